@@ -1,0 +1,31 @@
+import type { State } from '../flow/index.ts';
+import type { Rational } from '../linear/index.ts';
+
+/** Every combination of the friction devices, in binary order of the file's devices. */
+export interface Chart {
+  readonly devices: readonly string[];
+  readonly gears: readonly ChartGear[];
+  /** Pairs of named driving combinations that differ by one device, or by one let go and one taken. */
+  readonly steps: readonly Step[];
+}
+
+export interface ChartGear {
+  readonly on: readonly string[];
+  readonly drive: State;
+  /** Input speed / output speed; only when driving. */
+  readonly ratio?: Rational;
+  readonly coast: State;
+  /** "D 1" for each gear of the file's ranges that applies just these devices. */
+  readonly named: readonly string[];
+}
+
+/** From one named gear to another (`from` and `to` are indices into `gears`). */
+export interface Step {
+  readonly from: number;
+  readonly to: number;
+  readonly release?: string;
+  readonly apply?: string;
+  /** A swap has two ways through: both devices on, or both off. Absent for a single change. */
+  readonly both?: State;
+  readonly neither?: State;
+}

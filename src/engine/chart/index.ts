@@ -1,0 +1,1 @@
+export type { Chart, ChartGear, Step } from './answer.ts';

@@ -1,0 +1,17 @@
+import type { MemberName } from '../train/index.ts';
+
+/** One thing that is wrong with a train; an edit of the train makes it so. */
+export type Fault =
+  | { readonly what: 'device'; readonly device: string; readonly is: FrictionFault }
+  | { readonly what: 'one-way'; readonly device: string; readonly is: OneWayFault }
+  /** A join that has let go: of one of its members (`of`), or of all where none is named. */
+  | { readonly what: 'join'; readonly join: MemberName; readonly is: 'stripped'; readonly of?: MemberName }
+  /** A wheel that has lost its teeth, or a gear pair that has. */
+  | { readonly what: 'wheel'; readonly member: MemberName; readonly is: 'stripped' }
+  | { readonly what: 'pair'; readonly pair: string; readonly is: 'stripped' | 'left out' }
+  | { readonly what: 'planet'; readonly member: MemberName; readonly is: 'seized' }
+  /** A set not fitted: its members are there, but mesh with nothing. */
+  | { readonly what: 'set'; readonly set: string; readonly is: 'left out' };
+
+export type FrictionFault = 'will not apply' | 'will not release' | 'left out';
+export type OneWayFault = 'slips' | 'seized' | 'backwards' | 'left out';

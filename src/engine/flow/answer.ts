@@ -1,0 +1,104 @@
+import type { Rational } from '../linear/index.ts';
+import type { MemberName } from '../train/index.ts';
+import type { Fact } from './fact.ts';
+
+/** Where a number is not settled: from and to, null for "no limit". */
+export interface Span {
+  readonly from: Rational | null;
+  readonly to: Rational | null;
+}
+
+/** A settled number, or how far it is free. */
+export type Quantity = Rational | Span;
+
+export function isSpan(quantity: Quantity): quantity is Span {
+  return 'from' in quantity;
+}
+
+/**
+ * How a train works with some devices applied. Speeds are in turns, clockwise positive as
+ * seen from the input end; torques are clockwise positive too.
+ */
+export interface Flow {
+  readonly on: readonly string[];
+  /** The input turned clockwise, the load as reluctant as can be. Speeds per input turn. */
+  readonly drive: Working;
+  /** The output turned clockwise, the engine reluctant. Speeds per output turn. */
+  readonly coast: Working & { readonly engineBraking: boolean };
+  /** The output turned anticlockwise, as on a hill. */
+  readonly rollback: Rollback;
+}
+
+export type State = 'driving' | 'neutral' | 'tied up';
+
+/** One end drives, the other resists. Torques are per unit of torque at the input. */
+export interface Working {
+  readonly state: State;
+  /** Input speed / output speed, negative for reverse. Only when driving. */
+  readonly ratio?: Rational;
+  /** By member name, in the order of the file; the case is left out. Empty when tied up. */
+  readonly speeds: ReadonlyMap<MemberName, Quantity>;
+  /** Of every planet whose teeth are known, against its carrier. */
+  readonly onPins: ReadonlyMap<MemberName, Quantity>;
+  /** What each end puts on the train: `input`, `output` and `case`. All zero in neutral. */
+  readonly torques: ReadonlyMap<'input' | 'output' | 'case', Quantity>;
+  readonly devices: ReadonlyMap<string, DeviceWork>;
+  /** What each mesh puts on its two wheels. */
+  readonly meshes: readonly MeshWork[];
+  /** What each set or gear pair puts on each of its members, but for planets. */
+  readonly branches: readonly Branch[];
+  /** Power that goes round in a circle, per unit of input power; 0 if none does. */
+  readonly recirculating: Rational;
+  /** Output power / input power with mesh losses; absent where torques are not settled. */
+  readonly efficiency?: Efficiency;
+  /** The reasons, in the order in which the load travels. */
+  readonly facts: readonly Fact[];
+}
+
+export type DeviceState = 'applied' | 'released' | 'holding' | 'over-running' | 'free';
+
+export interface DeviceWork {
+  /** Friction devices are applied or released; one-way clutches the rest. */
+  readonly state: DeviceState;
+  /** First member's speed less the second's; a range where it is not settled. */
+  readonly slip: Quantity;
+  /** What the device puts on its first-named member; a range where a reaction is shared. */
+  readonly torque: Quantity;
+}
+
+export interface MeshWork {
+  readonly within: string;
+  readonly a: MemberName;
+  readonly b: MemberName;
+  readonly onA: Quantity;
+  readonly onB: Quantity;
+}
+
+export interface Branch {
+  readonly within: string;
+  readonly member: MemberName;
+  /** What the set puts on the member. */
+  readonly torque: Quantity;
+  /** The power that the member brings into the set, per unit of input power. */
+  readonly power: Quantity;
+}
+
+/** 'self-locking': with these losses no torque at the driving end turns the train. */
+export type Efficiency =
+  | { readonly state: 'runs'; readonly value: Rational }
+  | { readonly state: 'self-locking'; readonly value?: Rational };
+
+/** Does the train roll back? With the input free, and with it held (parked in gear). */
+export interface Rollback {
+  readonly inputFree: RollbackCase;
+  readonly inputHeld: RollbackCase;
+}
+
+export interface RollbackCase {
+  readonly rolls: boolean;
+  /** Per anticlockwise turn of the output; empty where it does not roll. */
+  readonly speeds: ReadonlyMap<MemberName, Quantity>;
+  /** The devices that hold it, where it does not. */
+  readonly heldBy: readonly string[];
+  readonly facts: readonly Fact[];
+}

@@ -1,0 +1,82 @@
+import type { Rational } from '../linear/index.ts';
+import type { MemberName, Way } from '../train/index.ts';
+import type { Quantity } from './answer.ts';
+
+/**
+ * One reason, read off a certificate; a sentence in every language. Torques are sizes (not
+ * negative) per unit of torque at the turned end; a member is named as its body's label.
+ */
+export type Fact =
+  /** The end that is turned, and which end it is. */
+  | { readonly fact: 'turned'; readonly member: MemberName; readonly end: End; readonly way: Way }
+  /** A friction device or a one-way clutch carries the load from one member to the next. */
+  | {
+      readonly fact: 'carries';
+      readonly device: string;
+      readonly kind: DeviceKind;
+      readonly from: MemberName;
+      readonly to: MemberName;
+      readonly pushed: Way; // the way in which `to` is pushed
+      readonly torque: Quantity;
+    }
+  /** What the load does in a planetary set: each loaded member is in one of the lists. */
+  | { readonly fact: 'works'; readonly set: string; readonly ports: readonly Port[] }
+  /** A gear pair hands the load from a member to the next. */
+  | {
+      readonly fact: 'meshes';
+      readonly pair: string;
+      readonly from: MemberName;
+      readonly to: MemberName;
+      readonly pushed: Way;
+      readonly torque: Quantity;
+    }
+  /** A set all of whose loaded members turn as one: nothing moves on its pins. */
+  | { readonly fact: 'as one'; readonly set: string; readonly members: readonly MemberName[] }
+  /** A brake, band or one-way clutch hands the reaction of `member` to the case. */
+  | {
+      readonly fact: 'holds';
+      readonly device: string;
+      readonly kind: DeviceKind;
+      readonly member: MemberName;
+      readonly pushed: Way; // the way in which `member` is pushed onto the device
+      readonly torque: Quantity;
+    }
+  /** A member made one with the case takes a reaction. */
+  | { readonly fact: 'fixed'; readonly member: MemberName; readonly pushed: Way; readonly torque: Quantity }
+  /** Several devices share one reaction: each alone may carry any part of the torque. */
+  | { readonly fact: 'shares'; readonly devices: readonly string[] }
+  | { readonly fact: 'over-runs'; readonly device: string; readonly slip: Quantity }
+  /** On, but carrying nothing; because `over-running` lets its member go, if that is why. */
+  | { readonly fact: 'idle'; readonly device: string; readonly overRunning?: string }
+  /** How the other end turns, for one turn of the turned end. */
+  | { readonly fact: 'result'; readonly member: MemberName; readonly end: End; readonly speed: Rational }
+  | { readonly fact: 'neutral'; readonly member: MemberName; readonly end: End }
+  | { readonly fact: 'tied up'; readonly member: MemberName; readonly end: End; readonly way: Way }
+  /** Speeds that nothing settles. */
+  | { readonly fact: 'free'; readonly members: readonly MemberName[] }
+  | { readonly fact: 'recirculates'; readonly power: Rational; readonly sets: readonly string[] }
+  | { readonly fact: 'engine braking'; readonly there: boolean; readonly overRunning: readonly string[] }
+  | { readonly fact: 'rolls'; readonly held: MemberName | null }
+  /** A hand check: what is held and turned. */
+  | {
+      readonly fact: 'checked';
+      readonly held: readonly MemberName[];
+      readonly turned: MemberName;
+      readonly way: Way;
+      readonly turns: boolean;
+    }
+  | { readonly fact: 'moves'; readonly member: MemberName; readonly speed: Rational };
+
+/** `held by hand` is an end too: the reaction goes into the holder's hand. */
+export type End = 'input' | 'output' | 'hand';
+export type DeviceKind = 'clutch' | 'brake' | 'band' | 'one-way';
+
+/** A member of a set as its load finds it. */
+export interface Port {
+  readonly member: MemberName;
+  /** It drives the set, is driven by it, or stands still and takes a reaction. */
+  readonly role: 'drives' | 'driven' | 'reacts';
+  /** The way in which the set pushes it. */
+  readonly pushed: Way;
+  readonly torque: Quantity;
+}

@@ -1,0 +1,2 @@
+export * from './answer.ts';
+export type * from './fact.ts';

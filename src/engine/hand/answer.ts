@@ -1,0 +1,28 @@
+import type { Fact, Quantity } from '../flow/index.ts';
+import type { MemberName, Way } from '../train/index.ts';
+
+/** Hold some members, turn one, with some friction devices applied (none is the bench's way). */
+export interface HandCheck {
+  readonly hold: readonly MemberName[];
+  readonly turn: MemberName;
+  readonly way: Way;
+  readonly on: readonly string[];
+}
+
+/** What the hands find. Speeds are per turn of the turned member (so ±1 for it). */
+export type HandAnswer =
+  | {
+      readonly turns: true;
+      /** Every member but the case and the held; a range where it is free. */
+      readonly moves: ReadonlyMap<MemberName, Quantity>;
+      readonly facts: readonly Fact[];
+    }
+  | {
+      readonly turns: false;
+      /**
+       * What the turning hand, the holding hands (by member) and each device or mesh's held
+       * reaction (by device) put on the train, per unit of the hand's torque.
+       */
+      readonly torques: ReadonlyMap<string, Quantity>;
+      readonly facts: readonly Fact[];
+    };

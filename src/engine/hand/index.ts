@@ -1,0 +1,1 @@
+export type { HandAnswer, HandCheck } from './answer.ts';

@@ -1,0 +1,76 @@
+import { type Gearing, gearingOf } from './mesh.ts';
+import { CASE, type MemberName, type Train } from './train.ts';
+
+/** One rigid body: all the names of members that are splined, welded or joined into it. */
+export interface Body {
+  /** The name that sentences use: `case`, else a join's, else a plain name, else a set's part. */
+  readonly label: MemberName;
+  readonly names: readonly MemberName[];
+}
+
+/** Who is one body with whom. Body 0 is the case. */
+export interface Assembly {
+  readonly bodies: readonly Body[];
+  readonly gearing: Gearing;
+  /** The index of the body that has a name, or undefined for a name that the train lacks. */
+  bodyOf(name: MemberName): number | undefined;
+}
+
+export function assemble(train: Train): Assembly {
+  const gearing = gearingOf(train);
+  const groups = new Groups();
+  groups.add(CASE);
+  for (const name of [train.input, train.output, ...gearing.members]) groups.add(name);
+  for (const planet of gearing.planets) groups.add(planet.member);
+  for (const { first, second } of train.devices) [first, second].forEach((n) => groups.add(n));
+  for (const join of [...train.joins, ...gearing.welds]) {
+    for (const member of join.members) groups.unite(join.name, member);
+  }
+  const rank = new Map<MemberName, number>([[CASE, 0]]);
+  for (const join of train.joins) if (!rank.has(join.name)) rank.set(join.name, 1);
+  const rankOf = (name: MemberName) => rank.get(name) ?? (name.includes('.') ? 3 : 2);
+  const bodies = groups.list().map((names) => {
+    const label = names.reduce((best, name) => (rankOf(name) < rankOf(best) ? name : best));
+    return { label, names };
+  });
+  const index = new Map<MemberName, number>();
+  bodies.forEach((body, i) => body.names.forEach((name) => index.set(name, i)));
+  return { bodies, gearing, bodyOf: (name) => index.get(name) };
+}
+
+// Disjoint sets of names (union-find), listed in the order in which they were first named.
+class Groups {
+  private readonly parent = new Map<MemberName, MemberName>();
+
+  add(name: MemberName): void {
+    if (!this.parent.has(name)) this.parent.set(name, name);
+  }
+
+  unite(a: MemberName, b: MemberName): void {
+    this.add(a);
+    this.add(b);
+    this.parent.set(this.find(b), this.find(a));
+  }
+
+  list(): MemberName[][] {
+    const groups = new Map<MemberName, MemberName[]>();
+    for (const name of this.parent.keys()) {
+      const root = this.find(name);
+      const group = groups.get(root);
+      if (group) group.push(name);
+      else groups.set(root, [name]);
+    }
+    return [...groups.values()];
+  }
+
+  private find(name: MemberName): MemberName {
+    let root = name;
+    for (;;) {
+      const above = this.parent.get(root) as MemberName;
+      if (above === root) break;
+      root = above;
+    }
+    this.parent.set(name, root);
+    return root;
+  }
+}

@@ -1,0 +1,84 @@
+import type { GearSet } from './gearset.ts';
+
+/**
+ * A gear train as a person describes it. Everything is named: a member is named by a set and
+ * its part ("front.sun"), by a join or a device ("sun shell"), or is `case`, which never turns.
+ * Plain read-only data: a fault or an edit makes a new train.
+ */
+export interface Train {
+  readonly name: string;
+  /** A paragraph for the reader; may be empty. */
+  readonly about: string;
+  readonly input: MemberName;
+  readonly output: MemberName;
+  readonly sets: readonly GearSet[];
+  readonly pairs: readonly GearPair[];
+  readonly joins: readonly Join[];
+  readonly devices: readonly Device[];
+  readonly ranges: readonly Range[];
+}
+
+export type MemberName = string;
+
+/** The member that never turns. */
+export const CASE: MemberName = 'case';
+
+/** Seen from the input end. Clockwise is a positive speed. */
+export type Way = 'clockwise' | 'anticlockwise';
+
+/** Two wheels on fixed axes. External wheels turn opposite ways, internal and chain the same. */
+export interface GearPair {
+  readonly name: string;
+  readonly driver: Wheel;
+  readonly driven: Wheel;
+  readonly kind: 'external' | 'internal' | 'chain';
+  readonly stripped?: boolean;
+}
+
+export interface Wheel {
+  readonly member: MemberName;
+  readonly teeth: number;
+}
+
+/** Members that are splined, tabbed or made in one piece; the name is a member too. */
+export interface Join {
+  readonly name: MemberName;
+  readonly members: readonly MemberName[];
+}
+
+export type Device = FrictionDevice | OneWayClutch;
+
+/** A clutch joins two members; a brake or a band holds one (then `second` is the case). */
+export interface FrictionDevice extends Connection {
+  readonly kind: 'clutch' | 'brake' | 'band';
+}
+
+/** `first` is the inner member; it may turn `lets`-wise against `second`, the outer. */
+export interface OneWayClutch extends Connection {
+  readonly kind: 'one-way';
+  readonly lets: Way;
+}
+
+interface Connection {
+  readonly name: string;
+  readonly first: MemberName;
+  readonly second: MemberName;
+  /** Set by faults: `open` never holds, `locked` always does. Absent: sound. */
+  readonly stuck?: 'open' | 'locked';
+}
+
+/** A position of the selector, and the gears that it goes through. */
+export interface Range {
+  readonly name: string;
+  readonly gears: readonly Gear[];
+}
+
+/** The friction devices that are applied in a gear. */
+export interface Gear {
+  readonly name: string;
+  readonly on: readonly string[];
+}
+
+export function isFriction(device: Device): device is FrictionDevice {
+  return device.kind !== 'one-way';
+}

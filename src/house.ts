@@ -1,0 +1,19 @@
+/**
+ * The rooms of the house, in order, a sentence each. A room imports only rooms listed above
+ * it; a test reads every import against this list.
+ */
+export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
+  ['engine/linear', 'Exact numbers, linear programmes, and who solves them; knows no gears.'],
+  ['engine/train', 'Members, sets, pairs, joins, devices: what is connected to what; no speed.'],
+  ['engine/trainfile', 'Characters, lines, keys: reading with places, writing, near names.'],
+  ['engine/motion', 'A train turned into rows of the motion cone; the one sign convention.'],
+  ['engine/proof', 'Does this answer satisfy every row? Shares no code with linear.'],
+  ['engine/flow', 'A gear under power, on the over-run and rolled back, and the reasons.'],
+  ['engine/hand', 'Hold these, turn that: does it turn, and what do the others do?'],
+  ['engine/chart', 'Every combination of friction devices, and the swaps between gears.'],
+  ['engine/faults', 'What can be wrong with a train, as edits of it.'],
+  ['engine/check', 'Is this a sensible train? Warnings from its teeth and its behaviour.'],
+  ['telling/narrative', 'Facts and problems to sentences; a file a language.'],
+  ['telling/report', 'Answers to JSON and to tables of text.'],
+  ['doors/cli', 'The command: files, arguments, exit codes; holds no physics.'],
+];
