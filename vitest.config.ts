@@ -1,0 +1,9 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['src/**/*.test.ts', 'test/**/*.test.ts'],
+    // Laws over thousands of trains on a small machine.
+    testTimeout: 60_000,
+  },
+});
