@@ -40,7 +40,8 @@ async function buildCommand() {
     chunkNames: 'cli/[name]-[hash]',
     splitting: true,
     minifySyntax: true,
-    minifyWhitespace: true,
+    // The package gives Node its older module form, which cannot be trimmed, nor split by name.
+    alias: { yaml: './node_modules/yaml/browser/index.js' },
     metafile: true,
     write: false,
     // Packages in the older module form ask for Node's own modules by `require`.
