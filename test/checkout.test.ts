@@ -52,6 +52,8 @@ case $1 in
   *) echo "answer $# $2" ;;
 esac`;
 
+const COMMAND = './holdturn';
+
 const FIRST = `holdturn: installing the packages that it needs (npm ci)
 npm ci
 holdturn: building the command
@@ -150,13 +152,13 @@ function later(file: string): void {
   fs.utimesSync(path.join(checkout, file), minute, minute);
 }
 
-function run(args: string[] = [], command = './holdturn', cwd = checkout) {
+function run(args: string[] = [], command = COMMAND, cwd = checkout) {
   const done = spawnSync(command, args, { cwd, encoding: 'utf8', env: { PATH: tools } });
   return { code: done.status, out: done.stdout, err: done.stderr };
 }
 
 function begin(): Promise<{ out: string; err: string }> {
-  const child = spawn('./holdturn', [], { cwd: checkout, env: { PATH: tools } });
+  const child = spawn(COMMAND, [], { cwd: checkout, env: { PATH: tools } });
   let out = '';
   let err = '';
   child.stdout.on('data', (text: Buffer) => (out += text.toString()));
