@@ -1,1 +1,2 @@
 export type { Chart, ChartGear, Step } from './answer.ts';
+export { chart, MOST_DEVICES } from './chart.ts';

@@ -1,19 +1,8 @@
 import type { Rational } from '../linear/index.ts';
+import type { Quantity } from '../reckon/index.ts';
 import type { MemberName } from '../train/index.ts';
+import type { Efficiency } from './efficiency.ts';
 import type { Fact } from './fact.ts';
-
-/** Where a number is not settled: from and to, null for "no limit". */
-export interface Span {
-  readonly from: Rational | null;
-  readonly to: Rational | null;
-}
-
-/** A settled number, or how far it is free. */
-export type Quantity = Rational | Span;
-
-export function isSpan(quantity: Quantity): quantity is Span {
-  return 'from' in quantity;
-}
 
 /**
  * How a train works with some devices applied. Speeds are in turns, clockwise positive as
@@ -40,8 +29,8 @@ export interface Working {
   readonly speeds: ReadonlyMap<MemberName, Quantity>;
   /** Of every planet whose teeth are known, against its carrier. */
   readonly onPins: ReadonlyMap<MemberName, Quantity>;
-  /** What each end puts on the train: `input`, `output` and `case`. All zero in neutral. */
-  readonly torques: ReadonlyMap<'input' | 'output' | 'case', Quantity>;
+  /** What each end puts on the train: `input`, `output`, `case`, or a member that is given. */
+  readonly torques: ReadonlyMap<string, Quantity>;
   readonly devices: ReadonlyMap<string, DeviceWork>;
   /** What each mesh puts on its two wheels. */
   readonly meshes: readonly MeshWork[];
@@ -82,11 +71,6 @@ export interface Branch {
   /** The power that the member brings into the set, per unit of input power. */
   readonly power: Quantity;
 }
-
-/** 'self-locking': with these losses no torque at the driving end turns the train. */
-export type Efficiency =
-  | { readonly state: 'runs'; readonly value: Rational }
-  | { readonly state: 'self-locking'; readonly value?: Rational };
 
 /** Does the train roll back? With the input free, and with it held (parked in gear). */
 export interface Rollback {

@@ -1,6 +1,7 @@
 import type { Rational } from '../linear/index.ts';
+import type { Quantity } from '../reckon/index.ts';
 import type { MemberName, Way } from '../train/index.ts';
-import type { Quantity } from './answer.ts';
+
 
 /**
  * One reason, read off a certificate; a sentence in every language. Torques are sizes (not
@@ -65,10 +66,16 @@ export type Fact =
       readonly way: Way;
       readonly turns: boolean;
     }
-  | { readonly fact: 'moves'; readonly member: MemberName; readonly speed: Rational };
+  | { readonly fact: 'moves'; readonly member: MemberName; readonly speed: Rational }
+  /** The hand that holds a member takes its reaction. */
+  | {
+      readonly fact: 'held by hand';
+      readonly member: MemberName;
+      readonly pushed: Way;
+      readonly torque: Rational;
+    };
 
-/** `held by hand` is an end too: the reaction goes into the holder's hand. */
-export type End = 'input' | 'output' | 'hand';
+export type End = 'input' | 'output';
 export type DeviceKind = 'clutch' | 'brake' | 'band' | 'one-way';
 
 /** A member of a set as its load finds it. */

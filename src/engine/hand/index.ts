@@ -1,1 +1,2 @@
 export type { HandAnswer, HandCheck } from './answer.ts';
+export { hand } from './hand.ts';

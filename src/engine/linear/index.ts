@@ -1,6 +1,5 @@
 export { Base } from './base.ts';
-export { type Range, range } from './face.ts';
-export { type Int } from './integer.ts';
+export { add, type Int, multiply, negate } from './integer.ts';
 export * from './programme.ts';
 export * from './rational.ts';
-export { solve } from './simplex.ts';
+export { type Bound, type Extremes, extremes, solve } from './simplex.ts';

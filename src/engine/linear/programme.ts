@@ -1,5 +1,5 @@
-import type { Int } from './integer.ts';
-import { type Rational, fraction } from './rational.ts';
+import { combine, type Int, multiply } from './integer.ts';
+import { fraction, type Rational } from './rational.ts';
 
 /** Σ coef[k] · x[at[k]]: a linear form that names only the columns it uses, each once. */
 export interface Form {
@@ -42,9 +42,22 @@ export type Solution =
 
 export const NOTHING: Form = { at: [], coef: [] };
 
+/** The row that gives a form a value. */
+export function given(form: Form, value: Rational): Row {
+  const coef = value.den === 1 ? form.coef : form.coef.map((c) => multiply(c, value.den));
+  return { at: form.at, coef, sense: '=', right: value.num };
+}
+
 /** Entry `index` of a vector, in lowest terms. */
 export function entry(vector: Vector, index: number): Rational {
   return fraction(vector.nums[index] ?? 0, vector.den);
+}
+
+/** What a form comes to at a vector. */
+export function valueOf(form: Form, { nums, den }: Vector): Rational {
+  let sum: Int = 0;
+  form.at.forEach((column, k) => (sum = combine(1, sum, form.coef[k] as Int, nums[column] ?? 0)));
+  return fraction(sum, den);
 }
 
 /** The programme as text, a row a line: what a failing test prints. */

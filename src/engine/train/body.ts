@@ -11,6 +11,8 @@ export interface Body {
 /** Who is one body with whom. Body 0 is the case. */
 export interface Assembly {
   readonly bodies: readonly Body[];
+  /** Every name, the case's too, in the order in which the train gives them. */
+  readonly members: readonly MemberName[];
   readonly gearing: Gearing;
   /** The index of the body that has a name, or undefined for a name that the train lacks. */
   bodyOf(name: MemberName): number | undefined;
@@ -27,7 +29,7 @@ export function assemble(train: Train): Assembly {
     for (const member of join.members) groups.unite(join.name, member);
   }
   const rank = new Map<MemberName, number>([[CASE, 0]]);
-  for (const join of train.joins) if (!rank.has(join.name)) rank.set(join.name, 1);
+  for (const { name } of train.joins) if (!name.includes('.') && name !== CASE) rank.set(name, 1);
   const rankOf = (name: MemberName) => rank.get(name) ?? (name.includes('.') ? 3 : 2);
   const bodies = groups.list().map((names) => {
     const label = names.reduce((best, name) => (rankOf(name) < rankOf(best) ? name : best));
@@ -35,7 +37,7 @@ export function assemble(train: Train): Assembly {
   });
   const index = new Map<MemberName, number>();
   bodies.forEach((body, i) => body.names.forEach((name) => index.set(name, i)));
-  return { bodies, gearing, bodyOf: (name) => index.get(name) };
+  return { bodies, members: groups.names(), gearing, bodyOf: (name) => index.get(name) };
 }
 
 // Disjoint sets of names (union-find), listed in the order in which they were first named.
@@ -50,6 +52,10 @@ class Groups {
     this.add(a);
     this.add(b);
     this.parent.set(this.find(b), this.find(a));
+  }
+
+  names(): MemberName[] {
+    return [...this.parent.keys()];
   }
 
   list(): MemberName[][] {

@@ -1,4 +1,4 @@
 export { type Assembly, assemble, type Body } from './body.ts';
 export type * from './gearset.ts';
-export { type Gearing, type Mesh, ownerOf, type Planet, planetTeeth, setGearing } from './mesh.ts';
+export { companyOf, type Gearing, type Mesh, ownerOf, type Planet, planetTeeth, setGearing } from './mesh.ts';
 export * from './train.ts';

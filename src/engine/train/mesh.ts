@@ -86,6 +86,18 @@ export function ownerOf(train: Train, set: GearSet): Exclude<GearSet, SharingSet
   return owner?.kind === 'sharing' ? undefined : owner;
 }
 
+/**
+ * The name of all the sets that turn on the same planets as `set` does, "front + back": one
+ * box of gears. A set that shares nothing, and a gear pair, is a company by itself.
+ */
+export function companyOf(train: Train, set: string): string {
+  const own = train.sets.find((other) => other.name === set);
+  const owner = own && ownerOf(train, own);
+  if (!owner) return set;
+  const company = train.sets.filter((other) => ownerOf(train, other) === owner);
+  return company.map((other) => other.name).join(' + ');
+}
+
 function plainGearing(set: PlainSet): Gearing {
   const part = partOf(set.name);
   const planet = { member: part('planet'), teeth: planetTeeth(set) };

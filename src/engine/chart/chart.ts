@@ -1,0 +1,78 @@
+import { onTheOverRun, ratioOf, type State, stateOf, underPower } from '../flow/index.ts';
+import type { Rational } from '../linear/index.ts';
+import { type Motion, motionOf } from '../motion/index.ts';
+import { judge } from '../reckon/index.ts';
+import { isFriction, type Train } from '../train/index.ts';
+import type { Chart, ChartGear, Step } from './answer.ts';
+
+/** More friction devices than this make too many combinations to list. */
+export const MOST_DEVICES = 12;
+
+/**
+ * What every combination of the train's friction devices does, each answer with its
+ * certificate checked. Throws a RangeError beyond MOST_DEVICES friction devices.
+ */
+export function chart(train: Train): Chart {
+  const motion = motionOf(train);
+  const devices = train.devices.filter(isFriction).map(({ name }) => name);
+  if (devices.length > MOST_DEVICES) {
+    throw new RangeError(`${devices.length} friction devices make more than 2^${MOST_DEVICES} rows`);
+  }
+  const names = declaredNames(train, devices);
+  const gears: ChartGear[] = [];
+  for (let mask = 0; mask < 2 ** devices.length; mask++) {
+    gears.push(chartGear(motion, namesOf(mask, devices), names.get(mask) ?? []));
+  }
+  return { devices, gears, steps: stepsOf(gears, devices) };
+}
+
+function chartGear(motion: Motion, on: readonly string[], named: readonly string[]): ChartGear {
+  const drive = judge(motion, underPower(motion.train, on));
+  const state = stateOf(drive);
+  const ratio = state === 'driving' ? { ratio: ratioOf(drive, 'input') as Rational } : {};
+  const coast = stateOf(judge(motion, onTheOverRun(motion.train, on)));
+  return { on, drive: state, ...ratio, coast, named };
+}
+
+// Combination (a bit a device) -> the gears that apply it.
+function declaredNames(train: Train, devices: readonly string[]): Map<number, string[]> {
+  const names = new Map<number, string[]>();
+  for (const range of train.ranges) {
+    for (const gear of range.gears) {
+      const mask = maskOf(gear.on, devices);
+      names.set(mask, [...(names.get(mask) ?? []), `${range.name} ${gear.name}`]);
+    }
+  }
+  return names;
+}
+
+// Pairs of named driving gears that differ by one device, or by one let go and one taken.
+function stepsOf(gears: readonly ChartGear[], devices: readonly string[]): Step[] {
+  const named = gears.flatMap((gear, mask) => {
+    return gear.named.length > 0 && gear.drive === 'driving' ? [mask] : [];
+  });
+  const steps: Step[] = [];
+  for (const from of named) {
+    for (const to of named) {
+      const [release, apply] = [from & ~to, to & ~from].map((mask) => namesOf(mask, devices));
+      if (from >= to || !release || !apply || release.length > 1 || apply.length > 1) continue;
+      const [letGo, take] = [release[0], apply[0]];
+      const change = { from, to, ...(letGo && { release: letGo }), ...(take && { apply: take }) };
+      if (letGo && take) {
+        const [both, neither] = [gears[from | to]?.drive, gears[from & to]?.drive];
+        steps.push({ ...change, both: both as State, neither: neither as State });
+      } else {
+        steps.push(change);
+      }
+    }
+  }
+  return steps;
+}
+
+function namesOf(mask: number, devices: readonly string[]): string[] {
+  return devices.filter((_, k) => (mask >> k) & 1);
+}
+
+function maskOf(on: readonly string[], devices: readonly string[]): number {
+  return devices.reduce((mask, name, k) => (on.includes(name) ? mask | (1 << k) : mask), 0);
+}

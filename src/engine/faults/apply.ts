@@ -1,0 +1,70 @@
+import { type Device, type GearSet, setGearing, type Train, type Way } from '../train/index.ts';
+import type { Fault } from './fault.ts';
+
+/** The train with something wrong. Throws where the fault names what the train lacks. */
+export function applyFault(train: Train, fault: Fault): Train {
+  switch (fault.what) {
+    case 'device':
+      return withDevice(train, fault.device, (device) => {
+        return { ...device, stuck: fault.is === 'will not release' ? 'locked' : 'open' };
+      });
+    case 'one-way':
+      return withDevice(train, fault.device, (device) => {
+        if (device.kind !== 'one-way') throw new Error(`${device.name} is no one-way clutch`);
+        if (fault.is === 'backwards') return { ...device, lets: other(device.lets) };
+        return { ...device, stuck: fault.is === 'seized' ? 'locked' : 'open' };
+      });
+    case 'join':
+      return withoutSplines(train, fault.join, fault.of);
+    case 'wheel':
+      return { ...train, sets: train.sets.map((set) => strip(set, [fault.member])) };
+    case 'pair': {
+      const pairs = train.pairs.map((pair) => {
+        return pair.name === fault.pair ? { ...pair, stripped: true } : pair;
+      });
+      return { ...train, pairs };
+    }
+    case 'planet': {
+      const carrier = carrierOf(train, fault.member);
+      return { ...train, joins: [...train.joins, { name: carrier, members: [fault.member] }] };
+    }
+    case 'set': {
+      const sets = train.sets.map((set) => {
+        if (set.name !== fault.set) return set;
+        return strip(set, setGearing(train, set).meshes.map((mesh) => mesh.a.member));
+      });
+      return { ...train, sets };
+    }
+  }
+}
+
+function withDevice(train: Train, name: string, edit: (device: Device) => Device): Train {
+  if (!train.devices.some((device) => device.name === name)) throw new Error(`no device ${name}`);
+  const devices = train.devices.map((device) => (device.name === name ? edit(device) : device));
+  return { ...train, devices };
+}
+
+function withoutSplines(train: Train, name: string, of: string | undefined): Train {
+  const joins = train.joins.flatMap((join) => {
+    if (join.name !== name) return [join];
+    const members = of === undefined ? [] : join.members.filter((member) => member !== of);
+    return members.length > 0 ? [{ ...join, members }] : [];
+  });
+  return { ...train, joins };
+}
+
+function strip(set: GearSet, wheels: readonly string[]): GearSet {
+  return { ...set, stripped: [...(set.stripped ?? []), ...wheels] };
+}
+
+function carrierOf(train: Train, planet: string): string {
+  for (const set of train.sets) {
+    const found = setGearing(train, set).planets.find(({ member }) => member === planet);
+    if (found) return found.carrier;
+  }
+  throw new Error(`no planet ${planet}`);
+}
+
+function other(way: Way): Way {
+  return way === 'clockwise' ? 'anticlockwise' : 'clockwise';
+}

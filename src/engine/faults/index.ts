@@ -1,0 +1,3 @@
+export { applyFault } from './apply.ts';
+export type * from './fault.ts';
+export { faultNamed, type NamedFault } from './name.ts';

@@ -1,0 +1,73 @@
+import { ONE, opposite, ZERO } from '../linear/index.ts';
+import { type Motion, motionOf, type Question } from '../motion/index.ts';
+import { judge, portsOf } from '../reckon/index.ts';
+import type { Train } from '../train/index.ts';
+import type { Flow, Rollback, RollbackCase } from './answer.ts';
+import { barredBy } from './carried.ts';
+import { type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
+import { elementsOf } from './element.ts';
+import { observe } from './observed.ts';
+import { freeFacts, labelOf, pathFacts } from './reasons.ts';
+import { workingOf } from './working.ts';
+
+/**
+ * How `train` works with the friction devices `on` applied: under power, on the over-run and
+ * rolled back. Names that are no friction device of the train are ignored. Every answer has
+ * been checked against its certificate.
+ */
+export function flow(
+  train: Train,
+  on: readonly string[],
+  losses: MeshEfficiency = USUAL_EFFICIENCY,
+): Flow {
+  const motion = motionOf(train);
+  const drive = workingOf(judge(motion, underPower(train, on)), 'input', losses);
+  const coast = workingOf(judge(motion, onTheOverRun(train, on)), 'output', losses);
+  return {
+    on,
+    drive,
+    coast: { ...coast, engineBraking: coast.state === 'driving' },
+    rollback: rollbackOf(motion, on),
+  };
+}
+
+/** The input turned once clockwise; the load keeps the output as slow as it can. */
+export function underPower(train: Train, on: readonly string[]): Question {
+  const given = [{ member: train.input, speed: ONE }];
+  return { on: new Set(on), given, reluctant: train.output };
+}
+
+/** The output turned once clockwise; the engine keeps the input as slow as it can. */
+export function onTheOverRun(train: Train, on: readonly string[]): Question {
+  const given = [{ member: train.output, speed: ONE }];
+  return { on: new Set(on), given, reluctant: train.input };
+}
+
+function rollbackOf(motion: Motion, on: readonly string[]): Rollback {
+  return {
+    inputFree: rollbackCase(motion, on, false),
+    inputHeld: rollbackCase(motion, on, true),
+  };
+}
+
+function rollbackCase(motion: Motion, on: readonly string[], inputHeld: boolean): RollbackCase {
+  const { input, output } = motion.train;
+  const back = { member: output, speed: opposite(ONE) };
+  const given = inputHeld ? [back, { member: input, speed: ZERO }] : [back];
+  const verdict = judge(motion, { on: new Set(on), given });
+  const held = inputHeld ? labelOf(verdict, input) : null;
+  const turned = { member: labelOf(verdict, output), end: 'output', way: 'anticlockwise' } as const;
+  const facts = [{ fact: 'turned', ...turned } as const];
+  if (verdict.turns) {
+    const observed = observe(verdict);
+    const rolls = { fact: 'rolls', held } as const;
+    const free = freeFacts(verdict, observed);
+    return { rolls: true, speeds: observed.members, heldBy: [], facts: [...facts, rolls, ...free] };
+  }
+  const ports = portsOf(motion);
+  const elements = elementsOf(motion, ports, barredBy(verdict, ports));
+  const heldBy = elements.flatMap(({ device }) => (device ? [device.name] : []));
+  const path = pathFacts(verdict, elements, [output]);
+  const end = { fact: 'tied up', ...turned } as const;
+  return { rolls: false, speeds: new Map(), heldBy, facts: [...facts, ...path, end] };
+}

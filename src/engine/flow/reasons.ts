@@ -1,0 +1,177 @@
+import { type Rational, signOf } from '../linear/index.ts';
+import { isSpan, isZero, type Quantity, sizeOf, speedAt, type Verdict } from '../reckon/index.ts';
+import type { Device, MemberName, Way } from '../train/index.ts';
+import type { DeviceWork, State } from './answer.ts';
+import { type Element, pushOf, type Touch } from './element.ts';
+import type { End, Fact } from './fact.ts';
+import type { Observed } from './observed.ts';
+import { flowTo, pathOf, type Stage } from './path.ts';
+import type { Circling } from './power.ts';
+
+/** What is known of a gear when its reasons are to be told. */
+export interface Known {
+  readonly verdict: Verdict;
+  readonly turned: End;
+  readonly state: State;
+  readonly observed: Observed;
+  readonly elements: readonly Element[];
+  readonly devices: ReadonlyMap<string, DeviceWork>;
+  readonly recirculating: Circling;
+}
+
+/** The reasons in the order in which the load travels, read off the certificate. */
+export function reasonsOf(known: Known): Fact[] {
+  const { verdict, turned, state, observed, elements, devices, recirculating } = known;
+  const { question, motion } = verdict;
+  const given = question.given[0] as { member: MemberName; speed: Rational };
+  const other: End = turned === 'input' ? 'output' : 'input';
+  const load = question.reluctant as string;
+  const start = { member: labelOf(verdict, given.member), end: turned, way: wayOf(given.speed) };
+  const facts: Fact[] = [{ fact: 'turned', ...start }];
+  facts.push(...pathFacts(verdict, elements, [given.member]));
+  facts.push(...sharedFacts(devices));
+  if (state === 'tied up') return [...facts, { fact: 'tied up', ...start }];
+  facts.push(...looseFacts(verdict, devices));
+  const end = { member: labelOf(verdict, load), end: other };
+  if (state === 'neutral') facts.push({ fact: 'neutral', ...end });
+  else facts.push({ fact: 'result', ...end, speed: speedAt(verdict, load) });
+  if (recirculating.power.num !== 0) {
+    const sets = elements.filter(({ name, device }) => !device && recirculating.through.has(name));
+    const power = recirculating.power;
+    facts.push({ fact: 'recirculates', power, sets: sets.map(({ name }) => name) });
+  }
+  if (turned === 'output') facts.push(brakingFact(motion.train.devices, state, devices));
+  return [...facts, ...freeFacts(verdict, observed)];
+}
+
+/** What each loaded element does, along the path from the bodies of some members. */
+export function pathFacts(
+  verdict: Verdict,
+  elements: readonly Element[],
+  start: readonly MemberName[],
+): Fact[] {
+  const { assembly } = verdict.motion;
+  const speeds = assembly.bodies.map(({ label }) => speedAt(verdict, label));
+  const bodies = start.map((member) => assembly.bodyOf(member) as number);
+  return pathOf(elements, bodies, speeds).flatMap((stage) => stageFacts(verdict, stage, speeds));
+}
+
+function stageFacts(verdict: Verdict, { element, from }: Stage, speeds: readonly Rational[]): Fact[] {
+  if (element.device) return [deviceFact(element, element.device, from, speeds)];
+  const { touches, name } = element;
+  const moving = touches.filter(({ body }) => body !== 0);
+  if (verdict.motion.train.pairs.some((pair) => pair.name === name)) {
+    const [a, b] = fromTo(moving, from, speeds);
+    if (!a || !b) return [];
+    const push = { pushed: pushOf(b), torque: sizeOf(b.torque) };
+    return [{ fact: 'meshes', pair: name, from: a.member, to: b.member, ...push }];
+  }
+  const speed = speeds[touches[0]?.body ?? 0] as Rational;
+  const asOne = touches.every(({ body }) => isSame(speeds[body] as Rational, speed));
+  if (asOne && speed.num !== 0) {
+    return [{ fact: 'as one', set: name, members: touches.map(({ member }) => member) }];
+  }
+  const ports = touches.map((touch) => {
+    const flow = flowTo(touch, speeds);
+    const leads = flow < 0 || (!verdict.turns && touch.body === from);
+    const role = leads ? 'drives' : flow > 0 ? 'driven' : 'reacts';
+    const { member, torque } = touch;
+    return { member, role, pushed: pushOf(touch), torque: sizeOf(torque) } as const;
+  });
+  const fixed = touches.filter(({ body }) => body === 0);
+  return [
+    { fact: 'works', set: name, ports },
+    ...fixed.map((touch): Fact => {
+      const { member, torque } = touch;
+      return { fact: 'fixed', member, pushed: pushOf(touch), torque: sizeOf(torque) };
+    }),
+  ];
+}
+
+function deviceFact(
+  element: Element,
+  { name, kind }: Device,
+  from: number,
+  speeds: readonly Rational[],
+): Fact {
+  const common = { device: name, kind };
+  const held = element.touches.filter(({ body }) => body !== 0);
+  const [only] = held;
+  if (held.length === 1 && only) {
+    // The device pushes the member back; the member is pushed onto the device.
+    const pushed = pushOf(only) === 'clockwise' ? 'anticlockwise' : 'clockwise';
+    return { fact: 'holds', ...common, member: only.member, pushed, torque: sizeOf(only.torque) };
+  }
+  const [a, b] = fromTo(held, from, speeds) as [Touch, Touch];
+  const push = { pushed: pushOf(b), torque: sizeOf(b.torque) };
+  return { fact: 'carries', ...common, from: a.member, to: b.member, ...push };
+}
+
+// The giving side first: by power, or by the side from which the load came.
+function fromTo(touches: readonly Touch[], from: number, speeds: readonly Rational[]) {
+  const giving = (touch: Touch) => flowTo(touch, speeds) - (touch.body === from ? 0.5 : 0);
+  return touches.toSorted((a, b) => giving(a) - giving(b));
+}
+
+function sharedFacts(devices: ReadonlyMap<string, DeviceWork>): Fact[] {
+  const shared = [...devices].filter(([, { torque }]) => isSpan(torque)).map(([name]) => name);
+  return shared.length > 0 ? [{ fact: 'shares', devices: shared }] : [];
+}
+
+// One-way clutches that let go, and friction devices that are on for nothing.
+function looseFacts({ motion }: Verdict, works: ReadonlyMap<string, DeviceWork>): Fact[] {
+  const { devices } = motion.train;
+  const workOf = (device: Device) => works.get(device.name) as DeviceWork;
+  const running = devices.filter((device) => workOf(device).state === 'over-running');
+  const facts: Fact[] = running.map((device) => {
+    return { fact: 'over-runs', device: device.name, slip: sizeOf(workOf(device).slip) };
+  });
+  for (const device of devices) {
+    const { state, torque } = workOf(device);
+    if (state !== 'applied' || !isZero(torque)) continue;
+    const { bodyOf } = motion.assembly;
+    const bodies = [device.first, device.second].map(bodyOf).filter((body) => body !== 0);
+    const because = running.find(({ first, second }) => {
+      return bodies.includes(bodyOf(first)) || bodies.includes(bodyOf(second));
+    });
+    const why = because && { overRunning: because.name };
+    facts.push({ fact: 'idle', device: device.name, ...why });
+  }
+  return facts;
+}
+
+function brakingFact(
+  devices: readonly Device[],
+  state: State,
+  works: ReadonlyMap<string, DeviceWork>,
+): Fact {
+  const running = devices.filter(({ name, kind }) => {
+    return kind === 'one-way' && works.get(name)?.state === 'over-running';
+  });
+  const overRunning = state === 'driving' ? [] : running.map(({ name }) => name);
+  return { fact: 'engine braking', there: state === 'driving', overRunning };
+}
+
+/** The bodies whose speed nothing settles, planets left out. */
+export function freeFacts({ motion }: Verdict, { bodies }: Observed): Fact[] {
+  const { assembly } = motion;
+  const planets = new Set(assembly.gearing.planets.map(({ member }) => assembly.bodyOf(member)));
+  const free = assembly.bodies.filter((_, body) => {
+    return isSpan(bodies[body] as Quantity) && !planets.has(body);
+  });
+  return free.length > 0 ? [{ fact: 'free', members: free.map(({ label }) => label) }] : [];
+}
+
+/** The name that sentences use for a member. */
+export function labelOf({ motion }: Verdict, member: MemberName): MemberName {
+  const { bodies, bodyOf } = motion.assembly;
+  return bodies[bodyOf(member) as number]?.label ?? member;
+}
+
+export function wayOf(signed: Rational): Way {
+  return signOf(signed) < 0 ? 'anticlockwise' : 'clockwise';
+}
+
+function isSame(a: Rational, b: Rational): boolean {
+  return a.num === b.num && a.den === b.den;
+}

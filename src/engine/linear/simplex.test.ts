@@ -1,0 +1,232 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { Base } from './base.ts';
+import { range } from './face.ts';
+import type { Int } from './integer.ts';
+import { entry, type Form, type Programme, programmeText, type Row, type Solution } from './programme.ts';
+import { toNumber, toText } from './rational.ts';
+import { solve } from './simplex.ts';
+
+test.each([
+  [
+    'Beale, Cycling in the dual simplex algorithm, Naval Research Logistics Quarterly 2 (1955), as textbooks print it, from memory',
+    [[-3, 4], [150, 1], [-1, 50], [6, 1]],
+    [
+      [[1, 4], [-60, 1], [-1, 25], [9, 1], 0],
+      [[1, 2], [-90, 1], [-1, 50], [3, 1], 0],
+      [0, 0, [1, 1], 0, 1],
+    ],
+    '-1/20',
+  ],
+  [
+    'Kuhn, printed by Balinski and Tucker, SIAM Review 11 (1969), from memory',
+    [[-2, 1], [-3, 1], [1, 1], [12, 1]],
+    [
+      [[-2, 1], [-9, 1], [1, 1], [9, 1], 0],
+      [[1, 3], [1, 1], [-1, 3], [-2, 1], 0],
+      [[2, 1], [3, 1], [-1, 1], [-12, 1], 2],
+    ],
+    '-2',
+  ],
+] as const)('ends where other pivot rules cycle: %s', (_, objective, limits, best) => {
+  const fractions = (list: readonly (0 | readonly [number, number])[]) => list.map((f) => (f === 0 ? 0 : (300 * f[0]) / f[1]));
+  // Rows are multiplied by 300 to be whole; so is the objective.
+  const rows = limits.map((limit) => {
+    const coef = fractions(limit.slice(0, 4) as (0 | [number, number])[]);
+    return atMost(coef, 300 * (limit[4] as number));
+  });
+  const programme = { columns: 4, rows: [...rows, ...positive(4)], minimise: form(fractions(objective)) };
+  const solution = checked(programme);
+  expect(solution.state).toBe('optimal');
+  if (solution.state !== 'optimal') return;
+  expect(toText(valueOf(programme, solution.point, 300))).toBe(best);
+});
+
+test.each([2, 3, 5, 8])(
+  'the cube in %i dimensions of Klee and Minty, How good is the simplex algorithm? (1972), in the form of Chvátal, Linear Programming (1983), from memory',
+  (n) => {
+    // Maximise Σ 10^(n-j) x_j with 2 Σ_{j<i} 10^(i-j) x_j + x_i ≤ 100^(i-1): the best is 100^(n-1).
+    const rows = Array.from({ length: n }, (_, i) => {
+      const coef = Array.from({ length: n }, (__, j) => (j < i ? 2 * 10 ** (i - j) : j === i ? 1 : 0));
+      return atMost(coef, 100 ** i);
+    });
+    const objective = Array.from({ length: n }, (_, j) => -(10 ** (n - 1 - j)));
+    const programme = { columns: n, rows: [...rows, ...positive(n)], minimise: form(objective) };
+    const solution = checked(programme);
+    expect(solution.state).toBe('optimal');
+    if (solution.state !== 'optimal') return;
+    expect(toNumber(valueOf(programme, solution.point, 1))).toBe(-(100 ** (n - 1)));
+  },
+);
+
+const small = fc.integer({ min: -3, max: 3 });
+const sparse = fc.oneof({ weight: 2, arbitrary: fc.constant(0) }, { weight: 3, arbitrary: small });
+const wide = fc.oneof(sparse, fc.integer({ min: -1000, max: 1000 }), fc.bigInt(-(2n ** 70n), 2n ** 70n).map(safe));
+
+/** Programmes of up to `columns` columns; with `right` zero throughout, degenerate ones. */
+function programmes(columns: number, coefficient: fc.Arbitrary<Int>, right: fc.Arbitrary<Int>) {
+  return fc.integer({ min: 1, max: columns }).chain((width) => {
+    const coefs = fc.array(coefficient, { minLength: width, maxLength: width });
+    const row = fc
+      .tuple(coefs, fc.constantFrom('=' as const, '>=' as const, '>=' as const), right)
+      .map(([coef, sense, bound]): Row => ({ ...form(coef), sense, right: bound }));
+    const base = fc.array(coefs, { maxLength: 3 });
+    return fc.tuple(base, fc.array(row, { maxLength: width + 4 }), coefs).map(([meshes, rows, objective]) => ({
+      meshes: meshes.map((coef): Row => ({ ...form(coef), sense: '=', right: 0 })),
+      own: rows,
+      width,
+      minimise: form(objective),
+    }));
+  });
+}
+
+describe('every solution proves itself, whatever the programme', () => {
+  const met = new Map<string, number>();
+  test.each([
+    ['small', programmes(6, sparse, small)],
+    ['degenerate', programmes(7, fc.integer({ min: -1, max: 1 }), fc.constant(0))],
+    ['nearly degenerate', programmes(6, fc.integer({ min: -2, max: 2 }), fc.constantFrom(0, 0, 0, 1))],
+    ['with numbers beyond float64', programmes(4, wide, wide)],
+  ])('%s programmes', (_, arbitrary) => {
+    const property = fc.property(arbitrary, ({ meshes, own, width, minimise }) => {
+      const programme = { columns: width, rows: [...meshes, ...own], minimise };
+      const plain = checked(programme);
+      // The same programme in three cuts: no base, all its equalities at the start as the
+      // base, and a base that does not know the last column.
+      const based = checked(programme, meshes);
+      expect(based.state, programmeText(programme)).toBe(plain.state);
+      if (plain.state === 'optimal' && based.state === 'optimal') {
+        expect(valueOf(programme, based.point, 1)).toEqual(valueOf(programme, plain.point, 1));
+      }
+      const known = meshes.filter((row) => row.at.every((column) => column < width - 1));
+      const extended = { ...programme, rows: [...known, ...meshes.filter((row) => !known.includes(row)), ...own] };
+      expect(checked(extended, known, width - 1).state, programmeText(extended)).toBe(plain.state);
+      met.set(plain.state, (met.get(plain.state) ?? 0) + 1);
+    });
+    fc.assert(property, { numRuns: 1000 });
+  });
+  test('and all three outcomes were met', () => {
+    for (const state of ['optimal', 'infeasible', 'unbounded']) expect(met.get(state)).toBeGreaterThan(50);
+  });
+});
+
+test('a range is the least and the greatest value, or no limit', () => {
+  const rows: Row[] = [
+    { at: [0, 1], coef: [1, 1], sense: '=', right: 10 },
+    { at: [0], coef: [1], sense: '>=', right: 3 },
+  ];
+  const base = new Base(2, []);
+  const first = range(2, rows, { at: [0], coef: [1] }, base);
+  expect([first.least.solution.state, first.greatest.solution.state]).toEqual(['optimal', 'unbounded']);
+  const second = range(2, rows, { at: [1], coef: [2] }, base);
+  expect(second.least.solution.state).toBe('unbounded');
+  const greatest = second.greatest.solution;
+  expect(greatest.state === 'optimal' && toText(entry(greatest.point, 1))).toBe('7');
+});
+
+test('a base leaves free just what its rows leave free', () => {
+  fc.assert(
+    fc.property(programmes(6, sparse, small), ({ meshes, width }) => {
+      const base = new Base(width, meshes);
+      base.free.forEach((_, j) => {
+        const unit = base.free.map((__, k) => (k === j ? 1 : 0));
+        const point = base.expand(unit, 1);
+        for (const row of meshes) expect(dot(row, point.nums)).toBe(0n);
+        expect(toText(entry(point, base.free[j] as number))).toBe('1');
+      });
+      expect(base.free.length).toBe(width - rank(meshes, width));
+    }),
+    { numRuns: 1000 },
+  );
+});
+
+function form(coefs: readonly Int[]): Form {
+  const at = [...coefs.keys()].filter((column) => coefs[column] !== 0);
+  return { at, coef: at.map((column) => coefs[column] as Int) };
+}
+
+function atMost(coef: readonly number[], most: number): Row {
+  return { ...form(coef.map((c) => 0 - c)), sense: '>=', right: 0 - most };
+}
+
+function positive(columns: number): Row[] {
+  return Array.from({ length: columns }, (_, c) => ({ at: [c], coef: [1], sense: '>=', right: 0 }));
+}
+
+function safe(big: bigint): Int {
+  const near = Number(big);
+  return Number.isSafeInteger(near) ? near : big;
+}
+
+function valueOf({ minimise }: Programme, point: { nums: readonly Int[]; den: Int }, scale: number) {
+  const sum = dot(minimise, point.nums);
+  return entry({ nums: [safe(sum)], den: safe(BigInt(point.den) * BigInt(scale)) }, 0);
+}
+
+/** The solution, once BigInt has multiplied out its proof. */
+function checked(programme: Programme, meshes: readonly Row[] = [], known = programme.columns): Solution {
+  const solution = solve(programme, new Base(known, meshes));
+  const text = programmeText(programme);
+  if (solution.state !== 'infeasible') {
+    const { nums, den } = solution.point;
+    expect(den > 0, text).toBe(true);
+    for (const row of programme.rows) {
+      const excess = dot(row, nums) - BigInt(row.right) * BigInt(den);
+      expect(row.sense === '=' ? excess === 0n : excess >= 0n, text).toBe(true);
+    }
+  }
+  if (solution.state === 'unbounded') {
+    for (const row of programme.rows) {
+      const change = dot(row, solution.ray.nums);
+      expect(row.sense === '=' ? change === 0n : change >= 0n, text).toBe(true);
+    }
+    expect(solution.ray.den > 0 && dot(programme.minimise, solution.ray.nums) < 0n, text).toBe(true);
+    return solution;
+  }
+  // Prices: Σ y·row is the objective (or nothing), y ≥ 0 on every ≥ row, and Σ y·right is the
+  // optimum (or more than nothing).
+  const { nums, den } = solution.state === 'optimal' ? solution.prices : solution.proof;
+  expect(den > 0 && nums.length === programme.rows.length, text).toBe(true);
+  const sums = Array.from({ length: programme.columns }, () => 0n);
+  let worth = 0n;
+  programme.rows.forEach((row, r) => {
+    const price = BigInt(nums[r] as Int);
+    expect(row.sense === '=' || price >= 0n, text).toBe(true);
+    row.at.forEach((column, k) => (sums[column] = (sums[column] as bigint) + price * BigInt(row.coef[k] as Int)));
+    worth += price * BigInt(row.right);
+  });
+  if (solution.state === 'infeasible') {
+    expect(sums.every((sum) => sum === 0n) && worth > 0n, text).toBe(true);
+    return solution;
+  }
+  const { minimise } = programme;
+  minimise.at.forEach((column, k) => (sums[column] = (sums[column] as bigint) - BigInt(den) * BigInt(minimise.coef[k] as Int)));
+  expect(sums.every((sum) => sum === 0n), text).toBe(true);
+  expect(worth * BigInt(solution.point.den), text).toBe(dot(minimise, solution.point.nums) * BigInt(den));
+  return solution;
+}
+
+function dot({ at, coef }: Form, nums: readonly Int[]): bigint {
+  return at.reduce((sum, column, k) => sum + BigInt(coef[k] as Int) * BigInt(nums[column] as Int), 0n);
+}
+
+// By plain elimination over BigInt, cross-multiplied.
+function rank(rows: readonly Row[], width: number): number {
+  const matrix = rows.map((row) => {
+    const cells = Array.from({ length: width }, () => 0n);
+    row.at.forEach((column, k) => (cells[column] = BigInt(row.coef[k] as Int)));
+    return cells;
+  });
+  let found = 0;
+  for (let column = 0; column < width; column++) {
+    const at = matrix.findIndex((cells, i) => i >= found && cells[column] !== 0n);
+    if (at < 0) continue;
+    const [pivot] = matrix.splice(at, 1) as [bigint[]];
+    matrix.splice(found++, 0, pivot);
+    for (const cells of matrix.slice(found)) {
+      const factor = cells[column] as bigint;
+      cells.forEach((cell, c) => (cells[c] = cell * (pivot[column] as bigint) - factor * (pivot[c] as bigint)));
+    }
+  }
+  return found;
+}

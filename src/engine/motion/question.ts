@@ -1,0 +1,53 @@
+import { type Form, given, NOTHING, type Programme, type Rational, type Row } from '../linear/index.ts';
+import type { MemberName } from '../train/index.ts';
+import type { Motion } from './motion.ts';
+
+/** What is asked of a train: some speeds are given, and perhaps an end is reluctant to turn. */
+export interface Question {
+  /** The friction devices that are applied. */
+  readonly on: ReadonlySet<string>;
+  readonly given: readonly Given[];
+  /** The member whose speed, either way, is to be as small as the train allows. */
+  readonly reluctant?: MemberName;
+}
+
+export interface Given {
+  readonly member: MemberName;
+  readonly speed: Rational;
+}
+
+/**
+ * A question as a programme, and where its rows are. The first rows are the meshes', then one
+ * for each device that can hold as things stand, one for each given speed, and for a
+ * reluctant member t ≥ ω and t ≥ −ω, of which t, the last column, is minimised.
+ */
+export interface Posed {
+  readonly programme: Programme;
+  /** For each of the train's devices the row that it has, if it has one. */
+  readonly deviceRow: readonly (number | undefined)[];
+  readonly firstGiven: number;
+  readonly firstReluctant: number;
+}
+
+export function pose(motion: Motion, question: Question): Posed {
+  const rows: Row[] = [...motion.base.rows];
+  const deviceRow = motion.devices.map(({ device, whenOn, whenOff }) => {
+    const row = question.on.has(device.name) ? whenOn : whenOff;
+    return row && rows.push(row) - 1;
+  });
+  const firstGiven = rows.length;
+  for (const { member, speed } of question.given) rows.push(given(motion.speedOf(member), speed));
+  const firstReluctant = rows.length;
+  const { columns } = motion;
+  if (question.reluctant === undefined) {
+    return { programme: { columns, rows, minimise: NOTHING }, deviceRow, firstGiven, firstReluctant };
+  }
+  const size: Form = { at: [columns], coef: [1] };
+  const speed = motion.speedOf(question.reluctant);
+  for (const sign of [-1, 1]) {
+    const at = [...speed.at, columns];
+    rows.push({ at, coef: [...speed.coef.map(() => sign), 1], sense: '>=', right: 0 });
+  }
+  const programme = { columns: columns + 1, rows, minimise: size };
+  return { programme, deviceRow, firstGiven, firstReluctant };
+}

@@ -1,0 +1,1 @@
+export { doubtOf, prove } from './prove.ts';

@@ -1,0 +1,111 @@
+import type { Form, Int, Programme, Solution, Vector } from '../linear/index.ts';
+
+/** Throws where `solution` does not prove itself for `programme`, naming what fails. */
+export function prove(programme: Programme, solution: Solution): void {
+  const doubt = doubtOf(programme, solution);
+  if (doubt !== undefined) throw new Error(`an answer failed its check: ${doubt}`);
+}
+
+/**
+ * Why `solution` is not proved by what it carries, or undefined if it is. Multiplies out every
+ * row in whole numbers; uses nothing of what found the solution.
+ */
+export function doubtOf(programme: Programme, solution: Solution): string | undefined {
+  switch (solution.state) {
+    case 'optimal':
+      return (
+        pointDoubt(programme, solution.point) ??
+        pricesDoubt(programme, solution.prices, programme.minimise) ??
+        dualityDoubt(programme, solution.point, solution.prices)
+      );
+    case 'infeasible':
+      return (
+        pricesDoubt(programme, solution.proof, { at: [], coef: [] }) ??
+        (rightSide(programme, solution.proof) > 0 ? undefined : 'the proof comes to nothing')
+      );
+    case 'unbounded':
+      return pointDoubt(programme, solution.point) ?? rayDoubt(programme, solution.ray);
+  }
+}
+
+// Every row holds at the point.
+function pointDoubt({ columns, rows }: Programme, { nums, den }: Vector): string | undefined {
+  if (den <= 0 || nums.length !== columns) return 'the point is not a point';
+  for (const [r, row] of rows.entries()) {
+    const left = dot(row, nums);
+    const right = product(row.right, den);
+    if (row.sense === '=' ? left !== right : left < right) return `row ${r} does not hold`;
+  }
+  return undefined;
+}
+
+// The rows, each taken its number of times (never negative for a ≥ row), add up to the form.
+function pricesDoubt({ columns, rows }: Programme, { nums, den }: Vector, form: Form) {
+  if (den <= 0 || nums.length !== rows.length) return 'there is not one price a row';
+  const left: Int[] = Array.from({ length: columns }, () => 0);
+  for (const [r, row] of rows.entries()) {
+    const price = nums[r] as Int;
+    if (price < 0 && row.sense === '>=') return `row ${r} pulls where it can only push`;
+    if (price !== 0) accumulate(left, row, price);
+  }
+  accumulate(left, form, -den);
+  const column = left.findIndex((rest) => rest !== 0);
+  return column < 0 ? undefined : `column ${column} does not balance`;
+}
+
+// What the form comes to at the point is what the prices promise.
+function dualityDoubt(programme: Programme, point: Vector, prices: Vector): string | undefined {
+  const value = product(dot(programme.minimise, point.nums), prices.den);
+  const promise = product(rightSide(programme, prices), point.den);
+  return value === promise ? undefined : 'the point and its prices disagree';
+}
+
+function rayDoubt(programme: Programme, ray: Vector): string | undefined {
+  if (ray.den <= 0 || ray.nums.length !== programme.columns) return 'the ray is not a ray';
+  for (const [r, row] of programme.rows.entries()) {
+    const change = dot(row, ray.nums);
+    if (row.sense === '=' ? change !== 0 : change < 0) return `the ray leaves row ${r}`;
+  }
+  return dot(programme.minimise, ray.nums) < 0 ? undefined : 'the ray gains nothing';
+}
+
+function rightSide({ rows }: Programme, { nums }: Vector): Int {
+  return rows.reduce((total: Int, row, r) => sum(total, product(row.right, nums[r] as Int)), 0);
+}
+
+function accumulate(columns: Int[], { at, coef }: Form, times: Int): void {
+  for (let k = 0; k < at.length; k++) {
+    const column = at[k] as number;
+    columns[column] = sum(columns[column] as Int, product(coef[k] as Int, times));
+  }
+}
+
+function dot({ at, coef }: Form, nums: readonly Int[]): Int {
+  let total: Int = 0;
+  for (let k = 0; k < at.length; k++) {
+    total = sum(total, product(coef[k] as Int, nums[at[k] as number] as Int));
+  }
+  return total;
+}
+
+function product(a: Int, b: Int): Int {
+  if (typeof a === 'number' && typeof b === 'number') {
+    const exact = a * b;
+    if (Number.isSafeInteger(exact)) return exact;
+  }
+  return settle(BigInt(a) * BigInt(b));
+}
+
+function sum(a: Int, b: Int): Int {
+  if (typeof a === 'number' && typeof b === 'number') {
+    const exact = a + b;
+    if (Number.isSafeInteger(exact)) return exact;
+  }
+  return settle(BigInt(a) + BigInt(b));
+}
+
+// Safe integers are always numbers, so that === compares values.
+function settle(big: bigint): Int {
+  const small = Number(big);
+  return Number.isSafeInteger(small) ? small : big;
+}
