@@ -10,7 +10,10 @@ const part = fc.oneof(
   fc.bigInt({ min: -(2n ** 120n), max: 2n ** 120n }),
 );
 const rational = fc
-  .tuple(part, part.filter((den) => den !== 0n))
+  .tuple(
+    part,
+    part.filter((den) => den !== 0n),
+  )
   .map(([num, den]) => exact.fraction(demote(num), demote(den)));
 
 /** num/den of a value, as BigInts. */
@@ -75,10 +78,13 @@ test('a float is the value itself to within a part in 2^52', () => {
     fc.property(rational, (a) => {
       const float = exact.toNumber(a);
       const [num, den] = parts(a);
-      if (num === 0n) return expect(float).toBe(0);
+      if (num === 0n) {
+        expect(float).toBe(0);
+        return;
+      }
       // The float's own fraction, exactly: halving and doubling never round.
       let [mantissa, power] = [float, 0];
-      for (; !Number.isSafeInteger(mantissa); power++) mantissa *= 2;
+      for (; !Number.isInteger(mantissa); power++) mantissa *= 2;
       const error = BigInt(mantissa) * den - num * 2n ** BigInt(power);
       const size = (num < 0n ? -num : num) * 2n ** BigInt(power);
       expect((error < 0n ? -error : error) * 2n ** 52n <= size).toBe(true);
@@ -90,7 +96,7 @@ test('a float is the value itself to within a part in 2^52', () => {
 test('decimals are read exactly', () => {
   expect(exact.toText(exact.fromText('-2.45') as Rational)).toBe('-49/20');
   expect(exact.toText(exact.fromText(' +0.10 ') as Rational)).toBe('1/10');
-  expect(exact.toText(exact.fromText('6/-4'.replace('-', '')) as Rational)).toBe('3/2');
+  expect(exact.toText(exact.fromText('6/4') as Rational)).toBe('3/2');
 });
 
 test.each(['', 'three', '1/0', '1.2.3', '--1', '1e9', '0x10', '1/-2', '.5', '9'.repeat(41)])(

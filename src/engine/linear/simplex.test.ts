@@ -1,16 +1,27 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { Base } from './base.ts';
-import { range } from './face.ts';
 import type { Int } from './integer.ts';
-import { entry, type Form, type Programme, programmeText, type Row, type Solution } from './programme.ts';
+import {
+  entry,
+  type Form,
+  type Programme,
+  programmeText,
+  type Row,
+  type Solution,
+} from './programme.ts';
 import { toNumber, toText } from './rational.ts';
-import { solve } from './simplex.ts';
+import { extremes, solve } from './simplex.ts';
 
 test.each([
   [
     'Beale, Cycling in the dual simplex algorithm, Naval Research Logistics Quarterly 2 (1955), as textbooks print it, from memory',
-    [[-3, 4], [150, 1], [-1, 50], [6, 1]],
+    [
+      [-3, 4],
+      [150, 1],
+      [-1, 50],
+      [6, 1],
+    ],
     [
       [[1, 4], [-60, 1], [-1, 25], [9, 1], 0],
       [[1, 2], [-90, 1], [-1, 50], [3, 1], 0],
@@ -20,7 +31,12 @@ test.each([
   ],
   [
     'Kuhn, printed by Balinski and Tucker, SIAM Review 11 (1969), from memory',
-    [[-2, 1], [-3, 1], [1, 1], [12, 1]],
+    [
+      [-2, 1],
+      [-3, 1],
+      [1, 1],
+      [12, 1],
+    ],
     [
       [[-2, 1], [-9, 1], [1, 1], [9, 1], 0],
       [[1, 3], [1, 1], [-1, 3], [-2, 1], 0],
@@ -29,17 +45,22 @@ test.each([
     '-2',
   ],
 ] as const)('ends where other pivot rules cycle: %s', (_, objective, limits, best) => {
-  const fractions = (list: readonly (0 | readonly [number, number])[]) => list.map((f) => (f === 0 ? 0 : (300 * f[0]) / f[1]));
+  const fractions = (list: readonly (0 | readonly [number, number])[]) =>
+    list.map((f) => (f === 0 ? 0 : (300 * f[0]) / f[1]));
   // Rows are multiplied by 300 to be whole; so is the objective.
   const rows = limits.map((limit) => {
     const coef = fractions(limit.slice(0, 4) as (0 | [number, number])[]);
     return atMost(coef, 300 * (limit[4] as number));
   });
-  const programme = { columns: 4, rows: [...rows, ...positive(4)], minimise: form(fractions(objective)) };
+  const programme = {
+    columns: 4,
+    rows: [...rows, ...positive(4)],
+    minimise: form(fractions(objective)),
+  };
   const solution = checked(programme);
   expect(solution.state).toBe('optimal');
   if (solution.state !== 'optimal') return;
-  expect(toText(valueOf(programme, solution.point, 300))).toBe(best);
+  expect(toText(worthOf(programme, solution.point, 300))).toBe(best);
 });
 
 test.each([2, 3, 5, 8])(
@@ -47,7 +68,9 @@ test.each([2, 3, 5, 8])(
   (n) => {
     // Maximise Σ 10^(n-j) x_j with 2 Σ_{j<i} 10^(i-j) x_j + x_i ≤ 100^(i-1): the best is 100^(n-1).
     const rows = Array.from({ length: n }, (_, i) => {
-      const coef = Array.from({ length: n }, (__, j) => (j < i ? 2 * 10 ** (i - j) : j === i ? 1 : 0));
+      const coef = Array.from({ length: n }, (__, j) =>
+        j < i ? 2 * 10 ** (i - j) : j === i ? 1 : 0,
+      );
       return atMost(coef, 100 ** i);
     });
     const objective = Array.from({ length: n }, (_, j) => -(10 ** (n - 1 - j)));
@@ -55,13 +78,17 @@ test.each([2, 3, 5, 8])(
     const solution = checked(programme);
     expect(solution.state).toBe('optimal');
     if (solution.state !== 'optimal') return;
-    expect(toNumber(valueOf(programme, solution.point, 1))).toBe(-(100 ** (n - 1)));
+    expect(toNumber(worthOf(programme, solution.point, 1))).toBe(-(100 ** (n - 1)));
   },
 );
 
 const small = fc.integer({ min: -3, max: 3 });
 const sparse = fc.oneof({ weight: 2, arbitrary: fc.constant(0) }, { weight: 3, arbitrary: small });
-const wide = fc.oneof(sparse, fc.integer({ min: -1000, max: 1000 }), fc.bigInt(-(2n ** 70n), 2n ** 70n).map(safe));
+const wide = fc.oneof(
+  sparse,
+  fc.integer({ min: -1000, max: 1000 }),
+  fc.bigInt(-(2n ** 70n), 2n ** 70n).map(safe),
+);
 
 /** Programmes of up to `columns` columns; with `right` zero throughout, degenerate ones. */
 function programmes(columns: number, coefficient: fc.Arbitrary<Int>, right: fc.Arbitrary<Int>) {
@@ -71,12 +98,14 @@ function programmes(columns: number, coefficient: fc.Arbitrary<Int>, right: fc.A
       .tuple(coefs, fc.constantFrom('=' as const, '>=' as const, '>=' as const), right)
       .map(([coef, sense, bound]): Row => ({ ...form(coef), sense, right: bound }));
     const base = fc.array(coefs, { maxLength: 3 });
-    return fc.tuple(base, fc.array(row, { maxLength: width + 4 }), coefs).map(([meshes, rows, objective]) => ({
-      meshes: meshes.map((coef): Row => ({ ...form(coef), sense: '=', right: 0 })),
-      own: rows,
-      width,
-      minimise: form(objective),
-    }));
+    return fc
+      .tuple(base, fc.array(row, { maxLength: width + 4 }), coefs)
+      .map(([meshes, rows, objective]) => ({
+        meshes: meshes.map((coef): Row => ({ ...form(coef), sense: '=', right: 0 })),
+        own: rows,
+        width,
+        minimise: form(objective),
+      }));
   });
 }
 
@@ -85,7 +114,10 @@ describe('every solution proves itself, whatever the programme', () => {
   test.each([
     ['small', programmes(6, sparse, small)],
     ['degenerate', programmes(7, fc.integer({ min: -1, max: 1 }), fc.constant(0))],
-    ['nearly degenerate', programmes(6, fc.integer({ min: -2, max: 2 }), fc.constantFrom(0, 0, 0, 1))],
+    [
+      'nearly degenerate',
+      programmes(6, fc.integer({ min: -2, max: 2 }), fc.constantFrom(0, 0, 0, 1)),
+    ],
     ['with numbers beyond float64', programmes(4, wide, wide)],
   ])('%s programmes', (_, arbitrary) => {
     const property = fc.property(arbitrary, ({ meshes, own, width, minimise }) => {
@@ -96,32 +128,77 @@ describe('every solution proves itself, whatever the programme', () => {
       const based = checked(programme, meshes);
       expect(based.state, programmeText(programme)).toBe(plain.state);
       if (plain.state === 'optimal' && based.state === 'optimal') {
-        expect(valueOf(programme, based.point, 1)).toEqual(valueOf(programme, plain.point, 1));
+        expect(worthOf(programme, based.point, 1)).toEqual(worthOf(programme, plain.point, 1));
       }
       const known = meshes.filter((row) => row.at.every((column) => column < width - 1));
-      const extended = { ...programme, rows: [...known, ...meshes.filter((row) => !known.includes(row)), ...own] };
+      const extended = {
+        ...programme,
+        rows: [...known, ...meshes.filter((row) => !known.includes(row)), ...own],
+      };
       expect(checked(extended, known, width - 1).state, programmeText(extended)).toBe(plain.state);
       met.set(plain.state, (met.get(plain.state) ?? 0) + 1);
     });
     fc.assert(property, { numRuns: 1000 });
   });
   test('and all three outcomes were met', () => {
-    for (const state of ['optimal', 'infeasible', 'unbounded']) expect(met.get(state)).toBeGreaterThan(50);
+    for (const state of ['optimal', 'infeasible', 'unbounded'])
+      expect(met.get(state)).toBeGreaterThan(50);
   });
 });
 
-test('a range is the least and the greatest value, or no limit', () => {
-  const rows: Row[] = [
-    { at: [0, 1], coef: [1, 1], sense: '=', right: 10 },
-    { at: [0], coef: [1], sense: '>=', right: 3 },
-  ];
-  const base = new Base(2, []);
-  const first = range(2, rows, { at: [0], coef: [1] }, base);
-  expect([first.least.solution.state, first.greatest.solution.state]).toEqual(['optimal', 'unbounded']);
-  const second = range(2, rows, { at: [1], coef: [2] }, base);
-  expect(second.least.solution.state).toBe('unbounded');
-  const greatest = second.greatest.solution;
-  expect(greatest.state === 'optimal' && toText(entry(greatest.point, 1))).toBe('7');
+describe('the extremes of several forms over the same rows', () => {
+  test('are the least and the greatest value, or no limit', () => {
+    const rows: Row[] = [
+      { at: [0, 1], coef: [1, 1], sense: '=', right: 10 },
+      { at: [0], coef: [1], sense: '>=', right: 3 },
+    ];
+    const [first, second] = extremes(
+      2,
+      rows,
+      [
+        { at: [0], coef: [1] },
+        { at: [1], coef: [2] },
+      ],
+      new Base(2, []),
+    );
+    const states = [first, second].map((ends) => [
+      ends?.least.solution.state,
+      ends?.greatest.solution.state,
+    ]);
+    expect(states).toEqual([
+      ['optimal', 'unbounded'],
+      ['unbounded', 'optimal'],
+    ]);
+    const greatest = second?.greatest.solution;
+    expect(greatest?.state === 'optimal' && toText(entry(greatest.point, 1))).toBe('7');
+  });
+
+  // One table answers all the forms, one after the other: none may spoil the next.
+  test('are what each form alone comes to, each with its proof', () => {
+    const property = fc.property(
+      programmes(5, sparse, small),
+      fc.array(fc.array(sparse, { minLength: 5, maxLength: 5 }), { minLength: 1, maxLength: 4 }),
+      ({ meshes, own, width }, objectives) => {
+        const rows = [...meshes, ...own];
+        const forms = objectives.map((coefs) => form(coefs.slice(0, width)));
+        const base = new Base(width, meshes);
+        extremes(width, rows, forms, base).forEach(({ least, greatest }, k) => {
+          const { at, coef } = forms[k] as Form;
+          const opposite = { at, coef: coef.map((c) => (typeof c === 'bigint' ? -c : 0 - c)) };
+          for (const [bound, minimise] of [
+            [least, { at, coef }],
+            [greatest, opposite],
+          ] as const) {
+            expect(bound.programme).toEqual({ columns: width, rows, minimise });
+            proved(bound.programme, bound.solution);
+            const alone = solve(bound.programme, base);
+            expect(bound.solution.state, programmeText(bound.programme)).toBe(alone.state);
+          }
+        });
+      },
+    );
+    fc.assert(property, { numRuns: 1000 });
+  });
 });
 
 test('a base leaves free just what its rows leave free', () => {
@@ -158,14 +235,28 @@ function safe(big: bigint): Int {
   return Number.isSafeInteger(near) ? near : big;
 }
 
-function valueOf({ minimise }: Programme, point: { nums: readonly Int[]; den: Int }, scale: number) {
+function worthOf(
+  { minimise }: Programme,
+  point: { nums: readonly Int[]; den: Int },
+  scale: number,
+) {
   const sum = dot(minimise, point.nums);
   return entry({ nums: [safe(sum)], den: safe(BigInt(point.den) * BigInt(scale)) }, 0);
 }
 
-/** The solution, once BigInt has multiplied out its proof. */
-function checked(programme: Programme, meshes: readonly Row[] = [], known = programme.columns): Solution {
+/** The solution, its proof multiplied out. */
+function checked(
+  programme: Programme,
+  meshes: readonly Row[] = [],
+  known = programme.columns,
+): Solution {
   const solution = solve(programme, new Base(known, meshes));
+  proved(programme, solution);
+  return solution;
+}
+
+// In BigInt, row by row, and with no code of the engine's.
+function proved(programme: Programme, solution: Solution): void {
   const text = programmeText(programme);
   if (solution.state !== 'infeasible') {
     const { nums, den } = solution.point;
@@ -180,8 +271,10 @@ function checked(programme: Programme, meshes: readonly Row[] = [], known = prog
       const change = dot(row, solution.ray.nums);
       expect(row.sense === '=' ? change === 0n : change >= 0n, text).toBe(true);
     }
-    expect(solution.ray.den > 0 && dot(programme.minimise, solution.ray.nums) < 0n, text).toBe(true);
-    return solution;
+    expect(solution.ray.den > 0 && dot(programme.minimise, solution.ray.nums) < 0n, text).toBe(
+      true,
+    );
+    return;
   }
   // Prices: Σ y·row is the objective (or nothing), y ≥ 0 on every ≥ row, and Σ y·right is the
   // optimum (or more than nothing).
@@ -192,22 +285,34 @@ function checked(programme: Programme, meshes: readonly Row[] = [], known = prog
   programme.rows.forEach((row, r) => {
     const price = BigInt(nums[r] as Int);
     expect(row.sense === '=' || price >= 0n, text).toBe(true);
-    row.at.forEach((column, k) => (sums[column] = (sums[column] as bigint) + price * BigInt(row.coef[k] as Int)));
+    row.at.forEach(
+      (column, k) => (sums[column] = (sums[column] as bigint) + price * BigInt(row.coef[k] as Int)),
+    );
     worth += price * BigInt(row.right);
   });
   if (solution.state === 'infeasible') {
     expect(sums.every((sum) => sum === 0n) && worth > 0n, text).toBe(true);
-    return solution;
+    return;
   }
   const { minimise } = programme;
-  minimise.at.forEach((column, k) => (sums[column] = (sums[column] as bigint) - BigInt(den) * BigInt(minimise.coef[k] as Int)));
-  expect(sums.every((sum) => sum === 0n), text).toBe(true);
-  expect(worth * BigInt(solution.point.den), text).toBe(dot(minimise, solution.point.nums) * BigInt(den));
-  return solution;
+  minimise.at.forEach(
+    (column, k) =>
+      (sums[column] = (sums[column] as bigint) - BigInt(den) * BigInt(minimise.coef[k] as Int)),
+  );
+  expect(
+    sums.every((sum) => sum === 0n),
+    text,
+  ).toBe(true);
+  expect(worth * BigInt(solution.point.den), text).toBe(
+    dot(minimise, solution.point.nums) * BigInt(den),
+  );
 }
 
 function dot({ at, coef }: Form, nums: readonly Int[]): bigint {
-  return at.reduce((sum, column, k) => sum + BigInt(coef[k] as Int) * BigInt(nums[column] as Int), 0n);
+  return at.reduce(
+    (sum, column, k) => sum + BigInt(coef[k] as Int) * BigInt(nums[column] as Int),
+    0n,
+  );
 }
 
 // By plain elimination over BigInt, cross-multiplied.
@@ -225,7 +330,9 @@ function rank(rows: readonly Row[], width: number): number {
     matrix.splice(found++, 0, pivot);
     for (const cells of matrix.slice(found)) {
       const factor = cells[column] as bigint;
-      cells.forEach((cell, c) => (cells[c] = cell * (pivot[column] as bigint) - factor * (pivot[c] as bigint)));
+      cells.forEach(
+        (cell, c) => (cells[c] = cell * (pivot[column] as bigint) - factor * (pivot[c] as bigint)),
+      );
     }
   }
   return found;
