@@ -44,6 +44,8 @@ export interface SharingSet extends Named {
   readonly shares: string;
   readonly sun?: number;
   readonly ring?: number;
+  /** How many planets; absent: as many as the other set has. */
+  readonly planets?: number;
   readonly pairs?: number;
   readonly inner?: number;
 }

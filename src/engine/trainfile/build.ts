@@ -1,0 +1,59 @@
+import { CASE, type Device, type GearPair, type GearSet, type Train } from '../train/index.ts';
+import type { DeviceEntry, PairEntry, SetEntry } from './definition.ts';
+import type { FileEntries } from './outline.ts';
+
+/** A train of a file's entries, in the file's order; what is missing is left empty. */
+export function buildTrain(file: FileEntries): Train {
+  return {
+    name: file.name ?? '',
+    about: file.about ?? '',
+    input: file.input ?? '',
+    output: file.output ?? '',
+    sets: listOf(file.sets, gearSet),
+    pairs: listOf(file['gear pairs'], gearPair),
+    joins: listOf(file.joined, (name, members) => ({ name, members })),
+    devices: listOf(file.devices, device),
+    ranges: listOf(file.ranges, (name, gears) => {
+      return { name, gears: listOf(gears, (gear, on) => ({ name: gear, on })) };
+    }),
+  };
+}
+
+function listOf<In, Out>(
+  entries: ReadonlyMap<string, In> | undefined,
+  build: (name: string, entry: In) => Out,
+): Out[] {
+  return [...(entries ?? [])].map(([name, entry]) => build(name, entry));
+}
+
+// The keys that tell the kind stand for it; the rest of the entry is the set as it is.
+function gearSet(name: string, entry: SetEntry): GearSet {
+  if ('sides' in entry) return { kind: 'bevel', name, ...entry };
+  if ('shares' in entry) return { kind: 'sharing', name, ...entry };
+  if ('steps' in entry) return { kind: 'stepped', name, ...entry };
+  if ('pairs' in entry) return { kind: 'pair', name, ...entry };
+  if ('wheels' in entry) {
+    const meshes = entry.meshes.map(([a, b, internal]) => ({ a, b, internal: internal !== undefined }));
+    // The walk makes a map of what the definitions call a record.
+    const wheels = entry.wheels as unknown as ReadonlyMap<string, number>;
+    return { kind: 'wheels', name, wheels, carried: entry.carried, meshes };
+  }
+  return { kind: 'plain', name, ...entry };
+}
+
+function gearPair(name: string, { driver, driven, kind }: PairEntry): GearPair {
+  return {
+    name,
+    driver: { member: driver[0], teeth: driver[1] },
+    driven: { member: driven[0], teeth: driven[1] },
+    kind: kind ?? 'external',
+  };
+}
+
+function device(name: string, entry: DeviceEntry): Device {
+  if ('clutch' in entry) return { kind: 'clutch', name, first: entry.clutch[0], second: entry.clutch[1] };
+  if ('brake' in entry) return { kind: 'brake', name, first: entry.brake, second: CASE };
+  if ('band' in entry) return { kind: 'band', name, first: entry.band, second: CASE };
+  const [first, second] = entry['one-way'];
+  return { kind: 'one-way', name, first, second, lets: entry.lets };
+}

@@ -1,0 +1,255 @@
+import * as v from 'valibot';
+import type { Expected } from './problem.ts';
+
+// The train file, defined once: the reader walks these definitions and the JSON Schema is
+// made from them. The message of a definition is what was expected (`Expected`).
+const or = (what: Expected) => what;
+
+// A part of a name: any script, no comma, colon or dot, no control or half character, no
+// blank at either end, at most 80 characters.
+const WORD = String.raw`(?!\s)[^,:.\p{Cc}\p{Cs}\p{Zl}\p{Zp}]{1,80}(?<!\s)`;
+const name = (description: string) =>
+  v.pipe(
+    v.string(or('name')),
+    v.regex(new RegExp(`^${WORD}$`, 'u'), or('name')),
+    v.description(description),
+  );
+const member = (description: string) =>
+  v.pipe(
+    v.string(or('member')),
+    v.regex(new RegExp(`^${WORD}(\\.${WORD})?$`, 'u'), or('member')),
+    v.description(description),
+  );
+const text = (description: string) =>
+  v.pipe(
+    v.string(or('text')),
+    v.regex(/^[^\p{Cs}\0-\x08\x0b-\x1f\x7f]*$/u, or('text')),
+    v.description(description),
+  );
+const whole = (what: Expected, most: number, description: string) =>
+  v.pipe(
+    v.number(what),
+    v.integer(what),
+    v.minValue(1, what),
+    v.maxValue(most, what),
+    v.description(description),
+  );
+const teeth = (of: string) => whole('teeth', 1_000_000, `Teeth of ${of}: a whole number from 1.`);
+const count = (of: string) => whole('count', 100, `How many ${of}: a whole number from 1.`);
+
+export const MEMBER = member('A member: SET.part, `case`, the input, the output, or any name that you give it.');
+export const JOIN_NAME = member('The name of the one member that the listed members make.');
+export const SET_NAME = name('The name of a planetary set; its members are NAME.sun, NAME.ring, NAME.carrier.');
+export const PAIR_NAME = name('The name of a gear pair.');
+export const DEVICE_NAME = name('The name of a device.');
+export const RANGE_NAME = name('A position of the selector.');
+export const GEAR_NAME = name('A gear of this range.');
+export const WHEEL_NAME = name('The name of a wheel; the member is SET.wheel.');
+export const SHARED_SET = name('The set whose planets and carrier these wheels use.');
+export const APPLIED_DEVICE = name('A clutch, brake or band that is applied in this gear.');
+export const CARRIED_WHEEL = name('A wheel that turns on the carrier.');
+export const MESHED_WHEEL = name('A wheel of this set.');
+
+const PLAIN = v.pipe(
+  v.strictObject(
+    {
+      sun: teeth('the sun'),
+      ring: teeth('the ring'),
+      planets: v.exactOptional(count('planets')),
+      planet: v.exactOptional(teeth('a planet, where they were counted')),
+    },
+    or('set'),
+  ),
+  v.description('Plain planets: each meshes the sun and the ring.'),
+);
+const PAIR = v.pipe(
+  v.strictObject(
+    {
+      sun: teeth('the sun'),
+      ring: teeth('the ring'),
+      pairs: count('pairs of planets'),
+      inner: v.exactOptional(teeth('an inner planet, next to the sun')),
+      outer: v.exactOptional(teeth('an outer planet, next to the ring')),
+    },
+    or('set'),
+  ),
+  v.description('Meshed pairs: sun, inner planet, outer planet, ring.'),
+);
+const STEPPED = v.pipe(
+  v.strictObject(
+    {
+      sun: teeth('the sun'),
+      ring: teeth('the ring'),
+      planets: v.exactOptional(count('planets')),
+      steps: v.pipe(
+        v.strictTuple([teeth('the step that meshes the sun'), teeth('the step that meshes the ring')], or('two teeth')),
+        v.description('Teeth of the planet: the step that meshes the sun, the step that meshes the ring.'),
+      ),
+    },
+    or('set'),
+  ),
+  v.description('Stepped planets: one body with two wheels; the sun meshes the first, the ring the second.'),
+);
+export const SHARING = v.pipe(
+  v.strictObject(
+    {
+      shares: SHARED_SET,
+      sun: v.exactOptional(teeth('the sun')),
+      ring: v.exactOptional(teeth('the ring')),
+      planets: v.exactOptional(count('planets; as in the other set')),
+      pairs: v.exactOptional(count('inner planets between this sun and the shared planets')),
+      inner: v.exactOptional(teeth('an inner planet')),
+    },
+    or('set'),
+  ),
+  v.description('A sun, a ring or both on the planets of another set.'),
+);
+const WHEELS = v.pipe(
+  v.strictObject(
+    {
+      wheels: v.pipe(v.record(WHEEL_NAME, teeth('the wheel'), or('section')), v.description('Every wheel and its teeth.')),
+      carried: v.pipe(
+        v.array(CARRIED_WHEEL, or('wheel names')),
+        v.description('The wheels that turn on the carrier; the others turn about the main axis.'),
+      ),
+      meshes: v.pipe(
+        v.array(
+          v.union(
+            [
+              v.pipe(v.strictTuple([MESHED_WHEEL, MESHED_WHEEL], or('mesh')), v.description('Two wheels in mesh.')),
+              v.pipe(
+                v.strictTuple([MESHED_WHEEL, MESHED_WHEEL, v.literal('internal', or('internal'))], or('mesh')),
+                v.description('A planet in mesh with a ring gear.'),
+              ),
+            ],
+            or('mesh'),
+          ),
+          or('meshes'),
+        ),
+        v.description('Which wheels mesh: [wheel, wheel], or with a ring gear [ring, planet, internal].'),
+      ),
+    },
+    or('set'),
+  ),
+  v.description('Any other arrangement of wheels round one carrier.'),
+);
+const BEVEL = v.pipe(
+  v.strictObject(
+    {
+      sides: v.pipe(
+        v.strictTuple([teeth('the left side gear'), teeth('the right side gear')], or('two teeth')),
+        v.description('Teeth of the left and the right side gear.'),
+      ),
+      pinions: v.exactOptional(count('pinions')),
+      pinion: v.exactOptional(teeth('a pinion')),
+    },
+    or('set'),
+  ),
+  v.description('A bevel differential: NAME.left and NAME.right, pinions on NAME.carrier.'),
+);
+export const SET = v.union([PLAIN, PAIR, STEPPED, SHARING, WHEELS, BEVEL], or('set'));
+
+const gearWheel = (description: string) =>
+  v.pipe(v.strictTuple([MEMBER, teeth('the wheel')], or('wheel')), v.description(description));
+export const GEAR_PAIR = v.pipe(
+  v.strictObject(
+    {
+      driver: gearWheel('The member that drives, and its teeth.'),
+      driven: gearWheel('The member that is driven, and its teeth.'),
+      kind: v.exactOptional(
+        v.pipe(
+          v.picklist(['external', 'internal', 'chain'], or('pair kind')),
+          v.description('External wheels turn opposite ways; internal ones and a chain turn the same way. Absent: external.'),
+        ),
+      ),
+    },
+    or('gear pair'),
+  ),
+  v.description('Two wheels on fixed axes, parallel to the main one.'),
+);
+
+const twoMembers = (description: string) =>
+  v.pipe(v.strictTuple([MEMBER, MEMBER], or('two members')), v.description(description));
+const CLUTCH = v.pipe(
+  v.strictObject({ clutch: twoMembers('The two members that it joins.') }, or('device')),
+  v.description('A multi-plate clutch: joins two members.'),
+);
+const BRAKE = v.pipe(
+  v.strictObject({ brake: MEMBER }, or('device')),
+  v.description('A multi-plate brake: holds a member to the case.'),
+);
+const BAND = v.pipe(
+  v.strictObject({ band: MEMBER }, or('device')),
+  v.description('A band: holds a member to the case.'),
+);
+const ONE_WAY = v.pipe(
+  v.strictObject(
+    {
+      'one-way': twoMembers('The inner member, then the outer.'),
+      lets: v.pipe(
+        v.picklist(['clockwise', 'anticlockwise'], or('way')),
+        v.description('How the inner member may turn against the outer, seen from the input end.'),
+      ),
+    },
+    or('device'),
+  ),
+  v.description('A one-way clutch: lets its inner member turn one way against the outer, and holds it the other way.'),
+);
+export const DEVICE = v.union([CLUTCH, BRAKE, BAND, ONE_WAY], or('device'));
+
+/**
+ * The keys that tell what kind a set or a device is, the first of them that stands there; a
+ * set with none of them is a plain one.
+ */
+export const TELLING: readonly (readonly [key: string, definition: v.GenericSchema])[] = [
+  ['sides', BEVEL], ['pinions', BEVEL], ['pinion', BEVEL],
+  ['wheels', WHEELS], ['carried', WHEELS], ['meshes', WHEELS],
+  ['shares', SHARING],
+  ['steps', STEPPED],
+  ['pairs', PAIR], ['inner', PAIR], ['outer', PAIR],
+  ['sun', PLAIN], ['ring', PLAIN], ['planets', PLAIN], ['planet', PLAIN],
+  ['clutch', CLUTCH], ['brake', BRAKE], ['band', BAND], ['one-way', ONE_WAY], ['lets', ONE_WAY],
+];
+
+/** The version of the file form that this reader knows. */
+export const VERSION = 1;
+
+const section = <Key extends v.GenericSchema<string, string>, Value extends v.GenericSchema>(
+  key: Key,
+  value: Value,
+  description: string,
+) => v.pipe(v.nullish(v.record(key, value, or('section'))), v.description(description));
+
+export const FILE = v.strictObject(
+  {
+    holdturn: v.pipe(v.literal(VERSION, or('version')), v.description('The version of the file form: 1.')),
+    name: v.exactOptional(text('What the train is called.')),
+    about: v.exactOptional(text('A paragraph for the reader.')),
+    input: v.pipe(MEMBER, v.description('The member that the engine turns. Clockwise is seen from this end.')),
+    output: v.pipe(MEMBER, v.description('The member that drives the load.')),
+    sets: section(SET_NAME, SET, 'Planetary sets, by name.'),
+    'gear pairs': section(PAIR_NAME, GEAR_PAIR, 'Pairs of wheels on fixed axes, by name.'),
+    joined: section(
+      JOIN_NAME,
+      v.pipe(v.array(MEMBER, or('members')), v.minLength(1, or('members'))),
+      'Members that are splined, tabbed or made in one piece, by the name of the one member they make.',
+    ),
+    devices: section(DEVICE_NAME, DEVICE, 'Clutches, brakes, bands and one-way clutches, by name.'),
+    ranges: section(
+      RANGE_NAME,
+      v.nullish(
+        v.record(
+          GEAR_NAME,
+          v.pipe(v.array(APPLIED_DEVICE, or('devices')), v.description('The devices that are applied.')),
+          or('section'),
+        ),
+      ),
+      'What is applied in each gear of each position of the selector.',
+    ),
+  },
+  or('section'),
+);
+
+export type SetEntry = v.InferOutput<typeof SET>;
+export type PairEntry = v.InferOutput<typeof GEAR_PAIR>;
+export type DeviceEntry = v.InferOutput<typeof DEVICE>;

@@ -1,0 +1,123 @@
+import { CASE, type GearSet, isFriction, type Train } from '../train/index.ts';
+import type { Findings } from './findings.ts';
+import type { Mention, Role } from './mention.ts';
+import { looksLike, nearest } from './near.ts';
+import { partsOf } from './parts.ts';
+import type { Named } from './problem.ts';
+
+/**
+ * Does every name mean something, and one thing? `train` is what could be read; a name that
+ * the file defines with a mistake is known, but nothing more is asked of it.
+ */
+export function checkNames(train: Train, mentions: readonly Mention[], findings: Findings): void {
+  const defined = checkDefinitions(mentions, findings);
+  const sets = new Map(train.sets.map((set) => [set.name, set]));
+  const devices = new Map(train.devices.map((device) => [device.name, device]));
+  const named = (role: Role) => mentions.filter(({ as }) => as === role).map(({ name }) => name);
+  const [setNames, deviceNames] = [new Set(named('set')), new Set(named('device'))];
+  const wheels = new Map<string | undefined, Set<string>>();
+  for (const { as, name, path } of mentions) {
+    if (as === 'wheel') wheels.set(path[1], (wheels.get(path[1]) ?? new Set()).add(name));
+  }
+  for (const mention of mentions) {
+    const { as, name, at, path } = mention;
+    switch (as) {
+      case 'member':
+      case 'join':
+        checkMember(mention, sets, setNames, defined, findings);
+        break;
+      case 'shared':
+        if (!setNames.has(name)) {
+          findings.error(at, () => ({ problem: 'unknown set', set: name, ...near(name, setNames) }));
+        }
+        break;
+      case 'applied': {
+        const device = devices.get(name);
+        if (!deviceNames.has(name)) {
+          findings.error(at, () => ({ problem: 'unknown device', device: name, ...near(name, deviceNames) }));
+        } else if (device && !isFriction(device)) findings.error(at, { problem: 'not applied', device: name });
+        break;
+      }
+      case 'meshed':
+      case 'carried': {
+        const set = path[1] ?? '';
+        const there = wheels.get(set) ?? new Set();
+        if (!there.has(name)) {
+          findings.error(at, () => ({ problem: 'unknown wheel', set, wheel: name, ...near(name, there) }));
+        }
+        break;
+      }
+      case 'wheel':
+        if (name === 'carrier') findings.error(at, { problem: 'reserved name', name });
+        break;
+      case 'set':
+      case 'gear pair':
+      case 'device':
+      case 'range':
+      case 'gear':
+        break;
+    }
+  }
+}
+
+/** Warns of plain names that stand in one place only and look like another. */
+export function doubtNames(train: Train, mentions: readonly Mention[], findings: Findings): void {
+  const places = new Map<string, Mention[]>();
+  for (const mention of mentions) {
+    if (mention.as !== 'member' && mention.as !== 'join') continue;
+    if (mention.name.includes('.')) continue;
+    places.set(mention.name, [...(places.get(mention.name) ?? []), mention]);
+  }
+  for (const [name, [only, ...others]] of places) {
+    if (!only || others.length > 0 || name === CASE) continue;
+    if (name === train.input || name === train.output) continue;
+    // Of two that stand once each, the later is told.
+    const earlier = [...places].filter(([, all]) => all.length > 1 || (all[0] as Mention).at.from < only.at.from);
+    const like = earlier.find(([other]) => other !== name && looksLike(name, other));
+    if (like) findings.warning(only.at, { problem: 'lonely name', name, near: like[0] });
+  }
+}
+
+// Sets, gear pairs and devices are told apart by their names alone; so is a gear pair from a
+// join, for either can be stripped.
+function checkDefinitions(mentions: readonly Mention[], findings: Findings): Map<string, Named> {
+  const defined = new Map<string, Named>();
+  for (const { as, name, at } of mentions) {
+    if (as !== 'set' && as !== 'gear pair' && as !== 'device') continue;
+    const by = defined.get(name);
+    if (name === CASE) findings.error(at, { problem: 'reserved name', name });
+    else if (by !== undefined) findings.error(at, { problem: 'name taken', name, by });
+    else defined.set(name, as);
+  }
+  return defined;
+}
+
+function checkMember(
+  { name, at }: Mention,
+  sets: ReadonlyMap<string, GearSet>,
+  setNames: ReadonlySet<string>,
+  defined: ReadonlyMap<string, Named>,
+  findings: Findings,
+): void {
+  const dot = name.indexOf('.');
+  if (dot < 0) {
+    const is = defined.get(name);
+    if (is !== undefined) findings.error(at, { problem: 'not a member', name, is });
+    return;
+  }
+  const [setName, part] = [name.slice(0, dot), name.slice(dot + 1)];
+  if (!setNames.has(setName)) {
+    findings.error(at, () => ({ problem: 'unknown set', set: setName, ...near(setName, setNames) }));
+    return;
+  }
+  const set = sets.get(setName);
+  const parts = set && partsOf(set);
+  if (parts && !parts.includes(part)) {
+    findings.error(at, () => ({ problem: 'unknown part', set: setName, part, parts, ...near(part, parts) }));
+  }
+}
+
+function near(name: string, candidates: Iterable<string>): { readonly near?: string } {
+  const found = nearest(name, candidates);
+  return found === undefined ? {} : { near: found };
+}

@@ -1,0 +1,32 @@
+import { type DeviceEntry, FILE, type PairEntry, type SetEntry } from './definition.ts';
+import type { Findings } from './findings.ts';
+import type { Mention } from './mention.ts';
+import type { Node } from './tree.ts';
+import { Walker } from './walker.ts';
+
+/** A file whose entries have the right form, whatever their names mean. */
+export interface Outline {
+  /** What was well formed; the rest is left out, and is an error already. */
+  readonly file: FileEntries;
+  readonly mentions: readonly Mention[];
+}
+
+/** The file's values. Maps keep the file's order, and any key. */
+export interface FileEntries {
+  readonly name?: string;
+  readonly about?: string;
+  readonly input?: string;
+  readonly output?: string;
+  readonly sets?: ReadonlyMap<string, SetEntry>;
+  readonly 'gear pairs'?: ReadonlyMap<string, PairEntry>;
+  readonly joined?: ReadonlyMap<string, readonly string[]>;
+  readonly devices?: ReadonlyMap<string, DeviceEntry>;
+  readonly ranges?: ReadonlyMap<string, ReadonlyMap<string, readonly string[]>>;
+}
+
+/** Reads a tree by the definitions; what does not fit them is an error in `findings`. */
+export function outlineOf(root: Node, text: string, findings: Findings): Outline {
+  const walker = new Walker(text, findings);
+  const file = walker.value(root, FILE, [], root.at);
+  return { file: (file ?? {}) as FileEntries, mentions: walker.mentions };
+}

@@ -1,0 +1,103 @@
+import type { GeometryFinding } from '../train/index.ts';
+import type { Place } from './place.ts';
+
+/** Something to be told about a file, as plain data; the narrative room has the words. */
+export type Problem = Located<Mistake | Doubt | GeometryFinding>;
+
+/** A finding with its place. With an error there is no train; with a warning there is. */
+export type Located<Finding> = Finding & {
+  readonly severity: 'error' | 'warning';
+  readonly place: Place;
+};
+
+/** What makes a text no train file. `near` is the name that was most likely meant. */
+export type Mistake =
+  /** Characters in the text, and the most that are read. */
+  | { readonly problem: 'too large'; readonly characters: number; readonly most: number }
+  /** A character that cannot stand in a train file, as a number; U+FFFD tells of lost ones. */
+  | { readonly problem: 'bad character'; readonly code: number }
+  | { readonly problem: 'syntax'; readonly what: Syntax }
+  | { readonly problem: 'several documents' }
+  /** YAML that says things twice, in place of plain text. */
+  | { readonly problem: 'refused'; readonly what: 'anchor' | 'alias' | 'tag' | 'merge key' | 'directive' }
+  | { readonly problem: 'too deep'; readonly most: number }
+  | { readonly problem: 'duplicate key'; readonly key: string }
+  | { readonly problem: 'unknown key'; readonly key: string; readonly near?: string }
+  /** A key that is known, but not beside `beside`. */
+  | { readonly problem: 'misplaced key'; readonly key: string; readonly beside: string }
+  /** One of the keys must stand here. */
+  | { readonly problem: 'missing key'; readonly keys: readonly string[] }
+  /** Something else was expected; `found` is what stands there, cut short, '' for nothing. */
+  | { readonly problem: 'expected'; readonly what: Expected; readonly found: string }
+  | { readonly problem: 'newer version'; readonly version: number; readonly newest: number }
+  | { readonly problem: 'too many'; readonly what: 'members' | 'devices'; readonly count: number; readonly most: number }
+  | { readonly problem: 'unknown set'; readonly set: string; readonly near?: string }
+  | { readonly problem: 'unknown part'; readonly set: string; readonly part: string; readonly near?: string; readonly parts: readonly string[] }
+  | { readonly problem: 'unknown wheel'; readonly set: string; readonly wheel: string; readonly near?: string }
+  | { readonly problem: 'unknown device'; readonly device: string; readonly near?: string }
+  /** A range applies a one-way clutch, which nobody can apply. */
+  | { readonly problem: 'not applied'; readonly device: string }
+  | { readonly problem: 'listed twice'; readonly name: string }
+  /** Sets, gear pairs and devices have names of their own. */
+  | { readonly problem: 'name taken'; readonly name: string; readonly by: Named }
+  | { readonly problem: 'reserved name'; readonly name: string }
+  /** A member is asked for, and the name is another thing's; a set's parts are members. */
+  | { readonly problem: 'not a member'; readonly name: string; readonly is: Named }
+  | { readonly problem: 'joined to itself'; readonly member: string }
+  | { readonly problem: 'case cannot turn'; readonly end: 'input' | 'output' }
+  /** Only the planets of plain, pair and stepped sets can be shared. */
+  | { readonly problem: 'cannot share'; readonly set: string }
+  | { readonly problem: 'shares in a circle'; readonly sets: readonly string[] }
+  | { readonly problem: 'planets differ'; readonly planets: number; readonly set: string; readonly there: number }
+  | { readonly problem: 'meshes itself'; readonly wheel: string }
+  /** Two wheels on the main axis cannot mesh. */
+  | { readonly problem: 'none carried'; readonly wheels: readonly [string, string] }
+  /** So many more were found. */
+  | { readonly problem: 'and more'; readonly count: number };
+
+/** What lets a text be a train, but is likely not what was meant. */
+export type Doubt =
+  /** A name that stands nowhere else and looks like one that does. */
+  | { readonly problem: 'lonely name'; readonly name: string; readonly near: string }
+  /** A device whose two members are one body: it can do nothing. */
+  | { readonly problem: 'one body'; readonly device: string; readonly members: readonly [string, string] };
+
+export type Named = 'set' | 'gear pair' | 'device' | 'join';
+
+/** What the YAML reader stumbled over. */
+export type Syntax =
+  | 'indent'
+  | 'tab'
+  | 'unclosed bracket'
+  | 'unclosed quote'
+  | 'missing comma'
+  | 'missing colon'
+  | 'second colon'
+  | 'needs quotes'
+  | 'escape'
+  | 'key'
+  | 'unexpected text';
+
+/** What a value should have been. The messages of the definitions are these words. */
+export type Expected =
+  | 'section' // entries, a name and its thing each
+  | 'version' // 1
+  | 'text'
+  | 'name'
+  | 'member'
+  | 'members' // a list, one member or more
+  | 'two members' // a list of two
+  | 'devices' // a list, possibly empty
+  | 'wheel names' // a list, possibly empty
+  | 'meshes' // a list of meshes
+  | 'mesh' // [wheel, wheel] or [wheel, wheel, internal]
+  | 'internal' // the word
+  | 'wheel' // [member, teeth]
+  | 'teeth' // 1 to 1,000,000
+  | 'two teeth' // a list of two
+  | 'count' // 1 to 100
+  | 'way' // clockwise or anticlockwise
+  | 'pair kind' // external, internal or chain
+  | 'set'
+  | 'gear pair'
+  | 'device';

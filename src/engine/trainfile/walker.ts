@@ -1,0 +1,204 @@
+import * as v from 'valibot';
+import { TELLING, VERSION } from './definition.ts';
+import type { Findings } from './findings.ts';
+import { type Mention, ROLES } from './mention.ts';
+import { nearest } from './near.ts';
+import type { Span } from './place.ts';
+import type { Expected } from './problem.ts';
+import type { List, Node, Section } from './tree.ts';
+
+// A name longer than this is near to nothing.
+const LONGEST = 80;
+
+type Entries = Readonly<Record<string, Form>>;
+
+// What of a valibot definition the walk looks at.
+type Form =
+  | { readonly type: 'exact_optional' | 'nullish'; readonly wrapped: Form }
+  | { readonly type: 'union'; readonly options: readonly Form[]; readonly message: Expected }
+  | { readonly type: 'record'; readonly key: Leaf; readonly value: Form; readonly message: Expected }
+  | { readonly type: 'strict_object'; readonly entries: Entries; readonly message: Expected }
+  | { readonly type: 'array'; readonly item: Form; readonly message: Expected }
+  | { readonly type: 'strict_tuple'; readonly items: readonly Form[]; readonly message: Expected }
+  | Leaf;
+
+interface Leaf {
+  readonly type: 'string' | 'number' | 'literal' | 'picklist';
+  readonly message: Expected;
+}
+
+const TELLING_FORMS = TELLING as unknown as readonly (readonly [key: string, form: Form])[];
+
+// Walks tree and definitions side by side. Only scalars are handed to valibot, so that every
+// place is at hand, and so that a key like `__proto__` is a name like any other.
+export class Walker {
+  readonly mentions: Mention[] = [];
+  private readonly text: string;
+  private readonly findings: Findings;
+
+  constructor(text: string, findings: Findings) {
+    this.text = text;
+    this.findings = findings;
+  }
+
+  /** `owner` is pointed at where the value is missing. Sections of names become maps. */
+  value(node: Node, form: Form, path: readonly string[], owner: Span): unknown {
+    switch (form.type) {
+      case 'exact_optional':
+        return this.value(node, form.wrapped, path, owner);
+      case 'nullish':
+        if (node.kind === 'scalar' && node.value === null) return new Map();
+        return this.value(node, form.wrapped, path, owner);
+      case 'union':
+        if (node.kind === 'section') return this.oneOf(node, form.options, path, owner);
+        if (node.kind === 'list') {
+          const size = node.items.length;
+          const option = form.options.find((o) => o.type === 'strict_tuple' && o.items.length === size);
+          if (option) return this.value(node, option, path, owner);
+        }
+        return this.unexpected(node, form.message, owner);
+      case 'record':
+        if (node.kind !== 'section') return this.unexpected(node, form.message, owner);
+        return this.record(node, form.key, form.value, path);
+      case 'strict_object':
+        if (node.kind !== 'section') return this.unexpected(node, form.message, owner);
+        return this.object(node, form.entries, [], path, owner);
+      case 'array':
+        if (node.kind !== 'list') return this.unexpected(node, form.message, owner);
+        if (node.items.length === 0 && !fits(form, [])) return this.unexpected(node, form.message, owner);
+        return this.items(node, () => form.item, path);
+      case 'strict_tuple':
+        if (node.kind !== 'list' || node.items.length !== form.items.length) {
+          return this.unexpected(node, form.message, owner);
+        }
+        return this.items(node, (i) => form.items[i] as Form, path);
+      default:
+        return this.scalar(node, form, path, owner);
+    }
+  }
+
+  private scalar(node: Node, form: Leaf, path: readonly string[], owner: Span): unknown {
+    const found = node.kind === 'scalar' ? node.value : undefined;
+    if (found === undefined || !fits(form, found)) {
+      if (path[0] !== 'holdturn' || typeof found !== 'number' || !(found > VERSION)) {
+        return this.unexpected(node, form.message, owner);
+      }
+      this.findings.error(node.at, { problem: 'newer version', version: found, newest: VERSION });
+      return undefined;
+    }
+    this.mention(form, `${found}`, path, node.at);
+    return found;
+  }
+
+  private items(node: List, formOf: (i: number) => Form, path: readonly string[]): unknown[] {
+    return node.items.map((item, i) => this.value(item, formOf(i), [...path, `${i}`], node.at));
+  }
+
+  // Entries that have a mistake in them are left out.
+  private record(
+    node: Section,
+    keyForm: Leaf,
+    form: Form,
+    path: readonly string[],
+  ): Map<string, unknown> {
+    const values = new Map<string, unknown>();
+    for (const { key, keyAt, value } of node.entries) {
+      const before = this.findings.errorCount;
+      if (fits(keyForm, key)) this.mention(keyForm, key, [...path, key], keyAt);
+      else this.findings.error(keyAt, { problem: 'expected', what: keyForm.message, found: cut(key) });
+      const read = this.value(value, form, [...path, key], keyAt);
+      if (this.findings.errorCount === before) values.set(key, read);
+    }
+    return values;
+  }
+
+  // A set or a device: its keys tell which kind of one. A set that nothing tells is plain.
+  private oneOf(
+    node: Section,
+    options: readonly Form[],
+    path: readonly string[],
+    owner: Span,
+  ): unknown {
+    const telling = TELLING_FORMS.filter(([, option]) => options.includes(option));
+    const family = telling.map(([key]) => key);
+    const keys = new Set(node.entries.map(({ key }) => key));
+    const told = telling.find(([key]) => keys.has(key))?.[1];
+    if (told?.type === 'strict_object') {
+      return this.object(node, told.entries, family, path, owner);
+    }
+    const before = this.findings.errorCount;
+    for (const { key, keyAt } of node.entries) this.strange(key, keyAt, {}, family, keys);
+    if (this.findings.errorCount === before) {
+      const first = options.map((option) => telling.find(([, told]) => told === option)?.[0] ?? '');
+      this.findings.error(owner, { problem: 'missing key', keys: first });
+    }
+    return undefined;
+  }
+
+  // `family`: the keys of the kinds that it might have been.
+  private object(
+    node: Section,
+    entries: Entries,
+    family: readonly string[],
+    path: readonly string[],
+    owner: Span,
+  ): object {
+    const values: Record<string, unknown> = Object.create(null);
+    const keys = new Set(node.entries.map(({ key }) => key));
+    const offered = new Set<string | undefined>();
+    for (const { key, keyAt, value } of node.entries) {
+      const form = Object.hasOwn(entries, key) ? entries[key] : undefined;
+      if (form) values[key] = this.value(value, form, [...path, key], keyAt);
+      else offered.add(this.strange(key, keyAt, entries, family, keys));
+    }
+    for (const [key, form] of Object.entries(entries)) {
+      const optional = form.type === 'exact_optional' || form.type === 'nullish';
+      // A key that is offered in place of a misspelt one is not missed as well.
+      if (optional || keys.has(key) || offered.has(key)) continue;
+      this.findings.error(owner, { problem: 'missing key', keys: [key] });
+    }
+    return values;
+  }
+
+  // A key that does not belong here; returns what is offered in its place.
+  private strange(
+    key: string,
+    at: Span,
+    entries: Entries,
+    family: readonly string[],
+    keys: ReadonlySet<string>,
+  ): string | undefined {
+    if (family.includes(key)) {
+      const beside = family.find((word) => keys.has(word) && Object.hasOwn(entries, word));
+      this.findings.error(at, { problem: 'misplaced key', key, beside: beside ?? '' });
+      return undefined;
+    }
+    const candidates = new Set([...Object.keys(entries), ...family].filter((word) => !keys.has(word)));
+    const near = key.length > LONGEST ? undefined : nearest(key, candidates);
+    this.findings.error(at, { problem: 'unknown key', key: cut(key), ...(near !== undefined && { near }) });
+    return near;
+  }
+
+  private mention(form: Form, name: string, path: readonly string[], at: Span): void {
+    // A definition that only adds a description to another starts with it.
+    const [base] = (form as { readonly pipe?: readonly unknown[] }).pipe ?? [];
+    const as = ROLES.get(form) ?? ROLES.get(base);
+    if (as !== undefined) this.mentions.push({ as, name, path, at });
+  }
+
+  private unexpected(node: Node, what: Expected, owner: Span): undefined {
+    const at = node.at.from < node.at.to ? node.at : owner;
+    const found = cut(this.text.slice(node.at.from, node.at.to));
+    this.findings.error(at, { problem: 'expected', what, found });
+  }
+}
+
+function fits(form: Form, value: unknown): boolean {
+  return v.is(form as unknown as v.GenericSchema, value);
+}
+
+// What a person wrote, short enough for a sentence.
+function cut(found: string): string {
+  const line = found.trim().replace(/\s+/gu, ' ');
+  return line.length > 40 ? `${line.slice(0, 39).replace(/\p{Cs}$/u, '')}…` : line;
+}
