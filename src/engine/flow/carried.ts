@@ -1,9 +1,10 @@
-import { ONE, over, plus, type Rational, times, ZERO } from '../linear/index.ts';
+import { ONE, opposite, over, plus, type Rational, times, ZERO } from '../linear/index.ts';
 import {
   isSpan,
   type Loads,
   loadsOf,
   type Port,
+  portTorque,
   type Quantity,
   reactionsOf,
   stretched,
@@ -43,7 +44,7 @@ export function carriedBy(
 ): Carried {
   const reactions = reactionsOf(verdict, slips, ports);
   const loads = loadsOf(verdict);
-  const by = unit === 'turned' ? inverse(loads.given[0] ?? ZERO) : ONE;
+  const by = unit === 'turned' ? unitOf(verdict, loads) : ONE;
   const scaled = (quantities: readonly Quantity[]) => quantities.map((q) => stretched(q, by));
   return {
     given: scaled(reactions.given),
@@ -55,12 +56,22 @@ export function carriedBy(
   };
 }
 
+// What makes the first given torque 1. Where the output is made to stand still the proof may
+// load it either way; then it is turned round, unless a one-way clutch bears on it.
+function unitOf({ motion }: Verdict, { given, devices }: Loads): Rational {
+  const first = given.find(({ num }) => num !== 0) ?? ONE;
+  const bears = motion.devices.some(({ device }, d) => {
+    return device.kind === 'one-way' && devices[d]?.num !== 0;
+  });
+  return inverse(first.num < 0 && bears ? opposite(first) : first);
+}
+
 /** The torques that bar a train from turning, per unit of torque at the turned end. */
 export function barredBy(verdict: Verdict, ports: readonly Port[]): Carried {
   const loads = loadsOf(verdict);
   const turned = verdict.question.given.findIndex(({ speed }) => speed.num !== 0);
   const torque = loads.given[turned] ?? ZERO;
-  const by = torque.num === 0 ? ONE : inverse(torque.num < 0 ? times(torque, MINUS) : torque);
+  const by = torque.num === 0 ? ONE : inverse(torque.num < 0 ? opposite(torque) : torque);
   const point = pointOf(loads, ports, by);
   return { ...point, point };
 }
@@ -92,21 +103,15 @@ export function total(quantities: readonly Quantity[]): Rational | undefined {
 function pointOf(loads: Loads, ports: readonly Port[], by: Rational): Point {
   const scaled = (numbers: readonly Rational[]) => numbers.map((n) => times(n, by));
   const meshes = scaled(loads.meshes);
-  const portTorque = ({ torque }: Port) =>
-    torque.at.reduce((sum, mesh, k) => {
-      return plus(sum, times(meshes[mesh] ?? ZERO, { num: torque.coef[k] ?? 0, den: 1 }));
-    }, ZERO);
   return {
     given: scaled(loads.given),
     reluctant: times(loads.reluctant, by),
     devices: scaled(loads.devices),
     meshes,
-    ports: ports.map(portTorque),
+    ports: ports.map((port) => portTorque(port, meshes)),
   };
 }
 
 function inverse(rational: Rational): Rational {
   return over(ONE, rational);
 }
-
-const MINUS: Rational = { num: -1, den: 1 };

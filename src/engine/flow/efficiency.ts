@@ -19,6 +19,7 @@ import {
 import { type Motion, willis } from '../motion/index.ts';
 import { isSpan, type Quantity, value, type Verdict } from '../reckon/index.ts';
 import type { Mesh } from '../train/index.ts';
+import type { Carried } from './carried.ts';
 
 /** The part of the power through a mesh, seen from its carrier, that comes out again: 0 < η ≤ 1. */
 export interface MeshEfficiency {
@@ -51,10 +52,11 @@ export type Efficiency =
 export function efficiencyOf(
   verdict: Verdict,
   bodies: readonly Quantity[],
-  lossless: readonly Rational[],
+  { point }: Carried,
   losses: MeshEfficiency,
 ): Efficiency | undefined {
   const { motion } = verdict;
+  const lossless = point.meshes;
   const slides = motion.meshes.map((mesh) => slideOf(motion, mesh, bodies));
   if (slides.some((slide, m) => !slide && lossless[m]?.num !== 0)) return undefined;
   const speeds = slides.map((slide) => slide ?? ZERO);

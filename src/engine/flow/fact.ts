@@ -10,6 +10,8 @@ import type { MemberName, Way } from '../train/index.ts';
 export type Fact =
   /** The end that is turned, and which end it is. */
   | { readonly fact: 'turned'; readonly member: MemberName; readonly end: End; readonly way: Way }
+  /** One of several speeds that are given. */
+  | { readonly fact: 'given'; readonly member: MemberName; readonly speed: Rational }
   /** A friction device or a one-way clutch carries the load from one member to the next. */
   | {
       readonly fact: 'carries';

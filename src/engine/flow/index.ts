@@ -1,4 +1,5 @@
 export * from './answer.ts';
+export { flowAt } from './at.ts';
 export { barredBy, type Carried } from './carried.ts';
 export { type Efficiency, type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
 export { type Element, elementsOf } from './element.ts';

@@ -35,13 +35,32 @@ export function reasonsOf(known: Known): Fact[] {
   const end = { member: labelOf(verdict, load), end: other };
   if (state === 'neutral') facts.push({ fact: 'neutral', ...end });
   else facts.push({ fact: 'result', ...end, speed: speedAt(verdict, load) });
-  if (recirculating.power.num !== 0) {
-    const sets = elements.filter(({ name, device }) => !device && recirculating.through.has(name));
-    const power = recirculating.power;
-    facts.push({ fact: 'recirculates', power, sets: sets.map(({ name }) => name) });
-  }
+  facts.push(...circlingFacts(elements, recirculating));
   if (turned === 'output') facts.push(brakingFact(motion.train.devices, state, devices));
   return [...facts, ...freeFacts(verdict, observed)];
+}
+
+/** The reasons where several speeds are given. */
+export function reasonsAt(known: Omit<Known, 'turned'>): Fact[] {
+  const { verdict, state, observed, elements, devices, recirculating } = known;
+  const { given, reluctant } = verdict.question;
+  const facts = given.map(({ member, speed }): Fact => {
+    return { fact: 'given', member: labelOf(verdict, member), speed };
+  });
+  facts.push(...pathFacts(verdict, elements, given.map(({ member }) => member)));
+  facts.push(...sharedFacts(devices));
+  const end = { member: labelOf(verdict, reluctant as string), end: 'output' } as const;
+  if (state === 'tied up') return [...facts, { fact: 'tied up', ...end, way: 'clockwise' }];
+  facts.push(...looseFacts(verdict, devices));
+  const speed = observed.members.get(reluctant as string);
+  if (speed && !isSpan(speed)) facts.push({ fact: 'result', ...end, speed });
+  return [...facts, ...circlingFacts(elements, recirculating), ...freeFacts(verdict, observed)];
+}
+
+function circlingFacts(elements: readonly Element[], { power, through }: Circling): Fact[] {
+  if (power.num === 0) return [];
+  const sets = elements.filter(({ name, device }) => !device && through.has(name));
+  return [{ fact: 'recirculates', power, sets: sets.map(({ name }) => name) }];
 }
 
 /** What each loaded element does, along the path from the bodies of some members. */

@@ -1,4 +1,4 @@
-import { ONE, opposite, over, type Rational, times, ZERO } from '../linear/index.ts';
+import { ONE, opposite, over, plus, type Rational, signOf, times, ZERO } from '../linear/index.ts';
 import { type Motion, willis } from '../motion/index.ts';
 import { isSpan, isZero, type Port, portsOf, type Quantity, speedAt, stretched, type Verdict } from '../reckon/index.ts';
 import type { Branch, DeviceWork, MeshWork, State, Working } from './answer.ts';
@@ -12,37 +12,50 @@ import { reasonsOf } from './reasons.ts';
 
 /** A judged question about a gear as all that can be said of it. */
 export function workingOf(verdict: Verdict, turned: End, losses: MeshEfficiency): Working {
+  const state = stateOf(verdict);
+  const unit = turned === 'input' ? 'turned' : 'reluctant';
+  const work = workOf(verdict, state, unit);
+  const driving = state === 'driving';
+  const efficiency = driving && efficiencyOf(verdict, work.observed.bodies, work.carried, losses);
+  const [own, far] = [work.carried.given[0] ?? ZERO, work.carried.reluctant];
+  const [input, output] = turned === 'input' ? [own, far] : [far, own];
+  return {
+    ...work.told,
+    ...(driving && { ratio: ratioOf(verdict, turned) }),
+    torques: balanced([
+      ['input', input],
+      ['output', output],
+    ]),
+    ...(efficiency && { efficiency }),
+    facts: reasonsOf({ ...work, verdict, turned, state }),
+  };
+}
+
+/** What a working has whichever way it was asked for, and what it was made from. */
+export function workOf(verdict: Verdict, state: State, unit: 'turned' | 'reluctant') {
   const { motion } = verdict;
   const ports = portsOf(motion);
-  const state = stateOf(verdict);
   const observed = state === 'tied up' ? atRest(motion) : observe(verdict);
   const carried =
     state === 'driving'
-      ? carriedBy(verdict, observed.slips, ports, turned === 'input' ? 'turned' : 'reluctant')
+      ? carriedBy(verdict, observed.slips, ports, unit)
       : state === 'neutral'
         ? idle(verdict, ports)
         : barredBy(verdict, ports);
   const elements = elementsOf(motion, ports, carried);
   const devices = deviceWork(verdict, observed, carried);
-  const recirculating = circlingPower(elements, pointSpeeds(verdict), inPower(verdict, carried));
-  const ratio = state === 'driving' ? ratioOf(verdict, turned) : undefined;
-  const efficiency =
-    state === 'driving'
-      ? efficiencyOf(verdict, observed.bodies, carried.point.meshes, losses)
-      : undefined;
-  return {
+  const whole = powerPutIn(verdict, carried);
+  const recirculating = circlingPower(elements, pointSpeeds(verdict), whole);
+  const told = {
     state,
-    ...(ratio && { ratio }),
     speeds: observed.members,
     onPins: observed.onPins,
-    torques: endTorques(carried, turned),
     devices,
     meshes: meshWork(motion, carried),
-    branches: branchWork(verdict, ports, observed, carried),
+    branches: branchWork(ports, observed, carried, whole),
     recirculating: recirculating.power,
-    ...(efficiency && { efficiency }),
-    facts: reasonsOf({ verdict, turned, state, observed, elements, devices, recirculating }),
   };
+  return { told, observed, carried, elements, devices, recirculating };
 }
 
 /** Tied up where nothing turns, neutral where the reluctant end can stand still. */
@@ -67,16 +80,10 @@ function atRest(motion: Motion): Observed {
   };
 }
 
-function endTorques(carried: Carried, turned: End): Map<string, Quantity> {
-  const own = carried.given[0] ?? ZERO;
-  const [input, output] = turned === 'input' ? [own, carried.reluctant] : [carried.reluctant, own];
-  const sum = total([input, output]);
-  // What the ends do not balance, the case does.
-  return new Map([
-    ['input', input],
-    ['output', output],
-    ['case', sum ? opposite(sum) : { from: null, to: null }],
-  ]);
+/** The torques of the ends, and what they do not balance, which the case does. */
+export function balanced(ends: readonly (readonly [string, Quantity])[]): Map<string, Quantity> {
+  const sum = total(ends.map(([, torque]) => torque));
+  return new Map([...ends, ['case', sum ? opposite(sum) : { from: null, to: null }]]);
 }
 
 function deviceWork(verdict: Verdict, observed: Observed, carried: Carried): Map<string, DeviceWork> {
@@ -111,12 +118,11 @@ function meshWork({ meshes }: Motion, carried: Carried): MeshWork[] {
 }
 
 function branchWork(
-  verdict: Verdict,
   ports: readonly Port[],
   observed: Observed,
   carried: Carried,
+  whole: Rational,
 ): Branch[] {
-  const whole = inPower(verdict, carried);
   return ports.map(({ within, member, body }, k) => {
     const torque = carried.ports[k] as Quantity;
     const speed = observed.bodies[body] as Quantity;
@@ -132,9 +138,12 @@ function share(torque: Quantity, speed: Quantity, whole: Rational): Quantity {
   return isSpan(torque) ? { from: null, to: null } : stretched(speed, times(torque, by));
 }
 
-// The turned end turns once: its power is its torque.
-function inPower(verdict: Verdict, { point }: Carried): Rational {
-  return times(point.given[0] ?? ZERO, verdict.question.given[0]?.speed ?? ZERO);
+// What the given ends that drive bring in together.
+function powerPutIn({ question }: Verdict, { point }: Carried): Rational {
+  return question.given.reduce((sum, { speed }, k) => {
+    const power = times(point.given[k] as Rational, speed);
+    return signOf(power) > 0 ? plus(sum, power) : sum;
+  }, ZERO);
 }
 
 function pointSpeeds(verdict: Verdict): Rational[] {

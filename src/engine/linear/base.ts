@@ -2,7 +2,7 @@ import { Dictionary } from './dictionary.ts';
 import { type Int, absolute, combine, gcd, lcm, multiply, quotient } from './integer.ts';
 import type { Form, Row, Vector } from './programme.ts';
 
-/** A form in the coordinates that a base leaves free: times · form = Σ coef[j] · free_j. */
+/** A form, less what it holds of columns beyond a base's: times · form = Σ coef[j] · free_j. */
 export interface Reduced {
   readonly coef: readonly Int[];
   readonly times: Int;
@@ -18,66 +18,57 @@ export class Base {
   readonly rows: readonly Row[];
   /** The columns that stay free coordinates. */
   readonly free: readonly number[];
-  private readonly dictionary: Dictionary;
-  private readonly rowOf: (number | undefined)[]; // column -> the dictionary row that gives it
-  private readonly residualAt: (number | undefined)[]; // base row -> the coordinate it became
+  // den · column c = Σ_j kernel[c][j] · free_j, where the rows hold; and for each row r that is
+  // not redundant, den · column c has also recovery[r][c] times what r's form comes to.
+  private readonly den: Int;
+  private readonly kernel: readonly (readonly Int[])[];
+  private readonly recovery: readonly (readonly Int[] | undefined)[];
   private readonly reductions = new WeakMap<Form, Reduced>();
 
   constructor(columns: number, rows: readonly Row[]) {
     this.columns = columns;
     this.rows = rows;
-    this.rowOf = Array.from({ length: columns });
-    this.residualAt = rows.map(() => undefined);
-    const cells = rows.map((row) => {
-      const cell: Int[] = Array.from({ length: columns + 1 }, () => 0);
-      row.at.forEach((column, k) => (cell[column] = row.coef[k] as Int));
-      return cell;
+    const { dictionary, rowOf, residualAt } = eliminate(columns, rows);
+    this.free = numbersTo(columns).filter((column) => rowOf[column] === undefined);
+    this.den = rowOf.reduce((den: Int, row) => {
+      return row === undefined ? den : lcm(den, dictionary.scale[row] as Int);
+    }, 1);
+    // What den · column c holds of a coordinate.
+    const cell = (column: number, coordinate: number): Int => {
+      const row = rowOf[column];
+      if (row === undefined) return column === coordinate ? this.den : 0;
+      const factor = quotient(this.den, dictionary.scale[row] as Int);
+      return multiply(dictionary.cells[row]?.[coordinate] as Int, factor);
+    };
+    this.kernel = numbersTo(columns).map((column) => this.free.map((free) => cell(column, free)));
+    this.recovery = residualAt.map((at) => {
+      return at === undefined ? undefined : numbersTo(columns).map((column) => cell(column, at));
     });
-    const dictionary = new Dictionary(columns, cells);
-    const taken = new Set<number>();
-    rows.forEach((_, i) => {
-      const column = smallestCell(dictionary.cells[i] as Int[], columns, taken);
-      if (column === undefined) return; // the row says what others say already
-      dictionary.pivot(i, column);
-      taken.add(column);
-      this.rowOf[column] = i;
-      this.residualAt[i] = column;
-    });
-    this.dictionary = dictionary;
-    this.free = Array.from({ length: columns }, (_, c) => c).filter((c) => !taken.has(c));
   }
 
-  /** `form`, less what it holds of columns beyond the base's, in the free coordinates. */
+  /** `form` in the free coordinates; remembered for each form. */
   reduce(form: Form): Reduced {
     const known = this.reductions.get(form);
     if (known) return known;
-    let times: Int = 1;
-    for (const column of form.at) times = lcm(times, this.scaleOf(column));
     const coef: Int[] = this.free.map(() => 0);
-    form.at.forEach((column, k) => {
-      if (column >= this.columns) return;
-      const weight = multiply(form.coef[k] as Int, quotient(times, this.scaleOf(column)));
+    for (let k = 0; k < form.at.length; k++) {
+      const kernel = this.kernel[form.at[k] as number];
+      if (!kernel) continue; // a column beyond the base's
+      const weight = form.coef[k] as Int;
       for (let j = 0; j < coef.length; j++) {
-        coef[j] = combine(1, coef[j] as Int, weight, this.cell(column, this.free[j] as number));
+        coef[j] = combine(1, coef[j] as Int, weight, kernel[j] as Int);
       }
-    });
-    const common = coef.reduce(gcd, times);
-    const reduced = { coef: coef.map((c) => quotient(c, common)), times: quotient(times, common) };
+    }
+    const common = coef.reduce(gcd, this.den);
+    const reduced = { coef: coef.map((c) => quotient(c, common)), times: quotient(this.den, common) };
     this.reductions.set(form, reduced);
     return reduced;
   }
 
   /** Every column's value from the values of the free ones, over one denominator. */
   expand(free: readonly Int[], den: Int): Vector {
-    let common: Int = 1;
-    for (let c = 0; c < this.columns; c++) common = lcm(common, this.scaleOf(c));
-    const nums: Int[] = [];
-    for (let c = 0; c < this.columns; c++) {
-      let sum: Int = 0;
-      this.free.forEach((f, j) => (sum = combine(1, sum, this.cell(c, f), free[j] as Int)));
-      nums.push(multiply(sum, quotient(common, this.scaleOf(c))));
-    }
-    return { nums, den: multiply(den, common) };
+    const nums = this.kernel.map((kernel) => dot(kernel, free));
+    return { nums, den: multiply(den, this.den) };
   }
 
   /**
@@ -85,45 +76,53 @@ export class Base {
    * on every motion that the base allows; a redundant row gets 0.
    */
   multipliers(gradient: readonly Int[], den: Int): Vector {
-    // With x = N·free + M·residuals, gradient·x = (gradient·M)·residuals: so y = gradient·M.
-    let common: Int = 1;
-    for (let c = 0; c < this.columns; c++) {
-      if (gradient[c] !== 0) common = lcm(common, this.scaleOf(c));
-    }
-    const weights = gradient.slice(0, this.columns).map((g, c) => {
-      return g === 0 ? 0 : multiply(g as Int, quotient(common, this.scaleOf(c)));
-    });
-    const nums = this.residualAt.map((coordinate) => {
-      let sum: Int = 0;
-      if (coordinate === undefined) return sum;
-      weights.forEach((w, c) => {
-        if (w !== 0) sum = combine(1, sum, w, this.cell(c, coordinate));
-      });
-      return sum;
-    });
-    return { nums, den: multiply(den, common) };
-  }
-
-  private scaleOf(column: number): Int {
-    const row = this.rowOf[column]; // undefined, too, for columns beyond the base's
-    return row === undefined ? 1 : (this.dictionary.scale[row] as Int);
-  }
-
-  // How much of `coordinate` there is in scaleOf(column) · column.
-  private cell(column: number, coordinate: number): Int {
-    const row = this.rowOf[column];
-    if (row === undefined) return column === coordinate ? 1 : 0;
-    return this.dictionary.cells[row]?.[coordinate] as Int;
+    // Along the motions the gradient is nothing, so it is what it makes of the residuals.
+    const nums = this.recovery.map((recovery) => (recovery ? dot(recovery, gradient) : 0));
+    return { nums, den: multiply(den, this.den) };
   }
 }
 
-// The column of the smallest cell that is not zero: small pivots keep the numbers small.
-function smallestCell(cells: readonly Int[], width: number, taken: Set<number>) {
+// Exchanges each row's residual with a column: which dictionary row then gives which column,
+// and which coordinate each row's residual became (none for a row that others imply).
+function eliminate(columns: number, rows: readonly Row[]) {
+  const cells = rows.map((row) => {
+    const cell: Int[] = Array.from({ length: columns + 1 }, () => 0);
+    row.at.forEach((column, k) => (cell[column] = row.coef[k] as Int));
+    return cell;
+  });
+  const dictionary = new Dictionary(columns, cells);
+  const rowOf: (number | undefined)[] = Array.from({ length: columns });
+  const residualAt = rows.map((_, i) => {
+    const column = smallestCell(dictionary.cells[i] as Int[], rowOf);
+    if (column === undefined) return undefined;
+    dictionary.pivot(i, column);
+    rowOf[column] = i;
+    return column;
+  });
+  return { dictionary, rowOf, residualAt };
+}
+
+// The untaken column of the smallest cell that is not zero: small pivots keep numbers small.
+function smallestCell(cells: readonly Int[], taken: readonly (number | undefined)[]) {
   let best: number | undefined;
-  for (let column = width - 1; column >= 0; column--) {
-    if (taken.has(column) || cells[column] === 0) continue;
+  let least: Int = 0;
+  for (let column = taken.length - 1; column >= 0; column--) {
     const size = absolute(cells[column] as Int);
-    if (best === undefined || size < absolute(cells[best] as Int)) best = column;
+    if (size === 0 || taken[column] !== undefined) continue;
+    if (best === undefined || size < least) [best, least] = [column, size];
   }
   return best;
+}
+
+function dot(a: readonly Int[], b: readonly Int[]): Int {
+  let sum: Int = 0;
+  for (let k = 0; k < a.length; k++) {
+    const weight = b[k] as Int;
+    if (weight !== 0) sum = combine(1, sum, a[k] as Int, weight);
+  }
+  return sum;
+}
+
+function numbersTo(count: number): number[] {
+  return Array.from({ length: count }, (_, k) => k);
 }

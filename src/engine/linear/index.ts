@@ -2,4 +2,4 @@ export { Base } from './base.ts';
 export { add, type Int, multiply, negate } from './integer.ts';
 export * from './programme.ts';
 export * from './rational.ts';
-export { type Bound, type Extremes, extremes, solve } from './simplex.ts';
+export { type Bound, type Extremes, extremes, freedom, solve } from './simplex.ts';

@@ -1,5 +1,5 @@
 import type { Base } from './base.ts';
-import type { Form, Programme, Row, Solution } from './programme.ts';
+import type { Form, Programme, Row, Solution, Vector } from './programme.ts';
 import { Table } from './table.ts';
 
 /**
@@ -32,10 +32,17 @@ export function extremes(
   const table = new Table(columns, rows, forms, base);
   const impossible = table.settle();
   return forms.map((_, k) => {
-    const [least, greatest] = ([1, -1] as const).map((sign) => ({
-      programme: { columns, rows, minimise: table.aim(k, sign) },
-      solution: impossible ?? table.minimise(k, sign),
-    })) as [Bound, Bound];
-    return { least, greatest };
+    const [least, greatest] = impossible ? [impossible, impossible] : table.extremes(k);
+    return {
+      least: { programme: { columns, rows, minimise: table.aim(k, 1) }, solution: least },
+      greatest: { programme: { columns, rows, minimise: table.aim(k, -1) }, solution: greatest },
+    };
   });
+}
+
+/** A basis of the changes that keep all of `rows` that are equalities; none if all is settled. */
+export function freedom(columns: number, rows: readonly Row[], base: Base): Vector[] {
+  const table = new Table(columns, rows, [], base);
+  table.settle();
+  return table.freedom();
 }

@@ -17,6 +17,7 @@ export class Table {
   // What stands at each row and coordinate: own row r's residual as r, variable v as ~v.
   private readonly rowLabel: number[] = [];
   private readonly columnLabel: number[] = [];
+  private lastPoint: Vector | undefined; // of the coordinates as they are
 
   constructor(columns: number, rows: readonly Row[], forms: readonly Form[], base: Base) {
     this.base = base;
@@ -71,6 +72,19 @@ export class Table {
     return sign > 0 ? form : { at: form.at, coef: form.coef.map(negate) };
   }
 
+  /**
+   * The least of form k and the least of its opposite. Where no coordinate that could move
+   * is in the form, both have one point and opposite prices.
+   */
+  extremes(k: number): [least: Solution, ofOpposite: Solution] {
+    const least = this.minimise(k, 1);
+    if (least.state !== 'optimal' || this.canMove(this.own.length + k)) {
+      return [least, this.minimise(k, -1)];
+    }
+    const prices = { nums: least.prices.nums.map(negate), den: least.prices.den };
+    return [least, { ...least, prices }];
+  }
+
   /** Minimises form k, or with sign -1 its opposite. Call `settle` first. */
   minimise(k: number, sign: 1 | -1): Solution {
     const aim = this.own.length + k;
@@ -86,6 +100,19 @@ export class Table {
         return { state: 'unbounded', point: this.point(), ray };
       }
     }
+  }
+
+  /** A basis of the changes of all columns that keep every equality. */
+  freedom(): Vector[] {
+    return this.columnLabel.flatMap((label, j) => {
+      return label < 0 || this.isInequality(label) ? [this.ray(j, 1)] : [];
+    });
+  }
+
+  private canMove(row: number): boolean {
+    return this.columnLabel.some((label, j) => {
+      return (label < 0 || this.isInequality(label)) && this.cell(row, j) !== 0;
+    });
   }
 
   // Exchanges until every inequality holds and no coordinate improves the aim (undefined), or
@@ -171,7 +198,8 @@ export class Table {
 
   // The values of all columns where every coordinate is zero.
   private point(): Vector {
-    return this.lift((row) => this.constant(row), () => 0);
+    this.lastPoint ??= this.lift((row) => this.constant(row), () => 0);
+    return this.lastPoint;
   }
 
   // The change of all columns as one coordinate moves.
@@ -213,6 +241,7 @@ export class Table {
   }
 
   private exchange(row: number, column: number): void {
+    this.lastPoint = undefined;
     this.dictionary.pivot(row, column);
     const label = this.rowLabel[row] as number;
     this.rowLabel[row] = this.columnLabel[column] as number;

@@ -1,4 +1,4 @@
-import { Base, type Form, type Row } from '../linear/index.ts';
+import { Base, equal, type Form, given, ONE, type Rational, type Row } from '../linear/index.ts';
 import { type Assembly, assemble, type Device, isFriction, type MemberName, type Mesh, type Train } from '../train/index.ts';
 
 /**
@@ -16,8 +16,12 @@ export interface Motion {
   readonly meshes: readonly Mesh[];
   readonly base: Base;
   readonly devices: readonly DeviceRows[];
-  /** The form whose value is the body's speed. */
+  /** The form whose value is the member's speed. */
   speedOf(member: MemberName): Form;
+  /** The row that gives a member a speed. */
+  givenRow(member: MemberName, speed: Rational): Row;
+  /** A column t beyond the others, as a form, and the rows t ≥ −ω and t ≥ ω. */
+  sizeOf(member: MemberName): { readonly size: Form; readonly rows: readonly Row[] };
 }
 
 /** A device as rows: `slip` is first member less second; absent rows say nothing. */
@@ -34,6 +38,15 @@ export function motionOf(train: Train): Motion {
   const columns = assembly.bodies.length - 1;
   const speeds = assembly.bodies.map((_, body): Form => {
     return body === 0 ? { at: [], coef: [] } : { at: [body - 1], coef: [1] };
+  });
+  // Rows that nearly every question has are made once: the base remembers what it made of them.
+  const once = speeds.map((speed) => given(speed, ONE));
+  const size: Form = { at: [columns], coef: [1] };
+  const sizes = speeds.map(({ at, coef }) => {
+    return [1, -1].map((sign): Row => {
+      const signed = coef.map(() => sign);
+      return { at: [...at, columns], coef: [...signed, 1], sense: '>=', right: 0 };
+    });
   });
   const body = (member: MemberName): number => {
     const found = assembly.bodyOf(member);
@@ -63,6 +76,11 @@ export function motionOf(train: Train): Motion {
     base: new Base(columns, rows),
     devices,
     speedOf: (member) => speeds[body(member)] as Form,
+    givenRow: (member, speed) => {
+      const at = body(member);
+      return equal(speed, ONE) ? (once[at] as Row) : given(speeds[at] as Form, speed);
+    },
+    sizeOf: (member) => ({ size, rows: sizes[body(member)] as Row[] }),
   };
 }
 

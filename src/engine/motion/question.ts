@@ -1,4 +1,4 @@
-import { type Form, given, NOTHING, type Programme, type Rational, type Row } from '../linear/index.ts';
+import { NOTHING, type Programme, type Rational, type Row } from '../linear/index.ts';
 import type { MemberName } from '../train/index.ts';
 import type { Motion } from './motion.ts';
 
@@ -36,18 +36,14 @@ export function pose(motion: Motion, question: Question): Posed {
     return row && rows.push(row) - 1;
   });
   const firstGiven = rows.length;
-  for (const { member, speed } of question.given) rows.push(given(motion.speedOf(member), speed));
+  for (const { member, speed } of question.given) rows.push(motion.givenRow(member, speed));
   const firstReluctant = rows.length;
   const { columns } = motion;
   if (question.reluctant === undefined) {
     return { programme: { columns, rows, minimise: NOTHING }, deviceRow, firstGiven, firstReluctant };
   }
-  const size: Form = { at: [columns], coef: [1] };
-  const speed = motion.speedOf(question.reluctant);
-  for (const sign of [-1, 1]) {
-    const at = [...speed.at, columns];
-    rows.push({ at, coef: [...speed.coef.map(() => sign), 1], sense: '>=', right: 0 });
-  }
+  const { size, rows: bounds } = motion.sizeOf(question.reluctant);
+  rows.push(...bounds);
   const programme = { columns: columns + 1, rows, minimise: size };
   return { programme, deviceRow, firstGiven, firstReluctant };
 }

@@ -1,1 +1,2 @@
 export { doubtOf, prove } from './prove.ts';
+export { areIndependent, spansFreedom } from './rank.ts';

@@ -5,11 +5,14 @@ import {
   type Form,
   given,
   type Int,
+  plus,
   type Rational,
   type Row,
+  times,
   ZERO,
 } from '../linear/index.ts';
 import { type Motion, willis } from '../motion/index.ts';
+import { areIndependent } from '../proof/index.ts';
 import { companyOf, type MemberName } from '../train/index.ts';
 import { between, hull, isSpan, isZero, type Quantity } from './quantity.ts';
 import { value } from './speeds.ts';
@@ -45,6 +48,8 @@ export function reactionsOf(
   slips: readonly Quantity[],
   ports: readonly Port[],
 ): Reactions {
+  const settled = settledReactions(verdict, slips, ports);
+  if (settled) return settled;
   const balance = new Balance(verdict, slips);
   const forms = [...balance.units(), ...ports.map((port) => port.torque)];
   const quantities = balance.quantities(forms);
@@ -59,6 +64,43 @@ export function reactionsOf(
     meshes,
     ports: quantities.slice(held + question.given.length),
   };
+}
+
+// The certificate's torques, where no others balance: where the rows that can push are
+// independent of one another.
+function settledReactions(
+  verdict: Verdict,
+  slips: readonly Quantity[],
+  ports: readonly Port[],
+): Reactions | undefined {
+  const { motion, posed } = verdict;
+  const pushing = motion.devices.flatMap((_, d) => {
+    return canPush(verdict, d, slips) ? [posed.deviceRow[d] as number] : [];
+  });
+  const { rows } = posed.programme;
+  const active = [
+    ...motion.base.rows,
+    ...pushing.map((row) => rows[row] as Row),
+    ...rows.slice(posed.firstGiven, posed.firstReluctant),
+  ];
+  if (!areIndependent(motion.columns, active)) return undefined;
+  const loads = loadsOf(verdict);
+  return { ...loads, ports: ports.map((port) => portTorque(port, loads.meshes)) };
+}
+
+/** What the meshes' multipliers come to at a port. */
+export function portTorque({ torque }: Port, multipliers: readonly Rational[]): Rational {
+  return torque.at.reduce((sum, mesh, k) => {
+    const coef = torque.coef[k] as Int;
+    return plus(sum, times(multipliers[mesh] as Rational, { num: coef, den: 1 }));
+  }, ZERO);
+}
+
+// Whether a device can push: it is on, and its members surely stand still against each other.
+function canPush({ motion, posed }: Verdict, device: number, slips: readonly Quantity[]): boolean {
+  const there = posed.deviceRow[device] !== undefined;
+  const apart = motion.devices[device]?.slip.at.length !== 0;
+  return there && apart && isZero(slips[device] as Quantity);
 }
 
 /** Every port of a train, in the order of the file. */
@@ -113,14 +155,14 @@ class Balance {
     motion.devices.forEach(({ slip }, d) => {
       const column = motion.meshes.length + d;
       push(slip, column);
-      const row = posed.programme.rows[posed.deviceRow[d] ?? -1];
-      const bare = !row || slip.at.length === 0 || !isZero(slips[d] as Quantity);
-      if (bare) limits.push({ at: [column], coef: [1], sense: '=', right: 0 });
-      else {
-        shared.push(column);
-        const sign = firstSign(motion, posed, d);
-        if (row.sense === '>=') limits.push({ at: [column], coef: [sign], sense: '>=', right: 0 });
+      if (!canPush(verdict, d, slips)) {
+        limits.push({ at: [column], coef: [1], sense: '=', right: 0 });
+        return;
       }
+      shared.push(column);
+      const { sense } = posed.programme.rows[posed.deviceRow[d] as number] as Row;
+      const sign = firstSign(motion, posed, d);
+      if (sense === '>=') limits.push({ at: [column], coef: [sign], sense, right: 0 });
     });
     this.shared = shared;
     question.given.forEach(({ member }, k) => {

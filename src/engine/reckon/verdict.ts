@@ -47,8 +47,8 @@ export function loadsOf({ motion, question, posed, solution }: Verdict): Loads {
   const prices = solution.state === 'optimal' ? solution.prices : vector;
   const price = (row: number): Rational => (prices ? entry(prices, row) : ZERO);
   const { firstReluctant } = posed;
-  const under = price(firstReluctant);
-  const over = price(firstReluctant + 1);
+  const over = price(firstReluctant); // of t ≥ −ω, which pushes the member clockwise
+  const under = price(firstReluctant + 1);
   return {
     given: question.given.map(({ speed }, k) => {
       return times(price(posed.firstGiven + k), { num: speed.den, den: 1 });
