@@ -1,6 +1,7 @@
 import { type DeviceEntry, FILE, type PairEntry, type SetEntry } from './definition.ts';
 import type { Findings } from './findings.ts';
 import type { Mention } from './mention.ts';
+import { ourWord } from './synonym.ts';
 import type { Node } from './tree.ts';
 import { Walker } from './walker.ts';
 
@@ -26,7 +27,19 @@ export interface FileEntries {
 
 /** Reads a tree by the definitions; what does not fit them is an error in `findings`. */
 export function outlineOf(root: Node, text: string, findings: Findings): Outline {
-  const walker = new Walker(text, findings);
+  const walker = new Walker(text, findings, partNamer(root));
   const file = walker.value(root, FILE, [], root.at);
   return { file: (file ?? {}) as FileEntries, mentions: walker.mentions };
+}
+
+// Another word for a set's part is turned into ours, unless the set has a wheel of that name.
+function partNamer(root: Node): (member: string) => string {
+  const under = (node: Node | undefined, key: string) =>
+    node?.kind === 'section' ? node.entries.find((entry) => entry.key === key)?.value : undefined;
+  return (member) => {
+    const [set = '', part] = member.split('.');
+    if (part === undefined || ourWord(part) === part) return member;
+    const wheels = under(under(under(root, 'sets'), set), 'wheels');
+    return under(wheels, part) ? member : `${set}.${ourWord(part)}`;
+  };
 }

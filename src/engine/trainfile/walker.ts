@@ -5,6 +5,7 @@ import { type Mention, ROLES } from './mention.ts';
 import { nearest } from './near.ts';
 import type { Span } from './place.ts';
 import type { Expected } from './problem.ts';
+import { ourWord } from './synonym.ts';
 import type { List, Node, Section } from './tree.ts';
 
 // A name longer than this is near to nothing.
@@ -36,9 +37,13 @@ export class Walker {
   private readonly text: string;
   private readonly findings: Findings;
 
-  constructor(text: string, findings: Findings) {
+  private readonly ownMember: (name: string) => string;
+
+  /** `ownMember` puts a member's part into the train file's words. */
+  constructor(text: string, findings: Findings, ownMember: (name: string) => string) {
     this.text = text;
     this.findings = findings;
+    this.ownMember = ownMember;
   }
 
   /** `owner` is pointed at where the value is missing. Sections of names become maps. */
@@ -86,8 +91,8 @@ export class Walker {
       this.findings.error(node.at, { problem: 'newer version', version: found, newest: VERSION });
       return undefined;
     }
-    this.mention(form, `${found}`, path, node.at);
-    return found;
+    const named = this.mention(form, `${found}`, path, node.at);
+    return typeof found === 'string' ? named : found;
   }
 
   private items(node: List, formOf: (i: number) => Form, path: readonly string[]): unknown[] {
@@ -104,10 +109,11 @@ export class Walker {
     const values = new Map<string, unknown>();
     for (const { key, keyAt, value } of node.entries) {
       const before = this.findings.errorCount;
-      if (fits(keyForm, key)) this.mention(keyForm, key, [...path, key], keyAt);
+      let name = key;
+      if (fits(keyForm, key)) name = this.mention(keyForm, key, [...path, key], keyAt);
       else this.findings.error(keyAt, { problem: 'expected', what: keyForm.message, found: cut(key) });
       const read = this.value(value, form, [...path, key], keyAt);
-      if (this.findings.errorCount === before) values.set(key, read);
+      if (this.findings.errorCount === before) values.set(name, read);
     }
     return values;
   }
@@ -121,7 +127,7 @@ export class Walker {
   ): unknown {
     const telling = TELLING_FORMS.filter(([, option]) => options.includes(option));
     const family = telling.map(([key]) => key);
-    const keys = new Set(node.entries.map(({ key }) => key));
+    const keys = new Set(node.entries.map(({ key }) => ourWord(key)));
     const told = telling.find(([key]) => keys.has(key))?.[1];
     if (told?.type === 'strict_object') {
       return this.object(node, told.entries, family, path, owner);
@@ -144,12 +150,14 @@ export class Walker {
     owner: Span,
   ): object {
     const values: Record<string, unknown> = Object.create(null);
-    const keys = new Set(node.entries.map(({ key }) => key));
+    const keys = new Set(node.entries.map(({ key }) => ourWord(key)));
     const offered = new Set<string | undefined>();
-    for (const { key, keyAt, value } of node.entries) {
+    for (const { key: word, keyAt, value } of node.entries) {
+      const key = Object.hasOwn(entries, word) ? word : ourWord(word);
       const form = Object.hasOwn(entries, key) ? entries[key] : undefined;
-      if (form) values[key] = this.value(value, form, [...path, key], keyAt);
-      else offered.add(this.strange(key, keyAt, entries, family, keys));
+      if (key in values) this.findings.error(keyAt, { problem: 'duplicate key', key: word });
+      else if (form) values[key] = this.value(value, form, [...path, key], keyAt);
+      else offered.add(this.strange(word, keyAt, entries, family, keys));
     }
     for (const [key, form] of Object.entries(entries)) {
       const optional = form.type === 'exact_optional' || form.type === 'nullish';
@@ -179,11 +187,15 @@ export class Walker {
     return near;
   }
 
-  private mention(form: Form, name: string, path: readonly string[], at: Span): void {
+  // Notes a name; returns it in the train file's own words.
+  private mention(form: Form, found: string, path: readonly string[], at: Span): string {
     // A definition that only adds a description to another starts with it.
     const [base] = (form as { readonly pipe?: readonly unknown[] }).pipe ?? [];
     const as = ROLES.get(form) ?? ROLES.get(base);
-    if (as !== undefined) this.mentions.push({ as, name, path, at });
+    if (as === undefined) return found;
+    const name = as === 'member' || as === 'join' ? this.ownMember(found) : found;
+    this.mentions.push({ as, name, path, at });
+    return name;
   }
 
   private unexpected(node: Node, what: Expected, owner: Span): undefined {
