@@ -1,0 +1,63 @@
+/**
+ * Holdturn as a library: read a train, ask it things, tell the answers.
+ *
+ * Speeds are in turns and torques in multiples of one end's torque; both are plus clockwise,
+ * seen from the input end. Numbers are exact fractions (`Rational`); `toNumber` and `toText`
+ * turn them into floats and into "p/q". Answers are plain read-only data, each checked against
+ * its certificate before it is returned.
+ */
+
+// A train file becomes a train and its problems; reading never throws.
+export { readTrain } from './engine/trainfile/index.ts';
+export type { Place, Problem, Reading } from './engine/trainfile/index.ts';
+export type {
+  Device,
+  FrictionDevice,
+  Gear,
+  GearPair,
+  GearSet,
+  Join,
+  MemberName,
+  OneWayClutch,
+  Range,
+  Train,
+  Way,
+  Wheel,
+} from './engine/train/index.ts';
+
+// What a train does with some devices on, or at given speeds.
+export { flow, flowAt, isSpan, USUAL_EFFICIENCY } from './engine/flow/index.ts';
+export type {
+  Branch,
+  DeviceState,
+  DeviceWork,
+  Efficiency,
+  Fact,
+  Flow,
+  MeshEfficiency,
+  MeshWork,
+  Quantity,
+  Rollback,
+  RollbackCase,
+  Span,
+  State,
+  Working,
+} from './engine/flow/index.ts';
+
+// What the hands find, and every combination of devices.
+export { hand } from './engine/hand/index.ts';
+export type { HandAnswer, HandCheck } from './engine/hand/index.ts';
+export { chart, MOST_DEVICES } from './engine/chart/index.ts';
+export type { Chart, ChartGear, Step } from './engine/chart/index.ts';
+
+// A fault is an edit of the train: "low sprag: backwards" makes another train, to ask the same.
+export { applyFault, faultNamed } from './engine/faults/index.ts';
+export type { Fault, FrictionFault, NamedFault, OneWayFault } from './engine/faults/index.ts';
+
+// Exact numbers.
+export { fromText, toNumber, toText } from './engine/linear/index.ts';
+export type { Int, Rational } from './engine/linear/index.ts';
+
+// Reasons and problems as sentences.
+export { LANGUAGES, problemText, sentences } from './telling/narrative/index.ts';
+export type { Language } from './telling/narrative/index.ts';

@@ -1,0 +1,265 @@
+/**
+ * English: every sentence and label that Holdturn says, one ICU message each. A message is
+ * whole: a translator may turn the order of everything round. Names are the person's own.
+ *
+ * In reasons `torque`, `way` and spans come worded, by the messages of those names.
+ */
+export const en = {
+  // The building bricks of quantities and names.
+  decimal: '.',
+  name: '{name}',
+  case: 'case',
+  'list.two': '{a} and {b}',
+  'list.either': '{a} or {b}',
+  'list.more': '{a}, {b}',
+  'span.between': '{from} to {to}',
+  'span.least': '{from} or more',
+  'span.most': '{to} or less',
+  'span.any': 'free',
+  way: '{way, select, clockwise {clockwise} other {anticlockwise}}',
+  times: '{size, select, 1 {once} other {{size} times}}',
+  torque:
+    '{end, select, input {{size, select, 1 {the input torque} other {{size} times input torque}}} output {{size, select, 1 {the output torque} other {{size} times output torque}}} given {{size, select, 1 {the torque at the first given speed} other {{size} times the torque at the first given speed}}} other {{size, select, 1 {the torque of your hand} other {{size} times the torque of your hand}}}}',
+
+  // Why: what each member does to the next.
+  'fact.turned':
+    '{end, select, input {The input, the {member}, is turned {way}, seen from the input end.} other {The output, the {member}, is turned {way}, seen from the input end.}}',
+  'fact.given':
+    '{still, select, yes {The {member} is held still.} other {The {member} is turned {way} at {speed}, seen from the input end.}}',
+  'fact.carries':
+    '{kind, select, one_way {The {device} locks and carries the load from the {from} to the {to}, pushing it {way} with {torque}.} other {The {device} carries the load from the {from} to the {to}, pushing it {way} with {torque}.}}',
+  'fact.works':
+    '{count, plural, =0 {The {set} set pushes {ports}.} one {The {drivers} drives the {set} set, which pushes {ports}.} other {The {drivers} drive the {set} set, which pushes {ports}.}}',
+  'fact.works.port':
+    '{role, select, reacts {the {member}, which stands still, {way} with {torque}} other {the {member} {way} with {torque}}}',
+  'fact.works.alone': 'The {drivers} and the {set} set push against one another.',
+  'fact.meshes':
+    'Through the {pair} gears the {from} pushes the {to} {way} with {torque}.',
+  'fact.as one': 'In the {set} set the {members} turn as one: nothing moves on its pins.',
+  'fact.holds':
+    '{kind, select, one_way {The load pushes the {member} {way} onto the {device}, which hands it to the case: {torque}.} other {The load pushes the {member} {way}; the {device} holds it to the case: {torque}.}}',
+  'fact.fixed':
+    'The load pushes the {member} {way}; it is made fast to the case, which takes {torque}.',
+  'fact.fixed.case': 'The case takes the reaction {way}: {torque}.',
+  'fact.shares': 'The {devices} share one reaction: how much of it each carries, nothing settles.',
+  'fact.over-runs':
+    '{size, select, none {The {device} over-runs; nothing settles how fast.} 1 {The {device} over-runs at {end, select, input {the speed of the input} output {the speed of the output} given {a speed of 1} other {the speed of your hand}}.} other {The {device} over-runs at {end, select, input {{size} times the speed of the input} output {{size} times the speed of the output} given {a speed of {size}} other {{size} times the speed of your hand}}.}}',
+  'fact.idle':
+    '{because, select, over_run {The {device} is on but carries nothing, because the {other} over-runs and lets its member go.} other {The {device} is on but carries nothing.}}',
+  'fact.result':
+    '{end, select, output {For each turn of the input the output, the {member}, turns {way} {turns}: the ratio is {ratio}.} other {For each turn of the output the input, the {member}, turns {way} {turns}: the ratio is {ratio}.}}',
+  'fact.result.given':
+    '{still, select, yes {The output, the {member}, then stands still.} other {The output, the {member}, then turns {way} at {speed}.}}',
+  'fact.neutral':
+    '{end, select, output {Nothing makes the output, the {member}, turn against its load: neutral.} other {Nothing makes the input, the {member}, turn: it can stand still, and the train coasts freely.}}',
+  'fact.tied up':
+    '{end, select, given {These speeds cannot be together: the train is tied up.} input {The input, the {member}, cannot be turned {way}: the train is tied up.} rolled {The output, the {member}, cannot be turned {way}: the train does not roll back.} other {The output, the {member}, cannot be turned {way}: the train is tied up.}}',
+  'fact.free':
+    '{count, plural, one {The {members} is free: nothing settles its speed.} other {The {members} are free: nothing settles their speeds.}}',
+  'fact.recirculates':
+    '{count, plural, one {Power goes round in a circle through the {sets} set: {power} times the power that comes in.} other {Power goes round in a circle through the {sets} sets: {power} times the power that comes in.}}',
+  'fact.engine braking':
+    '{there, select, yes {The over-run turns the engine: there is engine braking.} other {{count, plural, =0 {Nothing makes the over-run turn the engine: there is no engine braking.} one {The {devices} over-runs, so the engine is not turned: there is no engine braking.} other {The {devices} over-run, so the engine is not turned: there is no engine braking.}}}}',
+  'fact.rolls':
+    '{held, select, yes {Even with the {member} held, the train rolls back.} other {With the input free, the train rolls back.}}',
+  'fact.checked':
+    '{count, plural, =0 {{turns, select, yes {With nothing held, the {turned} turns {way}, seen from the input end.} other {With nothing held, the {turned} locks {way}, seen from the input end.}}} other {{turns, select, yes {With the {held} held, the {turned} turns {way}, seen from the input end.} other {With the {held} held, the {turned} locks {way}, seen from the input end.}}}}',
+  'fact.moves':
+    '{still, select, yes {The {member} stands still.} other {The {member} turns {way} {turns} for each turn of your hand.}}',
+  'fact.held by hand': 'The {member} is pushed {way} against the hand that holds it: {torque}.',
+
+  // What is wrong with a file, in one grammar: what, where it helps the name, the way out.
+  'problem.too large': 'too large: {characters} characters; at most {most} are read',
+  'problem.bad character': 'bad character: {code}; save the file as UTF-8 text and take it out',
+  'problem.syntax':
+    '{what, select, indent {wrong indent: a line must stand right under the first of its section, or further in} tab {tab for an indent: use blanks} unclosed_bracket {unclosed bracket: close it, with a comma between entries} unclosed_quote {unclosed quote: close it on the same line} missing_comma {missing comma between two entries} second_colon {second colon in one entry: put the text between quotes} needs_quotes {text that begins with a special character: put it between quotes} escape {unknown escape after a backslash: use single quotes} key {unreadable key: a key is a name, a colon and a blank} other {unexpected text: an entry is a name, a colon, a blank and a value}}',
+  'problem.several documents': 'second train in one file: keep each in a file of its own',
+  'problem.refused':
+    '{what, select, anchor {YAML anchor: write the text out where it is needed} alias {YAML alias: write the text out where it is needed} tag {YAML tag: leave it out} merge_key {YAML merge key: write the entries out} other {YAML directive: leave it out}}',
+  'problem.too deep': 'too deep: at most {most} levels of brackets and indents are read',
+  'problem.duplicate key': 'duplicate key: {name}; keep one of them',
+  'problem.unknown key': 'unknown key: {name}{has, select, yes {; did you mean {near}?} other {; leave it out}}',
+  'problem.misplaced key': 'misplaced key: {name} cannot stand beside {beside}; keep one of them',
+  'problem.missing key': 'missing key: add {names}',
+  'problem.expected': '{what}{has, select, yes {, not {found}} other {}}',
+  'problem.newer version': 'newer version: {version}; this Holdturn reads up to {newest}, so bring it up to date',
+  'problem.too many':
+    '{what, select, members {too many members: {count}; at most {most} are read} other {too many devices: {count}; at most {most} are read}}',
+  'problem.unknown set': 'unknown set: {name}{has, select, yes {; did you mean {near}?} other {; name one of the sections under sets}}',
+  'problem.unknown part': 'unknown part: {part} of the {set} set{has, select, yes {; did you mean {near}?} other {; it has {names}}}',
+  'problem.unknown wheel': 'unknown wheel: {name} of the {set} set{has, select, yes {; did you mean {near}?} other {; name one of its wheels}}',
+  'problem.unknown device': 'unknown device: {name}{has, select, yes {; did you mean {near}?} other {; name one that stands under devices}}',
+  'problem.not applied': 'one-way clutch in a range: {name}; nobody applies it, so leave it out',
+  'problem.listed twice': 'listed twice: {name}; once is enough',
+  'problem.name taken':
+    '{by, select, set {name taken: {name} is a set already; choose another} gear_pair {name taken: {name} is a gear pair already; choose another} device {name taken: {name} is a device already; choose another} other {name taken: {name} is joined already; put all its members in one list}}',
+  'problem.reserved name': 'reserved name: {name} has a meaning of its own; choose another',
+  'problem.not a member':
+    '{is, select, set {not a member: {name} is a set; name a part of it, as in {name}.carrier} gear_pair {not a member: {name} is a gear pair; name the member of one of its wheels} device {not a member: {name} is a device; name a member that it holds} other {not a member: {name} is a join; name a member of it}}',
+  'problem.joined to itself': 'joined to itself: {name}; name another member',
+  'problem.case cannot turn':
+    '{end, select, input {the case cannot turn: name another member as the input} other {the case cannot turn: name another member as the output}}',
+  'problem.cannot share': 'cannot share: {name} has no planets that another set can use; share those of a plain, pair or stepped set',
+  'problem.shares in a circle': 'sharing in a circle: {names}; one of them must have planets of its own',
+  'problem.planets differ': 'planets differ: {planets} here, {there} in the {set} set, whose planets they are; make them equal',
+  'problem.meshes itself': 'wheel in mesh with itself: {name}; name the other wheel',
+  'problem.none carried': 'neither is carried: {a} and {b} both turn on the main axis and cannot mesh; name one of them under carried',
+  'problem.ring does not fit':
+    '{kind, select, one {ring does not fit: {ring} teeth in the {set} set, where {from} close over the sun and the planets; profile shift allows {allowance} more or less; count again} least {ring does not fit: {ring} teeth in the {set} set, where the sun and the planets need {from} or more; profile shift allows {allowance} less; count again} other {ring does not fit: {ring} teeth in the {set} set, where {from} to {to} close over the sun and the planets; profile shift allows {allowance} more or less; count again}}',
+  'problem.planets not evenly spaced':
+    '{has, select, yes {planets not evenly spaced: {planets} in the {set} set, where {rule} = {sum} does not divide by {planets}; it does by {counts}} other {planets not evenly spaced: {planets} in the {set} set, where {rule} = {sum} does not divide by {planets}; count again}}',
+  'problem.planets touch':
+    'planets touch: {planets} of {teeth} teeth in the {set} set overlap at their tips by {overlap} modules; {most, plural, =0 {none has room} one {at most one has room} other {at most {most} have room}}',
+  'problem.centre distances differ':
+    'centre distances differ: {name} of the {set} set would sit {distances} modules from the main axis; profile shift allows {allowance} tooth a wheel; count again',
+  spacing:
+    '{by, select, sun_ring {sun + ring} ring_sun {ring - sun} sides {left + right} other {sun · second step + ring · first step}}',
+  'centre distance': '{distance} by its mesh with {name}',
+  'problem.no room inside': 'no room inside: a wheel of {inner} teeth in a ring gear of {outer}, in {name}; count them again',
+  'problem.and more': '{count, plural, one {and one more like these} other {and {count} more like these}}',
+  'problem.lonely name': 'lonely name: {name} stands nowhere else; did you mean {near}?',
+  'problem.one body': 'idle device: {name} joins {a} to {b}, which are one piece, so it can do nothing; name another member',
+  expected:
+    "{what, select, section {expected entries, a name, a colon and its thing each} version {expected the number 1} text {expected text} name {expected a name} member {expected the name of a member} members {expected a list of members, as in [front.sun, rear.sun]} two_members {expected two members, as in [front.sun, case]} devices {expected a list of devices, as in [forward clutch]} wheel_names {expected a list of wheels, as in [idler]} meshes {expected a list of meshes, as in [[sun, idler]]} mesh {expected two wheels, as in [sun, planet] or [ring, planet, internal]} internal {expected the word internal, or nothing} wheel {expected a member and its teeth, as in [layshaft, 43]} teeth {expected a number of teeth, a whole number from 1 to 1000000} two_teeth {expected two numbers of teeth, as in [24, 44]} count {expected a whole number from 1 to 100} way {expected clockwise or anticlockwise} pair_kind {expected external, internal or chain} set {expected a set, as in '{' sun: 30, ring: 66 '}'} gear_pair {expected a gear pair, as in '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} other {expected a device, as in '{' brake: rear.carrier '}'}}",
+
+  // Tables and headings.
+  state: '{state, select, driving {drives} neutral {neutral} other {tied up}}',
+  coast: '{state, select, driving {drives the engine} neutral {runs free} other {tied up}}',
+  kind: '{kind, select, clutch {clutch} brake {brake} band {band} other {one-way}}',
+  'device.state':
+    '{state, select, applied {applied} released {released} holding {holding} over_running {over-running} other {free}}',
+  braking: '{state, select, driving {{braking, select, yes {yes} other {no}}} neutral {no} other {tied up}}',
+  'on.nothing': 'nothing',
+  'head.device': 'device',
+  'head.kind': 'kind',
+  'head.state': 'state',
+  'head.slip': 'slip',
+  'head.torque': 'torque',
+  'head.member': 'member',
+  'head.speed': 'speed',
+  'head.pin': 'on its pin',
+  'head.set': 'set',
+  'head.power': 'power in',
+  'head.wheel': 'wheel',
+  'head.meshing': 'meshes with',
+  'head.gear': 'gear',
+  'head.on': 'on',
+  'head.ratio': 'ratio',
+  'head.holding': 'holding',
+  'head.braking': 'engine braking',
+  'head.coast': 'on the over-run',
+  'head.step': 'from > to',
+  'head.release': 'let go',
+  'head.apply': 'take',
+  'head.both': 'both on',
+  'head.neither': 'both off',
+  'head.turns': 'turns',
+  'head.part': 'part',
+  'head.hand torque': 'torque',
+  severity: '{severity, select, error {error} other {warning}}',
+  'check.summary':
+    '{errors, plural, =0 {{warnings, plural, =0 {{file} is a train: nothing wrong found.} one {{file} is a train: one warning.} other {{file} is a train: {warnings} warnings.}}} one {{file} is not a train yet: one error, {warnings, plural, one {one warning} other {{warnings} warnings}}.} other {{file} is not a train yet: {errors} errors, {warnings, plural, one {one warning} other {{warnings} warnings}}.}}',
+  'flow.title':
+    '{named, select, yes {{train}, gear {gear}: {count, plural, =0 {nothing} other {{on}}} on} other {{train}: {count, plural, =0 {nothing} other {{on}}} on}}',
+  'flow.drive':
+    '{state, select, driving {{sense, select, reverse {Under power it drives in reverse at a ratio of {ratio}.} direct {Under power it drives direct, at a ratio of {ratio}.} overdrive {Under power it drives in overdrive at a ratio of {ratio}.} other {Under power it drives at a ratio of {ratio}, a reduction.}}} neutral {Under power it is in neutral: nothing reaches the output.} other {Under power it is tied up: the input cannot turn.}}',
+  'flow.efficiency':
+    '{state, select, runs {After mesh losses {percent} % of the power comes out.} other {With mesh losses it is self-locking: no torque at the input turns it.}}',
+  'flow.coasting':
+    '{state, select, driving {On the over-run {braking, select, yes {the output turns the engine: there is engine braking} other {there is no engine braking}}, at a ratio of {ratio}.} neutral {On the over-run it runs free: there is no engine braking.} other {On the over-run it is tied up: the output cannot turn.}}',
+  'flow.rollback':
+    '{free, select, rolls {{held, select, rolls {On a hill it rolls back, even with the input held.} other {On a hill it rolls back with the input free; with the input held, {heldCount, plural, =0 {it is held} other {it is held by the {heldBy}}}.}}} other {On a hill it does not roll back: {freeCount, plural, =0 {it is held} other {it is held by the {freeBy}}}.}}',
+  'flow.power': 'Under power',
+  'flow.why': 'Why',
+  'flow.coast': 'On the over-run',
+  'flow.coast.why': 'Why, on the over-run',
+  'flow.rollback.free': 'Rolled back, the input free',
+  'flow.rollback.held': 'Rolled back, the input held',
+  'flow.legend':
+    '{end, select, drive {Speeds: turns for one turn of the input.} coast {Speeds: turns for one turn of the output.} other {Speeds: in the unit of those that are given.}} {unit, select, input {Torques: times input torque; a device’s is on the member it names first.} given {Torques: times the torque at the first given speed; a device’s is on the member it names first.} other {Torques: times output torque; a device’s is on the member it names first.}} Plus is clockwise, seen from the input end. Power in: what the member brings into the set, times the power put in.',
+  'flow.more': 'The over-run and rolling back in full, and every mesh: --all.',
+  'gears.none': 'The file names no gears; ask for some devices with --on.',
+  'gears.more': 'One gear with its reasons: --range RANGE --gear GEAR, or --on "DEVICE,DEVICE".',
+  'chart.title':
+    '{train}: {devices, plural, one {{devices} friction device} other {{devices} friction devices}}, {combinations, plural, one {{combinations} combination} other {{combinations} combinations}}\n{driving, plural, =0 {None drives} one {{driving} drives} other {{driving} drive}}, {neutral, plural, one {{neutral} is neutral} other {{neutral} are neutral}}, {tied, plural, one {{tied} is tied up} other {{tied} are tied up}}.',
+  'chart.all': 'Every combination',
+  'chart.named': 'Gears that the ranges name',
+  'chart.unnamed': 'Gears that no range names',
+  'chart.steps': 'One change apart, and what a swap passes through',
+  'chart.more': 'Every combination, neutral and tied up too: --all.',
+  'hand.turns': 'It turns',
+  'hand.locks': 'It locks',
+  'hand.legend':
+    'Turns: for one turn of the hand. Torques: times the torque of the hand. Plus is clockwise, seen from the input end.',
+
+  // The command: what its options do.
+  'cli.about': 'A bench for planetary gear trains: describe one as it comes apart, and be told, exactly and with proof, how it works.',
+  'cli.usage': 'Usage:',
+  'cli.usage.program': 'VERB FILE [options]',
+  'cli.usage.verb': 'FILE [options]',
+  'cli.arguments': 'Arguments:',
+  'cli.options': 'Options:',
+  'cli.commands': 'Verbs:',
+  'cli.file': 'a train file, or - for standard input',
+  'verb.check': 'is this a train? every error and warning with its place',
+  'verb.flow': 'a gear under power and on the over-run: speeds, torques, and why',
+  'verb.chart': 'every combination of the friction devices, and the swaps between gears',
+  'verb.hand': 'hold some members, turn one: does it turn, and what do the others do?',
+  'verb.help': 'what a verb does, and its options',
+  'verb.completion': 'print the completion script of a shell: bash, zsh or fish',
+  'option.range': 'position of the selector',
+  'option.gear': 'gear of the range',
+  'option.on': 'friction devices that are on, with commas between; "" for none',
+  'option.at': 'speeds of two or more members, as in "engine=1000,motor=0"',
+  'option.hold': 'members that are held, with commas between',
+  'option.turn': 'the member that the hand turns',
+  'option.way': 'clockwise or anticlockwise, seen from the input end; both where it is left out',
+  'option.without': 'parts that are not fitted yet, with commas between',
+  'option.fault': 'what is wrong, as in "low sprag: backwards"; may stand more than once',
+  'option.mesh-efficiency': 'power that a mesh passes on, as in "external=0.985,internal=0.99"',
+  'option.all': 'leave nothing brief',
+  'option.json': 'print the answer as JSON',
+  'option.lang': 'language of the answer: en or es',
+  'option.help': 'print this',
+  'option.version': 'print the version',
+  'tour.intro': 'Holdturn at work on a train of ours, {file}.',
+  'tour.more': 'Now on your own: holdturn help.',
+
+  // The command: what to type instead.
+  'no.verb': 'unknown verb: {given}; {has, select, yes {did you mean {near}?} other {type holdturn help}}',
+  'no.verb.file': 'missing verb before {given}: type holdturn flow {given}',
+  'no.option': 'unknown option: {given}; {has, select, yes {did you mean {near}?} other {type holdturn help {verb}}}',
+  'no.device': 'unknown device: {given}; {has, select, yes {did you mean {near}?} other {the friction devices are {all}}}',
+  'no.device.at all': 'unknown device: {given}; this train has no friction devices',
+  'no.friction': 'not a friction device: {given} is a one-way clutch, which nobody applies; leave it out of --on',
+  'no.part': 'unknown part: {given}; {has, select, yes {did you mean {near}?} other {those that can be left out are {all}}}',
+  'no.fault name': 'unknown name in --fault: {given}; {has, select, yes {did you mean {near}?} other {type it as in "low sprag: backwards"}}',
+  'no.fault': 'unknown fault of {name}: {given}; {has, select, yes {did you mean {near}?} other {type one of {all}}}',
+  'no.fault place': 'unknown place: {given}; {has, select, yes {did you mean {near}?} other {type one of {all}}}',
+  'no.member': 'unknown member: {given}; {has, select, yes {did you mean {near}?} other {the members are {all}}}',
+  'no.range': 'unknown range: {given}; {has, select, yes {did you mean {near}?} other {the ranges are {all}}}',
+  'flow.given': '{state, select, driving {At these speeds the output is settled.} neutral {At these speeds the output is free: neutral.} other {These speeds cannot be together: it is tied up.}}',
+  'no.ranges': 'the file names no ranges: say which devices are on with --on',
+  'no.gear': 'unknown gear: {given}; {has, select, yes {did you mean {near}?} other {the gears are {all}}}',
+  'no.way': 'unknown way: {given}; type --way clockwise or --way anticlockwise',
+  'no.language': 'unknown language: {given}; type --lang {all}',
+  'no.shell': 'unknown shell: {given}; type holdturn completion bash, zsh or fish',
+  'no.file': 'no such file: {file}{has, select, yes {; did you mean {near}?} other {; give the path of a train file}}',
+  'bad.directory': 'not a file: {file} is a directory; give the path of a train file',
+  'bad.unreadable': 'cannot read {file} ({reason}); give the path of a train file that you may read',
+  'bad.train': '{place}: {problem}{more, plural, =0 {} one { (and one more: type holdturn check {file})} other { (and {more} more: type holdturn check {file})}}',
+  'bad.missing file': 'missing train file: type holdturn {verb} FILE, or - for standard input',
+  'bad.missing value': 'missing value: type {option}',
+  'bad.missing turn': 'missing member to turn: type --turn MEMBER',
+  'bad.missing shell': 'missing shell: type holdturn completion bash, zsh or fish',
+  'bad.excess': 'too much: {given}; put names with blanks in them between quotes',
+  'bad.choice': 'too much: give --on, or --range and --gear, but not both',
+  'bad.gear alone': 'gear {gear} stands in several ranges: add --range with one of {all}',
+  'bad.held turned': 'the {member} cannot be held and turned at once: leave it out of --hold',
+  'bad.case turned': 'the case cannot be turned: name another member with --turn',
+  'bad.speeds': 'unreadable speeds: {given}; type them as in --at "engine=1000,motor=0"',
+  'bad.few speeds': 'one speed is not enough: give two or more, as in --at "engine=1000,motor=0"',
+  'bad.efficiency': 'unreadable efficiency: {given}; type it as in --mesh-efficiency "external=0.985,internal=0.99", above 0 and at most 1',
+  'bad.many devices': 'too many friction devices for a chart: {count}, and {most} at most; ask for one combination with holdturn flow FILE --on DEVICES',
+  'bad.stdin': 'cannot read standard input ({reason}); give the path of a train file',
+} as const;

@@ -1,0 +1,254 @@
+import type { Messages } from './voice.ts';
+
+/** Español, con las palabras del taller. Los nombres van entre «» porque son de quien los puso. */
+export const es: Messages = {
+  decimal: ',',
+  name: '«{name}»',
+  case: 'carcasa',
+  'list.two': '{a} y {b}',
+  'list.either': '{a} o {b}',
+  'list.more': '{a}, {b}',
+  'span.between': 'de {from} a {to}',
+  'span.least': '{from} o más',
+  'span.most': '{to} o menos',
+  'span.any': 'libre',
+  way: '{way, select, clockwise {en sentido horario} other {en sentido antihorario}}',
+  times: '{size, select, 1 {una vuelta} other {{size} vueltas}}',
+  torque:
+    '{end, select, input {{size, select, 1 {el par de entrada} other {{size} veces el par de entrada}}} output {{size, select, 1 {el par de salida} other {{size} veces el par de salida}}} given {{size, select, 1 {el par en la primera velocidad dada} other {{size} veces el par en la primera velocidad dada}}} other {{size, select, 1 {el par de la mano} other {{size} veces el par de la mano}}}}',
+
+  'fact.turned':
+    '{end, select, input {Se hace girar la entrada, {member}, {way}, visto desde el lado de entrada.} other {Se hace girar la salida, {member}, {way}, visto desde el lado de entrada.}}',
+  'fact.given':
+    '{still, select, yes {{member} se mantiene sin girar.} other {Se hace girar {member} {way} a {speed}, visto desde el lado de entrada.}}',
+  'fact.carries':
+    '{kind, select, one_way {La rueda libre {device} se bloquea y lleva la carga de {from} a {to}, que empuja {way} con {torque}.} brake {El freno {device} lleva la carga de {from} a {to}, que empuja {way} con {torque}.} band {La banda {device} lleva la carga de {from} a {to}, que empuja {way} con {torque}.} other {El embrague {device} lleva la carga de {from} a {to}, que empuja {way} con {torque}.}}',
+  'fact.works':
+    '{count, plural, =0 {El juego planetario {set} empuja {ports}.} one {{drivers} mueve el juego planetario {set}, que empuja {ports}.} other {{drivers} mueven el juego planetario {set}, que empuja {ports}.}}',
+  'fact.works.port':
+    '{role, select, reacts {{member}, que no gira, {way} con {torque}} other {{member} {way} con {torque}}}',
+  'fact.works.alone': '{drivers} y el juego planetario {set} se empujan entre sí.',
+  'fact.meshes': 'Por los engranajes {pair}, {from} empuja {to} {way} con {torque}.',
+  'fact.as one': 'En el juego planetario {set} giran como una sola pieza {members}: nada se mueve sobre sus ejes.',
+  'fact.holds':
+    '{kind, select, one_way {La carga empuja {member} {way} contra la rueda libre {device}, que la pasa a la carcasa: {torque}.} band {La carga empuja {member} {way}; la banda {device} sostiene {member} contra la carcasa: {torque}.} brake {La carga empuja {member} {way}; el freno {device} sostiene {member} contra la carcasa: {torque}.} other {La carga empuja {member} {way}; el embrague {device} sostiene {member} contra la carcasa: {torque}.}}',
+  'fact.fixed': 'La carga empuja {member} {way}; forma una pieza con la carcasa, que recibe {torque}.',
+  'fact.fixed.case': 'La carcasa recibe la reacción {way}: {torque}.',
+  'fact.shares': '{devices} comparten una reacción: nada determina cuánto lleva cada uno.',
+  'fact.over-runs':
+    '{size, select, none {La rueda libre {device} gira libre; nada determina a qué velocidad.} 1 {La rueda libre {device} gira libre a {end, select, input {la velocidad de la entrada} output {la velocidad de la salida} given {una velocidad de 1} other {la velocidad de la mano}}.} other {La rueda libre {device} gira libre a {end, select, input {{size} veces la velocidad de la entrada} output {{size} veces la velocidad de la salida} given {una velocidad de {size}} other {{size} veces la velocidad de la mano}}.}}',
+  'fact.idle':
+    '{because, select, over_run {Se aplica {device}, pero no lleva carga, porque la rueda libre {other} gira libre y suelta su miembro.} other {Se aplica {device}, pero no lleva carga.}}',
+  'fact.result':
+    '{end, select, output {Por cada vuelta de la entrada, la salida, {member}, da {turns} {way}: la relación es {ratio}.} other {Por cada vuelta de la salida, la entrada, {member}, da {turns} {way}: la relación es {ratio}.}}',
+  'fact.result.given':
+    '{still, select, yes {La salida, {member}, queda entonces quieta.} other {La salida, {member}, gira entonces {way} a {speed}.}}',
+  'fact.neutral':
+    '{end, select, output {Nada hace girar la salida, {member}, contra su carga: punto muerto.} other {Nada hace girar la entrada, {member}: puede quedarse quieta, y el tren rueda libre en retención.}}',
+  'fact.tied up':
+    '{end, select, given {Estas velocidades no pueden darse juntas: el tren está bloqueado.} input {La entrada, {member}, no puede girar {way}: el tren está bloqueado.} rolled {La salida, {member}, no puede girar {way}: el tren no rueda hacia atrás.} other {La salida, {member}, no puede girar {way}: el tren está bloqueado.}}',
+  'fact.free':
+    '{count, plural, one {Queda libre {members}: nada determina su velocidad.} other {Quedan libres {members}: nada determina sus velocidades.}}',
+  'fact.recirculates':
+    '{count, plural, one {En el juego planetario {sets} la potencia da vueltas en círculo: {power} veces la que entra.} other {En los juegos planetarios {sets} la potencia da vueltas en círculo: {power} veces la que entra.}}',
+  'fact.engine braking':
+    '{there, select, yes {En retención el tren hace girar el motor: hay freno motor.} other {{count, plural, =0 {En retención nada hace girar el motor: no hay freno motor.} one {La rueda libre {devices} gira libre y el motor no es arrastrado: no hay freno motor.} other {Las ruedas libres {devices} giran libres y el motor no es arrastrado: no hay freno motor.}}}}',
+  'fact.rolls':
+    '{held, select, yes {Incluso reteniendo {member}, el tren rueda hacia atrás.} other {Con la entrada libre, el tren rueda hacia atrás.}}',
+  'fact.checked':
+    '{count, plural, =0 {{turns, select, yes {Sin retener nada, {turned} gira {way}, visto desde el lado de entrada.} other {Sin retener nada, {turned} se bloquea {way}, visto desde el lado de entrada.}}} other {{turns, select, yes {Reteniendo {held}, {turned} gira {way}, visto desde el lado de entrada.} other {Reteniendo {held}, {turned} se bloquea {way}, visto desde el lado de entrada.}}}}',
+  'fact.moves':
+    '{still, select, yes {{member} no gira.} other {{member} da {turns} {way} por cada vuelta de la mano.}}',
+  'fact.held by hand': 'La carga empuja {member} {way} contra la mano que retiene: {torque}.',
+
+  'problem.too large': 'demasiado grande: {characters} caracteres; se leen {most} como mucho',
+  'problem.bad character': 'carácter no válido: {code}; guarde el archivo como texto UTF-8 y quítelo',
+  'problem.syntax':
+    '{what, select, indent {sangría incorrecta: la línea debe empezar justo debajo de la primera de su sección, o más adentro} tab {tabulador como sangría: use espacios} unclosed_bracket {corchete sin cerrar: ciérrelo, con comas entre las entradas} unclosed_quote {comillas sin cerrar: ciérrelas en la misma línea} missing_comma {falta una coma entre dos entradas} second_colon {segundos dos puntos en una entrada: ponga el texto entre comillas} needs_quotes {texto que empieza con un carácter especial: póngalo entre comillas} escape {escape desconocido tras la barra inversa: use comillas simples} key {clave ilegible: una clave es un nombre, dos puntos y un espacio} other {texto inesperado: una entrada es un nombre, dos puntos, un espacio y un valor}}',
+  'problem.several documents': 'segundo tren en un archivo: ponga cada uno en el suyo',
+  'problem.refused':
+    '{what, select, anchor {ancla de YAML: escriba el texto donde haga falta} alias {alias de YAML: escriba el texto donde haga falta} tag {etiqueta de YAML: quítela} merge_key {clave de fusión de YAML: escriba las entradas} other {directiva de YAML: quítela}}',
+  'problem.too deep': 'demasiado profundo: se leen {most} niveles de corchetes y sangrías como mucho',
+  'problem.duplicate key': 'clave repetida: {name}; deje una sola',
+  'problem.unknown key': 'clave desconocida: {name}{has, select, yes {; ¿quiso decir {near}?} other {; quítela}}',
+  'problem.misplaced key': 'clave fuera de lugar: {name} no puede estar junto a {beside}; deje una de las dos',
+  'problem.missing key': 'falta una clave: añada {names}',
+  'problem.expected': '{what}{has, select, yes {, no {found}} other {}}',
+  'problem.newer version': 'versión más nueva: {version}; este Holdturn lee hasta la {newest}, actualícelo',
+  'problem.too many':
+    '{what, select, members {demasiados miembros: {count}; se leen {most} como mucho} other {demasiados elementos: {count}; se leen {most} como mucho}}',
+  'problem.unknown set': 'juego desconocido: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre uno de los que están en sets}}',
+  'problem.unknown part': 'parte desconocida: {part} del juego {set}{has, select, yes {; ¿quiso decir {near}?} other {; tiene {names}}}',
+  'problem.unknown wheel': 'rueda desconocida: {name} del juego {set}{has, select, yes {; ¿quiso decir {near}?} other {; nombre una de sus ruedas}}',
+  'problem.unknown device': 'elemento desconocido: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre uno de los que están en devices}}',
+  'problem.not applied': 'rueda libre en una gama: {name}; nadie la aplica, quítela',
+  'problem.listed twice': 'repetido en la lista: {name}; basta una vez',
+  'problem.name taken':
+    '{by, select, set {nombre ocupado: {name} ya es un juego; elija otro} gear_pair {nombre ocupado: {name} ya es un par de engranajes; elija otro} device {nombre ocupado: {name} ya es un elemento; elija otro} other {nombre ocupado: {name} ya es una unión; ponga todos sus miembros en una lista}}',
+  'problem.reserved name': 'nombre reservado: {name} tiene su propio sentido; elija otro',
+  'problem.not a member':
+    '{is, select, set {no es un miembro: {name} es un juego; nombre una de sus partes, como {name}.carrier} gear_pair {no es un miembro: {name} es un par de engranajes; nombre el miembro de una de sus ruedas} device {no es un miembro: {name} es un elemento; nombre un miembro que retenga} other {no es un miembro: {name} es una unión; nombre un miembro de ella}}',
+  'problem.joined to itself': 'unido consigo mismo: {name}; nombre otro miembro',
+  'problem.case cannot turn':
+    '{end, select, input {la carcasa no puede girar: nombre otro miembro como entrada} other {la carcasa no puede girar: nombre otro miembro como salida}}',
+  'problem.cannot share': 'no se puede compartir: {name} no tiene satélites que sirvan a otro juego; comparta los de un juego simple, de pares o escalonado',
+  'problem.shares in a circle': 'compartidos en círculo: {names}; uno de ellos debe tener satélites propios',
+  'problem.planets differ': 'los satélites no coinciden: {planets} aquí, {there} en el juego {set}, que es el suyo; iguálelos',
+  'problem.meshes itself': 'rueda que engrana consigo misma: {name}; nombre la otra rueda',
+  'problem.none carried': 'ninguna va en el portasatélites: {a} y {b} giran sobre el eje principal y no pueden engranar; nombre una de ellas en carried',
+  'problem.ring does not fit':
+    '{kind, select, one {la corona no encaja: {ring} dientes en el juego {set}, donde {from} cierran sobre el planetario y los satélites; la corrección de perfil permite {allowance} más o menos; cuente otra vez} least {la corona no encaja: {ring} dientes en el juego {set}, donde el planetario y los satélites piden {from} o más; la corrección de perfil permite {allowance} menos; cuente otra vez} other {la corona no encaja: {ring} dientes en el juego {set}, donde de {from} a {to} cierran sobre el planetario y los satélites; la corrección de perfil permite {allowance} más o menos; cuente otra vez}}',
+  'problem.planets not evenly spaced':
+    '{has, select, yes {satélites mal repartidos: {planets} en el juego {set}, donde {rule} = {sum} no se divide entre {planets}; sí entre {counts}} other {satélites mal repartidos: {planets} en el juego {set}, donde {rule} = {sum} no se divide entre {planets}; cuente otra vez}}',
+  'problem.planets touch':
+    'los satélites se tocan: {planets} de {teeth} dientes en el juego {set} se montan {overlap} módulos en las puntas; {most, plural, =0 {no cabe ninguno} one {cabe uno como mucho} other {caben {most} como mucho}}',
+  'problem.centre distances differ':
+    'distancias entre centros distintas: {name} del juego {set} estaría a {distances} módulos del eje principal; la corrección de perfil permite {allowance} diente por rueda; cuente otra vez',
+  spacing:
+    '{by, select, sun_ring {planetario + corona} ring_sun {corona - planetario} sides {izquierda + derecha} other {planetario · segundo escalón + corona · primer escalón}}',
+  'centre distance': '{distance} por su engrane con {name}',
+  'problem.no room inside': 'no cabe dentro: una rueda de {inner} dientes en una corona de {outer}, en {name}; cuente otra vez',
+  'problem.and more': '{count, plural, one {y uno más como estos} other {y {count} más como estos}}',
+  'problem.lonely name': 'nombre suelto: {name} no está en ningún otro lugar; ¿quiso decir {near}?',
+  'problem.one body': 'elemento inútil: {name} une {a} con {b}, que son una sola pieza; nombre otro miembro',
+  expected:
+    "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
+
+  state: '{state, select, driving {transmite} neutral {punto muerto} other {bloqueado}}',
+  coast: '{state, select, driving {arrastra el motor} neutral {rueda libre} other {bloqueado}}',
+  kind: '{kind, select, clutch {embrague} brake {freno} band {banda} other {rueda libre}}',
+  'device.state':
+    '{state, select, applied {aplicado} released {suelto} holding {retiene} over_running {gira libre} other {libre}}',
+  braking: '{state, select, driving {{braking, select, yes {sí} other {no}}} neutral {no} other {bloqueado}}',
+  'on.nothing': 'nada',
+  'head.device': 'elemento',
+  'head.kind': 'tipo',
+  'head.state': 'estado',
+  'head.slip': 'deslizamiento',
+  'head.torque': 'par',
+  'head.member': 'miembro',
+  'head.speed': 'velocidad',
+  'head.pin': 'sobre su eje',
+  'head.set': 'juego',
+  'head.power': 'potencia que entra',
+  'head.wheel': 'rueda',
+  'head.meshing': 'engrana con',
+  'head.gear': 'marcha',
+  'head.on': 'aplicados',
+  'head.ratio': 'relación',
+  'head.holding': 'retiene',
+  'head.braking': 'freno motor',
+  'head.coast': 'en retención',
+  'head.step': 'de > a',
+  'head.release': 'suelta',
+  'head.apply': 'aplica',
+  'head.both': 'ambos puestos',
+  'head.neither': 'ambos sueltos',
+  'head.turns': 'vueltas',
+  'head.part': 'pieza',
+  'head.hand torque': 'par',
+  severity: '{severity, select, error {error} other {aviso}}',
+  'check.summary':
+    '{errors, plural, =0 {{warnings, plural, =0 {{file} es un tren: sin faltas.} one {{file} es un tren: un aviso.} other {{file} es un tren: {warnings} avisos.}}} one {{file} aún no es un tren: un error, {warnings, plural, one {un aviso} other {{warnings} avisos}}.} other {{file} aún no es un tren: {errors} errores, {warnings, plural, one {un aviso} other {{warnings} avisos}}.}}',
+  'flow.title':
+    '{named, select, yes {{train}, marcha {gear}: {count, plural, =0 {sin nada aplicado} other {con {on}}}} other {{train}: {count, plural, =0 {sin nada aplicado} other {con {on}}}}}',
+  'flow.drive':
+    '{state, select, driving {{sense, select, reverse {En tracción transmite en marcha atrás con una relación de {ratio}.} direct {En tracción transmite en directa, con una relación de {ratio}.} overdrive {En tracción transmite en superdirecta con una relación de {ratio}.} other {En tracción transmite con una relación de {ratio}, una reducción.}}} neutral {En tracción está en punto muerto: nada llega a la salida.} other {En tracción está bloqueado: la entrada no puede girar.}}',
+  'flow.efficiency':
+    '{state, select, runs {Tras las pérdidas de engrane sale el {percent} % de la potencia.} other {Con las pérdidas de engrane es irreversible: ningún par en la entrada lo mueve.}}',
+  'flow.coasting':
+    '{state, select, driving {En retención {braking, select, yes {la salida arrastra el motor: hay freno motor} other {no hay freno motor}}, con una relación de {ratio}.} neutral {En retención rueda libre: no hay freno motor.} other {En retención está bloqueado: la salida no puede girar.}}',
+  'flow.rollback':
+    '{free, select, rolls {{held, select, rolls {En una cuesta rueda hacia atrás, incluso con la entrada retenida.} other {En una cuesta rueda hacia atrás con la entrada libre; con la entrada retenida {heldCount, plural, =0 {no rueda} other {lo impide {heldBy}}}.}}} other {En una cuesta no rueda hacia atrás{freeCount, plural, =0 {} other {: lo impide {freeBy}}}.}}',
+  'flow.power': 'En tracción',
+  'flow.why': 'Por qué',
+  'flow.coast': 'En retención',
+  'flow.coast.why': 'Por qué, en retención',
+  'flow.rollback.free': 'Hacia atrás, con la entrada libre',
+  'flow.rollback.held': 'Hacia atrás, con la entrada retenida',
+  'flow.legend':
+    '{end, select, drive {Velocidades: vueltas por una vuelta de la entrada.} coast {Velocidades: vueltas por una vuelta de la salida.} other {Velocidades: en la unidad de las dadas.}} {unit, select, input {Pares: veces el par de entrada; el de un elemento, sobre el miembro que nombra primero.} given {Pares: veces el par en la primera velocidad dada; el de un elemento, sobre el miembro que nombra primero.} other {Pares: veces el par de salida; el de un elemento, sobre el miembro que nombra primero.}} Más es sentido horario, visto desde el lado de entrada. Potencia que entra: la que el miembro lleva al juego, veces la aportada.',
+  'flow.more': 'La retención y la marcha hacia atrás por completo, y cada engrane: --all.',
+  'gears.none': 'El archivo no nombra marchas; pida elementos con --on.',
+  'gears.more': 'Una marcha con sus razones: --range GAMA --gear MARCHA, o --on "ELEMENTO,ELEMENTO".',
+  'chart.title':
+    '{train}: {devices, plural, one {{devices} elemento de fricción} other {{devices} elementos de fricción}}, {combinations, plural, one {{combinations} combinación} other {{combinations} combinaciones}}\n{driving, plural, =0 {Ninguna transmite} one {{driving} transmite} other {{driving} transmiten}}, {neutral, plural, one {{neutral} es punto muerto} other {{neutral} son punto muerto}}, {tied, plural, one {{tied} bloquea} other {{tied} bloquean}}.',
+  'chart.all': 'Todas las combinaciones',
+  'chart.named': 'Marchas que las gamas nombran',
+  'chart.unnamed': 'Marchas que ninguna gama nombra',
+  'chart.steps': 'A un cambio de distancia, y por dónde pasa el relevo',
+  'chart.more': 'Todas las combinaciones, también punto muerto y bloqueo: --all.',
+  'hand.turns': 'Gira',
+  'hand.locks': 'Se bloquea',
+  'hand.legend':
+    'Vueltas: por una vuelta de la mano. Pares: veces el par de la mano. Más es sentido horario, visto desde el lado de entrada.',
+
+  'cli.about': 'Un banco para trenes epicicloidales: describa uno según lo desmonta y sabrá, con exactitud y con prueba, cómo trabaja.',
+  'cli.usage': 'Uso:',
+  'cli.usage.program': 'VERBO ARCHIVO [opciones]',
+  'cli.usage.verb': 'ARCHIVO [opciones]',
+  'cli.arguments': 'Argumentos:',
+  'cli.options': 'Opciones:',
+  'cli.commands': 'Verbos:',
+  'cli.file': 'un archivo de tren, o - para la entrada estándar',
+  'verb.check': '¿es esto un tren? cada error y aviso con su lugar',
+  'verb.flow': 'una marcha en tracción y en retención: velocidades, pares y por qué',
+  'verb.chart': 'cada combinación de los elementos de fricción, y los relevos entre marchas',
+  'verb.hand': 'retener unos miembros y girar otro: ¿gira?, ¿y qué hacen los demás?',
+  'verb.help': 'qué hace un verbo, y sus opciones',
+  'verb.completion': 'imprime el guion de completado de un intérprete: bash, zsh o fish',
+  'option.range': 'posición del selector',
+  'option.gear': 'marcha de la gama',
+  'option.on': 'elementos de fricción aplicados, con comas; "" para ninguno',
+  'option.at': 'velocidades de dos miembros o más, como en "engine=1000,motor=0"',
+  'option.hold': 'miembros retenidos, con comas',
+  'option.turn': 'el miembro que la mano hace girar',
+  'option.way': 'clockwise (horario) o anticlockwise (antihorario), visto desde el lado de entrada; ambos si falta',
+  'option.without': 'piezas aún sin montar, con comas',
+  'option.fault': 'qué está mal, como en "low sprag: backwards"; puede repetirse',
+  'option.mesh-efficiency': 'potencia que un engrane transmite, como en "external=0.985,internal=0.99"',
+  'option.all': 'no abreviar nada',
+  'option.json': 'imprime la respuesta como JSON',
+  'option.lang': 'idioma de la respuesta: en o es',
+  'option.help': 'imprime esto',
+  'option.version': 'imprime la versión',
+  'tour.intro': 'Holdturn con un tren de los nuestros, {file}.',
+  'tour.more': 'Ahora usted: holdturn help.',
+
+  'no.verb': 'verbo desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help}}',
+  'no.verb.file': 'falta el verbo antes de {given}: escriba holdturn flow {given}',
+  'no.option': 'opción desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help {verb}}}',
+  'no.device': 'elemento desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {los elementos de fricción son {all}}}',
+  'no.device.at all': 'elemento desconocido: {given}; este tren no tiene elementos de fricción',
+  'no.friction': 'no es un elemento de fricción: {given} es una rueda libre, que nadie aplica; quítela de --on',
+  'no.part': 'pieza desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las que se pueden dejar sin montar son {all}}}',
+  'no.fault name': 'nombre desconocido en --fault: {given}; {has, select, yes {¿quiso decir {near}?} other {escríbalo como en "low sprag: backwards"}}',
+  'no.fault': 'avería desconocida de {name}: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba una de {all}}}',
+  'no.fault place': 'lugar desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba uno de {all}}}',
+  'no.member': 'miembro desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {los miembros son {all}}}',
+  'no.range': 'gama desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las gamas son {all}}}',
+  'flow.given': '{state, select, driving {A estas velocidades la salida queda determinada.} neutral {A estas velocidades la salida queda libre: punto muerto.} other {Estas velocidades no pueden darse juntas: está bloqueado.}}',
+  'no.ranges': 'el archivo no nombra gamas: diga qué elementos se aplican con --on',
+  'no.gear': 'marcha desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las marchas son {all}}}',
+  'no.way': 'sentido desconocido: {given}; escriba --way clockwise o --way anticlockwise',
+  'no.language': 'idioma desconocido: {given}; escriba --lang {all}',
+  'no.shell': 'intérprete desconocido: {given}; escriba holdturn completion bash, zsh o fish',
+  'no.file': 'no existe el archivo {file}{has, select, yes {; ¿quiso decir {near}?} other {; dé la ruta de un archivo de tren}}',
+  'bad.directory': 'no es un archivo: {file} es un directorio; dé la ruta de un archivo de tren',
+  'bad.unreadable': 'no se puede leer {file} ({reason}); dé la ruta de un archivo de tren que pueda leer',
+  'bad.train': '{place}: {problem}{more, plural, =0 {} one { (y uno más: escriba holdturn check {file})} other { (y {more} más: escriba holdturn check {file})}}',
+  'bad.missing file': 'falta el archivo de tren: escriba holdturn {verb} ARCHIVO, o - para la entrada estándar',
+  'bad.missing value': 'falta el valor: escriba {option}',
+  'bad.missing turn': 'falta el miembro que gira: escriba --turn MIEMBRO',
+  'bad.missing shell': 'falta el intérprete: escriba holdturn completion bash, zsh o fish',
+  'bad.excess': 'sobra {given}; ponga entre comillas los nombres que llevan espacios',
+  'bad.choice': 'sobra una: dé --on, o bien --range y --gear, pero no ambas cosas',
+  'bad.gear alone': 'la marcha {gear} está en varias gamas: añada --range con una de {all}',
+  'bad.held turned': 'no se puede retener y girar a la vez {member}: quite ese nombre de --hold',
+  'bad.case turned': 'la carcasa no se puede girar: nombre otro miembro con --turn',
+  'bad.speeds': 'velocidades ilegibles: {given}; escríbalas como en --at "engine=1000,motor=0"',
+  'bad.few speeds': 'una velocidad no basta: dé dos o más, como en --at "engine=1000,motor=0"',
+  'bad.efficiency': 'rendimiento ilegible: {given}; escríbalo como en --mesh-efficiency "external=0.985,internal=0.99", mayor que 0 y como mucho 1',
+  'bad.many devices': 'demasiados elementos de fricción para una tabla: {count}, y {most} como mucho; pida una combinación con holdturn flow ARCHIVO --on ELEMENTOS',
+  'bad.stdin': 'no se puede leer la entrada estándar ({reason}); dé la ruta de un archivo de tren',
+};

@@ -1,0 +1,151 @@
+import type { Problem } from '../../engine/trainfile/index.ts';
+import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
+
+/**
+ * What is wrong with a train file, without its place: what, the name, and the way out. One
+ * line; names stand as they are spelt in the file.
+ */
+export function problemText(problem: Problem, language: Language = 'en'): string {
+  return word(problem, voiceOf(language));
+}
+
+function word(p: Problem, voice: Voice): string {
+  const near = (name: string | undefined) => ({
+    has: name === undefined ? 'no' : 'yes',
+    near: visible(name ?? ''),
+  });
+  const list = (names: readonly string[]) => voice.list(names.map(visible));
+  switch (p.problem) {
+    case 'too large':
+      return voice.say('problem.too large', { characters: p.characters, most: p.most });
+    case 'bad character':
+      return voice.say('problem.bad character', { code: codePoint(p.code) });
+    case 'syntax':
+      return voice.say('problem.syntax', { what: keyOf(p.what) });
+    case 'several documents':
+      return voice.say('problem.several documents');
+    case 'refused':
+      return voice.say('problem.refused', { what: keyOf(p.what) });
+    case 'too deep':
+      return voice.say('problem.too deep', { most: p.most });
+    case 'duplicate key':
+      return voice.say('problem.duplicate key', { name: visible(p.key) });
+    case 'unknown key':
+      return voice.say('problem.unknown key', { name: visible(p.key), ...near(p.near) });
+    case 'misplaced key':
+      return voice.say('problem.misplaced key', { name: visible(p.key), beside: visible(p.beside) });
+    case 'missing key':
+      return voice.say('problem.missing key', { names: alternatives(p.keys, voice) });
+    case 'expected': {
+      const what = voice.say('expected', { what: keyOf(p.what) });
+      const has = p.found === '' ? 'no' : 'yes';
+      return voice.say('problem.expected', { what, has, found: visible(p.found) });
+    }
+    case 'newer version':
+      return voice.say('problem.newer version', { version: p.version, newest: p.newest });
+    case 'too many':
+      return voice.say('problem.too many', { what: p.what, count: p.count, most: p.most });
+    case 'unknown set':
+      return voice.say('problem.unknown set', { name: visible(p.set), ...near(p.near) });
+    case 'unknown part': {
+      const names = { set: visible(p.set), part: visible(p.part), names: list(p.parts) };
+      return voice.say('problem.unknown part', { ...names, ...near(p.near) });
+    }
+    case 'unknown wheel': {
+      const names = { set: visible(p.set), name: visible(p.wheel) };
+      return voice.say('problem.unknown wheel', { ...names, ...near(p.near) });
+    }
+    case 'unknown device':
+      return voice.say('problem.unknown device', { name: visible(p.device), ...near(p.near) });
+    case 'not applied':
+      return voice.say('problem.not applied', { name: visible(p.device) });
+    case 'listed twice':
+      return voice.say('problem.listed twice', { name: visible(p.name) });
+    case 'name taken':
+      return voice.say('problem.name taken', { name: visible(p.name), by: keyOf(p.by) });
+    case 'reserved name':
+      return voice.say('problem.reserved name', { name: visible(p.name) });
+    case 'not a member':
+      return voice.say('problem.not a member', { name: visible(p.name), is: keyOf(p.is) });
+    case 'joined to itself':
+      return voice.say('problem.joined to itself', { name: visible(p.member) });
+    case 'case cannot turn':
+      return voice.say('problem.case cannot turn', { end: p.end });
+    case 'cannot share':
+      return voice.say('problem.cannot share', { name: visible(p.set) });
+    case 'shares in a circle':
+      return voice.say('problem.shares in a circle', { names: list(p.sets) });
+    case 'planets differ': {
+      const { planets, there } = p;
+      return voice.say('problem.planets differ', { planets, there, set: visible(p.set) });
+    }
+    case 'meshes itself':
+      return voice.say('problem.meshes itself', { name: visible(p.wheel) });
+    case 'none carried': {
+      const [a, b] = p.wheels.map(visible) as [string, string];
+      return voice.say('problem.none carried', { a, b });
+    }
+    case 'and more':
+      return voice.say('problem.and more', { count: p.count });
+    case 'ring does not fit': {
+      const { ring, allowance } = p;
+      const { from, to } = p.fits;
+      const kind = to === null ? 'least' : from === to ? 'one' : 'several';
+      const fits = { kind, from, to: to ?? '' };
+      return voice.say('problem.ring does not fit', { set: visible(p.set), ring, allowance, ...fits });
+    }
+    case 'planets not evenly spaced': {
+      const { planets, sum, by } = p;
+      const has = p.counts.length === 0 ? 'no' : 'yes';
+      const counts = alternatives(p.counts.map(String), voice);
+      return voice.say('problem.planets not evenly spaced', {
+        set: visible(p.set),
+        rule: voice.say('spacing', { by: keyOf(by) }),
+        ...{ planets, sum, has, counts },
+      });
+    }
+    case 'planets touch': {
+      const { planets, teeth, most } = p;
+      // The engine counts in half modules.
+      const overlap = modules(p.overlap, voice);
+      return voice.say('problem.planets touch', { set: visible(p.set), planets, teeth, overlap, most });
+    }
+    case 'centre distances differ': {
+      const distances = p.distances.map(({ with: name, distance }) => {
+        return voice.say('centre distance', { name: visible(name), distance: modules(distance, voice) });
+      });
+      return voice.say('problem.centre distances differ', {
+        set: visible(p.set),
+        name: visible(p.wheel),
+        distances: voice.list(distances),
+        allowance: p.allowance,
+      });
+    }
+    case 'no room inside': {
+      const [outer, inner] = p.teeth;
+      return voice.say('problem.no room inside', { name: visible(p.within), inner, outer });
+    }
+    case 'lonely name':
+      return voice.say('problem.lonely name', { name: visible(p.name), near: visible(p.near) });
+    case 'one body': {
+      const [a, b] = p.members.map(visible) as [string, string];
+      return voice.say('problem.one body', { name: visible(p.device), a, b });
+    }
+  }
+}
+
+// From half modules, in which pitch radii are teeth.
+function modules(halves: number, voice: Voice): string {
+  return (halves / 2).toFixed(2).replace('.', voice.say('decimal'));
+}
+
+// "sun, ring or wheels".
+function alternatives(names: readonly string[], voice: Voice): string {
+  const last = names.at(-1) ?? '';
+  if (names.length < 2) return last;
+  return voice.say('list.either', { a: names.slice(0, -1).join(', '), b: last });
+}
+
+function codePoint(code: number): string {
+  return `U+${code.toString(16).toUpperCase().padStart(4, '0')}`;
+}

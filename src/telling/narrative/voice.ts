@@ -1,0 +1,127 @@
+import { parse } from '@formatjs/icu-messageformat-parser';
+import { formatToParts } from 'intl-messageformat';
+import { isSpan, type Quantity } from '../../engine/flow/index.ts';
+import { type Rational, toNumber, toText } from '../../engine/linear/index.ts';
+import { CASE, type MemberName } from '../../engine/train/index.ts';
+import { en } from './en.ts';
+import { es } from './es.ts';
+
+/** A new language is one file with every id of `en`, and its place here. */
+const MESSAGES = { en, es } satisfies Record<string, Messages>;
+
+export type MessageId = keyof typeof en;
+export type Messages = Readonly<Record<MessageId, string>>;
+export type Language = keyof typeof MESSAGES;
+export type Arguments = Readonly<Record<string, string | number>>;
+
+export const LANGUAGES = Object.keys(MESSAGES) as readonly Language[];
+
+/** One language's way to say things. */
+export class Voice {
+  readonly language: Language;
+  private readonly parsed = new Map<MessageId, ReturnType<typeof parse>>();
+  private rules: Intl.PluralRules | undefined;
+
+  constructor(language: Language) {
+    this.language = language;
+  }
+
+  /** The message with its arguments filled in; throws where one of them is missing. */
+  say(id: MessageId, values: Arguments = {}): string {
+    let message = this.parsed.get(id);
+    if (!message) {
+      message = parse(MESSAGES[this.language][id], { ignoreTag: true });
+      this.parsed.set(id, message);
+    }
+    const formatters = { getNumberFormat, getDateTimeFormat, getPluralRules: () => this.plurals() };
+    const none = { number: {}, date: {}, time: {} };
+    const parts = formatToParts(message, this.language, formatters, none, { ...values });
+    return parts.map((part) => part.value).join('');
+  }
+
+  /** A person's own name, never translated: "front.ring" is said "front ring". */
+  name(name: MemberName): string {
+    return this.say('name', { name: name === CASE ? this.say('case') : visible(name).replace('.', ' ') });
+  }
+
+  /** "a, b and c". */
+  list(items: readonly string[]): string {
+    const last = items.at(-1) ?? '';
+    if (items.length < 2) return last;
+    const before = items.slice(0, -1).reduce((a, b) => this.say('list.more', { a, b }));
+    return this.say('list.two', { a: before, b: last });
+  }
+
+  names(names: readonly MemberName[]): string {
+    return this.list(names.map((name) => this.name(name)));
+  }
+
+  /** "27/11 = 2.455", "2", or "≈ 2.455" where the fraction is too long to read. */
+  number(value: Rational): string {
+    const exact = toText(value);
+    if (value.den === 1) return exact.length > LONGEST ? `≈ ${this.decimal(value)}` : exact;
+    if (exact.length > LONGEST) return `≈ ${this.decimal(value)}`;
+    return `${exact} = ${this.decimal(value)}`;
+  }
+
+  /** Three decimals, or four figures below 1: "2.455", "0.4074". */
+  decimal(value: Rational): string {
+    // Not Intl.NumberFormat: its first call costs a third of the time in which the command
+    // is to answer, and what differs between languages here is the decimal sign.
+    return decimalOf(toNumber(value)).replace('.', this.say('decimal'));
+  }
+
+  /** "97.5", of 0.97541: hundredths, with one decimal. */
+  percent(value: Rational): string {
+    return String(Math.round(toNumber(value) * 1000) / 10).replace('.', this.say('decimal'));
+  }
+
+  quantity(quantity: Quantity): string {
+    return isSpan(quantity) ? this.span(quantity) : this.number(quantity);
+  }
+
+  private span({ from, to }: { readonly from: Rational | null; readonly to: Rational | null }): string {
+    if (from && to) {
+      return this.say('span.between', { from: this.decimal(from), to: this.decimal(to) });
+    }
+    if (from) return this.say('span.least', { from: this.decimal(from) });
+    if (to) return this.say('span.most', { to: this.decimal(to) });
+    return this.say('span.any');
+  }
+
+  private plurals(): Intl.PluralRules {
+    this.rules ??= new Intl.PluralRules(this.language);
+    return this.rules;
+  }
+}
+
+/** The voice of a language, made once. */
+export function voiceOf(language: Language): Voice {
+  let voice = voices.get(language);
+  if (!voice) voices.set(language, (voice = new Voice(language)));
+  return voice;
+}
+
+/** A word of the engine as the key of an ICU select, which takes letters only. */
+export function keyOf(word: string): string {
+  return word.replaceAll(/[^a-z]+/giu, '_');
+}
+
+/** A name or a text from outside, with what would move a terminal's cursor made visible. */
+export function visible(text: string): string {
+  return text.replace(/[\p{Cc}\u2028\u2029\u202A-\u202E\u2066-\u2069]/gu, '\uFFFD');
+}
+
+const LONGEST = 15;
+const voices = new Map<Language, Voice>();
+const getNumberFormat = (...args: ConstructorParameters<typeof Intl.NumberFormat>) =>
+  new Intl.NumberFormat(...args);
+const getDateTimeFormat = (...args: ConstructorParameters<typeof Intl.DateTimeFormat>) =>
+  new Intl.DateTimeFormat(...args);
+
+function decimalOf(value: number): string {
+  const size = Math.abs(value);
+  if (size !== 0 && (size >= 1e9 || size < 1e-4)) return value.toExponential(3);
+  const text = size < 0.1 ? value.toPrecision(4) : value.toFixed(3);
+  return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+}

@@ -1,0 +1,74 @@
+import type { Chart, ChartGear, Step } from '../../engine/chart/index.ts';
+import { compare, type Rational, signOf } from '../../engine/linear/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { type MessageId, visible, voiceOf } from '../narrative/index.ts';
+import { type Page, paragraph, section } from './page.ts';
+import { type Cell, table } from './table.ts';
+
+/** The chart by what it is for; with `all`, every combination in binary order instead. */
+export function chartText(train: Train, chart: Chart, all: boolean, page: Page): string {
+  const voice = voiceOf(page.language);
+  const count = (state: ChartGear['drive']) => chart.gears.filter((g) => g.drive === state).length;
+  const put = (head: MessageId, heads: readonly MessageId[], rows: readonly (readonly Cell[])[]) => {
+    const columns = heads.map((id) => ({ head: voice.say(id) }));
+    return section(voice.say(head), rows.length === 0 ? [] : table(columns, rows, page), page);
+  };
+  const row = (gear: ChartGear): Cell[] => [
+    gear.on.length === 0 ? voice.say('on.nothing') : gear.on.join(' + '),
+    gear.ratio ?? voice.say('state', { state: gear.drive }),
+    voice.say('coast', { state: gear.coast }),
+  ];
+  const named = (gear: ChartGear): Cell[] => [gear.named.join(', '), ...row(gear)];
+  const columns = ['head.on', 'head.ratio', 'head.coast'] as const;
+  const unnamed = chart.gears.filter((gear) => gear.drive === 'driving' && gear.named.length === 0);
+  const title = voice.say('chart.title', {
+    train: visible(train.name),
+    devices: chart.devices.length,
+    combinations: chart.gears.length,
+    driving: count('driving'),
+    neutral: count('neutral'),
+    tied: count('tied up'),
+  });
+  const [first = '', ...others] = title.split('\n');
+  return [
+    ...paragraph(first, page).map(page.ink.strong),
+    ...others.flatMap((line) => paragraph(line, page)),
+    ...(all
+      ? put('chart.all', ['head.gear', ...columns], chart.gears.map(named))
+      : [
+          ...put('chart.named', ['head.gear', ...columns], inFileOrder(train, chart).map(named)),
+          ...put('chart.unnamed', columns, unnamed.toSorted(byRatio).map(row)),
+          ...put('chart.steps', STEP_HEADS, chart.steps.map((step) => stepRow(step, chart, page))),
+          '',
+          ...paragraph(voice.say('chart.more'), page).map(page.ink.faint),
+        ]),
+  ].join('\n');
+}
+
+const STEP_HEADS = ['head.step', 'head.release', 'head.apply', 'head.both', 'head.neither'] as const;
+
+function stepRow(step: Step, chart: Chart, page: Page): Cell[] {
+  const voice = voiceOf(page.language);
+  const name = (index: number) => chart.gears[index]?.named[0] ?? '';
+  const state = (of: Step['both']) => (of === undefined ? '' : voice.say('state', { state: of }));
+  return [
+    `${name(step.from)} > ${name(step.to)}`,
+    step.release ?? '',
+    step.apply ?? '',
+    state(step.both),
+    state(step.neither),
+  ];
+}
+
+function inFileOrder(train: Train, chart: Chart): ChartGear[] {
+  const order = train.ranges.flatMap(({ name, gears }) => gears.map((gear) => `${name} ${gear.name}`));
+  const place = (gear: ChartGear) => order.indexOf(gear.named[0] ?? '');
+  return chart.gears.filter((gear) => gear.named.length > 0).toSorted((a, b) => place(a) - place(b));
+}
+
+// The greatest reduction first, reverses last.
+function byRatio(a: ChartGear, b: ChartGear): number {
+  const reverse = (ratio: Rational | undefined) => (ratio && signOf(ratio) < 0 ? 1 : 0);
+  if (!a.ratio || !b.ratio) return 0;
+  return reverse(a.ratio) - reverse(b.ratio) || compare(b.ratio, a.ratio);
+}

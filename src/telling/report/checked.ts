@@ -1,0 +1,33 @@
+import type { Problem } from '../../engine/trainfile/index.ts';
+import { problemText, voiceOf } from '../narrative/index.ts';
+import type { Json } from './json.ts';
+import { type Page, paragraph } from './page.ts';
+
+/** Lines and columns are counted from 1. */
+export function checkJson(problems: readonly Problem[], language: Page['language']): Json {
+  const told = (severity: Problem['severity']) =>
+    problems
+      .filter((problem) => problem.severity === severity)
+      .map((problem) => {
+        const { line, column } = problem.place;
+        return { line, column, message: problemText(problem, language) };
+      });
+  return { errors: told('error'), warnings: told('warning') };
+}
+
+/** A line a problem, "file:line:column: error: …", as editors read them, and the count. */
+export function checkText(file: string, problems: readonly Problem[], page: Page): string {
+  const voice = voiceOf(page.language);
+  const lines = problems.flatMap((problem) => {
+    const { severity, place } = problem;
+    const ink = severity === 'error' ? page.ink.bad : page.ink.odd;
+    const word = voice.say('severity', { severity });
+    const text = `${word}: ${problemText(problem, page.language)}`;
+    const [first = '', ...rest] = paragraph(`${file}:${place.line}:${place.column}: ${text}`, page, '  ');
+    return [first.replace(`: ${word}: `, `: ${ink(word)}: `), ...rest];
+  });
+  const count = (severity: Problem['severity']) =>
+    problems.filter((problem) => problem.severity === severity).length;
+  const summary = { file, errors: count('error'), warnings: count('warning') };
+  return [...lines, ...paragraph(voice.say('check.summary', summary), page)].join('\n');
+}

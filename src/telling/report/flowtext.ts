@@ -1,0 +1,116 @@
+import type { Fact, Flow, RollbackCase, Working } from '../../engine/flow/index.ts';
+import { compare, ONE, type Rational, signOf } from '../../engine/linear/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { keyOf, type MessageId, sentences, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { type Page, paragraph, section } from './page.ts';
+import { workTables } from './worktables.ts';
+
+/** One gear: what it does, who carries what, and why. With `all`, also what is left brief. */
+export interface FlowReport {
+  readonly train: Train;
+  readonly flow: Flow;
+  /** "D 1", where the gear was asked for by its name. */
+  readonly gear?: string;
+  readonly all: boolean;
+}
+
+export function flowText(report: FlowReport, page: Page): string {
+  const { flow, all } = report;
+  const voice = voiceOf(page.language);
+  const part = (id: MessageId, lines: readonly string[]) => section(voice.say(id), lines, page);
+  return [
+    ...paragraph(title(report, voice), page).map(page.ink.strong),
+    ...paragraph(driveLine(flow.drive, voice), page),
+    ...paragraph(coastLine(flow, voice), page),
+    ...paragraph(rollbackLine(flow, voice), page),
+    ...part('flow.power', workTables(flow.drive, 'drive', report, page)),
+    ...part('flow.why', reasons(flow.drive.facts, page)),
+    ...(all ? rest(report, page) : ['', ...paragraph(voice.say('flow.more'), page).map(page.ink.faint)]),
+  ].join('\n');
+}
+
+/** A train at speeds that are given: what it does, who carries what, and why. */
+export function flowAtText(
+  report: { readonly train: Train; readonly on: readonly string[]; readonly working: Working; readonly all: boolean },
+  page: Page,
+): string {
+  const { train, on, working } = report;
+  const voice = voiceOf(page.language);
+  const heading = { train: visible(train.name), named: 'no', gear: '', count: on.length, on: voice.names(on) };
+  return [
+    ...paragraph(voice.say('flow.title', heading), page).map(page.ink.strong),
+    ...paragraph(voice.say('flow.given', { state: working.state }), page),
+    '',
+    ...workTables(working, 'given', report, page),
+    ...section(voice.say('flow.why'), reasons(working.facts, page), page),
+  ].join('\n');
+}
+
+// What the heading only touched on.
+function rest(report: FlowReport, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const part = (id: MessageId, lines: readonly string[]) => section(voice.say(id), lines, page);
+  const { coast, rollback } = report.flow;
+  return [
+    ...part('flow.coast', workTables(coast, 'coast', report, page)),
+    ...part('flow.coast.why', reasons(coast.facts, page)),
+    ...part('flow.rollback.free', reasons(rollback.inputFree.facts, page)),
+    ...part('flow.rollback.held', reasons(rollback.inputHeld.facts, page)),
+  ];
+}
+
+/** Numbered sentences. */
+export function reasons(facts: readonly Fact[], page: Page): string[] {
+  return sentences(facts, page.language).flatMap((sentence, i) => {
+    return paragraph(`${i + 1}. ${sentence}`, page, '   ');
+  });
+}
+
+function title({ train, flow, gear }: FlowReport, voice: Voice): string {
+  return voice.say('flow.title', {
+    train: visible(train.name),
+    named: gear === undefined ? 'no' : 'yes',
+    gear: visible(gear ?? ''),
+    count: flow.on.length,
+    on: voice.names(flow.on),
+  });
+}
+
+function driveLine(drive: Working, voice: Voice): string {
+  const text = voice.say('flow.drive', {
+    state: drive.state,
+    sense: drive.ratio ? senseOf(drive.ratio) : 'none',
+    ratio: drive.ratio ? voice.number(drive.ratio) : '',
+  });
+  if (!drive.efficiency) return text;
+  const { state, value } = drive.efficiency;
+  const percent = value ? voice.percent(value) : '';
+  return `${text} ${voice.say('flow.efficiency', { state: keyOf(state), percent })}`;
+}
+
+function coastLine({ coast }: Flow, voice: Voice): string {
+  return voice.say('flow.coasting', {
+    state: coast.state,
+    ratio: coast.ratio ? voice.number(coast.ratio) : '',
+    braking: coast.engineBraking ? 'yes' : 'no',
+  });
+}
+
+function rollbackLine({ rollback: { inputFree, inputHeld } }: Flow, voice: Voice): string {
+  const by = ({ heldBy }: RollbackCase) => voice.names(heldBy);
+  return voice.say('flow.rollback', {
+    free: inputFree.rolls ? 'rolls' : 'holds',
+    held: inputHeld.rolls ? 'rolls' : 'holds',
+    freeCount: inputFree.heldBy.length,
+    freeBy: by(inputFree),
+    heldCount: inputHeld.heldBy.length,
+    heldBy: by(inputHeld),
+  });
+}
+
+/** A ratio's name: a reduction turns the output slower than the input. */
+export function senseOf(ratio: Rational): 'reverse' | 'direct' | 'reduction' | 'overdrive' {
+  if (signOf(ratio) < 0) return 'reverse';
+  const against = compare(ratio, ONE);
+  return against === 0 ? 'direct' : against > 0 ? 'reduction' : 'overdrive';
+}

@@ -1,0 +1,38 @@
+import type { Flow } from '../../engine/flow/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { visible, voiceOf } from '../narrative/index.ts';
+import { type Page, paragraph } from './page.ts';
+import { type Cell, table } from './table.ts';
+
+/** A gear that a range of the train's file names, and how it works. */
+export interface NamedFlow {
+  readonly range: string;
+  readonly gear: string;
+  readonly flow: Flow;
+}
+
+/** Every declared gear, a row each. */
+export function gearsText(train: Train, gears: readonly NamedFlow[], page: Page): string {
+  const voice = voiceOf(page.language);
+  const rows = gears.map(({ range, gear, flow }): Cell[] => {
+    const { drive, coast, on } = flow;
+    const holding = [...drive.devices].filter(([, { state }]) => state === 'holding');
+    return [
+      `${range} ${gear}`,
+      on.join(' + '),
+      drive.ratio ?? voice.say('state', { state: drive.state }),
+      holding.map(([name]) => name).join(' + '),
+      voice.say('braking', { state: coast.state, braking: coast.engineBraking ? 'yes' : 'no' }),
+    ];
+  });
+  const heads = (['head.gear', 'head.on', 'head.ratio', 'head.holding', 'head.braking'] as const).map(
+    (id) => ({ head: voice.say(id) }),
+  );
+  return [
+    ...paragraph(visible(train.name), page).map(page.ink.strong),
+    '',
+    ...(rows.length === 0 ? paragraph(voice.say('gears.none'), page) : table(heads, rows, page)),
+    '',
+    ...paragraph(voice.say('gears.more'), page).map(page.ink.faint),
+  ].join('\n');
+}

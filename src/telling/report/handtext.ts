@@ -1,0 +1,29 @@
+import type { HandAnswer } from '../../engine/hand/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { visible, voiceOf } from '../narrative/index.ts';
+import { bodyRows } from './bodies.ts';
+import { reasons } from './flowtext.ts';
+import { type Page, paragraph, section } from './page.ts';
+import { numberCell, table } from './table.ts';
+
+/** What the hands find, each way that was asked, under the train's name. */
+export function handText(train: Train, answers: readonly HandAnswer[], page: Page): string {
+  const voice = voiceOf(page.language);
+  return [
+    ...paragraph(visible(train.name), page).map(page.ink.strong),
+    ...answers.flatMap((answer) => {
+      const rows = answer.turns ? bodyRows(train, answer.moves) : [...answer.torques];
+      const heads = answer.turns
+        ? [voice.say('head.member'), voice.say('head.turns')]
+        : [voice.say('head.part'), voice.say('head.hand torque')];
+      const cells = rows.map(([name, quantity]) => [name, numberCell(quantity, voice)]);
+      return [
+        ...section(voice.say(answer.turns ? 'hand.turns' : 'hand.locks'), reasons(answer.facts, page), page),
+        '',
+        ...(rows.length === 0 ? [] : table(heads.map((head) => ({ head })), cells, page)),
+      ];
+    }),
+    '',
+    ...paragraph(voice.say('hand.legend'), page).map(page.ink.faint),
+  ].join('\n');
+}

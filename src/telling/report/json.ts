@@ -1,0 +1,124 @@
+import type { Chart } from '../../engine/chart/index.ts';
+import { type Flow, isSpan, type Quantity, type RollbackCase, type Working } from '../../engine/flow/index.ts';
+import type { HandAnswer } from '../../engine/hand/index.ts';
+import { type Rational, toNumber, toText } from '../../engine/linear/index.ts';
+import { type Language, sentences } from '../narrative/index.ts';
+
+/**
+ * What `--json` prints. An exact number is { exact: "p/q" or "p", value: its float }; one that
+ * nothing settles is { from, to } as floats, null for "no limit", with `fromExact` and
+ * `toExact` where there is a limit.
+ */
+export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
+
+/** A gear under power, on the over-run and rolled back. `why` is in `language`. */
+export function flowJson(flow: Flow, language: Language): { readonly [key: string]: Json } {
+  const { inputFree, inputHeld } = flow.rollback;
+  return {
+    on: flow.on,
+    drive: workingJson(flow.drive, language),
+    coast: { ...workingJson(flow.coast, language), engineBraking: flow.coast.engineBraking },
+    rollback: {
+      inputFree: rollbackJson(inputFree, language),
+      inputHeld: rollbackJson(inputHeld, language),
+    },
+  };
+}
+
+/** Every gear that the ranges name, each in the form of one gear with its names. */
+export function gearsJson(
+  gears: readonly { readonly range: string; readonly gear: string; readonly flow: Flow }[],
+  language: Language,
+): Json {
+  return {
+    gears: gears.map(({ range, gear, flow }) => ({ range, gear, ...flowJson(flow, language) })),
+  };
+}
+
+/** A train at speeds that are given, per the unit in which they are given. */
+export function flowAtJson(
+  on: readonly string[],
+  given: ReadonlyMap<string, Rational>,
+  working: Working,
+  language: Language,
+): Json {
+  return { on, given: mapJson(given, numberJson), drive: workingJson(working, language) };
+}
+
+/** Every combination, in the chart's order; a step's `from` and `to` are places in `gears`. */
+export function chartJson(chart: Chart): Json {
+  return {
+    devices: chart.devices,
+    gears: chart.gears.map((gear) => ({
+      on: gear.on,
+      drive: gear.drive,
+      ...(gear.ratio && { ratio: numberJson(gear.ratio) }),
+      coast: gear.coast,
+      named: gear.named,
+    })),
+    steps: chart.steps.map((step) => ({ ...step })),
+  };
+}
+
+export function handJson(answer: HandAnswer, language: Language): Json {
+  const why = sentences(answer.facts, language).join(' ');
+  return answer.turns
+    ? { turns: true, moves: mapJson(answer.moves, quantityJson), why }
+    : { turns: false, because: { torques: mapJson(answer.torques, quantityJson) }, why };
+}
+
+function workingJson(working: Working, language: Language): { readonly [key: string]: Json } {
+  const { ratio, efficiency } = working;
+  return {
+    state: working.state,
+    ...(ratio && { ratio: numberJson(ratio) }),
+    speeds: mapJson(working.speeds, quantityJson),
+    onPins: mapJson(working.onPins, quantityJson),
+    torques: mapJson(working.torques, quantityJson),
+    devices: mapJson(working.devices, ({ state, slip, torque }) => {
+      return { state, slip: quantityJson(slip), torque: quantityJson(torque) };
+    }),
+    meshes: working.meshes.map(({ within, a, b, onA, onB }) => {
+      return { within, a, b, onA: quantityJson(onA), onB: quantityJson(onB) };
+    }),
+    branches: working.branches.map(({ within, member, torque, power }) => {
+      return { within, member, torque: quantityJson(torque), power: quantityJson(power) };
+    }),
+    recirculating: numberJson(working.recirculating),
+    ...(efficiency && {
+      efficiency: {
+        state: efficiency.state,
+        ...(efficiency.value && numberJson(efficiency.value)),
+      },
+    }),
+    why: sentences(working.facts, language).join(' '),
+  };
+}
+
+function rollbackJson(rollback: RollbackCase, language: Language): Json {
+  return {
+    rolls: rollback.rolls,
+    speeds: mapJson(rollback.speeds, quantityJson),
+    heldBy: rollback.heldBy,
+    why: sentences(rollback.facts, language).join(' '),
+  };
+}
+
+function quantityJson(quantity: Quantity): { readonly [key: string]: Json } {
+  if (!isSpan(quantity)) return numberJson(quantity);
+  const { from, to } = quantity;
+  return {
+    from: from && toNumber(from),
+    to: to && toNumber(to),
+    ...(from && { fromExact: toText(from) }),
+    ...(to && { toExact: toText(to) }),
+  };
+}
+
+function numberJson(value: Rational): { readonly exact: string; readonly value: number } {
+  return { exact: toText(value), value: toNumber(value) };
+}
+
+function mapJson<T>(map: ReadonlyMap<string, T>, json: (value: T) => Json): { readonly [key: string]: Json } {
+  return Object.fromEntries([...map].map(([name, value]) => [name, json(value)]));
+}

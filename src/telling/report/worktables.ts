@@ -1,0 +1,58 @@
+import type { Quantity, Working } from '../../engine/flow/index.ts';
+import { assemble, type Train } from '../../engine/train/index.ts';
+import { keyOf, type MessageId, voiceOf } from '../narrative/index.ts';
+import { type Page, paragraph } from './page.ts';
+import { bodyRows } from './bodies.ts';
+import { type Cell, numberCell, table } from './table.ts';
+
+/**
+ * One end driving the other, as tables: devices, members and their planets, what each set
+ * does to its members; with `all`, also every mesh.
+ */
+export function workTables(
+  working: Working,
+  end: 'drive' | 'coast' | 'given',
+  { train, all }: { readonly train: Train; readonly all: boolean },
+  page: Page,
+): string[] {
+  const voice = voiceOf(page.language);
+  const barred = end === 'coast' && working.state === 'tied up';
+  const unit = end === 'given' ? end : barred ? 'output' : 'input';
+  const number = (quantity: Quantity) => numberCell(quantity, voice);
+  const put = (heads: readonly MessageId[], rows: readonly (readonly Cell[])[]) => {
+    const columns = heads.map((id) => ({ head: voice.say(id) }));
+    return rows.length === 0 ? [] : [...table(columns, rows, page), ''];
+  };
+  const kinds = new Map(train.devices.map((device) => [device.name, device.kind]));
+  const devices = [...working.devices].map(([name, { state, slip, torque }]) => {
+    const kind = voice.say('kind', { kind: keyOf(kinds.get(name) ?? '') });
+    return [name, kind, voice.say('device.state', { state: keyOf(state) }), number(slip), number(torque)];
+  });
+  const branches = working.branches.map(({ within, member, torque, power }) => {
+    return [within, member, number(torque), number(power)];
+  });
+  const meshes = working.meshes.map(({ a, b, onA, onB }) => [a, number(onA), b, number(onB)]);
+  return [
+    ...put(['head.device', 'head.kind', 'head.state', 'head.slip', 'head.torque'], devices),
+    ...put(['head.member', 'head.speed', 'head.pin'], speedRows(working, train, number)),
+    ...put(['head.set', 'head.member', 'head.torque', 'head.power'], branches),
+    ...(all ? put(['head.wheel', 'head.torque', 'head.meshing', 'head.torque'], meshes) : []),
+    ...paragraph(voice.say('flow.legend', { end, unit }), page).map(page.ink.faint),
+  ];
+}
+
+// Planets come with their speed on the pin; a bevel pinion has no other.
+function speedRows(
+  working: Working,
+  train: Train,
+  number: (quantity: Quantity) => Cell,
+): Cell[][] {
+  const { bodyOf } = assemble(train);
+  const pinOf = new Map([...working.onPins].map(([name, pin]) => [bodyOf(name), pin]));
+  const rows = bodyRows(train, working.speeds).map(([name, speed, body]): Cell[] => {
+    const pin = pinOf.get(body);
+    return [name, number(speed), pin ? number(pin) : ''];
+  });
+  const pinsOnly = [...working.onPins].filter(([name]) => !working.speeds.has(name));
+  return [...rows, ...pinsOnly.map(([name, pin]) => [name, '', number(pin)])];
+}
