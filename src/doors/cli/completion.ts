@@ -1,0 +1,95 @@
+import { done, type Reply } from './session.ts';
+import { CHOICES, type OptionName, OPTIONS, SHELLS, VERBS } from './verbs.ts';
+
+/** The script that teaches a shell the verbs, their options, and where train files stand. */
+export function completion(shell: (typeof SHELLS)[number]): Reply {
+  return done({ bash, zsh, fish }[shell]());
+}
+
+const WORDS = [...Object.keys(VERBS), 'help', 'completion'];
+const OF_VERB = Object.entries(VERBS) as [string, readonly OptionName[]][];
+const CHOSEN = Object.entries(CHOICES) as [OptionName, readonly string[]][];
+
+// Install: holdturn completion bash > ~/.local/share/bash-completion/completions/holdturn
+function bash(): string {
+  const cases = OF_VERB.map(([verb, options]) => {
+    return `    ${verb}) words="${options.map((option) => `--${option}`).join(' ')} --help" ;;`;
+  });
+  const values = CHOSEN.map(([option, words]) => {
+    return `    --${option}) COMPREPLY=($(compgen -W "${words.join(' ')}" -- "$word")); return ;;`;
+  });
+  return `# Completion of holdturn for bash.
+_holdturn() {
+  local word=\${COMP_WORDS[COMP_CWORD]} before=\${COMP_WORDS[COMP_CWORD-1]} words=""
+  COMPREPLY=()
+  if [ "$COMP_CWORD" -eq 1 ]; then
+    COMPREPLY=($(compgen -W "${WORDS.join(' ')}" -- "$word"))
+    return
+  fi
+  case $before in
+${values.join('\n')}
+  esac
+  case \${COMP_WORDS[1]} in
+${cases.join('\n')}
+    help) words="${WORDS.join(' ')}" ;;
+    completion) words="${SHELLS.join(' ')}" ;;
+  esac
+  case $word in
+    -*) COMPREPLY=($(compgen -W "$words" -- "$word")) ;;
+    *)
+      case \${COMP_WORDS[1]} in
+        help|completion) COMPREPLY=($(compgen -W "$words" -- "$word")) ;;
+        *) compopt -o filenames; COMPREPLY=($(compgen -f -X '!*.yaml' -- "$word") $(compgen -d -- "$word")) ;;
+      esac ;;
+  esac
+}
+complete -F _holdturn holdturn`;
+}
+
+// Install: holdturn completion zsh > a folder of $fpath, as _holdturn
+function zsh(): string {
+  const cases = OF_VERB.map(([verb, options]) => {
+    const specs = options.map((option) => {
+      const repeated = option === 'fault' ? "'*'" : '';
+      const words = CHOICES[option];
+      const value = OPTIONS[option] === '' ? '' : `:${OPTIONS[option]}:${words ? `(${words.join(' ')})` : ''}`;
+      return `${repeated}'--${option}${value}'`;
+    });
+    return `    ${verb}) _arguments ${specs.join(' ')} '1:FILE:_files -g "*.yaml"' ;;`;
+  });
+  return `#compdef holdturn
+# Completion of holdturn for zsh.
+_holdturn() {
+  if (( CURRENT == 2 )); then
+    compadd ${WORDS.join(' ')}
+    return
+  fi
+  shift words
+  (( CURRENT-- ))
+  case $words[1] in
+${cases.join('\n')}
+    help) compadd ${WORDS.join(' ')} ;;
+    completion) compadd ${SHELLS.join(' ')} ;;
+  esac
+}
+compdef _holdturn holdturn`;
+}
+
+// Install: holdturn completion fish > ~/.config/fish/completions/holdturn.fish
+function fish(): string {
+  const none = '__fish_use_subcommand';
+  const lines = OF_VERB.flatMap(([verb, options]) =>
+    options.map((option) => {
+      const value = OPTIONS[option] === '' ? '' : ' -x';
+      const words = CHOICES[option] ? ` -a '${CHOICES[option].join(' ')}'` : '';
+      return `complete -c holdturn -n '__fish_seen_subcommand_from ${verb}' -l ${option}${value}${words}`;
+    }),
+  );
+  return [
+    '# Completion of holdturn for fish.',
+    `complete -c holdturn -n ${none} -f -a '${WORDS.join(' ')}'`,
+    ...lines,
+    `complete -c holdturn -n '__fish_seen_subcommand_from help' -f -a '${WORDS.join(' ')}'`,
+    `complete -c holdturn -n '__fish_seen_subcommand_from completion' -f -a '${SHELLS.join(' ')}'`,
+  ].join('\n');
+}

@@ -1,0 +1,20 @@
+import fs from 'node:fs';
+import { run } from './run.ts';
+
+// A reader that has seen enough (`holdturn chart … | head`) closes the pipe: no error of ours.
+for (const stream of [process.stdout, process.stderr]) {
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+    process.exit(0);
+  });
+}
+
+process.exitCode = await run({
+  args: process.argv.slice(2),
+  env: process.env,
+  terminal: process.stdout.isTTY === true,
+  read: (file) => fs.readFileSync(file === '-' ? 0 : file, 'utf8'),
+  list: (folder) => (fs.existsSync(folder) ? fs.readdirSync(folder) : []),
+  out: (text) => process.stdout.write(text),
+  err: (text) => process.stderr.write(text),
+});

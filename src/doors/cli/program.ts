@@ -1,0 +1,154 @@
+import { Command, CommanderError, Option } from 'commander';
+import { type Voice, visible } from '../../telling/narrative/index.ts';
+import { suggestion } from './names.ts';
+import { Refusal } from './refusal.ts';
+import type { Options } from './session.ts';
+import { type OptionName, OPTIONS, SHELLS, type Verb, VERBS } from './verbs.ts';
+import packageJson from '../../../package.json' with { type: 'json' };
+
+/** What a call asks for. */
+export type Call =
+  | { readonly verb: Verb; readonly file: string; readonly options: Options }
+  | { readonly verb: 'completion'; readonly shell: (typeof SHELLS)[number] }
+  | { readonly verb: 'text'; readonly text: string }
+  | { readonly verb: 'tour' };
+
+/** Reads the arguments; refuses what is wrong with them, saying what to type instead. */
+export function callOf(args: readonly string[], voice: Voice): Call {
+  let call: Call = { verb: 'tour' };
+  let printed = '';
+  const program = programOf(voice, {
+    take: (found) => (call = found),
+    print: (text) => (printed += text),
+  });
+  try {
+    program.parse([...args], { from: 'user' });
+  } catch (error) {
+    if (!(error instanceof CommanderError)) throw error;
+    if (error.exitCode === 0) return { verb: 'text', text: printed.trimEnd() };
+    // No verb at all.
+    if (error.code === 'commander.help') return call;
+    throw refusalOf(error, program, args);
+  }
+  return call;
+}
+
+interface Ears {
+  readonly take: (call: Call) => void;
+  readonly print: (text: string) => void;
+}
+
+function programOf(voice: Voice, ears: Ears): Command {
+  const program = dressed(new Command('holdturn'), voice, ears)
+    .usage(voice.say('cli.usage.program'))
+    .description(voice.say('cli.about'))
+    .helpCommand(false)
+    .version(packageJson.version, '--version', voice.say('option.version'))
+    .addOption(optionOf('lang', voice));
+  for (const verb of Object.keys(VERBS) as Verb[]) {
+    const command = dressed(program.command(verb), voice, ears)
+      .description(voice.say(`verb.${verb}`))
+      .argument('<FILE>', voice.say('cli.file'))
+      .action((file: string, options: Options) => ears.take({ verb, file, options }));
+    for (const option of VERBS[verb]) command.addOption(optionOf(option, voice));
+  }
+  dressed(program.command('help'), voice, ears)
+    .usage('[VERB]')
+    .description(voice.say('verb.help'))
+    .argument('[VERB]')
+    .addOption(optionOf('lang', voice))
+    .action((verb?: string) => ears.take({ verb: 'text', text: helpOf(program, verb) }));
+  dressed(program.command('completion'), voice, ears)
+    .usage(SHELLS.join('|'))
+    .description(voice.say('verb.completion'))
+    .argument('<SHELL>')
+    .addOption(optionOf('lang', voice))
+    .action((shell: string) => ears.take({ verb: 'completion', shell: shellOf(shell) }));
+  return program;
+}
+
+// One language, one line an error, nothing printed but by us.
+function dressed(command: Command, voice: Voice, { print }: Ears): Command {
+  const titles: Record<string, string> = {
+    'Usage:': voice.say('cli.usage'),
+    'Arguments:': voice.say('cli.arguments'),
+    'Options:': voice.say('cli.options'),
+    'Commands:': voice.say('cli.commands'),
+  };
+  return command
+    .exitOverride()
+    .showSuggestionAfterError(false)
+    .configureOutput({ writeOut: print, writeErr: () => {}, getOutHelpWidth: () => 80 })
+    .usage(voice.say('cli.usage.verb'))
+    .configureHelp({
+      helpWidth: 80,
+      styleTitle: (title) => titles[title] ?? title,
+      subcommandTerm: (verb) => {
+        return [verb.name(), ...verb.registeredArguments.map((word) => word.name())].join(' ');
+      },
+    })
+    .helpOption('-h, --help', voice.say('option.help'));
+}
+
+function optionOf(name: OptionName, voice: Voice): Option {
+  const value = OPTIONS[name];
+  const flags = value === '' ? `--${name}` : `--${name} <${value}>`;
+  const option = new Option(flags, voice.say(`option.${name}`));
+  const gather = (text: string, before: readonly string[] = []) => [...before, text];
+  return name === 'fault' ? option.argParser(gather) : option;
+}
+
+function helpOf(program: Command, verb: string | undefined): string {
+  if (verb === undefined) return program.helpInformation().trimEnd();
+  const command = program.commands.find((other) => other.name() === verb);
+  if (!command) throw new Refusal('no.verb', suggestion(verb, verbsOf(program)));
+  return command.helpInformation().trimEnd();
+}
+
+function shellOf(given: string): (typeof SHELLS)[number] {
+  const shell = SHELLS.find((known) => known === given.toLowerCase());
+  if (!shell) throw new Refusal('no.shell', { given: visible(given) });
+  return shell;
+}
+
+function verbsOf(program: Command): string[] {
+  return program.commands.map((command) => command.name());
+}
+
+// The library tells which mistake it is by a code, and the word by quotes in its message.
+function refusalOf(error: CommanderError, program: Command, args: readonly string[]): unknown {
+  const quoted = /'(.*)'/su.exec(error.message)?.[1] ?? '';
+  const verb = verbsOf(program).find((name) => args.includes(name)) ?? '';
+  switch (error.code) {
+    case 'commander.unknownCommand':
+      if (/\.ya?ml$|\.json$|^-$|\//u.test(args[0] ?? '')) {
+        return new Refusal('no.verb.file', { given: visible(args[0] ?? '') });
+      }
+      return new Refusal('no.verb', suggestion(quoted || (args[0] ?? ''), verbsOf(program)));
+    case 'commander.unknownOption': {
+      const known = program.commands.find((command) => command.name() === verb) ?? program;
+      const options = [...known.options.map((option) => option.long ?? ''), '--help'];
+      return new Refusal('no.option', { ...suggestion(quoted, options), verb });
+    }
+    case 'commander.missingArgument':
+      return verb === 'completion'
+        ? new Refusal('bad.missing shell')
+        : new Refusal('bad.missing file', { verb });
+    case 'commander.optionMissingArgument':
+      return new Refusal('bad.missing value', { option: quoted });
+    case 'commander.excessArguments':
+      return new Refusal('bad.excess', { given: visible(spare(args, verb)) });
+    default:
+      return error;
+  }
+}
+
+// The words after the verb that are neither options nor their values, but for the first.
+function spare(args: readonly string[], verb: string): string {
+  const takes = (arg: string | undefined) => {
+    const name = arg?.startsWith('--') ? (arg.slice(2) as OptionName) : undefined;
+    return name !== undefined && Object.hasOwn(OPTIONS, name) && OPTIONS[name] !== '';
+  };
+  const words = args.filter((arg, i) => (arg === '-' || !arg.startsWith('-')) && !takes(args[i - 1]));
+  return words.slice(words.indexOf(verb) + 2).join(' ');
+}

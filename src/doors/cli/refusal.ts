@@ -1,0 +1,13 @@
+import type { Arguments, MessageId } from '../../telling/narrative/index.ts';
+
+/** The input is at fault: one line that says what to type instead, and exit code 2. */
+export class Refusal extends Error {
+  readonly id: MessageId;
+  readonly values: Arguments;
+
+  constructor(id: MessageId, values: Arguments = {}) {
+    super(id);
+    this.id = id;
+    this.values = values;
+  }
+}

@@ -1,0 +1,52 @@
+import { voiceOf, type Language } from '../../telling/narrative/index.ts';
+import { type Ink, PLAIN } from '../../telling/report/index.ts';
+import { languageOf } from './locale.ts';
+import { callOf } from './program.ts';
+import { Refusal } from './refusal.ts';
+import type { Reply, Session } from './session.ts';
+import type { World } from './world.ts';
+
+/** Answers one call of the command: prints, and returns the exit code (0, 1 or 2). */
+export async function run(world: World): Promise<number> {
+  let language: Language = 'en';
+  try {
+    language = languageOf(world);
+    const reply = await replyTo(world, language);
+    world.out(`${reply.text}\n`);
+    return reply.exit;
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    world.err(`holdturn: ${voiceOf(language).say(error.id, error.values)}\n`);
+    return 2;
+  }
+}
+
+async function replyTo(world: World, language: Language): Promise<Reply> {
+  const call = callOf(world.args, voiceOf(language));
+  if (call.verb === 'text') return { text: call.text, exit: 0 };
+  if (call.verb === 'completion') return (await import('./completion.ts')).completion(call.shell);
+  const page = { language, columns: 80, ink: await inkOf(world) };
+  const session = (options: Session['options']): Session => ({ world, language, page, options });
+  switch (call.verb) {
+    case 'tour':
+      return (await import('./tour.ts')).tour(session({}));
+    case 'check':
+      return (await import('./check.ts')).check(call.file, session(call.options));
+    case 'flow':
+      return (await import('./flow.ts')).flow(call.file, session(call.options));
+    case 'chart':
+      return (await import('./chart.ts')).chart(call.file, session(call.options));
+    case 'hand':
+      return (await import('./hand.ts')).hand(call.file, session(call.options));
+  }
+}
+
+// Colour only where somebody looks at it: NO_COLOR and FORCE_COLOR say so before the terminal.
+async function inkOf({ env, terminal }: World): Promise<Ink> {
+  const force = env['FORCE_COLOR'];
+  const coloured = env['NO_COLOR'] ? false : force ? force !== '0' : terminal && env['TERM'] !== 'dumb';
+  if (!coloured) return PLAIN;
+  const { default: colours } = await import('picocolors');
+  const { bold, dim, red, yellow } = colours.createColors(true);
+  return { strong: bold, faint: dim, bad: red, odd: yellow };
+}

@@ -1,0 +1,41 @@
+import type { Language } from '../../telling/narrative/index.ts';
+import type { Page } from '../../telling/report/index.ts';
+import type { World } from './world.ts';
+
+/** One call of the command: who asks, in what language, on what page, with which options. */
+export interface Session {
+  readonly world: World;
+  readonly language: Language;
+  readonly page: Page;
+  readonly options: Options;
+}
+
+/** As they were typed. */
+export interface Options {
+  readonly range?: string;
+  readonly gear?: string;
+  readonly on?: string;
+  readonly at?: string;
+  readonly hold?: string;
+  readonly turn?: string;
+  readonly way?: string;
+  readonly without?: string;
+  readonly fault?: readonly string[];
+  readonly meshEfficiency?: string;
+  readonly all?: boolean;
+  readonly json?: boolean;
+}
+
+/** What is printed on standard output, and the exit code: 1 where the answer is a clear no. */
+export interface Reply {
+  readonly text: string;
+  readonly exit: 0 | 1;
+}
+
+export function done(text: string): Reply {
+  return { text, exit: 0 };
+}
+
+export function json(value: unknown): Reply {
+  return done(JSON.stringify(value, null, 2));
+}

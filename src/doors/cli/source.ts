@@ -1,0 +1,45 @@
+import path from 'node:path';
+import { nearest, type Problem, type Reading, readTrain } from '../../engine/trainfile/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { problemText } from '../../telling/narrative/index.ts';
+import { Refusal } from './refusal.ts';
+import type { Session } from './session.ts';
+import type { World } from './world.ts';
+
+/** Reads a train file, which may be full of mistakes; refuses what cannot be read at all. */
+export function readFile(file: string, { world }: Session): Reading {
+  return readTrain(textOf(file, world));
+}
+
+/** The train of a file; refuses with its first error where there is none. */
+export function trainOf(file: string, session: Session): Train {
+  const { train, problems } = readFile(file, session);
+  const errors = problems.filter(({ severity }) => severity === 'error');
+  const [first] = errors;
+  if (!first && train) return train;
+  throw new Refusal('bad.train', {
+    file,
+    place: first ? placeOf(file, first) : file,
+    problem: first ? problemText(first, session.language) : '',
+    more: errors.length - 1,
+  });
+}
+
+/** "file:line:column", which editors and terminals turn into a link. */
+export function placeOf(file: string, { place }: Problem): string {
+  return `${file}:${place.line}:${place.column}`;
+}
+
+function textOf(file: string, world: World): string {
+  try {
+    return world.read(file);
+  } catch (error) {
+    const reason = (error as NodeJS.ErrnoException).code ?? String(error);
+    if (file === '-') throw new Refusal('bad.stdin', { reason });
+    if (reason === 'EISDIR') throw new Refusal('bad.directory', { file });
+    if (reason !== 'ENOENT' && reason !== 'ENOTDIR') throw new Refusal('bad.unreadable', { file, reason });
+    const near = nearest(path.basename(file), world.list(path.dirname(file)));
+    const meant = near === undefined ? '' : path.join(path.dirname(file), near);
+    throw new Refusal('no.file', { file, has: near === undefined ? 'no' : 'yes', near: meant });
+  }
+}

@@ -1,0 +1,13 @@
+/** What the command touches of the machine; a test gives it another. */
+export interface World {
+  readonly args: readonly string[];
+  readonly env: Readonly<Record<string, string | undefined>>;
+  /** Whether standard output is a terminal. */
+  readonly terminal: boolean;
+  /** A file's text, of '-' what standard input holds; throws as Node's `fs` does. */
+  readonly read: (file: string) => string;
+  /** The names in a folder; none where there is no such folder. */
+  readonly list: (folder: string) => readonly string[];
+  readonly out: (text: string) => void;
+  readonly err: (text: string) => void;
+}
