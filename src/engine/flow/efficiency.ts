@@ -17,9 +17,10 @@ import {
   ZERO,
 } from '../linear/index.ts';
 import { type Motion, willis } from '../motion/index.ts';
-import { isSpan, type Quantity, value, type Verdict } from '../reckon/index.ts';
+import { canPush, isSpan, type Quantity, value, type Verdict } from '../reckon/index.ts';
 import type { Mesh } from '../train/index.ts';
 import type { Carried } from './carried.ts';
+import type { Observed } from './observed.ts';
 
 /** The part of the power through a mesh, seen from its carrier, that comes out again: 0 < η ≤ 1. */
 export interface MeshEfficiency {
@@ -51,7 +52,7 @@ export type Efficiency =
  */
 export function efficiencyOf(
   verdict: Verdict,
-  bodies: readonly Quantity[],
+  { bodies, slips }: Observed,
   { point }: Carried,
   losses: MeshEfficiency,
 ): Efficiency | undefined {
@@ -60,7 +61,7 @@ export function efficiencyOf(
   const slides = motion.meshes.map((mesh) => slideOf(motion, mesh, bodies));
   if (slides.some((slide, m) => !slide && lossless[m]?.num !== 0)) return undefined;
   const speeds = slides.map((slide) => slide ?? ZERO);
-  const search = new Search(verdict, speeds, losses);
+  const search = new Search(verdict, slips, speeds, losses);
   let directions = search.directionsOf(lossless);
   let consistent: Rational | undefined;
   for (let round = 0; round <= motion.meshes.length; round++) {
@@ -90,11 +91,18 @@ interface Outcome {
 
 class Search {
   private readonly verdict: Verdict;
+  private readonly slips: readonly Quantity[];
   private readonly slides: readonly Rational[];
   private readonly losses: MeshEfficiency;
 
-  constructor(verdict: Verdict, slides: readonly Rational[], losses: MeshEfficiency) {
+  constructor(
+    verdict: Verdict,
+    slips: readonly Quantity[],
+    slides: readonly Rational[],
+    losses: MeshEfficiency,
+  ) {
     this.verdict = verdict;
+    this.slips = slips;
     this.slides = slides;
     this.losses = losses;
   }
@@ -108,7 +116,7 @@ class Search {
 
   /** Torques with losses for one unit of torque at the turned end. */
   solve(directions: readonly Direction[]): Outcome | 'unsettled' | 'impossible' {
-    const { motion, posed, question } = this.verdict;
+    const { motion, question } = this.verdict;
     const meshes = motion.meshes.length;
     const load = meshes + motion.devices.length;
     const terms: [number, Int][][] = Array.from({ length: motion.columns }, () => []);
@@ -118,7 +126,7 @@ class Search {
       }
     });
     motion.devices.forEach(({ slip }, d) => {
-      if (posed.deviceRow[d] === undefined) return;
+      if (!canPush(this.verdict, d, this.slips)) return;
       slip.at.forEach((body, k) => terms[body]?.push([meshes + d, slip.coef[k] as Int]));
     });
     const loadBody = motion.speedOf(question.reluctant as string).at[0] as number;

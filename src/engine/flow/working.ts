@@ -16,7 +16,7 @@ export function workingOf(verdict: Verdict, turned: End, losses: MeshEfficiency)
   const unit = turned === 'input' ? 'turned' : 'reluctant';
   const work = workOf(verdict, state, unit);
   const driving = state === 'driving';
-  const efficiency = driving && efficiencyOf(verdict, work.observed.bodies, work.carried, losses);
+  const efficiency = driving && efficiencyOf(verdict, work.observed, work.carried, losses);
   const [own, far] = [work.carried.given[0] ?? ZERO, work.carried.reluctant];
   const [input, output] = turned === 'input' ? [own, far] : [far, own];
   return {

@@ -96,8 +96,12 @@ export function portTorque({ torque }: Port, multipliers: readonly Rational[]): 
   }, ZERO);
 }
 
-// Whether a device can push: it is on, and its members surely stand still against each other.
-function canPush({ motion, posed }: Verdict, device: number, slips: readonly Quantity[]): boolean {
+/** Whether a device can push: it is on, and its members surely do not turn against each other. */
+export function canPush(
+  { motion, posed }: Verdict,
+  device: number,
+  slips: readonly Quantity[],
+): boolean {
   const there = posed.deviceRow[device] !== undefined;
   const apart = motion.devices[device]?.slip.at.length !== 0;
   return there && apart && isZero(slips[device] as Quantity);

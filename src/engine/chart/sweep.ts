@@ -1,0 +1,141 @@
+import type { State } from '../flow/index.ts';
+import { FloatTable, type Form, Unsure } from '../linear/index.ts';
+import type { Motion } from '../motion/index.ts';
+import { isFriction } from '../train/index.ts';
+
+/**
+ * What every combination of friction devices does, in float64: a combination is a number with
+ * a bit for each friction device, in the order of the file. States are indices into STATES.
+ * `unsure` are the combinations that rounding leaves open, to be asked of the exact engine;
+ * their entries mean nothing.
+ */
+export interface Sweep {
+  readonly drive: Uint8Array;
+  /** Output turns for one input turn; only where `drive` is driving. */
+  readonly driveSpeed: Float64Array;
+  readonly coast: Uint8Array;
+  /** Input turns for one output turn; only where `coast` is driving. */
+  readonly coastSpeed: Float64Array;
+  readonly unsure: readonly number[];
+}
+
+export const STATES: readonly State[] = ['driving', 'neutral', 'tied up'];
+const [DRIVING, NEUTRAL, TIED] = [0, 1, 2];
+
+/**
+ * Makes a train's sweep ready; each call of what is returned goes through the combinations.
+ * They are a tree: each device is left off or put on, and what the rows come to at a branch
+ * is where the next device begins.
+ */
+export function sweeper(motion: Motion): () => Sweep {
+  const walk = new Walk(motion);
+  return () => walk.run();
+}
+
+// The rows of every table: the input's speed, the output's, then the devices'.
+const [INPUT, OUTPUT] = [0, 1];
+
+class Walk {
+  private readonly friction: number;
+  private readonly oneWays: number;
+  private readonly levels: FloatTable[]; // the rows at each depth of the tree
+  private readonly work: FloatTable; // for one question at a leaf
+  private readonly states: [drive: Uint8Array, coast: Uint8Array];
+  private readonly speeds: [drive: Float64Array, coast: Float64Array];
+  private unsure: number[] = [];
+
+  constructor(motion: Motion) {
+    const friction = motion.devices.filter(({ device }) => isFriction(device));
+    const oneWays = motion.devices.filter(({ whenOff }) => whenOff?.sense === '>=');
+    const locked = motion.devices.filter(({ whenOff }) => whenOff?.sense === '=');
+    this.friction = friction.length;
+    this.oneWays = oneWays.length;
+    const width = motion.base.free.length;
+    const rows = 2 + oneWays.length + friction.length + locked.length;
+    this.levels = Array.from({ length: friction.length + 1 }, () => new FloatTable(rows, width));
+    this.work = new FloatTable(2 + oneWays.length, width);
+    const count = 2 ** friction.length;
+    this.states = [new Uint8Array(count), new Uint8Array(count)];
+    this.speeds = [new Float64Array(count), new Float64Array(count)];
+    // A device is settled at its depth of the tree, and then its row is done with: so the last
+    // device's row stands first.
+    const forms: Form[] = [
+      motion.speedOf(motion.train.input),
+      motion.speedOf(motion.train.output),
+      ...oneWays.map(({ whenOff }) => whenOff as Form),
+      ...friction.map(({ whenOn }) => whenOn ?? { at: [], coef: [] }).toReversed(),
+      ...locked.map(({ slip }) => slip),
+    ];
+    const root = this.levels[0] as FloatTable;
+    root.reset(width);
+    forms.forEach((form, k) => {
+      const isOneWay = k >= 2 && k < 2 + oneWays.length;
+      root.addForm(form, motion.base, isOneWay ? k - 2 : -1);
+    });
+    locked.forEach(() => root.settleLast());
+  }
+
+  run(): Sweep {
+    this.unsure = [];
+    this.visit(this.levels[0] as FloatTable, 0, 0);
+    const [drive, coast] = this.states.map((states) => states.slice()) as [Uint8Array, Uint8Array];
+    const [driveSpeed, coastSpeed] = this.speeds.map((s) => s.slice()) as [Float64Array, Float64Array];
+    return { drive, coast, driveSpeed, coastSpeed, unsure: this.unsure };
+  }
+
+  // The combinations whose first `depth` devices are as in `mask`, which `table` holds.
+  private visit(table: FloatTable, depth: number, mask: number): void {
+    if (depth === this.friction) {
+      this.ask(table, mask);
+      return;
+    }
+    this.visit(table, depth + 1, mask);
+    const on = mask | (1 << depth);
+    const next = this.levels[depth + 1] as FloatTable;
+    next.copy(table, 2 + this.oneWays + this.friction - depth);
+    try {
+      next.settleLast();
+    } catch (error) {
+      if (!(error instanceof Unsure)) throw error;
+      this.giveUp(depth, on);
+      return;
+    }
+    this.visit(next, depth + 1, on);
+  }
+
+  private giveUp(depth: number, mask: number): void {
+    for (let rest = 0; rest < 2 ** (this.friction - depth - 1); rest++) {
+      this.unsure.push(mask | (rest << (depth + 1)));
+    }
+  }
+
+  private ask(table: FloatTable, mask: number): void {
+    try {
+      this.answer(table, mask, 0, INPUT, OUTPUT);
+      this.answer(table, mask, 1, OUTPUT, INPUT);
+    } catch (error) {
+      if (!(error instanceof Unsure)) throw error;
+      this.unsure.push(mask);
+    }
+  }
+
+  // One end turned once, the other as slow as can be.
+  private answer(table: FloatTable, mask: number, side: 0 | 1, turned: number, slow: number): void {
+    const { work } = this;
+    work.copy(table, 2 + this.oneWays);
+    work.shift(turned, -1);
+    let state = TIED;
+    if (work.settleEquality(turned)) {
+      work.settleVariables();
+      if (work.crissCross(-1, 1) !== 'stuck') {
+        const sign = work.sign(slow, 0);
+        state = NEUTRAL;
+        if (sign !== 0 && work.crissCross(slow, sign) === 'optimal' && work.sign(slow, 0) === sign) {
+          state = DRIVING;
+          this.speeds[side][mask] = work.value(slow);
+        }
+      }
+    }
+    this.states[side][mask] = state;
+  }
+}
