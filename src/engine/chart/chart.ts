@@ -3,6 +3,7 @@ import type { Rational } from '../linear/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge } from '../reckon/index.ts';
 import { isFriction, type Train } from '../train/index.ts';
+import { maskOf, namesOf } from './mask.ts';
 import type { Chart, ChartGear, Step } from './answer.ts';
 
 /** More friction devices than this make too many combinations to list. */
@@ -67,12 +68,4 @@ function stepsOf(gears: readonly ChartGear[], devices: readonly string[]): Step[
     }
   }
   return steps;
-}
-
-function namesOf(mask: number, devices: readonly string[]): string[] {
-  return devices.filter((_, k) => (mask >> k) & 1);
-}
-
-function maskOf(on: readonly string[], devices: readonly string[]): number {
-  return devices.reduce((mask, name, k) => (on.includes(name) ? mask | (1 << k) : mask), 0);
 }

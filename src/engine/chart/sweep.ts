@@ -1,7 +1,9 @@
-import type { State } from '../flow/index.ts';
-import { FloatTable, type Form, Unsure } from '../linear/index.ts';
+import { onTheOverRun, type State, stateOf, underPower } from '../flow/index.ts';
+import { FloatTable, type Form, toNumber, Unsure } from '../linear/index.ts';
 import type { Motion } from '../motion/index.ts';
+import { judge, speedAt } from '../reckon/index.ts';
 import { isFriction } from '../train/index.ts';
+import { namesOf } from './mask.ts';
 
 /**
  * What every combination of friction devices does, in float64: a combination is a number with
@@ -30,6 +32,22 @@ const [DRIVING, NEUTRAL, TIED] = [0, 1, 2];
 export function sweeper(motion: Motion): () => Sweep {
   const walk = new Walk(motion);
   return () => walk.run();
+}
+
+/** A sweep with nothing left open: what rounding leaves unsure the exact engine has answered. */
+export function sweep(motion: Motion): Sweep {
+  const found = sweeper(motion)();
+  const devices = motion.train.devices.filter(isFriction).map(({ name }) => name);
+  for (const mask of found.unsure) {
+    const on = namesOf(mask, devices);
+    const drive = judge(motion, underPower(motion.train, on));
+    const coast = judge(motion, onTheOverRun(motion.train, on));
+    found.drive[mask] = STATES.indexOf(stateOf(drive));
+    found.driveSpeed[mask] = toNumber(speedAt(drive, motion.train.output));
+    found.coast[mask] = STATES.indexOf(stateOf(coast));
+    found.coastSpeed[mask] = toNumber(speedAt(coast, motion.train.input));
+  }
+  return { ...found, unsure: [] };
 }
 
 // The rows of every table: the input's speed, the output's, then the devices'.

@@ -1,0 +1,95 @@
+import { stateOf, underPower } from '../flow/index.ts';
+import { type Motion, motionOf } from '../motion/index.ts';
+import { judge, portsOf } from '../reckon/index.ts';
+import { geometryOf, isFriction } from '../train/index.ts';
+import type { Reading } from '../trainfile/index.ts';
+import type { Misgiving, Warning } from './warning.ts';
+
+/**
+ * Warnings about a train that was read: teeth that do not go together, and parts and gears
+ * that come to nothing. None where reading found errors, which are the reading's problems.
+ */
+export function check(reading: Reading): Warning[] {
+  const { train } = reading;
+  if (!train) return [];
+  const motion = motionOf(train);
+  const geometry = geometryOf(train).map((finding): Warning => {
+    const name = 'set' in finding ? finding.set : finding.within;
+    const isSet = train.sets.some((set) => set.name === name);
+    const place = isSet ? reading.place('sets', name) : reading.place('gear pairs', name);
+    return { ...finding, severity: 'warning', place };
+  });
+  const misgivings = [...idleMembers(motion), ...idleDevices(motion), ...oddGears(motion)];
+  return [
+    ...geometry,
+    ...misgivings.map(({ finding, path }): Warning => {
+      return { ...finding, severity: 'warning', place: reading.place(...path) };
+    }),
+  ];
+}
+
+interface Pointed {
+  readonly finding: Misgiving;
+  readonly path: readonly string[];
+}
+
+// A body must be touched twice to hand anything on. The ends and the case are touched from
+// outside, and so may a shaft with a name of its own be: a second output, a motor's shaft.
+function idleMembers(motion: Motion): Pointed[] {
+  const { assembly, train } = motion;
+  const touches = assembly.bodies.map((): Touch[] => []);
+  for (const { within, body } of portsOf(motion)) {
+    const set = train.sets.find(({ name }) => within.split(' + ').includes(name));
+    touches[body]?.push({ name: within, path: set ? ['sets', set.name] : ['gear pairs', within] });
+  }
+  for (const { name, first, second } of train.devices) {
+    for (const member of [first, second]) {
+      touches[assembly.bodyOf(member) as number]?.push({ name, path: ['devices', name] });
+    }
+  }
+  const ends = [0, assembly.bodyOf(train.input), assembly.bodyOf(train.output)];
+  return touches.flatMap(([touch, ...others], body): Pointed[] => {
+    if (!touch || others.length > 0 || ends.includes(body)) return [];
+    const member = assembly.bodies[body]?.label as string;
+    if (touch.path[0] !== 'devices' && !member.includes('.')) return [];
+    const finding = { problem: 'member carries nothing', member, touched: touch.name } as const;
+    return [{ finding, path: touch.path }];
+  });
+}
+
+interface Touch {
+  readonly name: string;
+  readonly path: readonly string[];
+}
+
+// A device whose members cannot turn against each other anyway, and one that no gear applies.
+function idleDevices({ train, devices, base }: Motion): Pointed[] {
+  const applied = new Set(train.ranges.flatMap(({ gears }) => gears.flatMap(({ on }) => on)));
+  return devices.flatMap(({ device, slip }): Pointed[] => {
+    const path = ['devices', device.name];
+    if (base.reduce(slip).coef.every((coef) => coef === 0)) {
+      return [{ finding: { problem: 'device does nothing', device: device.name }, path }];
+    }
+    if (!isFriction(device) || applied.size === 0 || applied.has(device.name)) return [];
+    return [{ finding: { problem: 'device never applied', device: device.name }, path }];
+  });
+}
+
+function oddGears(motion: Motion): Pointed[] {
+  return motion.train.ranges.flatMap((range) => {
+    return range.gears.flatMap(({ name: gear, on }): Pointed[] => {
+      const state = stateOf(judge(motion, underPower(motion.train, on)));
+      const idle = [range.name, gear].some((name) => /^(n|p|neutral|park)$/i.test(name));
+      const where = { range: range.name, gear };
+      const path = ['ranges', range.name, gear];
+      if (state === 'tied up') return [{ finding: { problem: 'gear ties up', ...where }, path }];
+      if (state === 'neutral' && !idle) {
+        return [{ finding: { problem: 'gear is neutral', ...where }, path }];
+      }
+      if (state === 'driving' && idle) {
+        return [{ finding: { problem: 'neutral drives', ...where }, path }];
+      }
+      return [];
+    });
+  });
+}

@@ -1,0 +1,18 @@
+import type { Located } from '../trainfile/index.ts';
+import type { GeometryFinding, MemberName } from '../train/index.ts';
+
+/** What a train that can be read may have against it, with the place that it is about. */
+export type Warning = Located<GeometryFinding | Misgiving>;
+
+/** What only asking the train can show. */
+export type Misgiving =
+  /** Only one thing touches the member (a set, a gear pair or a device): it can carry no load. */
+  | { readonly problem: 'member carries nothing'; readonly member: MemberName; readonly touched: string }
+  /** The gears alone keep its members from turning against each other. */
+  | { readonly problem: 'device does nothing'; readonly device: string }
+  /** A friction device that no gear of the ranges applies. */
+  | { readonly problem: 'device never applied'; readonly device: string }
+  | { readonly problem: 'gear is neutral'; readonly range: string; readonly gear: string }
+  | { readonly problem: 'gear ties up'; readonly range: string; readonly gear: string }
+  /** A gear or a range called N or P that drives. */
+  | { readonly problem: 'neutral drives'; readonly range: string; readonly gear: string };
