@@ -1,5 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import {
+  dot,
+  form,
+  programmes,
+  proved,
+  safe,
+  small,
+  sparse,
+  wide,
+} from '../../../test/programmes.ts';
 import { Base } from './base.ts';
 import type { Int } from './integer.ts';
 import {
@@ -81,33 +91,6 @@ test.each([2, 3, 5, 8])(
     expect(toNumber(worthOf(programme, solution.point, 1))).toBe(-(100 ** (n - 1)));
   },
 );
-
-const small = fc.integer({ min: -3, max: 3 });
-const sparse = fc.oneof({ weight: 2, arbitrary: fc.constant(0) }, { weight: 3, arbitrary: small });
-const wide = fc.oneof(
-  sparse,
-  fc.integer({ min: -1000, max: 1000 }),
-  fc.bigInt(-(2n ** 70n), 2n ** 70n).map(safe),
-);
-
-/** Programmes of up to `columns` columns; with `right` zero throughout, degenerate ones. */
-function programmes(columns: number, coefficient: fc.Arbitrary<Int>, right: fc.Arbitrary<Int>) {
-  return fc.integer({ min: 1, max: columns }).chain((width) => {
-    const coefs = fc.array(coefficient, { minLength: width, maxLength: width });
-    const row = fc
-      .tuple(coefs, fc.constantFrom('=' as const, '>=' as const, '>=' as const), right)
-      .map(([coef, sense, bound]): Row => ({ ...form(coef), sense, right: bound }));
-    const base = fc.array(coefs, { maxLength: 3 });
-    return fc
-      .tuple(base, fc.array(row, { maxLength: width + 4 }), coefs)
-      .map(([meshes, rows, objective]) => ({
-        meshes: meshes.map((coef): Row => ({ ...form(coef), sense: '=', right: 0 })),
-        own: rows,
-        width,
-        minimise: form(objective),
-      }));
-  });
-}
 
 describe('every solution proves itself, whatever the programme', () => {
   const met = new Map<string, number>();
@@ -201,38 +184,12 @@ describe('the extremes of several forms over the same rows', () => {
   });
 });
 
-test('a base leaves free just what its rows leave free', () => {
-  fc.assert(
-    fc.property(programmes(6, sparse, small), ({ meshes, width }) => {
-      const base = new Base(width, meshes);
-      base.free.forEach((_, j) => {
-        const unit = base.free.map((__, k) => (k === j ? 1 : 0));
-        const point = base.expand(unit, 1);
-        for (const row of meshes) expect(dot(row, point.nums)).toBe(0n);
-        expect(toText(entry(point, base.free[j] as number))).toBe('1');
-      });
-      expect(base.free.length).toBe(width - rank(meshes, width));
-    }),
-    { numRuns: 1000 },
-  );
-});
-
-function form(coefs: readonly Int[]): Form {
-  const at = [...coefs.keys()].filter((column) => coefs[column] !== 0);
-  return { at, coef: at.map((column) => coefs[column] as Int) };
-}
-
 function atMost(coef: readonly number[], most: number): Row {
   return { ...form(coef.map((c) => 0 - c)), sense: '>=', right: 0 - most };
 }
 
 function positive(columns: number): Row[] {
   return Array.from({ length: columns }, (_, c) => ({ at: [c], coef: [1], sense: '>=', right: 0 }));
-}
-
-function safe(big: bigint): Int {
-  const near = Number(big);
-  return Number.isSafeInteger(near) ? near : big;
 }
 
 function worthOf(
@@ -253,87 +210,4 @@ function checked(
   const solution = solve(programme, new Base(known, meshes));
   proved(programme, solution);
   return solution;
-}
-
-// In BigInt, row by row, and with no code of the engine's.
-function proved(programme: Programme, solution: Solution): void {
-  const text = programmeText(programme);
-  if (solution.state !== 'infeasible') {
-    const { nums, den } = solution.point;
-    expect(den > 0, text).toBe(true);
-    for (const row of programme.rows) {
-      const excess = dot(row, nums) - BigInt(row.right) * BigInt(den);
-      expect(row.sense === '=' ? excess === 0n : excess >= 0n, text).toBe(true);
-    }
-  }
-  if (solution.state === 'unbounded') {
-    for (const row of programme.rows) {
-      const change = dot(row, solution.ray.nums);
-      expect(row.sense === '=' ? change === 0n : change >= 0n, text).toBe(true);
-    }
-    expect(solution.ray.den > 0 && dot(programme.minimise, solution.ray.nums) < 0n, text).toBe(
-      true,
-    );
-    return;
-  }
-  // Prices: Σ y·row is the objective (or nothing), y ≥ 0 on every ≥ row, and Σ y·right is the
-  // optimum (or more than nothing).
-  const { nums, den } = solution.state === 'optimal' ? solution.prices : solution.proof;
-  expect(den > 0 && nums.length === programme.rows.length, text).toBe(true);
-  const sums = Array.from({ length: programme.columns }, () => 0n);
-  let worth = 0n;
-  programme.rows.forEach((row, r) => {
-    const price = BigInt(nums[r] as Int);
-    expect(row.sense === '=' || price >= 0n, text).toBe(true);
-    row.at.forEach(
-      (column, k) => (sums[column] = (sums[column] as bigint) + price * BigInt(row.coef[k] as Int)),
-    );
-    worth += price * BigInt(row.right);
-  });
-  if (solution.state === 'infeasible') {
-    expect(sums.every((sum) => sum === 0n) && worth > 0n, text).toBe(true);
-    return;
-  }
-  const { minimise } = programme;
-  minimise.at.forEach(
-    (column, k) =>
-      (sums[column] = (sums[column] as bigint) - BigInt(den) * BigInt(minimise.coef[k] as Int)),
-  );
-  expect(
-    sums.every((sum) => sum === 0n),
-    text,
-  ).toBe(true);
-  expect(worth * BigInt(solution.point.den), text).toBe(
-    dot(minimise, solution.point.nums) * BigInt(den),
-  );
-}
-
-function dot({ at, coef }: Form, nums: readonly Int[]): bigint {
-  return at.reduce(
-    (sum, column, k) => sum + BigInt(coef[k] as Int) * BigInt(nums[column] as Int),
-    0n,
-  );
-}
-
-// By plain elimination over BigInt, cross-multiplied.
-function rank(rows: readonly Row[], width: number): number {
-  const matrix = rows.map((row) => {
-    const cells = Array.from({ length: width }, () => 0n);
-    row.at.forEach((column, k) => (cells[column] = BigInt(row.coef[k] as Int)));
-    return cells;
-  });
-  let found = 0;
-  for (let column = 0; column < width; column++) {
-    const at = matrix.findIndex((cells, i) => i >= found && cells[column] !== 0n);
-    if (at < 0) continue;
-    const [pivot] = matrix.splice(at, 1) as [bigint[]];
-    matrix.splice(found++, 0, pivot);
-    for (const cells of matrix.slice(found)) {
-      const factor = cells[column] as bigint;
-      cells.forEach(
-        (cell, c) => (cells[c] = cell * (pivot[column] as bigint) - factor * (pivot[c] as bigint)),
-      );
-    }
-  }
-  return found;
 }

@@ -1,0 +1,244 @@
+import { beforeAll, expect, test } from 'vitest';
+import {
+  type Flow,
+  flow,
+  isSpan,
+  onTheOverRun,
+  type Quantity,
+  underPower,
+  type Working,
+} from '../src/engine/flow/index.ts';
+import { type Form, type Programme, toNumber } from '../src/engine/linear/index.ts';
+import { motionOf, pose } from '../src/engine/motion/index.ts';
+import { isFriction, type MemberName, type Train } from '../src/engine/train/index.ts';
+import { trainText } from '../src/engine/trainfile/index.ts';
+import { coneOf, type Terms } from './cone.ts';
+import { Dice, seedOfRun } from './dice.ts';
+import {
+  type FloatForm,
+  type FloatProgramme,
+  type FloatRow,
+  loadPeers,
+  type Peer,
+} from './peers.ts';
+import { randomTrain } from './random-train.ts';
+
+const TRAINS = 2000;
+const seed = seedOfRun();
+
+let peers: readonly Peer[] = [];
+beforeAll(async () => {
+  peers = await loadPeers();
+});
+
+/** One gear of one train, as a person can play it again. */
+interface Case {
+  readonly train: Train;
+  readonly on: readonly string[];
+  readonly flow: Flow;
+  readonly dice: Dice;
+}
+
+// A failing case prints the train as a file, with the gear and the seed that made it.
+function onEveryCase(property: (scene: Case) => void): void {
+  for (let k = 0; k < TRAINS; k++) {
+    const scene = (cases[k] ??= makeCase(seed + k));
+    try {
+      property({ ...scene, flow: (scene.flow ??= flow(scene.train, scene.on)) });
+    } catch (error) {
+      const text = trainText(scene.train);
+      throw new Error(`SEED=${seed + k}, with [${scene.on}] on:\n${text}`, { cause: error });
+    }
+  }
+}
+
+const cases: (Omit<Case, 'flow'> & { flow?: Flow })[] = [];
+
+function makeCase(number: number): Omit<Case, 'flow'> {
+  const train = randomTrain(number);
+  const dice = new Dice(number);
+  const friction = train.devices.filter(isFriction).map(({ name }) => name);
+  return { train, on: friction.filter(() => dice.chance(0.4)), dice };
+}
+
+test(`general-purpose solvers agree with the exact one on its own programmes (SEED=${seed})`, () => {
+  const met = new Map<string, number>();
+  onEveryCase(({ train, on, flow: { drive, coast } }) => {
+    const motion = motionOf(train);
+    for (const [working, question] of [
+      [drive, underPower(train, on)],
+      [coast, onTheOverRun(train, on)],
+    ] as const) {
+      const programme = inFloats(pose(motion, question).programme);
+      agree(programme, reluctance(working, working === drive));
+      met.set(working.state, (met.get(working.state) ?? 0) + 1);
+    }
+  });
+  for (const state of ['driving', 'neutral', 'tied up'])
+    expect(met.get(state)).toBeGreaterThan(100);
+});
+
+test(`and on programmes built from the teeth, without the engine (SEED=${seed})`, () => {
+  onEveryCase(({ train, on, flow: { drive, coast } }) => {
+    const cone = new FloatCone(train, on);
+    const under = cone.reluctant(train.input, train.output);
+    const over = cone.reluctant(train.output, train.input);
+    agree(under, reluctance(drive, true));
+    agree(over, reluctance(coast, false));
+  });
+});
+
+test(`they agree on how far each member is free, and on what has no limit (SEED=${seed})`, () => {
+  let limitless = 0;
+  let settled = 0;
+  onEveryCase(({ train, on, flow: { drive, coast }, dice }) => {
+    const cone = new FloatCone(train, on);
+    const working = dice.chance(0.5) ? drive : coast;
+    if (working.state === 'tied up') return;
+    const [turned, other] =
+      working === drive ? [train.input, train.output] : [train.output, train.input];
+    const speed = reluctance(working, working === drive) as number;
+    const way = working.ratio && working.ratio.num < 0 ? -1 : 1;
+    const names = [...working.speeds.keys()].filter((name) => cone.knows(name));
+    for (const name of dice.several(names, 3)) {
+      const [from, to] = ends(working.speeds.get(name) as Quantity);
+      const motion: [MemberName, number][] = [
+        [turned, 1],
+        [other, way * speed],
+      ];
+      agree(cone.least(name, 1, motion), from);
+      agree(cone.least(name, -1, motion), to === null ? null : 0 - to);
+      if (from === null || to === null) limitless++;
+      if (from === to && from !== null) settled++;
+    }
+  });
+  expect(limitless).toBeGreaterThan(100);
+  expect(settled).toBeGreaterThan(100);
+});
+
+/** How fast the reluctant end turns, whichever way; undefined where the train is tied up. */
+function reluctance({ state, ratio }: Working, driving: boolean): number | undefined {
+  if (state === 'tied up') return undefined;
+  if (ratio === undefined) return 0;
+  return Math.abs(driving ? 1 / toNumber(ratio) : toNumber(ratio));
+}
+
+function ends(quantity: Quantity): [from: number | null, to: number | null] {
+  if (!isSpan(quantity)) return [toNumber(quantity), toNumber(quantity)];
+  return [quantity.from && toNumber(quantity.from), quantity.to && toNumber(quantity.to)];
+}
+
+/**
+ * Every peer must find `wanted`: the least value, null for no limit, undefined where no motion
+ * is possible. HiGHS must always. yalps loses its way on one degenerate programme in some
+ * hundreds: it may, where HiGHS stands by the exact answer, and is counted.
+ */
+function agree(programme: FloatProgramme, wanted: number | null | undefined): void {
+  for (const peer of peers) {
+    const doubt = doubtOf(peer, programme, wanted);
+    asked.set(peer.name, (asked.get(peer.name) ?? 0) + 1);
+    if (doubt === undefined) continue;
+    if (peer.name === 'highs') throw new Error(doubt);
+    strays.push(doubt);
+  }
+}
+
+const asked = new Map<string, number>();
+const strays: string[] = [];
+
+function doubtOf(
+  peer: Peer,
+  programme: FloatProgramme,
+  wanted: number | null | undefined,
+): string | undefined {
+  const answer = peer.solve(programme);
+  const state = wanted === undefined ? 'infeasible' : wanted === null ? 'unbounded' : 'optimal';
+  if (answer.state !== state)
+    return `${peer.name} says ${answer.state}, exactly it is ${state} (${wanted})`;
+  if (answer.state !== 'optimal' || typeof wanted !== 'number') return undefined;
+  const most = 1e-9 * (Math.abs(wanted) || 1) + peer.rounding;
+  if (Math.abs(answer.value - wanted) <= most) return undefined;
+  return `${peer.name} says ${answer.value}, exactly it is ${wanted}`;
+}
+
+test('yalps stands by the exact solver but for one question in two hundred at most', () => {
+  expect(strays.length, strays.slice(0, 5).join('\n')).toBeLessThanOrEqual(
+    (asked.get('yalps') ?? 0) / 200,
+  );
+});
+
+/** The rows of `coneOf` in floats: a column a name. */
+class FloatCone {
+  private readonly names: readonly MemberName[];
+  private readonly rows: readonly FloatRow[];
+
+  constructor(train: Train, on: readonly string[]) {
+    const { names, level, letting } = coneOf(train, on);
+    this.names = names;
+    const row =
+      (sense: '=' | '>=') =>
+      (terms: Terms): FloatRow => ({ form: this.form(terms), sense, right: 0 });
+    this.rows = [...level.map(row('=')), ...letting.map(row('>='))];
+  }
+
+  knows(name: MemberName): boolean {
+    return this.names.includes(name);
+  }
+
+  /** `turned` turns once; the speed of `other`, either way, is to be least. */
+  reluctant(turned: MemberName, other: MemberName): FloatProgramme {
+    const columns = this.names.length + 1;
+    const size = columns - 1;
+    const speed = this.column(other);
+    const either = [1, -1].map((sign): FloatRow => {
+      const form: FloatForm =
+        speed < 0
+          ? [[size, 1]]
+          : [
+              [size, 1],
+              [speed, sign],
+            ];
+      return { form, sense: '>=', right: 0 };
+    });
+    return {
+      columns,
+      rows: [...this.rows, this.given(turned, 1), ...either],
+      minimise: [[size, 1]],
+    };
+  }
+
+  /** The least of `sign` times a member's speed, where others' are given. */
+  least(name: MemberName, sign: 1 | -1, given: readonly [MemberName, number][]): FloatProgramme {
+    const rows = [...this.rows, ...given.map(([member, speed]) => this.given(member, speed))];
+    return { columns: this.names.length, rows, minimise: [[this.column(name), sign]] };
+  }
+
+  private given(member: MemberName, right: number): FloatRow {
+    const column = this.column(member);
+    return { form: column < 0 ? [] : [[column, 1]], sense: '=', right };
+  }
+
+  // Coefficients of the size of 1, whatever the teeth: solvers in floats want that.
+  private form(terms: Terms): FloatForm {
+    const scale = Math.max(...[...terms.values()].map(Math.abs));
+    return [...terms].map(([name, times]) => [this.column(name), times / scale]);
+  }
+
+  // -1 for the case, which is no column.
+  private column(name: MemberName): number {
+    return this.names.indexOf(name);
+  }
+}
+
+function inFloats({ columns, rows, minimise }: Programme): FloatProgramme {
+  const form = ({ at, coef }: Form): FloatForm => at.map((column, k) => [column, Number(coef[k])]);
+  return {
+    columns,
+    rows: rows.map((row) => {
+      const scale = Math.max(1, ...row.coef.map((c) => Math.abs(Number(c))));
+      const scaled = form(row).map(([column, coef]) => [column, coef / scale] as const);
+      return { form: scaled, sense: row.sense, right: Number(row.right) / scale };
+    }),
+    minimise: form(minimise),
+  };
+}
