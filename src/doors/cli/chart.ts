@@ -11,7 +11,10 @@ export function chart(file: string, session: Session): Reply {
   const { options, page } = session;
   const train = trainAsFound(trainOf(file, session), options);
   const devices = train.devices.filter(isFriction).length;
-  if (devices > MOST_DEVICES) throw new Refusal('bad.many devices', { count: devices, most: MOST_DEVICES });
+  if (devices > MOST_DEVICES)
+    throw new Refusal('bad.many devices', { count: devices, most: MOST_DEVICES });
   const answer = chartOf(train);
-  return options.json ? json(chartJson(answer)) : done(chartText(train, answer, options.all ?? false, page));
+  return options.json
+    ? json(chartJson(answer))
+    : done(chartText(train, answer, options.all ?? false, page));
 }

@@ -52,7 +52,8 @@ function zsh(): string {
     const specs = options.map((option) => {
       const repeated = option === 'fault' ? "'*'" : '';
       const words = CHOICES[option];
-      const value = OPTIONS[option] === '' ? '' : `:${OPTIONS[option]}:${words ? `(${words.join(' ')})` : ''}`;
+      const value =
+        OPTIONS[option] === '' ? '' : `:${OPTIONS[option]}:${words ? `(${words.join(' ')})` : ''}`;
       return `${repeated}'--${option}${value}'`;
     });
     return `    ${verb}) _arguments ${specs.join(' ')} '1:FILE:_files -g "*.yaml"' ;;`;

@@ -10,6 +10,7 @@ import {
   type NamedFlow,
 } from '../../telling/report/index.ts';
 import { speedsOf } from './members.ts';
+import { Refusal } from './refusal.ts';
 import { rangesOf, type Selection, selectionOf } from './selection.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
@@ -35,13 +36,18 @@ function oneGear(train: Train, { on, gear }: Selection, session: Session): Reply
 function everyGear(train: Train, { options, language, page }: Session): Reply {
   const losses = lossesOf(options);
   const gears = rangesOf(train, options).flatMap(({ name: range, gears: among }) =>
-    among.map(({ name, on }): NamedFlow => ({ range, gear: name, flow: flowOf(train, on, losses) })),
+    among.map(({ name, on }): NamedFlow => ({
+      range,
+      gear: name,
+      flow: flowOf(train, on, losses),
+    })),
   );
   return options.json ? json(gearsJson(gears, language)) : done(gearsText(train, gears, page));
 }
 
 function atSpeeds(train: Train, on: readonly string[], text: string, session: Session): Reply {
   const { options, language, page } = session;
+  if (options.meshEfficiency !== undefined) throw new Refusal('bad.at losses');
   const speeds = speedsOf(train, text);
   const given = [...speeds].map(([member, speed]) => ({ member, speed }));
   const working = flowAt(train, on, given);

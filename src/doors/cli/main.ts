@@ -9,7 +9,7 @@ for (const stream of [process.stdout, process.stderr]) {
   });
 }
 
-process.exitCode = await run({
+void run({
   args: process.argv.slice(2),
   env: process.env,
   terminal: process.stdout.isTTY === true,
@@ -17,4 +17,6 @@ process.exitCode = await run({
   list: (folder) => (fs.existsSync(folder) ? fs.readdirSync(folder) : []),
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
+}).then((code) => {
+  process.exitCode = code;
 });

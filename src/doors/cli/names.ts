@@ -16,7 +16,9 @@ export function meant(given: string, candidates: readonly string[]): string | un
 /** Names with commas between; a name with a comma in it must stand alone. */
 export function split(text: string, candidates: readonly string[]): string[] {
   if (text.trim() === '') return [];
-  return meant(text, candidates) === undefined ? text.split(',').map((name) => name.trim()) : [text];
+  return meant(text, candidates) === undefined
+    ? text.split(',').map((name) => name.trim())
+    : [text];
 }
 
 /** What a refusal says of an unknown name: the nearest, else all that could stand there. */
@@ -58,6 +60,9 @@ const SYNONYMS = new Map(
 );
 
 function plain(name: string): string {
-  const words = name.normalize('NFC').toLowerCase().split(/[\s.]+/);
+  const words = name
+    .normalize('NFC')
+    .toLowerCase()
+    .split(/[\s.]+/);
   return words.map((word) => SYNONYMS.get(word) ?? word).join(' ');
 }

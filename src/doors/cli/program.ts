@@ -149,6 +149,8 @@ function spare(args: readonly string[], verb: string): string {
     const name = arg?.startsWith('--') ? (arg.slice(2) as OptionName) : undefined;
     return name !== undefined && Object.hasOwn(OPTIONS, name) && OPTIONS[name] !== '';
   };
-  const words = args.filter((arg, i) => (arg === '-' || !arg.startsWith('-')) && !takes(args[i - 1]));
+  const words = args.filter(
+    (arg, i) => (arg === '-' || !arg.startsWith('-')) && !takes(args[i - 1]),
+  );
   return words.slice(words.indexOf(verb) + 2).join(' ');
 }

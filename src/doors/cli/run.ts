@@ -44,7 +44,11 @@ async function replyTo(world: World, language: Language): Promise<Reply> {
 // Colour only where somebody looks at it: NO_COLOR and FORCE_COLOR say so before the terminal.
 async function inkOf({ env, terminal }: World): Promise<Ink> {
   const force = env['FORCE_COLOR'];
-  const coloured = env['NO_COLOR'] ? false : force ? force !== '0' : terminal && env['TERM'] !== 'dumb';
+  const coloured = env['NO_COLOR']
+    ? false
+    : force
+      ? force !== '0'
+      : terminal && env['TERM'] !== 'dumb';
   if (!coloured) return PLAIN;
   const { default: colours } = await import('picocolors');
   const { bold, dim, red, yellow } = colours.createColors(true);

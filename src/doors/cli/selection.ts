@@ -34,8 +34,13 @@ export function rangesOf(train: Train, { range }: Options): readonly Range[] {
 function gearOf(train: Train, range: string | undefined, gear: string): [Gear, Range] {
   if (train.ranges.length === 0) throw new Refusal('no.ranges');
   const found = rangesOf(train, range === undefined ? {} : { range }).flatMap((among) => {
-    const name = meant(gear, among.gears.map((other) => other.name));
-    return among.gears.filter((other) => other.name === name).map((one): [Gear, Range] => [one, among]);
+    const name = meant(
+      gear,
+      among.gears.map((other) => other.name),
+    );
+    return among.gears
+      .filter((other) => other.name === name)
+      .map((one): [Gear, Range] => [one, among]);
   });
   const [first] = found;
   if (!first) {
@@ -54,13 +59,15 @@ function gearOf(train: Train, range: string | undefined, gear: string): [Gear, R
 function devicesOn(train: Train, text: string): string[] {
   const friction = train.devices.filter(isFriction).map(({ name }) => name);
   const all = train.devices.map(({ name }) => name);
-  const chosen = split(text, friction).map((given) => {
-    const name = meant(given, all);
-    if (name !== undefined && friction.includes(name)) return name;
-    if (name !== undefined) throw new Refusal('no.friction', { given: name });
-    if (friction.length === 0) throw new Refusal('no.device.at all', { given });
-    throw new Refusal('no.device', suggestion(given, friction));
-  });
+  const chosen = new Set(
+    split(text, friction).map((given) => {
+      const name = meant(given, all);
+      if (name !== undefined && friction.includes(name)) return name;
+      if (name !== undefined) throw new Refusal('no.friction', { given: name });
+      if (friction.length === 0) throw new Refusal('no.device.at all', { given });
+      throw new Refusal('no.device', suggestion(given, friction));
+    }),
+  );
   // In the file's order, each once.
-  return friction.filter((name) => chosen.includes(name));
+  return friction.filter((name) => chosen.has(name));
 }

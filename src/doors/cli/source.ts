@@ -37,7 +37,8 @@ function textOf(file: string, world: World): string {
     const reason = (error as NodeJS.ErrnoException).code ?? String(error);
     if (file === '-') throw new Refusal('bad.stdin', { reason });
     if (reason === 'EISDIR') throw new Refusal('bad.directory', { file });
-    if (reason !== 'ENOENT' && reason !== 'ENOTDIR') throw new Refusal('bad.unreadable', { file, reason });
+    if (reason !== 'ENOENT' && reason !== 'ENOTDIR')
+      throw new Refusal('bad.unreadable', { file, reason });
     const near = nearest(path.basename(file), world.list(path.dirname(file)));
     const meant = near === undefined ? '' : path.join(path.dirname(file), near);
     throw new Refusal('no.file', { file, has: near === undefined ? 'no' : 'yes', near: meant });

@@ -1,18 +1,7 @@
 /** The verbs that ask about a train file, and the options of each, in the order of help. */
 export const VERBS = {
   check: ['json', 'lang'],
-  flow: [
-    'range',
-    'gear',
-    'on',
-    'at',
-    'without',
-    'fault',
-    'mesh-efficiency',
-    'all',
-    'json',
-    'lang',
-  ],
+  flow: ['range', 'gear', 'on', 'at', 'without', 'fault', 'mesh-efficiency', 'all', 'json', 'lang'],
   chart: ['without', 'fault', 'all', 'json', 'lang'],
   hand: ['hold', 'turn', 'way', 'on', 'range', 'gear', 'without', 'fault', 'json', 'lang'],
 } as const satisfies Record<string, readonly OptionName[]>;

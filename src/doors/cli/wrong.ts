@@ -30,7 +30,11 @@ function withFault(train: Train, text: string): Train {
     }
     throw new Refusal('no.fault name', suggestion(read.said, read.known));
   }
-  const values = { ...suggestion(read.said, read.known), all: read.known.join(', '), name: given.trim() };
+  const values = {
+    ...suggestion(read.said, read.known),
+    all: read.known.join(', '),
+    name: given.trim(),
+  };
   throw new Refusal(read.unknown === 'fault' ? 'no.fault' : 'no.fault place', values);
 }
 

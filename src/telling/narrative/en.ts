@@ -33,8 +33,7 @@ export const en = {
   'fact.works.port':
     '{role, select, reacts {the {member}, which stands still, {way} with {torque}} other {the {member} {way} with {torque}}}',
   'fact.works.alone': 'The {drivers} and the {set} set push against one another.',
-  'fact.meshes':
-    'Through the {pair} gears the {from} pushes the {to} {way} with {torque}.',
+  'fact.meshes': 'Through the {pair} gears the {from} pushes the {to} {way} with {torque}.',
   'fact.as one': 'In the {set} set the {members} turn as one: nothing moves on its pins.',
   'fact.holds':
     '{kind, select, one_way {The load pushes the {member} {way} onto the {device}, which hands it to the case: {torque}.} other {The load pushes the {member} {way}; the {device} holds it to the case: {torque}.}}',
@@ -78,17 +77,23 @@ export const en = {
     '{what, select, anchor {YAML anchor: write the text out where it is needed} alias {YAML alias: write the text out where it is needed} tag {YAML tag: leave it out} merge_key {YAML merge key: write the entries out} other {YAML directive: leave it out}}',
   'problem.too deep': 'too deep: at most {most} levels of brackets and indents are read',
   'problem.duplicate key': 'duplicate key: {name}; keep one of them',
-  'problem.unknown key': 'unknown key: {name}{has, select, yes {; did you mean {near}?} other {; leave it out}}',
+  'problem.unknown key':
+    'unknown key: {name}{has, select, yes {; did you mean {near}?} other {; leave it out}}',
   'problem.misplaced key': 'misplaced key: {name} cannot stand beside {beside}; keep one of them',
   'problem.missing key': 'missing key: add {names}',
   'problem.expected': '{what}{has, select, yes {, not {found}} other {}}',
-  'problem.newer version': 'newer version: {version}; this Holdturn reads up to {newest}, so bring it up to date',
+  'problem.newer version':
+    'newer version: {version}; this Holdturn reads up to {newest}, so bring it up to date',
   'problem.too many':
     '{what, select, members {too many members: {count}; at most {most} are read} other {too many devices: {count}; at most {most} are read}}',
-  'problem.unknown set': 'unknown set: {name}{has, select, yes {; did you mean {near}?} other {; name one of the sections under sets}}',
-  'problem.unknown part': 'unknown part: {part} of the {set} set{has, select, yes {; did you mean {near}?} other {; it has {names}}}',
-  'problem.unknown wheel': 'unknown wheel: {name} of the {set} set{has, select, yes {; did you mean {near}?} other {; name one of its wheels}}',
-  'problem.unknown device': 'unknown device: {name}{has, select, yes {; did you mean {near}?} other {; name one that stands under devices}}',
+  'problem.unknown set':
+    'unknown set: {name}{has, select, yes {; did you mean {near}?} other {; name one of the sections under sets}}',
+  'problem.unknown part':
+    'unknown part: {part} of the {set} set{has, select, yes {; did you mean {near}?} other {; it has {names}}}',
+  'problem.unknown wheel':
+    'unknown wheel: {name} of the {set} set{has, select, yes {; did you mean {near}?} other {; name one of its wheels}}',
+  'problem.unknown device':
+    'unknown device: {name}{has, select, yes {; did you mean {near}?} other {; name one that stands under devices}}',
   'problem.not applied': 'one-way clutch in a range: {name}; nobody applies it, so leave it out',
   'problem.listed twice': 'listed twice: {name}; once is enough',
   'problem.name taken':
@@ -99,11 +104,15 @@ export const en = {
   'problem.joined to itself': 'joined to itself: {name}; name another member',
   'problem.case cannot turn':
     '{end, select, input {the case cannot turn: name another member as the input} other {the case cannot turn: name another member as the output}}',
-  'problem.cannot share': 'cannot share: {name} has no planets that another set can use; share those of a plain, pair or stepped set',
-  'problem.shares in a circle': 'sharing in a circle: {names}; one of them must have planets of its own',
-  'problem.planets differ': 'planets differ: {planets} here, {there} in the {set} set, whose planets they are; make them equal',
+  'problem.cannot share':
+    'cannot share: {name} has no planets that another set can use; share those of a plain, pair or stepped set',
+  'problem.shares in a circle':
+    'sharing in a circle: {names}; one of them must have planets of its own',
+  'problem.planets differ':
+    'planets differ: {planets} here, {there} in the {set} set, whose planets they are; make them equal',
   'problem.meshes itself': 'wheel in mesh with itself: {name}; name the other wheel',
-  'problem.none carried': 'neither is carried: {a} and {b} both turn on the main axis and cannot mesh; name one of them under carried',
+  'problem.none carried':
+    'neither is carried: {a} and {b} both turn on the main axis and cannot mesh; name one of them under carried',
   'problem.ring does not fit':
     '{kind, select, one {ring does not fit: {ring} teeth in the {set} set, where {from} close over the sun and the planets; profile shift allows {allowance} more or less; count again} least {ring does not fit: {ring} teeth in the {set} set, where the sun and the planets need {from} or more; profile shift allows {allowance} less; count again} other {ring does not fit: {ring} teeth in the {set} set, where {from} to {to} close over the sun and the planets; profile shift allows {allowance} more or less; count again}}',
   'problem.planets not evenly spaced':
@@ -115,10 +124,13 @@ export const en = {
   spacing:
     '{by, select, sun_ring {sun + ring} ring_sun {ring - sun} sides {left + right} other {sun · second step + ring · first step}}',
   'centre distance': '{distance} by its mesh with {name}',
-  'problem.no room inside': 'no room inside: a wheel of {inner} teeth in a ring gear of {outer}, in {name}; count them again',
-  'problem.and more': '{count, plural, one {and one more like these} other {and {count} more like these}}',
+  'problem.no room inside':
+    'no room inside: a wheel of {inner} teeth in a ring gear of {outer}, in {name}; count them again',
+  'problem.and more':
+    '{count, plural, one {and one more like these} other {and {count} more like these}}',
   'problem.lonely name': 'lonely name: {name} stands nowhere else; did you mean {near}?',
-  'problem.one body': 'idle device: {name} joins {a} to {b}, which are one piece, so it can do nothing; name another member',
+  'problem.one body':
+    'idle device: {name} joins {a} to {b}, which are one piece, so it can do nothing; name another member',
   expected:
     "{what, select, section {expected entries, a name, a colon and its thing each} version {expected the number 1} text {expected text} name {expected a name} member {expected the name of a member} members {expected a list of members, as in [front.sun, rear.sun]} two_members {expected two members, as in [front.sun, case]} devices {expected a list of devices, as in [forward clutch]} wheel_names {expected a list of wheels, as in [idler]} meshes {expected a list of meshes, as in [[sun, idler]]} mesh {expected two wheels, as in [sun, planet] or [ring, planet, internal]} internal {expected the word internal, or nothing} wheel {expected a member and its teeth, as in [layshaft, 43]} teeth {expected a number of teeth, a whole number from 1 to 1000000} two_teeth {expected two numbers of teeth, as in [24, 44]} count {expected a whole number from 1 to 100} way {expected clockwise or anticlockwise} pair_kind {expected external, internal or chain} set {expected a set, as in '{' sun: 30, ring: 66 '}'} gear_pair {expected a gear pair, as in '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} other {expected a device, as in '{' brake: rear.carrier '}'}}",
 
@@ -128,7 +140,8 @@ export const en = {
   kind: '{kind, select, clutch {clutch} brake {brake} band {band} other {one-way}}',
   'device.state':
     '{state, select, applied {applied} released {released} holding {holding} over_running {over-running} other {free}}',
-  braking: '{state, select, driving {{braking, select, yes {yes} other {no}}} neutral {no} other {tied up}}',
+  braking:
+    '{state, select, driving {{braking, select, yes {yes} other {no}}} neutral {no} other {tied up}}',
   'on.nothing': 'nothing',
   'head.device': 'device',
   'head.kind': 'kind',
@@ -193,7 +206,8 @@ export const en = {
     'Turns: for one turn of the hand. Torques: times the torque of the hand. Plus is clockwise, seen from the input end.',
 
   // The command: what its options do.
-  'cli.about': 'A bench for planetary gear trains: describe one as it comes apart, and be told, exactly and with proof, how it works.',
+  'cli.about':
+    'A bench for planetary gear trains: describe one as it comes apart, and be told, exactly and with proof, how it works.',
   'cli.usage': 'Usage:',
   'cli.usage.program': 'VERB FILE [options]',
   'cli.usage.verb': 'FILE [options]',
@@ -226,28 +240,43 @@ export const en = {
   'tour.more': 'Now on your own: holdturn help.',
 
   // The command: what to type instead.
-  'no.verb': 'unknown verb: {given}; {has, select, yes {did you mean {near}?} other {type holdturn help}}',
+  'no.verb':
+    'unknown verb: {given}; {has, select, yes {did you mean {near}?} other {type holdturn help}}',
   'no.verb.file': 'missing verb before {given}: type holdturn flow {given}',
-  'no.option': 'unknown option: {given}; {has, select, yes {did you mean {near}?} other {type holdturn help {verb}}}',
-  'no.device': 'unknown device: {given}; {has, select, yes {did you mean {near}?} other {the friction devices are {all}}}',
+  'no.option':
+    'unknown option: {given}; {has, select, yes {did you mean {near}?} other {type holdturn help {verb}}}',
+  'no.device':
+    'unknown device: {given}; {has, select, yes {did you mean {near}?} other {the friction devices are {all}}}',
   'no.device.at all': 'unknown device: {given}; this train has no friction devices',
-  'no.friction': 'not a friction device: {given} is a one-way clutch, which nobody applies; leave it out of --on',
-  'no.part': 'unknown part: {given}; {has, select, yes {did you mean {near}?} other {those that can be left out are {all}}}',
-  'no.fault name': 'unknown name in --fault: {given}; {has, select, yes {did you mean {near}?} other {type it as in "low sprag: backwards"}}',
-  'no.fault': 'unknown fault of {name}: {given}; {has, select, yes {did you mean {near}?} other {type one of {all}}}',
-  'no.fault place': 'unknown place: {given}; {has, select, yes {did you mean {near}?} other {type one of {all}}}',
-  'no.member': 'unknown member: {given}; {has, select, yes {did you mean {near}?} other {the members are {all}}}',
-  'no.range': 'unknown range: {given}; {has, select, yes {did you mean {near}?} other {the ranges are {all}}}',
-  'flow.given': '{state, select, driving {At these speeds the output is settled.} neutral {At these speeds the output is free: neutral.} other {These speeds cannot be together: it is tied up.}}',
+  'no.friction':
+    'not a friction device: {given} is a one-way clutch, which nobody applies; leave it out of --on',
+  'no.part':
+    'unknown part: {given}; {has, select, yes {did you mean {near}?} other {those that can be left out are {all}}}',
+  'no.fault name':
+    'unknown name in --fault: {given}; {has, select, yes {did you mean {near}?} other {type it as in "low sprag: backwards"}}',
+  'no.fault':
+    'unknown fault of {name}: {given}; {has, select, yes {did you mean {near}?} other {type one of {all}}}',
+  'no.fault place':
+    'unknown place: {given}; {has, select, yes {did you mean {near}?} other {type one of {all}}}',
+  'no.member':
+    'unknown member: {given}; {has, select, yes {did you mean {near}?} other {the members are {all}}}',
+  'no.range':
+    'unknown range: {given}; {has, select, yes {did you mean {near}?} other {the ranges are {all}}}',
+  'flow.given':
+    '{state, select, driving {At these speeds the output is settled.} neutral {At these speeds the output is free: neutral.} other {These speeds cannot be together: it is tied up.}}',
   'no.ranges': 'the file names no ranges: say which devices are on with --on',
-  'no.gear': 'unknown gear: {given}; {has, select, yes {did you mean {near}?} other {the gears are {all}}}',
+  'no.gear':
+    'unknown gear: {given}; {has, select, yes {did you mean {near}?} other {the gears are {all}}}',
   'no.way': 'unknown way: {given}; type --way clockwise or --way anticlockwise',
   'no.language': 'unknown language: {given}; type --lang {all}',
   'no.shell': 'unknown shell: {given}; type holdturn completion bash, zsh or fish',
-  'no.file': 'no such file: {file}{has, select, yes {; did you mean {near}?} other {; give the path of a train file}}',
+  'no.file':
+    'no such file: {file}{has, select, yes {; did you mean {near}?} other {; give the path of a train file}}',
   'bad.directory': 'not a file: {file} is a directory; give the path of a train file',
-  'bad.unreadable': 'cannot read {file} ({reason}); give the path of a train file that you may read',
-  'bad.train': '{place}: {problem}{more, plural, =0 {} one { (and one more: type holdturn check {file})} other { (and {more} more: type holdturn check {file})}}',
+  'bad.unreadable':
+    'cannot read {file} ({reason}); give the path of a train file that you may read',
+  'bad.train':
+    '{place}: {problem}{more, plural, =0 {} one { (and one more: type holdturn check {file})} other { (and {more} more: type holdturn check {file})}}',
   'bad.missing file': 'missing train file: type holdturn {verb} FILE, or - for standard input',
   'bad.missing value': 'missing value: type {option}',
   'bad.missing turn': 'missing member to turn: type --turn MEMBER',
@@ -259,7 +288,11 @@ export const en = {
   'bad.case turned': 'the case cannot be turned: name another member with --turn',
   'bad.speeds': 'unreadable speeds: {given}; type them as in --at "engine=1000,motor=0"',
   'bad.few speeds': 'one speed is not enough: give two or more, as in --at "engine=1000,motor=0"',
-  'bad.efficiency': 'unreadable efficiency: {given}; type it as in --mesh-efficiency "external=0.985,internal=0.99", above 0 and at most 1',
-  'bad.many devices': 'too many friction devices for a chart: {count}, and {most} at most; ask for one combination with holdturn flow FILE --on DEVICES',
+  'bad.at losses':
+    'too much: at given speeds no losses are reckoned; leave out --mesh-efficiency or --at',
+  'bad.efficiency':
+    'unreadable efficiency: {given}; type it as in --mesh-efficiency "external=0.985,internal=0.99", above 0 and at most 1',
+  'bad.many devices':
+    'too many friction devices for a chart: {count}, and {most} at most; ask for one combination with holdturn flow FILE --on DEVICES',
   'bad.stdin': 'cannot read standard input ({reason}); give the path of a train file',
 } as const;

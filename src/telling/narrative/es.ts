@@ -29,10 +29,12 @@ export const es: Messages = {
     '{role, select, reacts {{member}, que no gira, {way} con {torque}} other {{member} {way} con {torque}}}',
   'fact.works.alone': '{drivers} y el juego planetario {set} se empujan entre sí.',
   'fact.meshes': 'Por los engranajes {pair}, {from} empuja {to} {way} con {torque}.',
-  'fact.as one': 'En el juego planetario {set} giran como una sola pieza {members}: nada se mueve sobre sus ejes.',
+  'fact.as one':
+    'En el juego planetario {set} giran como una sola pieza {members}: nada se mueve sobre sus ejes.',
   'fact.holds':
     '{kind, select, one_way {La carga empuja {member} {way} contra la rueda libre {device}, que la pasa a la carcasa: {torque}.} band {La carga empuja {member} {way}; la banda {device} sostiene {member} contra la carcasa: {torque}.} brake {La carga empuja {member} {way}; el freno {device} sostiene {member} contra la carcasa: {torque}.} other {La carga empuja {member} {way}; el embrague {device} sostiene {member} contra la carcasa: {torque}.}}',
-  'fact.fixed': 'La carga empuja {member} {way}; forma una pieza con la carcasa, que recibe {torque}.',
+  'fact.fixed':
+    'La carga empuja {member} {way}; forma una pieza con la carcasa, que recibe {torque}.',
   'fact.fixed.case': 'La carcasa recibe la reacción {way}: {torque}.',
   'fact.shares': '{devices} comparten una reacción: nada determina cuánto lleva cada uno.',
   'fact.over-runs':
@@ -62,25 +64,34 @@ export const es: Messages = {
   'fact.held by hand': 'La carga empuja {member} {way} contra la mano que retiene: {torque}.',
 
   'problem.too large': 'demasiado grande: {characters} caracteres; se leen {most} como mucho',
-  'problem.bad character': 'carácter no válido: {code}; guarde el archivo como texto UTF-8 y quítelo',
+  'problem.bad character':
+    'carácter no válido: {code}; guarde el archivo como texto UTF-8 y quítelo',
   'problem.syntax':
     '{what, select, indent {sangría incorrecta: la línea debe empezar justo debajo de la primera de su sección, o más adentro} tab {tabulador como sangría: use espacios} unclosed_bracket {corchete sin cerrar: ciérrelo, con comas entre las entradas} unclosed_quote {comillas sin cerrar: ciérrelas en la misma línea} missing_comma {falta una coma entre dos entradas} second_colon {segundos dos puntos en una entrada: ponga el texto entre comillas} needs_quotes {texto que empieza con un carácter especial: póngalo entre comillas} escape {escape desconocido tras la barra inversa: use comillas simples} key {clave ilegible: una clave es un nombre, dos puntos y un espacio} other {texto inesperado: una entrada es un nombre, dos puntos, un espacio y un valor}}',
   'problem.several documents': 'segundo tren en un archivo: ponga cada uno en el suyo',
   'problem.refused':
     '{what, select, anchor {ancla de YAML: escriba el texto donde haga falta} alias {alias de YAML: escriba el texto donde haga falta} tag {etiqueta de YAML: quítela} merge_key {clave de fusión de YAML: escriba las entradas} other {directiva de YAML: quítela}}',
-  'problem.too deep': 'demasiado profundo: se leen {most} niveles de corchetes y sangrías como mucho',
+  'problem.too deep':
+    'demasiado profundo: se leen {most} niveles de corchetes y sangrías como mucho',
   'problem.duplicate key': 'clave repetida: {name}; deje una sola',
-  'problem.unknown key': 'clave desconocida: {name}{has, select, yes {; ¿quiso decir {near}?} other {; quítela}}',
-  'problem.misplaced key': 'clave fuera de lugar: {name} no puede estar junto a {beside}; deje una de las dos',
+  'problem.unknown key':
+    'clave desconocida: {name}{has, select, yes {; ¿quiso decir {near}?} other {; quítela}}',
+  'problem.misplaced key':
+    'clave fuera de lugar: {name} no puede estar junto a {beside}; deje una de las dos',
   'problem.missing key': 'falta una clave: añada {names}',
   'problem.expected': '{what}{has, select, yes {, no {found}} other {}}',
-  'problem.newer version': 'versión más nueva: {version}; este Holdturn lee hasta la {newest}, actualícelo',
+  'problem.newer version':
+    'versión más nueva: {version}; este Holdturn lee hasta la {newest}, actualícelo',
   'problem.too many':
     '{what, select, members {demasiados miembros: {count}; se leen {most} como mucho} other {demasiados elementos: {count}; se leen {most} como mucho}}',
-  'problem.unknown set': 'juego desconocido: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre uno de los que están en sets}}',
-  'problem.unknown part': 'parte desconocida: {part} del juego {set}{has, select, yes {; ¿quiso decir {near}?} other {; tiene {names}}}',
-  'problem.unknown wheel': 'rueda desconocida: {name} del juego {set}{has, select, yes {; ¿quiso decir {near}?} other {; nombre una de sus ruedas}}',
-  'problem.unknown device': 'elemento desconocido: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre uno de los que están en devices}}',
+  'problem.unknown set':
+    'juego desconocido: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre uno de los que están en sets}}',
+  'problem.unknown part':
+    'parte desconocida: {part} del juego {set}{has, select, yes {; ¿quiso decir {near}?} other {; tiene {names}}}',
+  'problem.unknown wheel':
+    'rueda desconocida: {name} del juego {set}{has, select, yes {; ¿quiso decir {near}?} other {; nombre una de sus ruedas}}',
+  'problem.unknown device':
+    'elemento desconocido: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre uno de los que están en devices}}',
   'problem.not applied': 'rueda libre en una gama: {name}; nadie la aplica, quítela',
   'problem.listed twice': 'repetido en la lista: {name}; basta una vez',
   'problem.name taken':
@@ -91,11 +102,15 @@ export const es: Messages = {
   'problem.joined to itself': 'unido consigo mismo: {name}; nombre otro miembro',
   'problem.case cannot turn':
     '{end, select, input {la carcasa no puede girar: nombre otro miembro como entrada} other {la carcasa no puede girar: nombre otro miembro como salida}}',
-  'problem.cannot share': 'no se puede compartir: {name} no tiene satélites que sirvan a otro juego; comparta los de un juego simple, de pares o escalonado',
-  'problem.shares in a circle': 'compartidos en círculo: {names}; uno de ellos debe tener satélites propios',
-  'problem.planets differ': 'los satélites no coinciden: {planets} aquí, {there} en el juego {set}, que es el suyo; iguálelos',
+  'problem.cannot share':
+    'no se puede compartir: {name} no tiene satélites que sirvan a otro juego; comparta los de un juego simple, de pares o escalonado',
+  'problem.shares in a circle':
+    'compartidos en círculo: {names}; uno de ellos debe tener satélites propios',
+  'problem.planets differ':
+    'los satélites no coinciden: {planets} aquí, {there} en el juego {set}, que es el suyo; iguálelos',
   'problem.meshes itself': 'rueda que engrana consigo misma: {name}; nombre la otra rueda',
-  'problem.none carried': 'ninguna va en el portasatélites: {a} y {b} giran sobre el eje principal y no pueden engranar; nombre una de ellas en carried',
+  'problem.none carried':
+    'ninguna va en el portasatélites: {a} y {b} giran sobre el eje principal y no pueden engranar; nombre una de ellas en carried',
   'problem.ring does not fit':
     '{kind, select, one {la corona no encaja: {ring} dientes en el juego {set}, donde {from} cierran sobre el planetario y los satélites; la corrección de perfil permite {allowance} más o menos; cuente otra vez} least {la corona no encaja: {ring} dientes en el juego {set}, donde el planetario y los satélites piden {from} o más; la corrección de perfil permite {allowance} menos; cuente otra vez} other {la corona no encaja: {ring} dientes en el juego {set}, donde de {from} a {to} cierran sobre el planetario y los satélites; la corrección de perfil permite {allowance} más o menos; cuente otra vez}}',
   'problem.planets not evenly spaced':
@@ -107,10 +122,13 @@ export const es: Messages = {
   spacing:
     '{by, select, sun_ring {planetario + corona} ring_sun {corona - planetario} sides {izquierda + derecha} other {planetario · segundo escalón + corona · primer escalón}}',
   'centre distance': '{distance} por su engrane con {name}',
-  'problem.no room inside': 'no cabe dentro: una rueda de {inner} dientes en una corona de {outer}, en {name}; cuente otra vez',
-  'problem.and more': '{count, plural, one {y uno más como estos} other {y {count} más como estos}}',
+  'problem.no room inside':
+    'no cabe dentro: una rueda de {inner} dientes en una corona de {outer}, en {name}; cuente otra vez',
+  'problem.and more':
+    '{count, plural, one {y uno más como estos} other {y {count} más como estos}}',
   'problem.lonely name': 'nombre suelto: {name} no está en ningún otro lugar; ¿quiso decir {near}?',
-  'problem.one body': 'elemento inútil: {name} une {a} con {b}, que son una sola pieza; nombre otro miembro',
+  'problem.one body':
+    'elemento inútil: {name} une {a} con {b}, que son una sola pieza; nombre otro miembro',
   expected:
     "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
 
@@ -119,7 +137,8 @@ export const es: Messages = {
   kind: '{kind, select, clutch {embrague} brake {freno} band {banda} other {rueda libre}}',
   'device.state':
     '{state, select, applied {aplicado} released {suelto} holding {retiene} over_running {gira libre} other {libre}}',
-  braking: '{state, select, driving {{braking, select, yes {sí} other {no}}} neutral {no} other {bloqueado}}',
+  braking:
+    '{state, select, driving {{braking, select, yes {sí} other {no}}} neutral {no} other {bloqueado}}',
   'on.nothing': 'nada',
   'head.device': 'elemento',
   'head.kind': 'tipo',
@@ -170,7 +189,8 @@ export const es: Messages = {
     '{end, select, drive {Velocidades: vueltas por una vuelta de la entrada.} coast {Velocidades: vueltas por una vuelta de la salida.} other {Velocidades: en la unidad de las dadas.}} {unit, select, input {Pares: veces el par de entrada; el de un elemento, sobre el miembro que nombra primero.} given {Pares: veces el par en la primera velocidad dada; el de un elemento, sobre el miembro que nombra primero.} other {Pares: veces el par de salida; el de un elemento, sobre el miembro que nombra primero.}} Más es sentido horario, visto desde el lado de entrada. Potencia que entra: la que el miembro lleva al juego, veces la aportada.',
   'flow.more': 'La retención y la marcha hacia atrás por completo, y cada engrane: --all.',
   'gears.none': 'El archivo no nombra marchas; pida elementos con --on.',
-  'gears.more': 'Una marcha con sus razones: --range GAMA --gear MARCHA, o --on "ELEMENTO,ELEMENTO".',
+  'gears.more':
+    'Una marcha con sus razones: --range GAMA --gear MARCHA, o --on "ELEMENTO,ELEMENTO".',
   'chart.title':
     '{train}: {devices, plural, one {{devices} elemento de fricción} other {{devices} elementos de fricción}}, {combinations, plural, one {{combinations} combinación} other {{combinations} combinaciones}}\n{driving, plural, =0 {Ninguna transmite} one {{driving} transmite} other {{driving} transmiten}}, {neutral, plural, one {{neutral} es punto muerto} other {{neutral} son punto muerto}}, {tied, plural, one {{tied} bloquea} other {{tied} bloquean}}.',
   'chart.all': 'Todas las combinaciones',
@@ -183,7 +203,8 @@ export const es: Messages = {
   'hand.legend':
     'Vueltas: por una vuelta de la mano. Pares: veces el par de la mano. Más es sentido horario, visto desde el lado de entrada.',
 
-  'cli.about': 'Un banco para trenes epicicloidales: describa uno según lo desmonta y sabrá, con exactitud y con prueba, cómo trabaja.',
+  'cli.about':
+    'Un banco para trenes epicicloidales: describa uno según lo desmonta y sabrá, con exactitud y con prueba, cómo trabaja.',
   'cli.usage': 'Uso:',
   'cli.usage.program': 'VERBO ARCHIVO [opciones]',
   'cli.usage.verb': 'ARCHIVO [opciones]',
@@ -203,10 +224,12 @@ export const es: Messages = {
   'option.at': 'velocidades de dos miembros o más, como en "engine=1000,motor=0"',
   'option.hold': 'miembros retenidos, con comas',
   'option.turn': 'el miembro que la mano hace girar',
-  'option.way': 'clockwise (horario) o anticlockwise (antihorario), visto desde el lado de entrada; ambos si falta',
+  'option.way':
+    'clockwise (horario) o anticlockwise (antihorario), visto desde el lado de entrada; ambos si falta',
   'option.without': 'piezas aún sin montar, con comas',
   'option.fault': 'qué está mal, como en "low sprag: backwards"; puede repetirse',
-  'option.mesh-efficiency': 'potencia que un engrane transmite, como en "external=0.985,internal=0.99"',
+  'option.mesh-efficiency':
+    'potencia que un engrane transmite, como en "external=0.985,internal=0.99"',
   'option.all': 'no abreviar nada',
   'option.json': 'imprime la respuesta como JSON',
   'option.lang': 'idioma de la respuesta: en o es',
@@ -215,29 +238,45 @@ export const es: Messages = {
   'tour.intro': 'Holdturn con un tren de los nuestros, {file}.',
   'tour.more': 'Ahora usted: holdturn help.',
 
-  'no.verb': 'verbo desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help}}',
+  'no.verb':
+    'verbo desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help}}',
   'no.verb.file': 'falta el verbo antes de {given}: escriba holdturn flow {given}',
-  'no.option': 'opción desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help {verb}}}',
-  'no.device': 'elemento desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {los elementos de fricción son {all}}}',
+  'no.option':
+    'opción desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help {verb}}}',
+  'no.device':
+    'elemento desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {los elementos de fricción son {all}}}',
   'no.device.at all': 'elemento desconocido: {given}; este tren no tiene elementos de fricción',
-  'no.friction': 'no es un elemento de fricción: {given} es una rueda libre, que nadie aplica; quítela de --on',
-  'no.part': 'pieza desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las que se pueden dejar sin montar son {all}}}',
-  'no.fault name': 'nombre desconocido en --fault: {given}; {has, select, yes {¿quiso decir {near}?} other {escríbalo como en "low sprag: backwards"}}',
-  'no.fault': 'avería desconocida de {name}: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba una de {all}}}',
-  'no.fault place': 'lugar desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba uno de {all}}}',
-  'no.member': 'miembro desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {los miembros son {all}}}',
-  'no.range': 'gama desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las gamas son {all}}}',
-  'flow.given': '{state, select, driving {A estas velocidades la salida queda determinada.} neutral {A estas velocidades la salida queda libre: punto muerto.} other {Estas velocidades no pueden darse juntas: está bloqueado.}}',
+  'no.friction':
+    'no es un elemento de fricción: {given} es una rueda libre, que nadie aplica; quítela de --on',
+  'no.part':
+    'pieza desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las que se pueden dejar sin montar son {all}}}',
+  'no.fault name':
+    'nombre desconocido en --fault: {given}; {has, select, yes {¿quiso decir {near}?} other {escríbalo como en "low sprag: backwards"}}',
+  'no.fault':
+    'avería desconocida de {name}: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba una de {all}}}',
+  'no.fault place':
+    'lugar desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba uno de {all}}}',
+  'no.member':
+    'miembro desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {los miembros son {all}}}',
+  'no.range':
+    'gama desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las gamas son {all}}}',
+  'flow.given':
+    '{state, select, driving {A estas velocidades la salida queda determinada.} neutral {A estas velocidades la salida queda libre: punto muerto.} other {Estas velocidades no pueden darse juntas: está bloqueado.}}',
   'no.ranges': 'el archivo no nombra gamas: diga qué elementos se aplican con --on',
-  'no.gear': 'marcha desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las marchas son {all}}}',
+  'no.gear':
+    'marcha desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las marchas son {all}}}',
   'no.way': 'sentido desconocido: {given}; escriba --way clockwise o --way anticlockwise',
   'no.language': 'idioma desconocido: {given}; escriba --lang {all}',
   'no.shell': 'intérprete desconocido: {given}; escriba holdturn completion bash, zsh o fish',
-  'no.file': 'no existe el archivo {file}{has, select, yes {; ¿quiso decir {near}?} other {; dé la ruta de un archivo de tren}}',
+  'no.file':
+    'no existe el archivo {file}{has, select, yes {; ¿quiso decir {near}?} other {; dé la ruta de un archivo de tren}}',
   'bad.directory': 'no es un archivo: {file} es un directorio; dé la ruta de un archivo de tren',
-  'bad.unreadable': 'no se puede leer {file} ({reason}); dé la ruta de un archivo de tren que pueda leer',
-  'bad.train': '{place}: {problem}{more, plural, =0 {} one { (y uno más: escriba holdturn check {file})} other { (y {more} más: escriba holdturn check {file})}}',
-  'bad.missing file': 'falta el archivo de tren: escriba holdturn {verb} ARCHIVO, o - para la entrada estándar',
+  'bad.unreadable':
+    'no se puede leer {file} ({reason}); dé la ruta de un archivo de tren que pueda leer',
+  'bad.train':
+    '{place}: {problem}{more, plural, =0 {} one { (y uno más: escriba holdturn check {file})} other { (y {more} más: escriba holdturn check {file})}}',
+  'bad.missing file':
+    'falta el archivo de tren: escriba holdturn {verb} ARCHIVO, o - para la entrada estándar',
   'bad.missing value': 'falta el valor: escriba {option}',
   'bad.missing turn': 'falta el miembro que gira: escriba --turn MIEMBRO',
   'bad.missing shell': 'falta el intérprete: escriba holdturn completion bash, zsh o fish',
@@ -248,7 +287,11 @@ export const es: Messages = {
   'bad.case turned': 'la carcasa no se puede girar: nombre otro miembro con --turn',
   'bad.speeds': 'velocidades ilegibles: {given}; escríbalas como en --at "engine=1000,motor=0"',
   'bad.few speeds': 'una velocidad no basta: dé dos o más, como en --at "engine=1000,motor=0"',
-  'bad.efficiency': 'rendimiento ilegible: {given}; escríbalo como en --mesh-efficiency "external=0.985,internal=0.99", mayor que 0 y como mucho 1',
-  'bad.many devices': 'demasiados elementos de fricción para una tabla: {count}, y {most} como mucho; pida una combinación con holdturn flow ARCHIVO --on ELEMENTOS',
+  'bad.at losses':
+    'sobra una: a velocidades dadas no se cuentan pérdidas; quite --mesh-efficiency o --at',
+  'bad.efficiency':
+    'rendimiento ilegible: {given}; escríbalo como en --mesh-efficiency "external=0.985,internal=0.99", mayor que 0 y como mucho 1',
+  'bad.many devices':
+    'demasiados elementos de fricción para una tabla: {count}, y {most} como mucho; pida una combinación con holdturn flow ARCHIVO --on ELEMENTOS',
   'bad.stdin': 'no se puede leer la entrada estándar ({reason}); dé la ruta de un archivo de tren',
 };

@@ -33,7 +33,10 @@ function word(p: Problem, voice: Voice): string {
     case 'unknown key':
       return voice.say('problem.unknown key', { name: visible(p.key), ...near(p.near) });
     case 'misplaced key':
-      return voice.say('problem.misplaced key', { name: visible(p.key), beside: visible(p.beside) });
+      return voice.say('problem.misplaced key', {
+        name: visible(p.key),
+        beside: visible(p.beside),
+      });
     case 'missing key':
       return voice.say('problem.missing key', { names: alternatives(p.keys, voice) });
     case 'expected': {
@@ -92,7 +95,12 @@ function word(p: Problem, voice: Voice): string {
       const { from, to } = p.fits;
       const kind = to === null ? 'least' : from === to ? 'one' : 'several';
       const fits = { kind, from, to: to ?? '' };
-      return voice.say('problem.ring does not fit', { set: visible(p.set), ring, allowance, ...fits });
+      return voice.say('problem.ring does not fit', {
+        set: visible(p.set),
+        ring,
+        allowance,
+        ...fits,
+      });
     }
     case 'planets not evenly spaced': {
       const { planets, sum, by } = p;
@@ -101,18 +109,30 @@ function word(p: Problem, voice: Voice): string {
       return voice.say('problem.planets not evenly spaced', {
         set: visible(p.set),
         rule: voice.say('spacing', { by: keyOf(by) }),
-        ...{ planets, sum, has, counts },
+        planets,
+        sum,
+        has,
+        counts,
       });
     }
     case 'planets touch': {
       const { planets, teeth, most } = p;
       // The engine counts in half modules.
       const overlap = modules(p.overlap, voice);
-      return voice.say('problem.planets touch', { set: visible(p.set), planets, teeth, overlap, most });
+      return voice.say('problem.planets touch', {
+        set: visible(p.set),
+        planets,
+        teeth,
+        overlap,
+        most,
+      });
     }
     case 'centre distances differ': {
       const distances = p.distances.map(({ with: name, distance }) => {
-        return voice.say('centre distance', { name: visible(name), distance: modules(distance, voice) });
+        return voice.say('centre distance', {
+          name: visible(name),
+          distance: modules(distance, voice),
+        });
       });
       return voice.say('problem.centre distances differ', {
         set: visible(p.set),

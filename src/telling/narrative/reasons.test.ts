@@ -15,7 +15,15 @@ const SAID: readonly [Fact, string, string][] = [
     'Se hace girar la entrada, «turbine shaft», en sentido horario, visto desde el lado de entrada.',
   ],
   [
-    { fact: 'carries', device: 'forward clutch', kind: 'clutch', from: 'turbine shaft', to: 'front.ring', pushed: 'clockwise', torque: ONE },
+    {
+      fact: 'carries',
+      device: 'forward clutch',
+      kind: 'clutch',
+      from: 'turbine shaft',
+      to: 'front.ring',
+      pushed: 'clockwise',
+      torque: ONE,
+    },
     'The forward clutch carries the load from the turbine shaft to the front ring, pushing it clockwise with the input torque.',
     'El embrague «forward clutch» lleva la carga de «turbine shaft» a «front ring», que empuja en sentido horario con el par de entrada.',
   ],
@@ -38,7 +46,15 @@ const SAID: readonly [Fact, string, string][] = [
     '«front ring» mueve el juego planetario «front», que empuja «main shaft» en sentido horario con 16/11 = 1,455 veces el par de entrada y «sun shell», que no gira, en sentido antihorario con 5/11 = 0,455 veces el par de entrada.',
   ],
   [
-    { fact: 'works', set: 'mid', ports: [{ member: 'a', role: 'drives', ...push }, { member: 'b', role: 'drives', ...push }, { member: 'c', role: 'driven', ...push }] },
+    {
+      fact: 'works',
+      set: 'mid',
+      ports: [
+        { member: 'a', role: 'drives', ...push },
+        { member: 'b', role: 'drives', ...push },
+        { member: 'c', role: 'driven', ...push },
+      ],
+    },
     'The a and b drive the mid set, which pushes the c anticlockwise with 16/11 = 1.455 times input torque.',
     '«a» y «b» mueven el juego planetario «mid», que empuja «c» en sentido antihorario con 16/11 = 1,455 veces el par de entrada.',
   ],
@@ -63,7 +79,14 @@ const SAID: readonly [Fact, string, string][] = [
     'La carga empuja «rear carrier» en sentido antihorario contra la rueda libre «low sprag», que la pasa a la carcasa: 16/11 = 1,455 veces el par de entrada.',
   ],
   [
-    { fact: 'holds', device: 'band', kind: 'band', member: 'drum', pushed: 'clockwise', torque: { from: ZERO, to: ONE } },
+    {
+      fact: 'holds',
+      device: 'band',
+      kind: 'band',
+      member: 'drum',
+      pushed: 'clockwise',
+      torque: { from: ZERO, to: ONE },
+    },
     'The load pushes the drum clockwise; the band holds it to the case: 0 to 1 times input torque.',
     'La carga empuja «drum» en sentido horario; la banda «band» sostiene «drum» contra la carcasa: de 0 a 1 veces el par de entrada.',
   ],
@@ -165,15 +188,26 @@ describe('the turned end', () => {
     const none = (overRunning: string[]) => {
       return sentences([coasted, { fact: 'engine braking', there: false, overRunning }]).at(-1);
     };
-    expect(none(['a'])).toBe('The a over-runs, so the engine is not turned: there is no engine braking.');
+    expect(none(['a'])).toBe(
+      'The a over-runs, so the engine is not turned: there is no engine braking.',
+    );
     expect(none(['a', 'b'])).toBe(
       'The a and b over-run, so the engine is not turned: there is no engine braking.',
     );
-    expect(none([])).toBe('Nothing makes the over-run turn the engine: there is no engine braking.');
+    expect(none([])).toBe(
+      'Nothing makes the over-run turn the engine: there is no engine braking.',
+    );
   });
 
   it('that is barred gives torques of itself, and no word on who stands still', () => {
-    const works: Fact = { fact: 'works', set: 's', ports: [{ member: 'a', role: 'drives', ...push }, { member: 'b', role: 'reacts', ...push }] };
+    const works: Fact = {
+      fact: 'works',
+      set: 's',
+      ports: [
+        { member: 'a', role: 'drives', ...push },
+        { member: 'b', role: 'reacts', ...push },
+      ],
+    };
     const end: Fact = { fact: 'tied up', member: 'main shaft', end: 'output', way: 'clockwise' };
     expect(sentences([coasted, works, end]).slice(1)).toEqual([
       'The a drives the s set, which pushes the b anticlockwise with 16/11 = 1.455 times output torque.',
@@ -189,21 +223,44 @@ describe('the turned end', () => {
     expect(sentences([back, { fact: 'rolls', held: 'crank' }]).at(-1)).toBe(
       'Even with the crank held, the train rolls back.',
     );
-    const barred: Fact = { fact: 'tied up', member: 'main shaft', end: 'output', way: 'anticlockwise' };
+    const barred: Fact = {
+      fact: 'tied up',
+      member: 'main shaft',
+      end: 'output',
+      way: 'anticlockwise',
+    };
     expect(sentences([back, barred]).at(-1)).toBe(
       'The output, the main shaft, cannot be turned anticlockwise: the train does not roll back.',
     );
   });
 
   it('is a hand at the bench', () => {
-    const checked: Fact = { fact: 'checked', held: ['main shaft'], turned: 'crank', way: 'clockwise', turns: false };
-    expect(sentences([checked, holds, { fact: 'held by hand', member: 'main shaft', pushed: 'clockwise', torque: ONE }])).toEqual([
+    const checked: Fact = {
+      fact: 'checked',
+      held: ['main shaft'],
+      turned: 'crank',
+      way: 'clockwise',
+      turns: false,
+    };
+    expect(
+      sentences([
+        checked,
+        holds,
+        { fact: 'held by hand', member: 'main shaft', pushed: 'clockwise', torque: ONE },
+      ]),
+    ).toEqual([
       'With the main shaft held, the crank locks clockwise, seen from the input end.',
       'The load pushes the m anticlockwise; the low brake holds it to the case: 16/11 = 1.455 times the torque of your hand.',
       'The main shaft is pushed clockwise against the hand that holds it: the torque of your hand.',
     ]);
     const free: Fact = { ...checked, held: [], turns: true };
-    expect(sentences([free, { fact: 'moves', member: 'a', speed: fraction(-1, 2) }, { fact: 'moves', member: 'b', speed: ZERO }])).toEqual([
+    expect(
+      sentences([
+        free,
+        { fact: 'moves', member: 'a', speed: fraction(-1, 2) },
+        { fact: 'moves', member: 'b', speed: ZERO },
+      ]),
+    ).toEqual([
       'With nothing held, the crank turns clockwise, seen from the input end.',
       'The a turns anticlockwise 1/2 = 0.5 times for each turn of your hand.',
       'The b stands still.',
@@ -215,7 +272,13 @@ describe('the turned end', () => {
       { fact: 'given', member: 'engine', speed: fraction(1000) },
       { fact: 'given', member: 'motor', speed: ZERO },
     ];
-    expect(sentences([...given, holds, { fact: 'result', member: 'wheels', end: 'output', speed: ZERO }])).toEqual([
+    expect(
+      sentences([
+        ...given,
+        holds,
+        { fact: 'result', member: 'wheels', end: 'output', speed: ZERO },
+      ]),
+    ).toEqual([
       'The engine is turned clockwise at 1000, seen from the input end.',
       'The motor is held still.',
       'The load pushes the m anticlockwise; the low brake holds it to the case: 16/11 = 1.455 times the torque at the first given speed.',

@@ -185,7 +185,12 @@ function sentence(fact: Fact, { end, unit, turns }: Setting, voice: Voice): stri
   }
 }
 
-function works(set: string, ports: readonly Port[], voice: Voice, port: (of: Port) => string): string {
+function works(
+  set: string,
+  ports: readonly Port[],
+  voice: Voice,
+  port: (of: Port) => string,
+): string {
   const drivers = ports.filter((p) => p.role === 'drives');
   const pushed = ports.filter((p) => p.role !== 'drives');
   return voice.say(pushed.length === 0 ? 'fact.works.alone' : 'fact.works', {

@@ -42,10 +42,13 @@ describe('every language', () => {
       expect(names(messages[id])).toEqual(names(en[id]));
     });
 
-    it.each(Object.keys(en) as MessageId[])('has no empty or untranslated sentence in "%s"', (id) => {
-      expect(messages[id].trim()).not.toBe('');
-      if (id.startsWith('fact.')) expect(messages[id]).not.toBe(en[id]);
-    });
+    it.each(Object.keys(en) as MessageId[])(
+      'has no empty or untranslated sentence in "%s"',
+      (id) => {
+        expect(messages[id].trim()).not.toBe('');
+        if (id.startsWith('fact.')) expect(messages[id]).not.toBe(en[id]);
+      },
+    );
   });
 });
 

@@ -28,9 +28,12 @@ export class Voice {
 
   /** The message with its arguments filled in; throws where one of them is missing. */
   say(id: MessageId, values: Arguments = {}): string {
+    const text: string = MESSAGES[this.language][id];
+    // Most labels are plain words, which need no reading.
+    if (!/[{']/.test(text)) return text;
     let message = this.parsed.get(id);
     if (!message) {
-      message = parse(MESSAGES[this.language][id], { ignoreTag: true });
+      message = parse(text, { ignoreTag: true });
       this.parsed.set(id, message);
     }
     const formatters = { getNumberFormat, getDateTimeFormat, getPluralRules: () => this.plurals() };
@@ -41,7 +44,9 @@ export class Voice {
 
   /** A person's own name, never translated: "front.ring" is said "front ring". */
   name(name: MemberName): string {
-    return this.say('name', { name: name === CASE ? this.say('case') : visible(name).replace('.', ' ') });
+    return this.say('name', {
+      name: name === CASE ? this.say('case') : visible(name).replace('.', ' '),
+    });
   }
 
   /** "a, b and c". */
@@ -80,7 +85,13 @@ export class Voice {
     return isSpan(quantity) ? this.span(quantity) : this.number(quantity);
   }
 
-  private span({ from, to }: { readonly from: Rational | null; readonly to: Rational | null }): string {
+  private span({
+    from,
+    to,
+  }: {
+    readonly from: Rational | null;
+    readonly to: Rational | null;
+  }): string {
     if (from && to) {
       return this.say('span.between', { from: this.decimal(from), to: this.decimal(to) });
     }

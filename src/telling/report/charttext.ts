@@ -5,11 +5,15 @@ import { type MessageId, visible, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph, section } from './page.ts';
 import { type Cell, table } from './table.ts';
 
-/** The chart by what it is for; with `all`, every combination in binary order instead. */
+/** The chart by what it is for; with `all`, every combination, a line each, in binary order. */
 export function chartText(train: Train, chart: Chart, all: boolean, page: Page): string {
   const voice = voiceOf(page.language);
   const count = (state: ChartGear['drive']) => chart.gears.filter((g) => g.drive === state).length;
-  const put = (head: MessageId, heads: readonly MessageId[], rows: readonly (readonly Cell[])[]) => {
+  const put = (
+    head: MessageId,
+    heads: readonly MessageId[],
+    rows: readonly (readonly Cell[])[],
+  ) => {
     const columns = heads.map((id) => ({ head: voice.say(id) }));
     return section(voice.say(head), rows.length === 0 ? [] : table(columns, rows, page), page);
   };
@@ -34,18 +38,52 @@ export function chartText(train: Train, chart: Chart, all: boolean, page: Page):
     ...paragraph(first, page).map(page.ink.strong),
     ...others.flatMap((line) => paragraph(line, page)),
     ...(all
-      ? put('chart.all', ['head.gear', ...columns], chart.gears.map(named))
+      ? [
+          ...put(
+            'chart.all',
+            ['head.on', 'head.gear', 'head.ratio', 'head.coast'],
+            everyRow(chart, row),
+          ),
+          '',
+          ...legend(chart, page),
+        ]
       : [
           ...put('chart.named', ['head.gear', ...columns], inFileOrder(train, chart).map(named)),
           ...put('chart.unnamed', columns, unnamed.toSorted(byRatio).map(row)),
-          ...put('chart.steps', STEP_HEADS, chart.steps.map((step) => stepRow(step, chart, page))),
+          ...put(
+            'chart.steps',
+            STEP_HEADS,
+            chart.steps.map((step) => stepRow(step, chart, page)),
+          ),
           '',
           ...paragraph(voice.say('chart.more'), page).map(page.ink.faint),
         ]),
   ].join('\n');
 }
 
-const STEP_HEADS = ['head.step', 'head.release', 'head.apply', 'head.both', 'head.neither'] as const;
+// A letter a device, a dot where it is off: a line a combination, whatever the names.
+function everyRow(chart: Chart, row: (gear: ChartGear) => Cell[]): Cell[][] {
+  return chart.gears.map((gear) => {
+    const letters = chart.devices.map((name, i) => (gear.on.includes(name) ? letter(i) : '.'));
+    return [letters.join(''), gear.named.join(', '), ...row(gear).slice(1)];
+  });
+}
+
+function legend({ devices }: Chart, page: Page): string[] {
+  return devices.flatMap((name, i) => paragraph(`${letter(i)}  ${name}`, page, '   '));
+}
+
+function letter(device: number): string {
+  return String.fromCodePoint(65 + device);
+}
+
+const STEP_HEADS = [
+  'head.step',
+  'head.release',
+  'head.apply',
+  'head.both',
+  'head.neither',
+] as const;
 
 function stepRow(step: Step, chart: Chart, page: Page): Cell[] {
   const voice = voiceOf(page.language);
@@ -61,9 +99,13 @@ function stepRow(step: Step, chart: Chart, page: Page): Cell[] {
 }
 
 function inFileOrder(train: Train, chart: Chart): ChartGear[] {
-  const order = train.ranges.flatMap(({ name, gears }) => gears.map((gear) => `${name} ${gear.name}`));
+  const order = train.ranges.flatMap(({ name, gears }) =>
+    gears.map((gear) => `${name} ${gear.name}`),
+  );
   const place = (gear: ChartGear) => order.indexOf(gear.named[0] ?? '');
-  return chart.gears.filter((gear) => gear.named.length > 0).toSorted((a, b) => place(a) - place(b));
+  return chart.gears
+    .filter((gear) => gear.named.length > 0)
+    .toSorted((a, b) => place(a) - place(b));
 }
 
 // The greatest reduction first, reverses last.

@@ -23,7 +23,11 @@ export function checkText(file: string, problems: readonly Problem[], page: Page
     const ink = severity === 'error' ? page.ink.bad : page.ink.odd;
     const word = voice.say('severity', { severity });
     const text = `${word}: ${problemText(problem, page.language)}`;
-    const [first = '', ...rest] = paragraph(`${file}:${place.line}:${place.column}: ${text}`, page, '  ');
+    const [first = '', ...rest] = paragraph(
+      `${file}:${place.line}:${place.column}: ${text}`,
+      page,
+      '  ',
+    );
     return [first.replace(`: ${word}: `, `: ${ink(word)}: `), ...rest];
   });
   const count = (severity: Problem['severity']) =>

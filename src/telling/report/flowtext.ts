@@ -1,7 +1,14 @@
 import type { Fact, Flow, RollbackCase, Working } from '../../engine/flow/index.ts';
 import { compare, ONE, type Rational, signOf } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { keyOf, type MessageId, sentences, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import {
+  keyOf,
+  type MessageId,
+  sentences,
+  visible,
+  type Voice,
+  voiceOf,
+} from '../narrative/index.ts';
 import { type Page, paragraph, section } from './page.ts';
 import { workTables } from './worktables.ts';
 
@@ -25,18 +32,31 @@ export function flowText(report: FlowReport, page: Page): string {
     ...paragraph(rollbackLine(flow, voice), page),
     ...part('flow.power', workTables(flow.drive, 'drive', report, page)),
     ...part('flow.why', reasons(flow.drive.facts, page)),
-    ...(all ? rest(report, page) : ['', ...paragraph(voice.say('flow.more'), page).map(page.ink.faint)]),
+    ...(all
+      ? rest(report, page)
+      : ['', ...paragraph(voice.say('flow.more'), page).map(page.ink.faint)]),
   ].join('\n');
 }
 
 /** A train at speeds that are given: what it does, who carries what, and why. */
 export function flowAtText(
-  report: { readonly train: Train; readonly on: readonly string[]; readonly working: Working; readonly all: boolean },
+  report: {
+    readonly train: Train;
+    readonly on: readonly string[];
+    readonly working: Working;
+    readonly all: boolean;
+  },
   page: Page,
 ): string {
   const { train, on, working } = report;
   const voice = voiceOf(page.language);
-  const heading = { train: visible(train.name), named: 'no', gear: '', count: on.length, on: voice.names(on) };
+  const heading = {
+    train: visible(train.name),
+    named: 'no',
+    gear: '',
+    count: on.length,
+    on: voice.names(on),
+  };
   return [
     ...paragraph(voice.say('flow.title', heading), page).map(page.ink.strong),
     ...paragraph(voice.say('flow.given', { state: working.state }), page),

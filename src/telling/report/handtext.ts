@@ -18,9 +18,19 @@ export function handText(train: Train, answers: readonly HandAnswer[], page: Pag
         : [voice.say('head.part'), voice.say('head.hand torque')];
       const cells = rows.map(([name, quantity]) => [name, numberCell(quantity, voice)]);
       return [
-        ...section(voice.say(answer.turns ? 'hand.turns' : 'hand.locks'), reasons(answer.facts, page), page),
+        ...section(
+          voice.say(answer.turns ? 'hand.turns' : 'hand.locks'),
+          reasons(answer.facts, page),
+          page,
+        ),
         '',
-        ...(rows.length === 0 ? [] : table(heads.map((head) => ({ head })), cells, page)),
+        ...(rows.length === 0
+          ? []
+          : table(
+              heads.map((head) => ({ head })),
+              cells,
+              page,
+            )),
       ];
     }),
     '',

@@ -1,5 +1,11 @@
 import type { Chart } from '../../engine/chart/index.ts';
-import { type Flow, isSpan, type Quantity, type RollbackCase, type Working } from '../../engine/flow/index.ts';
+import {
+  type Flow,
+  isSpan,
+  type Quantity,
+  type RollbackCase,
+  type Working,
+} from '../../engine/flow/index.ts';
 import type { HandAnswer } from '../../engine/hand/index.ts';
 import { type Rational, toNumber, toText } from '../../engine/linear/index.ts';
 import { type Language, sentences } from '../narrative/index.ts';
@@ -9,7 +15,13 @@ import { type Language, sentences } from '../narrative/index.ts';
  * nothing settles is { from, to } as floats, null for "no limit", with `fromExact` and
  * `toExact` where there is a limit.
  */
-export type Json = null | boolean | number | string | readonly Json[] | { readonly [key: string]: Json };
+export type Json =
+  | null
+  | boolean
+  | number
+  | string
+  | readonly Json[]
+  | { readonly [key: string]: Json };
 
 /** A gear under power, on the over-run and rolled back. `why` is in `language`. */
 export function flowJson(flow: Flow, language: Language): { readonly [key: string]: Json } {
@@ -119,6 +131,9 @@ function numberJson(value: Rational): { readonly exact: string; readonly value: 
   return { exact: toText(value), value: toNumber(value) };
 }
 
-function mapJson<T>(map: ReadonlyMap<string, T>, json: (value: T) => Json): { readonly [key: string]: Json } {
+function mapJson<T>(
+  map: ReadonlyMap<string, T>,
+  json: (value: T) => Json,
+): { readonly [key: string]: Json } {
   return Object.fromEntries([...map].map(([name, value]) => [name, json(value)]));
 }

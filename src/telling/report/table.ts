@@ -24,7 +24,11 @@ export function table(
   const voice = voiceOf(page.language);
   const columns = heads.map((head, i) => {
     const cells = rows.map((row) => row[i] ?? '');
-    return column(head, cells.map((cell) => (typeof cell === 'string' ? visible(cell) : cell)), voice);
+    return made(
+      head,
+      cells.map((cell) => (typeof cell === 'string' ? visible(cell) : cell)),
+      voice,
+    );
   });
   share(columns, page.columns - GAP.length * (columns.length - 1));
   const dressed = (column: Made, text: string, row: number) => {
@@ -64,9 +68,12 @@ interface Made {
   readonly ink: ((text: string) => string) | undefined;
 }
 
-function column(head: Column, cells: readonly Cell[], voice: Voice): Made {
+function made(head: Column, cells: readonly Cell[], voice: Voice): Made {
   const numbers = aligned(cells, voice);
-  const texts = [head.head, ...cells.map((cell, i) => (typeof cell === 'string' ? cell : numbers[i] ?? ''))];
+  const texts = [
+    head.head,
+    ...cells.map((cell, i) => (typeof cell === 'string' ? cell : (numbers[i] ?? ''))),
+  ];
   const fixed = [false, ...cells.map((cell) => typeof cell !== 'string')];
   const widest = Math.max(...texts.map((text) => width(text)));
   // A text may give way down to its longest word, unless that is very long.
@@ -84,10 +91,10 @@ function column(head: Column, cells: readonly Cell[], voice: Voice): Made {
 }
 
 // Takes a character at a time from the widest column that can still give one.
-function share(made: readonly Made[], room: number): void {
-  let excess = made.reduce((sum, c) => sum + c.width, 0) - room;
+function share(all: readonly Made[], room: number): void {
+  let excess = all.reduce((sum, c) => sum + c.width, 0) - room;
   while (excess-- > 0) {
-    const giving = made.filter((c) => c.width > c.least);
+    const giving = all.filter((c) => c.width > c.least);
     if (giving.length === 0) return;
     giving.reduce((a, b) => (b.width > a.width ? b : a)).width--;
   }
@@ -97,7 +104,8 @@ function share(made: readonly Made[], room: number): void {
 function aligned(cells: readonly Cell[], voice: Voice): string[] {
   const parts = cells.map((cell) => {
     if (typeof cell === 'string') return { exact: '', sign: ' ', decimal: '' };
-    const [, exact = '', sign = ' ', decimal = ''] = /^(?:(\S+) )?(?:([=≈]) )?(\S+)$/.exec(voice.number(cell)) ?? [];
+    const [, exact = '', sign = ' ', decimal = ''] =
+      /^(?:(\S+) )?(?:([=≈]) )?(\S+)$/.exec(voice.number(cell)) ?? [];
     return { exact, sign, decimal };
   });
   const point = voice.say('decimal');

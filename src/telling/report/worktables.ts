@@ -26,7 +26,13 @@ export function workTables(
   const kinds = new Map(train.devices.map((device) => [device.name, device.kind]));
   const devices = [...working.devices].map(([name, { state, slip, torque }]) => {
     const kind = voice.say('kind', { kind: keyOf(kinds.get(name) ?? '') });
-    return [name, kind, voice.say('device.state', { state: keyOf(state) }), number(slip), number(torque)];
+    return [
+      name,
+      kind,
+      voice.say('device.state', { state: keyOf(state) }),
+      number(slip),
+      number(torque),
+    ];
   });
   const branches = working.branches.map(({ within, member, torque, power }) => {
     return [within, member, number(torque), number(power)];
@@ -42,11 +48,7 @@ export function workTables(
 }
 
 // Planets come with their speed on the pin; a bevel pinion has no other.
-function speedRows(
-  working: Working,
-  train: Train,
-  number: (quantity: Quantity) => Cell,
-): Cell[][] {
+function speedRows(working: Working, train: Train, number: (quantity: Quantity) => Cell): Cell[][] {
   const { bodyOf } = assemble(train);
   const pinOf = new Map([...working.onPins].map(([name, pin]) => [bodyOf(name), pin]));
   const rows = bodyRows(train, working.speeds).map(([name, speed, body]): Cell[] => {

@@ -1,0 +1,64 @@
+import fs from 'node:fs';
+import { run } from './run.ts';
+
+/** What came back from one call of the command in a test. */
+export interface Answer {
+  readonly out: string;
+  readonly err: string;
+  readonly exit: number;
+}
+
+/** Types a command line: words with blanks in them stand between double quotes. */
+export async function ask(
+  typed: string,
+  {
+    env = {},
+    terminal = false,
+    stdin = '',
+  }: { env?: Record<string, string>; terminal?: boolean; stdin?: string } = {},
+): Promise<Answer> {
+  let [out, err] = ['', ''];
+  const exit = await run({
+    args: words(typed),
+    env,
+    terminal,
+    read: (file) => FILES[file] ?? (file === '-' ? stdin : fs.readFileSync(file, 'utf8')),
+    list: (folder) => (fs.existsSync(folder) ? fs.readdirSync(folder) : []),
+    out: (text) => (out += text),
+    err: (text) => (err += text),
+  });
+  return { out, err, exit };
+}
+
+function words(typed: string): string[] {
+  return [...typed.matchAll(/[^\s"]*"[^"]*"|\S+/g)].map(([word]) => word.replaceAll('"', ''));
+}
+
+const FILES: Readonly<Record<string, string>> = {
+  broken: `holdturn: 1
+name: A file with mistakes
+input: crank
+output: set.carrier
+sets:
+  set: { sun: 30, ring: thirty }
+joined:
+  crank: [set.sun, set.rig]
+devices:
+  ring band: { band: set.ring, colour: red }
+ranges:
+  D: { "1": [rnig band] }
+`,
+  wide: `holdturn: 1
+name: 名前の長い遊星歯車装置、そして端末の幅より長くても切り捨てられない列車の名前の例である
+input: Antriebswelle mit einem langen Namen
+output: árbol de salida
+sets:
+  première: { sun: 30, ring: 66, planets: 3 }
+joined:
+  Antriebswelle mit einem langen Namen: [première.sun]
+  árbol de salida: [première.carrier]
+devices:
+  多片式离合器一号: { brake: première.ring }
+  frein-sans-aucun-espace-mais-beaucoup-trop-long-pour-une-colonne: { band: première.ring }
+`,
+};

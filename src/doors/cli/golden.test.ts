@@ -1,0 +1,69 @@
+import fs from 'node:fs';
+import path from 'node:path';
+import width from 'fast-string-width';
+import { describe, expect, it } from 'vitest';
+import { type Answer, ask } from './asked.ts';
+
+// What is typed, and beside it in golden/ what comes back: UPDATE=1 accepts what comes back
+// now, and then somebody reads it, in a window of 80 columns.
+const FOLDER = path.join(import.meta.dirname, 'golden');
+
+const KESTREL = 'trains/kestrel-three-speed.train.yaml';
+const TERN = 'trains/tern-power-split.train.yaml';
+
+const TYPED: Readonly<Record<string, readonly string[]>> = {
+  tour: [''],
+  help: ['help', 'help flow', 'help hand --lang es'],
+  check: [`check ${KESTREL}`, 'check broken', 'check broken --lang es'],
+  'flow first gear': [`flow ${KESTREL} --range D --gear 1`],
+  'flow reverse in Spanish': [`flow ${KESTREL} --gear R --lang es`],
+  'flow third gear in full': [`flow ${KESTREL} --range D --gear 3 --all`],
+  'flow shared reaction': [`flow ${KESTREL} --range L --gear 1`],
+  'flow tied up': [`flow ${KESTREL} --on "forward clutch,direct clutch,low brake"`],
+  'flow neutral': [`flow ${KESTREL} --on ""`],
+  'flow every gear': [`flow ${KESTREL}`, `flow ${KESTREL} --range L`],
+  'flow at two speeds': [`flow ${TERN} --at "engine shaft=1000,generator shaft=-400" --on ""`],
+  'flow with faults': [
+    `flow ${KESTREL} --fault "low sprag: backwards" --fault "second brake: will not apply"`,
+  ],
+  'flow long and wide names': ['flow wide --on "多片式离合器一号"'],
+  chart: [`chart ${KESTREL}`],
+  'chart in full': [`chart ${KESTREL} --all`],
+  hand: [
+    `hand ${KESTREL} --turn rear.carrier`,
+    `hand ${KESTREL} --turn "turbine shaft" --hold "main shaft" --on "forward clutch" --way cw`,
+    `hand ${KESTREL} --turn rear.carrier --way ccw --fault "low sprag: backwards"`,
+    `hand ${KESTREL} --turn "rear arm" --way ccw --without "low sprag" --lang es`,
+  ],
+};
+
+function shown(typed: string, { out, err, exit }: Answer): string {
+  const error = err === '' ? '' : `(standard error) ${err}`;
+  return `$ holdturn ${typed}\n${out}${error}(exit ${exit})\n`;
+}
+
+describe('the command prints what it printed', () => {
+  it.each(Object.entries(TYPED))('%s', async (name, commands) => {
+    const answers = await Promise.all(commands.map((typed) => ask(typed)));
+    const text = commands.map((typed, i) => `${shown(typed, answers[i] as Answer)}\n`).join('');
+    const file = path.join(FOLDER, `${name.replaceAll(' ', '-')}.txt`);
+    if (process.env['UPDATE'] === '1') fs.writeFileSync(file, text);
+    expect(text).toBe(fs.readFileSync(file, 'utf8'));
+  });
+
+  it('leaves no golden file that no case writes', () => {
+    const written = Object.keys(TYPED).map((name) => `${name.replaceAll(' ', '-')}.txt`);
+    expect(fs.readdirSync(FOLDER).toSorted()).toEqual(written.toSorted());
+  });
+});
+
+describe('a page', () => {
+  it.each(Object.values(TYPED).flat())('of 80 columns holds: %s', async (typed) => {
+    const { out } = await ask(typed);
+    const wide = out.split('\n').filter((line) => width(line) > 80 && !line.startsWith('$'));
+    expect(wide).toEqual([]);
+    // Nothing at the end of a line, and no colour where nobody asked for it.
+    expect(out).not.toMatch(/[ \t]\n/);
+    expect(out).not.toContain('\u001B');
+  });
+});

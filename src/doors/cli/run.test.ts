@@ -1,0 +1,160 @@
+import { describe, expect, it } from 'vitest';
+import { ask } from './asked.ts';
+
+const K = 'trains/kestrel-three-speed.train.yaml';
+const answer = async (typed: string) => JSON.parse((await ask(`${typed} --json`)).out);
+
+describe('--json', () => {
+  // The figures are worked by hand: 27/11 = 1 + 1 + 1·(30/66)·... of the twin 30/66 sets, as
+  // Willis's relation gives them for a held rear carrier.
+  it('flow: the forms that other programs read', async () => {
+    const { on, drive, coast, rollback } = await answer(`flow ${K} --range D --gear 1`);
+    expect(on).toEqual(['forward clutch']);
+    expect(drive.state).toBe('driving');
+    expect(drive.ratio).toEqual({ exact: '27/11', value: 27 / 11 });
+    expect(drive.speeds['front.sun']).toEqual({ exact: '-121/135', value: -121 / 135 });
+    expect(drive.torques['output']).toEqual({ exact: '-27/11', value: -27 / 11 });
+    expect(drive.devices['low sprag']).toEqual({
+      state: 'holding',
+      slip: { exact: '0', value: 0 },
+      torque: { exact: '16/11', value: 16 / 11 },
+    });
+    expect(drive.speeds['second race']).toEqual({
+      from: null,
+      to: -121 / 135,
+      toExact: '-121/135',
+    });
+    expect(drive.why).toContain(
+      'The load pushes the rear carrier anticlockwise onto the low sprag',
+    );
+    expect(coast).toMatchObject({ state: 'neutral', engineBraking: false });
+    expect(coast).not.toHaveProperty('ratio');
+    expect(rollback.inputHeld).toMatchObject({ rolls: false });
+  });
+
+  it('flow: a shared reaction is a range', async () => {
+    const { drive } = await answer(`flow ${K} --range L --gear 1`);
+    expect(drive.devices['low brake'].torque).toEqual({
+      from: 0,
+      to: 16 / 11,
+      fromExact: '0',
+      toExact: '16/11',
+    });
+  });
+
+  it('flow: every gear, where none is asked for', async () => {
+    const { gears } = await answer(`flow ${K} --range L`);
+    expect(
+      gears.map((gear: { range: string; gear: string }) => `${gear.range} ${gear.gear}`),
+    ).toEqual(['L 1', 'L 2']);
+    expect(gears[0].drive.ratio.exact).toBe('27/11');
+  });
+
+  it('chart: every combination, and the steps', async () => {
+    const { gears, steps } = await answer(`chart ${K}`);
+    expect(gears).toHaveLength(32);
+    expect(gears[1]).toEqual({
+      on: ['forward clutch'],
+      drive: 'driving',
+      ratio: { exact: '27/11', value: 27 / 11 },
+      coast: 'neutral',
+      named: ['D 1'],
+    });
+    expect(gears[0]).toMatchObject({ on: [], drive: 'neutral', coast: 'neutral' });
+    expect(gears[0]).not.toHaveProperty('ratio');
+    expect(steps.length).toBeGreaterThan(0);
+  });
+
+  // Common practice, no source: a race held, the other turned, one way free and one way locked.
+  it('hand: turns, or locks because', async () => {
+    const free = await answer(`hand ${K} --turn rear.carrier --way clockwise`);
+    expect(free).toMatchObject({
+      turns: true,
+      moves: { 'rear.carrier': { exact: '1', value: 1 } },
+    });
+    expect(free.moves['sun shell']).toEqual({ from: null, to: null });
+    const locked = await answer(`hand ${K} --turn rear.carrier --way anticlockwise`);
+    expect(locked.turns).toBe(false);
+    expect(locked.because.torques['low sprag']).toEqual({ exact: '1', value: 1 });
+    expect(locked.why).toContain('locks anticlockwise');
+  });
+
+  it('hand: both ways where none is asked for', async () => {
+    const both = await answer(`hand ${K} --turn rear.carrier`);
+    expect([both.clockwise.turns, both.anticlockwise.turns]).toEqual([true, false]);
+  });
+
+  it('check: errors and warnings with places, and exit code 1 for an error', async () => {
+    const { out, exit } = await ask('check broken --json');
+    expect(exit).toBe(1);
+    const { errors, warnings } = JSON.parse(out);
+    expect(errors).toHaveLength(3);
+    expect(errors[2]).toEqual({
+      line: 12,
+      column: 14,
+      message: 'unknown device: rnig band; did you mean ring band?',
+    });
+    expect(warnings).toEqual([]);
+    expect((await ask(`check ${K} --json`)).exit).toBe(0);
+  });
+});
+
+describe('the reader', () => {
+  it('is spoken to in the language of the environment, and of --lang before that', async () => {
+    const first = async (typed: string, env: Record<string, string>) =>
+      (await ask(typed, { env })).out.split('\n').slice(1, 3).join(' ');
+    expect(await first(`flow ${K} --range D --gear 1`, { LANG: 'es_MX.UTF-8' })).toContain(
+      'En tracción',
+    );
+    expect(await first(`flow ${K} --range D --gear 1`, { LC_ALL: 'C', LANG: 'es_ES' })).toContain(
+      'Under power',
+    );
+    expect(await first(`flow ${K} --range D --gear 1`, { LANG: 'de_DE' })).toContain('Under power');
+    expect(await first(`flow ${K} --range D --gear 1 --lang=en`, { LANG: 'es' })).toContain(
+      'Under power',
+    );
+  });
+
+  it('sees colour on a terminal only, NO_COLOR and FORCE_COLOR kept', async () => {
+    const typed = `flow ${K} --range D --gear 1`;
+    const coloured = async (terminal: boolean, env: Record<string, string> = {}) =>
+      (await ask(typed, { terminal, env })).out.includes('\u001B');
+    expect(await coloured(true)).toBe(true);
+    expect(await coloured(false)).toBe(false);
+    expect(await coloured(true, { NO_COLOR: '1' })).toBe(false);
+    expect(await coloured(true, { TERM: 'dumb' })).toBe(false);
+    expect(await coloured(false, { FORCE_COLOR: '1' })).toBe(true);
+    expect(await coloured(true, { FORCE_COLOR: '0' })).toBe(false);
+  });
+
+  it('reads the same words with and without colour', async () => {
+    const typed = `flow ${K} --on "forward clutch,direct clutch,low brake"`;
+    const [plain, dressed] = [await ask(typed), await ask(typed, { terminal: true })];
+    // oxlint-disable-next-line no-control-regex
+    expect(dressed.out.replaceAll(/\u001B\[\d+m/g, '')).toBe(plain.out);
+  });
+
+  it('may pipe a train in', async () => {
+    const text =
+      'holdturn: 1\nname: Piped\ninput: a\noutput: b\nsets:\n  s: { sun: 30, ring: 60 }\njoined:\n  a: [s.sun]\n  b: [s.carrier]\ndevices:\n  band: { band: s.ring }\n';
+    const { out } = await ask('flow - --on band', { stdin: text });
+    expect(out).toContain('at a ratio of 3,');
+  });
+
+  it('may use the trade’s other words', async () => {
+    const { out, exit } = await ask(`hand ${K} --turn "Rear Arm" --hold "front annulus" --way ccw`);
+    expect(exit).toBe(0);
+    expect(out).toContain('With the front ring held, the rear carrier locks anticlockwise');
+  });
+
+  it.each(['bash', 'zsh', 'fish'])('may have %s complete verbs and options', async (shell) => {
+    const { out, exit } = await ask(`completion ${shell}`);
+    expect(exit).toBe(0);
+    for (const word of ['check', 'flow', 'chart', 'hand', 'mesh-efficiency', 'anticlockwise'])
+      expect(out).toContain(word);
+  });
+
+  it('finds the version', async () => {
+    expect((await ask('--version')).out).toMatch(/^\d+\.\d+\.\d+\n$/);
+  });
+});

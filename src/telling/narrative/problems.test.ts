@@ -1,0 +1,272 @@
+import { describe, expect, it } from 'vitest';
+import type { Problem } from '../../engine/trainfile/index.ts';
+import { problemText } from './problems.ts';
+
+type Kind = Problem['problem'];
+type Finding<K extends Kind> = Omit<
+  Extract<Problem, { problem: K }>,
+  'problem' | 'severity' | 'place'
+>;
+
+// Every problem with its words: a new kind fails to compile until it stands here.
+const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[] } = {
+  'too large': [[{ characters: 9, most: 5 }, 'too large: 9 characters; at most 5 are read']],
+  'bad character': [
+    [{ code: 7 }, 'bad character: U+0007; save the file as UTF-8 text and take it out'],
+  ],
+  syntax: [
+    [
+      { what: 'indent' },
+      'wrong indent: a line must stand right under the first of its section, or further in',
+    ],
+    [{ what: 'tab' }, 'tab for an indent: use blanks'],
+    [{ what: 'unclosed bracket' }, 'unclosed bracket: close it, with a comma between entries'],
+    [{ what: 'unclosed quote' }, 'unclosed quote: close it on the same line'],
+    [{ what: 'missing comma' }, 'missing comma between two entries'],
+    [{ what: 'second colon' }, 'second colon in one entry: put the text between quotes'],
+    [{ what: 'needs quotes' }, 'text that begins with a special character: put it between quotes'],
+    [{ what: 'escape' }, 'unknown escape after a backslash: use single quotes'],
+    [{ what: 'key' }, 'unreadable key: a key is a name, a colon and a blank'],
+    [
+      { what: 'unexpected text' },
+      'unexpected text: an entry is a name, a colon, a blank and a value',
+    ],
+  ],
+  'several documents': [[{}, 'second train in one file: keep each in a file of its own']],
+  refused: [
+    [{ what: 'anchor' }, 'YAML anchor: write the text out where it is needed'],
+    [{ what: 'alias' }, 'YAML alias: write the text out where it is needed'],
+    [{ what: 'tag' }, 'YAML tag: leave it out'],
+    [{ what: 'merge key' }, 'YAML merge key: write the entries out'],
+    [{ what: 'directive' }, 'YAML directive: leave it out'],
+  ],
+  'too deep': [[{ most: 20 }, 'too deep: at most 20 levels of brackets and indents are read']],
+  'duplicate key': [[{ key: 'front' }, 'duplicate key: front; keep one of them']],
+  'unknown key': [
+    [{ key: 'sunn', near: 'sun' }, 'unknown key: sunn; did you mean sun?'],
+    [{ key: 'colour' }, 'unknown key: colour; leave it out'],
+  ],
+  'misplaced key': [
+    [
+      { key: 'pairs', beside: 'steps' },
+      'misplaced key: pairs cannot stand beside steps; keep one of them',
+    ],
+  ],
+  'missing key': [
+    [{ keys: ['ring'] }, 'missing key: add ring'],
+    [{ keys: ['clutch', 'brake', 'band'] }, 'missing key: add clutch, brake or band'],
+  ],
+  expected: [
+    [
+      { what: 'teeth', found: 'thirty' },
+      'expected a number of teeth, a whole number from 1 to 1000000, not thirty',
+    ],
+    [{ what: 'member', found: '' }, 'expected the name of a member'],
+    [{ what: 'set', found: '7' }, 'expected a set, as in { sun: 30, ring: 66 }, not 7'],
+    [
+      { what: 'gear pair', found: '' },
+      'expected a gear pair, as in { driver: [shaft, 41], driven: [layshaft, 43] }',
+    ],
+    [{ what: 'device', found: '' }, 'expected a device, as in { brake: rear.carrier }'],
+    [{ what: 'section', found: '' }, 'expected entries, a name, a colon and its thing each'],
+    [{ what: 'version', found: '' }, 'expected the number 1'],
+    [{ what: 'text', found: '' }, 'expected text'],
+    [{ what: 'name', found: '' }, 'expected a name'],
+    [{ what: 'members', found: '' }, 'expected a list of members, as in [front.sun, rear.sun]'],
+    [{ what: 'two members', found: '' }, 'expected two members, as in [front.sun, case]'],
+    [{ what: 'devices', found: '' }, 'expected a list of devices, as in [forward clutch]'],
+    [{ what: 'wheel names', found: '' }, 'expected a list of wheels, as in [idler]'],
+    [{ what: 'meshes', found: '' }, 'expected a list of meshes, as in [[sun, idler]]'],
+    [
+      { what: 'mesh', found: '' },
+      'expected two wheels, as in [sun, planet] or [ring, planet, internal]',
+    ],
+    [{ what: 'internal', found: '' }, 'expected the word internal, or nothing'],
+    [{ what: 'wheel', found: '' }, 'expected a member and its teeth, as in [layshaft, 43]'],
+    [{ what: 'two teeth', found: '' }, 'expected two numbers of teeth, as in [24, 44]'],
+    [{ what: 'count', found: '' }, 'expected a whole number from 1 to 100'],
+    [{ what: 'way', found: '' }, 'expected clockwise or anticlockwise'],
+    [{ what: 'pair kind', found: '' }, 'expected external, internal or chain'],
+  ],
+  'newer version': [
+    [
+      { version: 2, newest: 1 },
+      'newer version: 2; this Holdturn reads up to 1, so bring it up to date',
+    ],
+  ],
+  'too many': [
+    [{ what: 'members', count: 9, most: 5 }, 'too many members: 9; at most 5 are read'],
+    [{ what: 'devices', count: 9, most: 5 }, 'too many devices: 9; at most 5 are read'],
+  ],
+  'unknown set': [
+    [{ set: 'frnt', near: 'front' }, 'unknown set: frnt; did you mean front?'],
+    [{ set: 'x' }, 'unknown set: x; name one of the sections under sets'],
+  ],
+  'unknown part': [
+    [
+      { set: 'front', part: 'rig', near: 'ring', parts: [] },
+      'unknown part: rig of the front set; did you mean ring?',
+    ],
+    [
+      { set: 'front', part: 'x', parts: ['sun', 'ring'] },
+      'unknown part: x of the front set; it has sun and ring',
+    ],
+  ],
+  'unknown wheel': [
+    [
+      { set: 'odd', wheel: 'idlr', near: 'idler' },
+      'unknown wheel: idlr of the odd set; did you mean idler?',
+    ],
+    [{ set: 'odd', wheel: 'x' }, 'unknown wheel: x of the odd set; name one of its wheels'],
+  ],
+  'unknown device': [
+    [
+      { device: 'frward clutch', near: 'forward clutch' },
+      'unknown device: frward clutch; did you mean forward clutch?',
+    ],
+    [{ device: 'x' }, 'unknown device: x; name one that stands under devices'],
+  ],
+  'not applied': [
+    [
+      { device: 'low sprag' },
+      'one-way clutch in a range: low sprag; nobody applies it, so leave it out',
+    ],
+  ],
+  'listed twice': [[{ name: 'low brake' }, 'listed twice: low brake; once is enough']],
+  'name taken': [
+    [{ name: 'a', by: 'set' }, 'name taken: a is a set already; choose another'],
+    [{ name: 'a', by: 'gear pair' }, 'name taken: a is a gear pair already; choose another'],
+    [{ name: 'a', by: 'device' }, 'name taken: a is a device already; choose another'],
+    [{ name: 'a', by: 'join' }, 'name taken: a is joined already; put all its members in one list'],
+  ],
+  'reserved name': [
+    [{ name: 'case' }, 'reserved name: case has a meaning of its own; choose another'],
+  ],
+  'not a member': [
+    [
+      { name: 'front', is: 'set' },
+      'not a member: front is a set; name a part of it, as in front.carrier',
+    ],
+    [
+      { name: 'a', is: 'gear pair' },
+      'not a member: a is a gear pair; name the member of one of its wheels',
+    ],
+    [{ name: 'a', is: 'device' }, 'not a member: a is a device; name a member that it holds'],
+    [{ name: 'a', is: 'join' }, 'not a member: a is a join; name a member of it'],
+  ],
+  'joined to itself': [[{ member: 'a' }, 'joined to itself: a; name another member']],
+  'case cannot turn': [
+    [{ end: 'input' }, 'the case cannot turn: name another member as the input'],
+    [{ end: 'output' }, 'the case cannot turn: name another member as the output'],
+  ],
+  'cannot share': [
+    [
+      { set: 'odd' },
+      'cannot share: odd has no planets that another set can use; share those of a plain, pair or stepped set',
+    ],
+  ],
+  'shares in a circle': [
+    [
+      { sets: ['a', 'b'] },
+      'sharing in a circle: a and b; one of them must have planets of its own',
+    ],
+  ],
+  'planets differ': [
+    [
+      { planets: 3, set: 'front', there: 4 },
+      'planets differ: 3 here, 4 in the front set, whose planets they are; make them equal',
+    ],
+  ],
+  'meshes itself': [[{ wheel: 'idler' }, 'wheel in mesh with itself: idler; name the other wheel']],
+  'none carried': [
+    [
+      { wheels: ['a', 'b'] },
+      'neither is carried: a and b both turn on the main axis and cannot mesh; name one of them under carried',
+    ],
+  ],
+  'and more': [
+    [{ count: 1 }, 'and one more like these'],
+    [{ count: 7 }, 'and 7 more like these'],
+  ],
+  'lonely name': [
+    [
+      { name: 'sun shel', near: 'sun shell' },
+      'lonely name: sun shel stands nowhere else; did you mean sun shell?',
+    ],
+  ],
+  'one body': [
+    [
+      { device: 'd', members: ['a', 'b'] },
+      'idle device: d joins a to b, which are one piece, so it can do nothing; name another member',
+    ],
+  ],
+  'ring does not fit': [
+    [
+      { set: 'front', ring: 70, fits: { from: 66, to: 66 }, allowance: 1 },
+      'ring does not fit: 70 teeth in the front set, where 66 close over the sun and the planets; profile shift allows 1 more or less; count again',
+    ],
+    [
+      { set: 'front', ring: 70, fits: { from: 72, to: 80 }, allowance: 1 },
+      'ring does not fit: 70 teeth in the front set, where 72 to 80 close over the sun and the planets; profile shift allows 1 more or less; count again',
+    ],
+    [
+      { set: 'front', ring: 20, fits: { from: 32, to: null }, allowance: 1 },
+      'ring does not fit: 20 teeth in the front set, where the sun and the planets need 32 or more; profile shift allows 1 less; count again',
+    ],
+  ],
+  'planets not evenly spaced': [
+    [
+      { set: 'front', planets: 5, sum: 96, by: 'sun + ring', counts: [3, 4] },
+      'planets not evenly spaced: 5 in the front set, where sun + ring = 96 does not divide by 5; it does by 3 or 4',
+    ],
+    [
+      { set: 'dual', planets: 5, sum: 41, by: 'ring - sun', counts: [] },
+      'planets not evenly spaced: 5 in the dual set, where ring - sun = 41 does not divide by 5; count again',
+    ],
+  ],
+  'planets touch': [
+    [
+      { set: 'front', planets: 7, teeth: 30, overlap: 3, most: 4 },
+      'planets touch: 7 of 30 teeth in the front set overlap at their tips by 1.50 modules; at most 4 have room',
+    ],
+  ],
+  'centre distances differ': [
+    [
+      {
+        set: 'odd',
+        wheel: 'idler',
+        distances: [
+          { with: 'a', distance: 60 },
+          { with: 'b', distance: 64 },
+        ],
+        allowance: 1,
+      },
+      'centre distances differ: idler of the odd set would sit 30.00 by its mesh with a and 32.00 by its mesh with b modules from the main axis; profile shift allows 1 tooth a wheel; count again',
+    ],
+  ],
+  'no room inside': [
+    [
+      { within: 'odd', teeth: [40, 40] },
+      'no room inside: a wheel of 40 teeth in a ring gear of 40, in odd; count them again',
+    ],
+  ],
+};
+
+const CASES = Object.entries(WORDED).flatMap(([problem, cases]) =>
+  (cases as readonly (readonly [object, string])[]).map(([finding, words]) => {
+    const place = { line: 1, column: 1, length: 1 };
+    return [words, { problem, severity: 'error', place, ...finding } as Problem] as const;
+  }),
+);
+
+describe('a problem', () => {
+  it.each(CASES)('%s', (words, problem) => {
+    expect(problemText(problem, 'en')).toBe(words);
+  });
+
+  it.each(CASES)('is one other line in Spanish: %s', (words, problem) => {
+    const spanish = problemText(problem, 'es');
+    expect(spanish).not.toBe(words);
+    expect(spanish).toMatch(/^[^\n]+$/);
+  });
+});
