@@ -7,6 +7,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { readMessages } from './messages.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 process.chdir(root);
@@ -30,30 +31,32 @@ try {
   process.exitCode = 1;
 }
 
-// The command is one file that holds what every run needs, and pieces in dist/cli/ that load
-// when an `import()` asks for them. Packages are inside: the command runs without node_modules.
+// The command is one file, dist/command.cjs, with the packages inside: it runs without
+// node_modules. dist/cli.cjs starts it, with the code that a first run here compiled.
 async function buildCommand() {
   const { outputFiles, metafile } = await build({
     ...shared,
-    entryPoints: { cli: 'src/doors/cli/main.ts' },
+    format: 'cjs',
+    entryPoints: { command: 'src/doors/cli/main.ts' },
     outdir: 'dist',
-    chunkNames: 'cli/[name]-[hash]',
-    splitting: true,
-    minifySyntax: true,
-    // The package gives Node its older module form, which cannot be trimmed, nor split by name.
+    outExtension: { '.js': '.cjs' },
+    minify: true,
+    keepNames: false,
+    // The package gives Node its older module form, which cannot be trimmed.
     alias: { yaml: './node_modules/yaml/browser/index.js' },
+    define: { 'import.meta.url': 'importMetaUrl' },
+    banner: { js: 'const importMetaUrl=require("node:url").pathToFileURL(__filename).href;' },
+    plugins: [readMessages],
     metafile: true,
     write: false,
-    // Packages in the older module form ask for Node's own modules by `require`.
-    banner: {
-      js: "import{createRequire as requireFrom}from'node:module';const require=requireFrom(import.meta.url);",
-    },
   });
-  // The pieces first and cli.js last, each by a rename: whoever runs meanwhile reads whole files.
-  const files = outputFiles.toSorted((a, b) => depth(b.path) - depth(a.path));
-  for (const file of files) place(file.path, file.text);
-  removeOthers('dist/cli', new Set(files.map((file) => path.basename(file.path))));
+  for (const file of outputFiles) place(file.path, file.text);
+  place('dist/cli.cjs', fs.readFileSync('scripts/launch.cjs', 'utf8'), 0o755);
   place('dist/THIRD-PARTY.txt', licences(Object.keys(metafile.inputs)));
+  fs.rmSync('dist/command.cjs.compiled', { force: true });
+  const usual = ['flow', 'trains/kestrel-three-speed.train.yaml', '--range', 'L', '--gear', '1'];
+  const compile = ['scripts/compile.cjs', 'dist/command.cjs.compiled', ...usual];
+  execFileSync(process.execPath, compile, { stdio: 'inherit' });
 }
 
 async function buildLibrary() {
@@ -68,21 +71,12 @@ async function buildLibrary() {
   execFileSync(process.execPath, tsc, { stdio: 'inherit' });
 }
 
-function place(file, text) {
-  const command = path.basename(file) === 'cli.js';
-  const whole = command && !text.startsWith('#!') ? `#!/usr/bin/env node\n${text}` : text;
+// Each file is put there by a rename: whoever runs meanwhile reads whole files.
+function place(file, text, mode = 0o644) {
   const draft = `${file}.${process.pid}`;
   fs.mkdirSync(path.dirname(file), { recursive: true });
-  fs.writeFileSync(draft, whole);
-  if (command) fs.chmodSync(draft, 0o755);
+  fs.writeFileSync(draft, text, { mode });
   fs.renameSync(draft, file);
-}
-
-function removeOthers(folder, kept) {
-  if (!fs.existsSync(folder)) return;
-  for (const name of fs.readdirSync(folder)) {
-    if (!kept.has(name)) fs.rmSync(path.join(folder, name));
-  }
 }
 
 // The licences of the packages that are inside the command, as they ask.
@@ -97,8 +91,4 @@ function licence(folder) {
   const file = fs.readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
   const text = file ? fs.readFileSync(path.join(folder, file), 'utf8') : '';
   return `${name} ${version} (${license})\n\n${text}`;
-}
-
-function depth(file) {
-  return file.split(path.sep).length;
 }

@@ -1,6 +1,6 @@
 #!/bin/sh
 # prepare.sh modules: installs the packages that package-lock.json names, if they are not there.
-# prepare.sh command: that, and builds dist/cli.js.
+# prepare.sh command: that, and builds dist/cli.cjs.
 # Says what it does on standard error. Any number of these may run at once: one works, the rest
 # wait, and then find the work done.
 set -u
@@ -57,8 +57,8 @@ install_modules() {
 }
 
 build_command() {
-  [ -f dist/cli.js ] && [ -f "$stamp" ] && [ "$(cat "$stamp")" = "$(command -v node)" ] &&
-    [ -z "$(find src package.json package-lock.json tsconfig.json scripts/build.mjs \
+  [ -f dist/cli.cjs ] && [ -f "$stamp" ] && [ "$(cat "$stamp")" = "$(command -v node)" ] &&
+    [ -z "$(find src package.json package-lock.json tsconfig.json scripts \
       -newer "$stamp")" ] && return
   say 'building the command'
   mkdir -p dist

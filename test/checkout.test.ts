@@ -48,7 +48,7 @@ afterEach(() => fs.rmSync(place, { recursive: true, force: true }));
 const NODE = `
 case $1 in
   --version) echo v20.19.0 ;;
-  scripts/build.mjs) echo "build $2"; echo built >dist/cli.js ;;
+  scripts/build.mjs) echo "build $2"; echo built >dist/cli.cjs ;;
   *) echo "answer $# $2" ;;
 esac`;
 
@@ -113,7 +113,7 @@ describe('./holdturn', () => {
   });
 
   it('does not answer from a build that failed, and tries it again', () => {
-    tool('node', NODE.replace('echo built >dist/cli.js', 'exit 1'));
+    tool('node', NODE.replace('echo built >dist/cli.cjs', 'exit 1'));
     expect(run()).toMatchObject({ code: 3, out: '', err: expect.stringMatching(/build failed/) });
     tool('node', NODE);
     expect(run().err).toBe('holdturn: building the command\nbuild command\n');
