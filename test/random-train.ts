@@ -189,7 +189,9 @@ function sharing(dice: Dice, name: string, owner: GearSet): Made {
   const base = { kind: 'sharing', name, shares } as const;
   const sun = dice.whole(20, 44);
   const ring = dice.whole(70, 99);
-  const pairs = dice.chance(0.4) ? { pairs: 3 } : {};
+  // One inner planet for each planet of the owner's.
+  const planets = 'planets' in owner ? owner.planets : 'pairs' in owner ? owner.pairs : undefined;
+  const pairs = dice.chance(0.4) ? { pairs: planets ?? 3 } : {};
   switch (dice.whole(1, 3)) {
     case 1:
       return { set: { ...base, sun, ...pairs }, parts: ['sun'] };
