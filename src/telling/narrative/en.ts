@@ -128,6 +128,14 @@ export const en = {
     'no room inside: a wheel of {inner} teeth in a ring gear of {outer}, in {name}; count them again',
   'problem.and more':
     '{count, plural, one {and one more like these} other {and {count} more like these}}',
+  'problem.member carries nothing':
+    'idle member: {name} touches only {touched}, so it can carry no load; join it, or give it a device',
+  'problem.device does nothing':
+    'idle device: {name} joins members that cannot turn against each other anyway; look at its names',
+  'problem.device never applied': 'idle device: {name} is applied in no gear; add it to one',
+  'problem.gear is neutral': 'neutral gear: {name} drives nothing; look at what it applies',
+  'problem.gear ties up': 'tied-up gear: {name} lets nothing turn; look at what it applies',
+  'problem.neutral drives': 'driving neutral: {name} drives the output; look at what it applies',
   'problem.lonely name': 'lonely name: {name} stands nowhere else; did you mean {near}?',
   'problem.one body':
     'idle device: {name} joins {a} to {b}, which are one piece, so it can do nothing; name another member',
@@ -143,32 +151,13 @@ export const en = {
   braking:
     '{state, select, driving {{braking, select, yes {yes} other {no}}} neutral {no} other {tied up}}',
   'on.nothing': 'nothing',
-  'head.device': 'device',
-  'head.kind': 'kind',
-  'head.state': 'state',
-  'head.slip': 'slip',
-  'head.torque': 'torque',
-  'head.member': 'member',
-  'head.speed': 'speed',
-  'head.pin': 'on its pin',
-  'head.set': 'set',
-  'head.power': 'power in',
-  'head.wheel': 'wheel',
-  'head.meshing': 'meshes with',
-  'head.gear': 'gear',
-  'head.on': 'on',
-  'head.ratio': 'ratio',
-  'head.holding': 'holding',
-  'head.braking': 'engine braking',
-  'head.coast': 'on the over-run',
-  'head.step': 'from > to',
-  'head.release': 'let go',
-  'head.apply': 'take',
-  'head.both': 'both on',
-  'head.neither': 'both off',
-  'head.turns': 'turns',
-  'head.part': 'part',
-  'head.hand torque': 'torque',
+  head: `{head, select,
+    device {device} kind {kind} state {state} slip {slip} torque {torque} member {member}
+    speed {speed} pin {on its pin} set {set} power {power in} wheel {wheel} meshing {meshes with}
+    gear {gear} on {on} ratio {ratio} holding {holding} braking {engine braking}
+    coast {on the over-run} step {from > to} release {let go} apply {take} both {both on}
+    neither {both off} turns {turns} part {part}
+    other {}}`,
   severity: '{severity, select, error {error} other {warning}}',
   'check.summary':
     '{errors, plural, =0 {{warnings, plural, =0 {{file} is a train: nothing wrong found.} one {{file} is a train: one warning.} other {{file} is a train: {warnings} warnings.}}} one {{file} is not a train yet: one error, {warnings, plural, one {one warning} other {{warnings} warnings}}.} other {{file} is not a train yet: {errors} errors, {warnings, plural, one {one warning} other {{warnings} warnings}}.}}',

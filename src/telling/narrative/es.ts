@@ -126,6 +126,14 @@ export const es: Messages = {
     'no cabe dentro: una rueda de {inner} dientes en una corona de {outer}, en {name}; cuente otra vez',
   'problem.and more':
     '{count, plural, one {y uno más como estos} other {y {count} más como estos}}',
+  'problem.member carries nothing':
+    'miembro inútil: {name} solo toca {touched} y no puede llevar carga; únalo, o dele un elemento',
+  'problem.device does nothing':
+    'elemento inútil: {name} une miembros que de todos modos no giran entre sí; mire sus nombres',
+  'problem.device never applied': 'elemento inútil: ninguna marcha aplica {name}; añádalo a una',
+  'problem.gear is neutral': 'marcha en punto muerto: {name} no mueve nada; mire qué aplica',
+  'problem.gear ties up': 'marcha bloqueada: {name} no deja girar nada; mire qué aplica',
+  'problem.neutral drives': 'punto muerto que transmite: {name} mueve la salida; mire qué aplica',
   'problem.lonely name': 'nombre suelto: {name} no está en ningún otro lugar; ¿quiso decir {near}?',
   'problem.one body':
     'elemento inútil: {name} une {a} con {b}, que son una sola pieza; nombre otro miembro',
@@ -140,32 +148,13 @@ export const es: Messages = {
   braking:
     '{state, select, driving {{braking, select, yes {sí} other {no}}} neutral {no} other {bloqueado}}',
   'on.nothing': 'nada',
-  'head.device': 'elemento',
-  'head.kind': 'tipo',
-  'head.state': 'estado',
-  'head.slip': 'deslizamiento',
-  'head.torque': 'par',
-  'head.member': 'miembro',
-  'head.speed': 'velocidad',
-  'head.pin': 'sobre su eje',
-  'head.set': 'juego',
-  'head.power': 'potencia que entra',
-  'head.wheel': 'rueda',
-  'head.meshing': 'engrana con',
-  'head.gear': 'marcha',
-  'head.on': 'aplicados',
-  'head.ratio': 'relación',
-  'head.holding': 'retiene',
-  'head.braking': 'freno motor',
-  'head.coast': 'en retención',
-  'head.step': 'de > a',
-  'head.release': 'suelta',
-  'head.apply': 'aplica',
-  'head.both': 'ambos puestos',
-  'head.neither': 'ambos sueltos',
-  'head.turns': 'vueltas',
-  'head.part': 'pieza',
-  'head.hand torque': 'par',
+  head: `{head, select,
+    device {elemento} kind {tipo} state {estado} slip {deslizamiento} torque {par}
+    member {miembro} speed {velocidad} pin {sobre su eje} set {juego} power {potencia que entra}
+    wheel {rueda} meshing {engrana con} gear {marcha} on {aplicados} ratio {relación}
+    holding {retiene} braking {freno motor} coast {en retención} step {de > a} release {suelta}
+    apply {aplica} both {ambos puestos} neither {ambos sueltos} turns {vueltas} part {pieza}
+    other {}}`,
   severity: '{severity, select, error {error} other {aviso}}',
   'check.summary':
     '{errors, plural, =0 {{warnings, plural, =0 {{file} es un tren: sin faltas.} one {{file} es un tren: un aviso.} other {{file} es un tren: {warnings} avisos.}}} one {{file} aún no es un tren: un error, {warnings, plural, one {un aviso} other {{warnings} avisos}}.} other {{file} aún no es un tren: {errors} errores, {warnings, plural, one {un aviso} other {{warnings} avisos}}.}}',

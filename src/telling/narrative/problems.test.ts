@@ -1,12 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import type { Warning } from '../../engine/check/index.ts';
 import type { Problem } from '../../engine/trainfile/index.ts';
 import { problemText } from './problems.ts';
 
-type Kind = Problem['problem'];
-type Finding<K extends Kind> = Omit<
-  Extract<Problem, { problem: K }>,
-  'problem' | 'severity' | 'place'
->;
+type Any = Problem | Warning;
+type Kind = Any['problem'];
+type Finding<K extends Kind> = Omit<Extract<Any, { problem: K }>, 'problem' | 'severity' | 'place'>;
 
 // Every problem with its words: a new kind fails to compile until it stands here.
 const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[] } = {
@@ -188,6 +187,30 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [{ count: 1 }, 'and one more like these'],
     [{ count: 7 }, 'and 7 more like these'],
   ],
+  'member carries nothing': [
+    [
+      { member: 'rear.ring', touched: 'rear' },
+      'idle member: rear.ring touches only rear, so it can carry no load; join it, or give it a device',
+    ],
+  ],
+  'device does nothing': [
+    [
+      { device: 'd' },
+      'idle device: d joins members that cannot turn against each other anyway; look at its names',
+    ],
+  ],
+  'device never applied': [
+    [{ device: 'd' }, 'idle device: d is applied in no gear; add it to one'],
+  ],
+  'gear is neutral': [
+    [{ range: 'D', gear: '2' }, 'neutral gear: D 2 drives nothing; look at what it applies'],
+  ],
+  'gear ties up': [
+    [{ range: 'D', gear: '2' }, 'tied-up gear: D 2 lets nothing turn; look at what it applies'],
+  ],
+  'neutral drives': [
+    [{ range: 'N', gear: 'N' }, 'driving neutral: N N drives the output; look at what it applies'],
+  ],
   'lonely name': [
     [
       { name: 'sun shel', near: 'sun shell' },
@@ -255,7 +278,7 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
 const CASES = Object.entries(WORDED).flatMap(([problem, cases]) =>
   (cases as readonly (readonly [object, string])[]).map(([finding, words]) => {
     const place = { line: 1, column: 1, length: 1 };
-    return [words, { problem, severity: 'error', place, ...finding } as Problem] as const;
+    return [words, { problem, severity: 'error', place, ...finding } as Any] as const;
   }),
 );
 

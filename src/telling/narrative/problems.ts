@@ -1,3 +1,4 @@
+import type { Warning } from '../../engine/check/index.ts';
 import type { Problem } from '../../engine/trainfile/index.ts';
 import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
 
@@ -5,11 +6,11 @@ import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
  * What is wrong with a train file, without its place: what, the name, and the way out. One
  * line; names stand as they are spelt in the file.
  */
-export function problemText(problem: Problem, language: Language = 'en'): string {
+export function problemText(problem: Problem | Warning, language: Language = 'en'): string {
   return word(problem, voiceOf(language));
 }
 
-function word(p: Problem, voice: Voice): string {
+function word(p: Problem | Warning, voice: Voice): string {
   const near = (name: string | undefined) => ({
     has: name === undefined ? 'no' : 'yes',
     near: visible(name ?? ''),
@@ -145,6 +146,17 @@ function word(p: Problem, voice: Voice): string {
       const [outer, inner] = p.teeth;
       return voice.say('problem.no room inside', { name: visible(p.within), inner, outer });
     }
+    case 'member carries nothing': {
+      const names = { name: visible(p.member), touched: visible(p.touched) };
+      return voice.say('problem.member carries nothing', names);
+    }
+    case 'device does nothing':
+    case 'device never applied':
+      return voice.say(`problem.${p.problem}`, { name: visible(p.device) });
+    case 'gear is neutral':
+    case 'gear ties up':
+    case 'neutral drives':
+      return voice.say(`problem.${p.problem}`, { name: visible(`${p.range} ${p.gear}`) });
     case 'lonely name':
       return voice.say('problem.lonely name', { name: visible(p.name), near: visible(p.near) });
     case 'one body': {

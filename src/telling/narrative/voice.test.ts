@@ -52,6 +52,26 @@ describe('every language', () => {
   });
 });
 
+// The words of a message that only chooses between them.
+function choices(message: string): string[] {
+  const [select] = parse(message);
+  return select?.type === TYPE.select ? Object.keys(select.options) : [];
+}
+
+it('has the same choices of column heads, engine words and problems in every language', () => {
+  for (const [, messages] of OTHERS) {
+    for (const id of [
+      'head',
+      'expected',
+      'problem.syntax',
+      'problem.refused',
+      'spacing',
+    ] as const) {
+      expect(choices(messages[id])).toEqual(choices(en[id]));
+    }
+  }
+});
+
 describe('a voice', () => {
   const [english, spanish] = [voiceOf('en'), voiceOf('es')];
 

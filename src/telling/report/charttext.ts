@@ -3,19 +3,14 @@ import { compare, type Rational, signOf } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { type MessageId, visible, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph, section } from './page.ts';
-import { type Cell, table } from './table.ts';
+import { type Cell, type Head, table } from './table.ts';
 
 /** The chart by what it is for; with `all`, every combination, a line each, in binary order. */
 export function chartText(train: Train, chart: Chart, all: boolean, page: Page): string {
   const voice = voiceOf(page.language);
   const count = (state: ChartGear['drive']) => chart.gears.filter((g) => g.drive === state).length;
-  const put = (
-    head: MessageId,
-    heads: readonly MessageId[],
-    rows: readonly (readonly Cell[])[],
-  ) => {
-    const columns = heads.map((id) => ({ head: voice.say(id) }));
-    return section(voice.say(head), rows.length === 0 ? [] : table(columns, rows, page), page);
+  const put = (head: MessageId, heads: readonly Head[], rows: readonly (readonly Cell[])[]) => {
+    return section(voice.say(head), rows.length === 0 ? [] : table(heads, rows, page), page);
   };
   const row = (gear: ChartGear): Cell[] => [
     gear.on.length === 0 ? voice.say('on.nothing') : gear.on.join(' + '),
@@ -23,7 +18,7 @@ export function chartText(train: Train, chart: Chart, all: boolean, page: Page):
     voice.say('coast', { state: gear.coast }),
   ];
   const named = (gear: ChartGear): Cell[] => [gear.named.join(', '), ...row(gear)];
-  const columns = ['head.on', 'head.ratio', 'head.coast'] as const;
+  const columns = ['on', 'ratio', 'coast'] as const;
   const unnamed = chart.gears.filter((gear) => gear.drive === 'driving' && gear.named.length === 0);
   const title = voice.say('chart.title', {
     train: visible(train.name),
@@ -39,16 +34,12 @@ export function chartText(train: Train, chart: Chart, all: boolean, page: Page):
     ...others.flatMap((line) => paragraph(line, page)),
     ...(all
       ? [
-          ...put(
-            'chart.all',
-            ['head.on', 'head.gear', 'head.ratio', 'head.coast'],
-            everyRow(chart, row),
-          ),
+          ...put('chart.all', ['on', 'gear', 'ratio', 'coast'], everyRow(chart, row)),
           '',
           ...legend(chart, page),
         ]
       : [
-          ...put('chart.named', ['head.gear', ...columns], inFileOrder(train, chart).map(named)),
+          ...put('chart.named', ['gear', ...columns], inFileOrder(train, chart).map(named)),
           ...put('chart.unnamed', columns, unnamed.toSorted(byRatio).map(row)),
           ...put(
             'chart.steps',
@@ -77,13 +68,7 @@ function letter(device: number): string {
   return String.fromCodePoint(65 + device);
 }
 
-const STEP_HEADS = [
-  'head.step',
-  'head.release',
-  'head.apply',
-  'head.both',
-  'head.neither',
-] as const;
+const STEP_HEADS = ['step', 'release', 'apply', 'both', 'neither'] as const;
 
 function stepRow(step: Step, chart: Chart, page: Page): Cell[] {
   const voice = voiceOf(page.language);

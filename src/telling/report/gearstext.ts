@@ -25,9 +25,7 @@ export function gearsText(train: Train, gears: readonly NamedFlow[], page: Page)
       voice.say('braking', { state: coast.state, braking: coast.engineBraking ? 'yes' : 'no' }),
     ];
   });
-  const heads = (
-    ['head.gear', 'head.on', 'head.ratio', 'head.holding', 'head.braking'] as const
-  ).map((id) => ({ head: voice.say(id) }));
+  const heads = ['gear', 'on', 'ratio', 'holding', 'braking'] as const;
   return [
     ...paragraph(visible(train.name), page).map(page.ink.strong),
     '',

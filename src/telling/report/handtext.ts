@@ -13,9 +13,7 @@ export function handText(train: Train, answers: readonly HandAnswer[], page: Pag
     ...paragraph(visible(train.name), page).map(page.ink.strong),
     ...answers.flatMap((answer) => {
       const rows = answer.turns ? bodyRows(train, answer.moves) : [...answer.torques];
-      const heads = answer.turns
-        ? [voice.say('head.member'), voice.say('head.turns')]
-        : [voice.say('head.part'), voice.say('head.hand torque')];
+      const heads = answer.turns ? (['member', 'turns'] as const) : (['part', 'torque'] as const);
       const cells = rows.map(([name, quantity]) => [name, numberCell(quantity, voice)]);
       return [
         ...section(
@@ -24,13 +22,7 @@ export function handText(train: Train, answers: readonly HandAnswer[], page: Pag
           page,
         ),
         '',
-        ...(rows.length === 0
-          ? []
-          : table(
-              heads.map((head) => ({ head })),
-              cells,
-              page,
-            )),
+        ...(rows.length === 0 ? [] : table(heads, cells, page)),
       ];
     }),
     '',

@@ -4,10 +4,11 @@ import { visible, type Voice, voiceOf } from '../narrative/index.ts';
 import { width, wrap } from './lines.ts';
 import type { Page } from './page.ts';
 
-export interface Column {
-  readonly head: string;
-  readonly ink?: (text: string) => string;
-}
+/** The heads of columns that the languages have words for. */
+export type Head =
+  | ('device' | 'kind' | 'state' | 'slip' | 'torque' | 'member' | 'speed' | 'pin' | 'set' | 'power')
+  | ('wheel' | 'meshing' | 'gear' | 'on' | 'ratio' | 'holding' | 'braking' | 'coast' | 'step')
+  | ('release' | 'apply' | 'both' | 'neither' | 'turns' | 'part');
 
 /** A text, or a number whose fraction and decimal stand under those of its neighbours. */
 export type Cell = string | Rational;
@@ -17,7 +18,7 @@ export type Cell = string | Rational;
  * wrap, so that no name is ever cut.
  */
 export function table(
-  heads: readonly Column[],
+  heads: readonly Head[],
   rows: readonly (readonly Cell[])[],
   page: Page,
 ): string[] {
@@ -25,16 +26,12 @@ export function table(
   const columns = heads.map((head, i) => {
     const cells = rows.map((row) => row[i] ?? '');
     return made(
-      head,
+      voice.say('head', { head }),
       cells.map((cell) => (typeof cell === 'string' ? visible(cell) : cell)),
       voice,
     );
   });
   share(columns, page.columns - GAP.length * (columns.length - 1));
-  const dressed = (column: Made, text: string, row: number) => {
-    const dress = row === 0 ? page.ink.faint : column.ink;
-    return dress && text !== '' ? dress(text) : text;
-  };
   const lines = (row: number) => {
     const cells = columns.map((c) => {
       const text = c.cells[row] ?? '';
@@ -44,7 +41,8 @@ export function table(
     return Array.from({ length: height }, (_, line) => {
       const parts = columns.map((column, i) => {
         const text = cells[i]?.[line] ?? '';
-        return dressed(column, text, row) + ' '.repeat(Math.max(0, column.width - width(text)));
+        const dressed = row === 0 && text !== '' ? page.ink.faint(text) : text;
+        return dressed + ' '.repeat(Math.max(0, column.width - width(text)));
       });
       return parts.join(GAP).trimEnd();
     });
@@ -65,13 +63,12 @@ interface Made {
   readonly fixed: readonly boolean[]; // a number, which does not wrap
   readonly least: number;
   width: number;
-  readonly ink: ((text: string) => string) | undefined;
 }
 
-function made(head: Column, cells: readonly Cell[], voice: Voice): Made {
+function made(head: string, cells: readonly Cell[], voice: Voice): Made {
   const numbers = aligned(cells, voice);
   const texts = [
-    head.head,
+    head,
     ...cells.map((cell, i) => (typeof cell === 'string' ? cell : (numbers[i] ?? ''))),
   ];
   const fixed = [false, ...cells.map((cell) => typeof cell !== 'string')];
@@ -86,7 +83,6 @@ function made(head: Column, cells: readonly Cell[], voice: Voice): Made {
     fixed,
     least: Math.min(widest, Math.max(...least)),
     width: widest,
-    ink: head.ink,
   };
 }
 

@@ -1,9 +1,9 @@
 import type { Quantity, Working } from '../../engine/flow/index.ts';
 import { assemble, type Train } from '../../engine/train/index.ts';
-import { keyOf, type MessageId, voiceOf } from '../narrative/index.ts';
+import { keyOf, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph } from './page.ts';
 import { bodyRows } from './bodies.ts';
-import { type Cell, numberCell, table } from './table.ts';
+import { type Cell, type Head, numberCell, table } from './table.ts';
 
 /**
  * One end driving the other, as tables: devices, members and their planets, what each set
@@ -19,9 +19,8 @@ export function workTables(
   const barred = end === 'coast' && working.state === 'tied up';
   const unit = end === 'given' ? end : barred ? 'output' : 'input';
   const number = (quantity: Quantity) => numberCell(quantity, voice);
-  const put = (heads: readonly MessageId[], rows: readonly (readonly Cell[])[]) => {
-    const columns = heads.map((id) => ({ head: voice.say(id) }));
-    return rows.length === 0 ? [] : [...table(columns, rows, page), ''];
+  const put = (heads: readonly Head[], rows: readonly (readonly Cell[])[]) => {
+    return rows.length === 0 ? [] : [...table(heads, rows, page), ''];
   };
   const kinds = new Map(train.devices.map((device) => [device.name, device.kind]));
   const devices = [...working.devices].map(([name, { state, slip, torque }]) => {
@@ -39,10 +38,10 @@ export function workTables(
   });
   const meshes = working.meshes.map(({ a, b, onA, onB }) => [a, number(onA), b, number(onB)]);
   return [
-    ...put(['head.device', 'head.kind', 'head.state', 'head.slip', 'head.torque'], devices),
-    ...put(['head.member', 'head.speed', 'head.pin'], speedRows(working, train, number)),
-    ...put(['head.set', 'head.member', 'head.torque', 'head.power'], branches),
-    ...(all ? put(['head.wheel', 'head.torque', 'head.meshing', 'head.torque'], meshes) : []),
+    ...put(['device', 'kind', 'state', 'slip', 'torque'], devices),
+    ...put(['member', 'speed', 'pin'], speedRows(working, train, number)),
+    ...put(['set', 'member', 'torque', 'power'], branches),
+    ...(all ? put(['wheel', 'torque', 'meshing', 'torque'], meshes) : []),
     ...paragraph(voice.say('flow.legend', { end, unit }), page).map(page.ink.faint),
   ];
 }
