@@ -1,60 +1,25 @@
 import { assemble } from './body.ts';
-import type { BevelSet, GearSet, PairSet, PlainSet, SharingSet, SteppedSet, WheelSet } from './gearset.ts';
-import { ownerOf, planetTeeth } from './mesh.ts';
+import type {
+  BevelSet,
+  GearSet,
+  PairSet,
+  PlainSet,
+  SharingSet,
+  SteppedSet,
+  WheelSet,
+} from './gearset.ts';
+import { planetTeeth } from './gearing.ts';
+import { ownerOf } from './sharing.ts';
+import {
+  ALLOWANCE,
+  beside,
+  divisor,
+  type GeometryFinding,
+  ringFit,
+  spacing,
+  touching,
+} from './fit.ts';
 import type { GearPair, Train } from './train.ts';
-
-/**
- * Why a set cannot be put together as counted. Distances and gaps are in half modules, so that
- * a wheel's pitch radius is its teeth; all wheels of a set are taken to have one module.
- */
-export type GeometryFinding =
-  /**
-   * The ring's teeth do not close the chain from the sun over the planets. Profile shift lets a
-   * ring differ from `fits` by `allowance` teeth, which is already granted.
-   */
-  | {
-      readonly problem: 'ring does not fit';
-      readonly set: string;
-      readonly ring: number;
-      /** The teeth that would fit: one number but for meshed pairs; null is no limit. */
-      readonly fits: { readonly from: number; readonly to: number | null };
-      readonly allowance: 1;
-    }
-  /** `sum` must divide by the number of planets (pairs, pinions); `counts` are some that do. */
-  | {
-      readonly problem: 'planets not evenly spaced';
-      readonly set: string;
-      readonly planets: number;
-      readonly sum: number;
-      readonly by: SpacingRule;
-      readonly counts: readonly number[];
-    }
-  /** The tips of neighbouring planets meet: they overlap by `overlap`; at most `most` clear. */
-  | {
-      readonly problem: 'planets touch';
-      readonly set: string;
-      readonly planets: number;
-      readonly teeth: number;
-      readonly overlap: number;
-      readonly most: number;
-    }
-  /** A planet's meshes ask for distances from the main axis that differ by over 2 · allowance. */
-  | {
-      readonly problem: 'centre distances differ';
-      readonly set: string;
-      readonly wheel: string;
-      readonly distances: readonly { readonly with: string; readonly distance: number }[];
-      readonly allowance: 1;
-    }
-  /** An internal mesh needs a ring gear with more teeth than the wheel inside it. */
-  | { readonly problem: 'no room inside'; readonly within: string; readonly teeth: readonly [number, number] };
-
-/** What the sum that must divide is made of. */
-export type SpacingRule =
-  | 'sun + ring'
-  | 'ring - sun'
-  | 'sun · second step + ring · first step'
-  | 'sides';
 
 /** Everything that is wrong with the teeth of a train's sets and gear pairs, in their order. */
 export function geometryOf(train: Train): GeometryFinding[] {
@@ -81,9 +46,6 @@ function setGeometry(train: Train, set: GearSet): GeometryFinding[] {
   }
 }
 
-// Profile shift can take up about one tooth.
-const ALLOWANCE = 1;
-
 // Conditions 1 to 3 for a plain set (ring = sun + 2·planet; (sun + ring)/N whole;
 // planet + 2 < (sun + planet)·sin(180°/N)): stock-gear technical handbook, section 13.3.1,
 // equations 13-5, 13-7 and 13-9.
@@ -106,8 +68,16 @@ function pairedGeometry({ name, sun, ring, pairs, inner, outer }: PairSet): Geom
     return ring - sun < 2 ? [...even, ...ringFit(name, ring, sun + 2, null)] : even;
   }
   // The tips of neither planet may reach the wheel that it does not mesh.
-  const fit = ringFit(name, ring, sun + 2 * Math.max(inner, outer) + 4, sun + 2 * inner + 2 * outer);
-  return [...even, ...(fit.length > 0 ? fit : pairNeighbours(name, pairs, sun, inner, outer, ring))];
+  const fit = ringFit(
+    name,
+    ring,
+    sun + 2 * Math.max(inner, outer) + 4,
+    sun + 2 * inner + 2 * outer,
+  );
+  return [
+    ...even,
+    ...(fit.length > 0 ? fit : pairNeighbours(name, pairs, sun, inner, outer, ring)),
+  ];
 }
 
 // Inner beside inner, outer beside outer, and outer beside the next pair's inner: the angle at
@@ -147,7 +117,12 @@ function steppedGeometry({ name, sun, ring, steps, planets }: SteppedSet): Geome
   return [
     ...ringFit(name, ring, sun + first + second),
     ...steppedSpacing(name, planets, sun, ring, steps),
-    ...touching(name, planets, Math.max(first, second), beside(Math.max(first, second), sun + first)),
+    ...touching(
+      name,
+      planets,
+      Math.max(first, second),
+      beside(Math.max(first, second), sun + first),
+    ),
   ];
 }
 
@@ -159,7 +134,13 @@ function steppedSpacing(
   [first, second]: readonly [number, number],
 ): GeometryFinding[] {
   const sum = sun * second + ring * first;
-  return spacing(name, planets, sum, divisor(first, second), 'sun · second step + ring · first step');
+  return spacing(
+    name,
+    planets,
+    sum,
+    divisor(first, second),
+    'sun · second step + ring · first step',
+  );
 }
 
 // The wheels of a sharing set sit on planets whose place the owner has settled.
@@ -172,7 +153,8 @@ function sharingGeometry(train: Train, set: SharingSet): GeometryFinding[] {
   // Whether the path from this sun to this ring passes one planet or a pair.
   const paired = set.sun === undefined ? owner.kind === 'pair' : set.pairs !== undefined;
   if (paired) {
-    const outer = owner.kind === 'pair' ? owner.outer : owner.kind === 'plain' ? planetTeeth(owner) : undefined;
+    const outer =
+      owner.kind === 'pair' ? owner.outer : owner.kind === 'plain' ? planetTeeth(owner) : undefined;
     const inner = set.sun === undefined && owner.kind === 'pair' ? owner.inner : set.inner;
     const count = set.pairs ?? planets;
     if (count === undefined || owner.kind === 'stepped') return [];
@@ -195,7 +177,9 @@ function sharingGeometry(train: Train, set: SharingSet): GeometryFinding[] {
   return [
     ...ringFit(set.name, ring, sun + 2 * known),
     ...spacing(set.name, planets, sun + ring, 1, 'sun + ring'),
-    ...(owner.kind === 'pair' ? touching(set.name, planets, known, beside(known, sun + known)) : []),
+    ...(owner.kind === 'pair'
+      ? touching(set.name, planets, known, beside(known, sun + known))
+      : []),
   ];
 }
 
@@ -208,7 +192,8 @@ function wheelGeometry(train: Train, set: WheelSet): GeometryFinding[] {
   const pins = new Map<number | undefined, { wheel: string; with: string; distance: number }[]>();
   for (const { a, b, internal } of set.meshes) {
     const teeth = [set.wheels.get(a) ?? 1, set.wheels.get(b) ?? 1] as const;
-    if (internal && teeth[0] === teeth[1]) found.push({ problem: 'no room inside', within: set.name, teeth });
+    if (internal && teeth[0] === teeth[1])
+      found.push({ problem: 'no room inside', within: set.name, teeth });
     const [planet, other] = set.carried.includes(a) ? [a, b] : [b, a];
     if (set.carried.includes(other)) continue;
     const distance = internal ? Math.abs(teeth[0] - teeth[1]) : teeth[0] + teeth[1];
@@ -220,7 +205,13 @@ function wheelGeometry(train: Train, set: WheelSet): GeometryFinding[] {
     if (Math.max(...all) - Math.min(...all) <= 2 * ALLOWANCE) continue;
     const distances = meshes.map(({ with: other, distance }) => ({ with: other, distance }));
     const wheel = meshes[0]?.wheel ?? '';
-    found.push({ problem: 'centre distances differ', set: set.name, wheel, distances, allowance: ALLOWANCE });
+    found.push({
+      problem: 'centre distances differ',
+      set: set.name,
+      wheel,
+      distances,
+      allowance: ALLOWANCE,
+    });
   }
   return found;
 }
@@ -233,51 +224,4 @@ function bevelGeometry({ name, sides, pinions }: BevelSet): GeometryFinding[] {
 function pairGeometry({ name, driver, driven, kind }: GearPair): GeometryFinding[] {
   if (kind !== 'internal' || driver.teeth !== driven.teeth) return [];
   return [{ problem: 'no room inside', within: name, teeth: [driver.teeth, driven.teeth] }];
-}
-
-function ringFit(
-  set: string,
-  ring: number,
-  from: number,
-  to: number | null = from,
-): GeometryFinding[] {
-  if (ring >= from - ALLOWANCE && ring <= (to ?? ring) + ALLOWANCE) return [];
-  return [{ problem: 'ring does not fit', set, ring, fits: { from, to }, allowance: ALLOWANCE }];
-}
-
-function spacing(
-  set: string,
-  planets: number | undefined,
-  sum: number,
-  unit: number,
-  by: SpacingRule,
-): GeometryFinding[] {
-  const even = (count: number) => sum % (count * unit) === 0;
-  if (planets === undefined || even(planets)) return [];
-  const counts = [2, 3, 4, 5, 6, 7, 8].filter(even);
-  return [{ problem: 'planets not evenly spaced', set, planets, sum, by, counts }];
-}
-
-// Neighbours' centres are 2·radius·sin(180°/N) apart, and each reaches teeth + 2 (a full
-// addendum).
-function beside(teeth: number, radius: number): (count: number) => number {
-  return (count) => 2 * radius * Math.sin(Math.PI / count) - 2 * (teeth + 2);
-}
-
-// A sine is never trusted to the last digit: a gap under a millionth is none.
-function touching(
-  set: string,
-  planets: number | undefined,
-  teeth: number,
-  gap: (count: number) => number,
-): GeometryFinding[] {
-  const touch = (count: number) => count > 1 && gap(count) < 1e-6;
-  if (planets === undefined || !touch(planets)) return [];
-  let most = planets - 1;
-  while (touch(most)) most -= 1;
-  return [{ problem: 'planets touch', set, planets, teeth, overlap: -gap(planets), most }];
-}
-
-function divisor(a: number, b: number): number {
-  return b === 0 ? a : divisor(b, a % b);
 }

@@ -1,5 +1,8 @@
 export { type Assembly, assemble, type Body } from './body.ts';
 export type * from './gearset.ts';
-export { geometryOf, type GeometryFinding, type SpacingRule } from './geometry.ts';
-export { companyOf, type Gearing, type Mesh, ownerOf, type Planet, planetTeeth, setGearing } from './mesh.ts';
+export type { GeometryFinding, SpacingRule } from './fit.ts';
+export { geometryOf } from './geometry.ts';
+export { planetTeeth, setGearing } from './gearing.ts';
+export type { Gearing, Mesh, Planet } from './mesh.ts';
+export { companyOf, ownerOf } from './sharing.ts';
 export * from './train.ts';

@@ -33,7 +33,11 @@ function gearSet(name: string, entry: SetEntry): GearSet {
   if ('steps' in entry) return { kind: 'stepped', name, ...entry };
   if ('pairs' in entry) return { kind: 'pair', name, ...entry };
   if ('wheels' in entry) {
-    const meshes = entry.meshes.map(([a, b, internal]) => ({ a, b, internal: internal !== undefined }));
+    const meshes = entry.meshes.map(([a, b, internal]) => ({
+      a,
+      b,
+      internal: internal !== undefined,
+    }));
     // The walk makes a map of what the definitions call a record.
     const wheels = entry.wheels as unknown as ReadonlyMap<string, number>;
     return { kind: 'wheels', name, wheels, carried: entry.carried, meshes };
@@ -51,7 +55,8 @@ function gearPair(name: string, { driver, driven, kind }: PairEntry): GearPair {
 }
 
 function device(name: string, entry: DeviceEntry): Device {
-  if ('clutch' in entry) return { kind: 'clutch', name, first: entry.clutch[0], second: entry.clutch[1] };
+  if ('clutch' in entry)
+    return { kind: 'clutch', name, first: entry.clutch[0], second: entry.clutch[1] };
   if ('brake' in entry) return { kind: 'brake', name, first: entry.brake, second: CASE };
   if ('band' in entry) return { kind: 'band', name, first: entry.band, second: CASE };
   const [first, second] = entry['one-way'];

@@ -14,7 +14,10 @@ export function dataOf(node: Node, names: ReadonlyMap<number, string> = new Map(
     case 'section':
       if (node.entries.length === 0) return null;
       return new Map(
-        node.entries.map(({ key, keyAt, value }) => [names.get(keyAt.from) ?? key, dataOf(value, names)]),
+        node.entries.map(({ key, keyAt, value }) => [
+          names.get(keyAt.from) ?? key,
+          dataOf(value, names),
+        ]),
       );
   }
 }
@@ -31,7 +34,8 @@ export function withEntry(data: Data, path: readonly string[], value: Value): Da
   const [key, ...rest] = path;
   if (key === undefined) return plain(value);
   if (Array.isArray(data)) {
-    const inner = data[Number(key)] === undefined ? undefined : withEntry(data[Number(key)], rest, value);
+    const inner =
+      data[Number(key)] === undefined ? undefined : withEntry(data[Number(key)], rest, value);
     return inner === undefined ? undefined : data.with(Number(key), inner);
   }
   const entries = data === null ? new Map<string, Data>() : data;

@@ -1,29 +1,28 @@
 import * as v from 'valibot';
+import {
+  APPLIED_DEVICE,
+  CARRIED_WHEEL,
+  DEVICE_NAME,
+  GEAR_NAME,
+  JOIN_NAME,
+  MEMBER,
+  MESHED_WHEEL,
+  PAIR_NAME,
+  RANGE_NAME,
+  SET_NAME,
+  SHARED_SET,
+  WHEEL_NAME,
+} from './name.ts';
 import type { Expected } from './problem.ts';
 
 // The train file, defined once: the reader walks these definitions and the JSON Schema is
 // made from them. The message of a definition is what was expected (`Expected`).
 const or = (what: Expected) => what;
 
-// A part of a name: any script, no comma, colon or dot, no control or half character, no
-// blank at either end, at most 80 characters.
-const WORD = String.raw`(?!\s)[^,:.\p{Cc}\p{Cs}\p{Zl}\p{Zp}]{1,80}(?<!\s)`;
-const name = (description: string) =>
-  v.pipe(
-    v.string(or('name')),
-    v.regex(new RegExp(`^${WORD}$`, 'u'), or('name')),
-    v.description(description),
-  );
-const member = (description: string) =>
-  v.pipe(
-    v.string(or('member')),
-    v.regex(new RegExp(`^${WORD}(\\.${WORD})?$`, 'u'), or('member')),
-    v.description(description),
-  );
 const text = (description: string) =>
   v.pipe(
     v.string(or('text')),
-    v.regex(/^[^\p{Cs}\0-\x08\x0b-\x1f\x7f]*$/u, or('text')),
+    v.regex(/^(?:[^\p{Cc}\p{Cs}]|[\t\n])*$/u, or('text')),
     v.description(description),
   );
 const whole = (what: Expected, most: number, description: string) =>
@@ -36,19 +35,6 @@ const whole = (what: Expected, most: number, description: string) =>
   );
 const teeth = (of: string) => whole('teeth', 1_000_000, `Teeth of ${of}: a whole number from 1.`);
 const count = (of: string) => whole('count', 100, `How many ${of}: a whole number from 1.`);
-
-export const MEMBER = member('A member: SET.part, `case`, the input, the output, or any name that you give it.');
-export const JOIN_NAME = member('The name of the one member that the listed members make.');
-export const SET_NAME = name('The name of a planetary set; its members are NAME.sun, NAME.ring, NAME.carrier.');
-export const PAIR_NAME = name('The name of a gear pair.');
-export const DEVICE_NAME = name('The name of a device.');
-export const RANGE_NAME = name('A position of the selector.');
-export const GEAR_NAME = name('A gear of this range.');
-export const WHEEL_NAME = name('The name of a wheel; the member is SET.wheel.');
-export const SHARED_SET = name('The set whose planets and carrier these wheels use.');
-export const APPLIED_DEVICE = name('A clutch, brake or band that is applied in this gear.');
-export const CARRIED_WHEEL = name('A wheel that turns on the carrier.');
-export const MESHED_WHEEL = name('A wheel of this set.');
 
 const PLAIN = v.pipe(
   v.strictObject(
@@ -82,13 +68,20 @@ const STEPPED = v.pipe(
       ring: teeth('the ring'),
       planets: v.exactOptional(count('planets')),
       steps: v.pipe(
-        v.strictTuple([teeth('the step that meshes the sun'), teeth('the step that meshes the ring')], or('two teeth')),
-        v.description('Teeth of the planet: the step that meshes the sun, the step that meshes the ring.'),
+        v.strictTuple(
+          [teeth('the step that meshes the sun'), teeth('the step that meshes the ring')],
+          or('two teeth'),
+        ),
+        v.description(
+          'Teeth of the planet: the step that meshes the sun, the step that meshes the ring.',
+        ),
       ),
     },
     or('set'),
   ),
-  v.description('Stepped planets: one body with two wheels; the sun meshes the first, the ring the second.'),
+  v.description(
+    'Stepped planets: one body with two wheels; the sun meshes the first, the ring the second.',
+  ),
 );
 export const SHARING = v.pipe(
   v.strictObject(
@@ -107,7 +100,10 @@ export const SHARING = v.pipe(
 const WHEELS = v.pipe(
   v.strictObject(
     {
-      wheels: v.pipe(v.record(WHEEL_NAME, teeth('the wheel'), or('section')), v.description('Every wheel and its teeth.')),
+      wheels: v.pipe(
+        v.record(WHEEL_NAME, teeth('the wheel'), or('section')),
+        v.description('Every wheel and its teeth.'),
+      ),
       carried: v.pipe(
         v.array(CARRIED_WHEEL, or('wheel names')),
         v.description('The wheels that turn on the carrier; the others turn about the main axis.'),
@@ -116,9 +112,15 @@ const WHEELS = v.pipe(
         v.array(
           v.union(
             [
-              v.pipe(v.strictTuple([MESHED_WHEEL, MESHED_WHEEL], or('mesh')), v.description('Two wheels in mesh.')),
               v.pipe(
-                v.strictTuple([MESHED_WHEEL, MESHED_WHEEL, v.literal('internal', or('internal'))], or('mesh')),
+                v.strictTuple([MESHED_WHEEL, MESHED_WHEEL], or('mesh')),
+                v.description('Two wheels in mesh.'),
+              ),
+              v.pipe(
+                v.strictTuple(
+                  [MESHED_WHEEL, MESHED_WHEEL, v.literal('internal', or('internal'))],
+                  or('mesh'),
+                ),
                 v.description('A planet in mesh with a ring gear.'),
               ),
             ],
@@ -126,7 +128,9 @@ const WHEELS = v.pipe(
           ),
           or('meshes'),
         ),
-        v.description('Which wheels mesh: [wheel, wheel], or with a ring gear [ring, planet, internal].'),
+        v.description(
+          'Which wheels mesh: [wheel, wheel], or with a ring gear [ring, planet, internal].',
+        ),
       ),
     },
     or('set'),
@@ -159,7 +163,9 @@ export const GEAR_PAIR = v.pipe(
       kind: v.exactOptional(
         v.pipe(
           v.picklist(['external', 'internal', 'chain'], or('pair kind')),
-          v.description('External wheels turn opposite ways; internal ones and a chain turn the same way. Absent: external.'),
+          v.description(
+            'External wheels turn opposite ways; internal ones and a chain turn the same way. Absent: external.',
+          ),
         ),
       ),
     },
@@ -193,7 +199,9 @@ const ONE_WAY = v.pipe(
     },
     or('device'),
   ),
-  v.description('A one-way clutch: lets its inner member turn one way against the outer, and holds it the other way.'),
+  v.description(
+    'A one-way clutch: lets its inner member turn one way against the outer, and holds it the other way.',
+  ),
 );
 export const DEVICE = v.union([CLUTCH, BRAKE, BAND, ONE_WAY], or('device'));
 
@@ -202,13 +210,24 @@ export const DEVICE = v.union([CLUTCH, BRAKE, BAND, ONE_WAY], or('device'));
  * set with none of them is a plain one.
  */
 export const TELLING: readonly (readonly [key: string, definition: v.GenericSchema])[] = [
-  ['sides', BEVEL], ['pinions', BEVEL], ['pinion', BEVEL],
-  ['wheels', WHEELS], ['carried', WHEELS], ['meshes', WHEELS],
+  ['sides', BEVEL],
+  ['wheels', WHEELS],
+  ['carried', WHEELS],
+  ['meshes', WHEELS],
   ['shares', SHARING],
   ['steps', STEPPED],
-  ['pairs', PAIR], ['inner', PAIR], ['outer', PAIR],
-  ['sun', PLAIN], ['ring', PLAIN], ['planets', PLAIN], ['planet', PLAIN],
-  ['clutch', CLUTCH], ['brake', BRAKE], ['band', BAND], ['one-way', ONE_WAY], ['lets', ONE_WAY],
+  ['pairs', PAIR],
+  ['inner', PAIR],
+  ['outer', PAIR],
+  ['sun', PLAIN],
+  ['ring', PLAIN],
+  ['planets', PLAIN],
+  ['planet', PLAIN],
+  ['clutch', CLUTCH],
+  ['brake', BRAKE],
+  ['band', BAND],
+  ['one-way', ONE_WAY],
+  ['lets', ONE_WAY],
 ];
 
 /** The version of the file form that this reader knows. */
@@ -222,10 +241,16 @@ const section = <Key extends v.GenericSchema<string, string>, Value extends v.Ge
 
 export const FILE = v.strictObject(
   {
-    holdturn: v.pipe(v.literal(VERSION, or('version')), v.description('The version of the file form: 1.')),
+    holdturn: v.pipe(
+      v.literal(VERSION, or('version')),
+      v.description('The version of the file form: 1.'),
+    ),
     name: v.exactOptional(text('What the train is called.')),
     about: v.exactOptional(text('A paragraph for the reader.')),
-    input: v.pipe(MEMBER, v.description('The member that the engine turns. Clockwise is seen from this end.')),
+    input: v.pipe(
+      MEMBER,
+      v.description('The member that the engine turns. Clockwise is seen from this end.'),
+    ),
     output: v.pipe(MEMBER, v.description('The member that drives the load.')),
     sets: section(SET_NAME, SET, 'Planetary sets, by name.'),
     'gear pairs': section(PAIR_NAME, GEAR_PAIR, 'Pairs of wheels on fixed axes, by name.'),
@@ -240,7 +265,10 @@ export const FILE = v.strictObject(
       v.nullish(
         v.record(
           GEAR_NAME,
-          v.pipe(v.array(APPLIED_DEVICE, or('devices')), v.description('The devices that are applied.')),
+          v.pipe(
+            v.array(APPLIED_DEVICE, or('devices')),
+            v.description('The devices that are applied.'),
+          ),
           or('section'),
         ),
       ),

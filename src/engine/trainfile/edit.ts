@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { DEVICE_NAME, MEMBER } from './definition.ts';
+import { DEVICE_NAME, MEMBER } from './name.ts';
 import { type Data, dataOf, same, withEntry, withoutEntry } from './data.ts';
 import { Findings } from './findings.ts';
 import type { Mention } from './mention.ts';
@@ -45,8 +45,17 @@ export function remove(text: string, path: readonly string[]): Edited {
 
 /** What can be renamed. A wheel is one of a set's, a gear one of a range's: `within` names it. */
 export type Renaming =
-  | { readonly what: 'set' | 'gear pair' | 'device' | 'member' | 'range'; readonly from: string; readonly to: string }
-  | { readonly what: 'wheel' | 'gear'; readonly within: string; readonly from: string; readonly to: string };
+  | {
+      readonly what: 'set' | 'gear pair' | 'device' | 'member' | 'range';
+      readonly from: string;
+      readonly to: string;
+    }
+  | {
+      readonly what: 'wheel' | 'gear';
+      readonly within: string;
+      readonly from: string;
+      readonly to: string;
+    };
 
 /** Renames a thing wherever the file names it. */
 export function rename(text: string, renaming: Renaming): Edited {
@@ -55,13 +64,15 @@ export function rename(text: string, renaming: Renaming): Edited {
   const { mentions } = readFile(text);
   const { what, from, to } = renaming;
   const dotless = what !== 'member' || !to.includes('.');
-  if (!dotless || !v.is(what === 'member' ? MEMBER : DEVICE_NAME, to)) return { refused: 'not a name' };
+  if (!dotless || !v.is(what === 'member' ? MEMBER : DEVICE_NAME, to))
+    return { refused: 'not a name' };
   const renamed = mentions.flatMap((mention) => {
     const name = renamedTo(mention, renaming);
     return name === undefined ? [] : [{ mention, name }];
   });
   if (renamed.length === 0) return { refused: 'no such place' };
-  if (from !== to && mentions.some((mention) => clashes(mention, renaming))) return { refused: 'name taken' };
+  if (from !== to && mentions.some((mention) => clashes(mention, renaming)))
+    return { refused: 'name taken' };
   const names = new Map(renamed.map(({ mention, name }) => [mention.at.from, name]));
   const splices = renamed.map(({ mention: { at }, name }): Splice => {
     const mark = text[at.from];
@@ -88,7 +99,8 @@ function renamedTo({ as, name, path }: Mention, renaming: Renaming): string | un
     case 'gear':
       return as === 'gear' && path[1] === renaming.within && name === from ? to : undefined;
     case 'wheel': {
-      if (isMember) return name === `${renaming.within}.${from}` ? `${renaming.within}.${to}` : undefined;
+      if (isMember)
+        return name === `${renaming.within}.${from}` ? `${renaming.within}.${to}` : undefined;
       const isWheel = as === 'wheel' || as === 'meshed' || as === 'carried';
       return isWheel && path[1] === renaming.within && name === from ? to : undefined;
     }
@@ -97,7 +109,8 @@ function renamedTo({ as, name, path }: Mention, renaming: Renaming): string | un
 
 // Members, sets, gear pairs and devices keep clear of one another's names.
 function clashes({ as, name, path }: Mention, renaming: Renaming): boolean {
-  if (name !== renaming.to) return renaming.what !== 'range' && renaming.what !== 'gear' && renaming.to === 'case';
+  if (name !== renaming.to)
+    return renaming.what !== 'range' && renaming.what !== 'gear' && renaming.to === 'case';
   switch (renaming.what) {
     case 'range':
       return as === 'range';
@@ -106,7 +119,9 @@ function clashes({ as, name, path }: Mention, renaming: Renaming): boolean {
     case 'wheel':
       return as === 'wheel' && path[1] === renaming.within;
     default:
-      return as === 'set' || as === 'gear pair' || as === 'device' || as === 'member' || as === 'join';
+      return (
+        as === 'set' || as === 'gear pair' || as === 'device' || as === 'member' || as === 'join'
+      );
   }
 }
 

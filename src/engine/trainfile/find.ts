@@ -16,7 +16,8 @@ export function find(root: Node, path: readonly string[]): Span {
       [at, node] = [entry.keyAt, entry.value];
     } else if (node?.kind === 'list') {
       const { items }: Extract<Node, { kind: 'list' }> = node;
-      node = items.find((item) => item.kind === 'scalar' && item.value === step) ?? items[Number(step)];
+      node =
+        items.find((item) => item.kind === 'scalar' && item.value === step) ?? items[Number(step)];
       if (!node) break;
       at = node.at;
     } else break;

@@ -33,7 +33,9 @@ export class Findings {
 
   /** All of them in the order of the file. */
   list(): Problem[] {
-    const sorted = this.kept.toSorted((a, b) => a.span.from - b.span.from).map(({ problem }) => problem);
+    const sorted = this.kept
+      .toSorted((a, b) => a.span.from - b.span.from)
+      .map(({ problem }) => problem);
     const last = sorted.at(-1);
     if (last && this.found > MOST) {
       const count = this.found - MOST;

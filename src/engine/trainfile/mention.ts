@@ -1,4 +1,4 @@
-import * as definition from './definition.ts';
+import * as names from './name.ts';
 import type { Span } from './place.ts';
 
 /** A name as it stands somewhere in the file. */
@@ -12,21 +12,31 @@ export interface Mention {
 
 /** What a name is where it stands; the first seven are the keys that make it so. */
 export type Role =
-  | 'set' | 'gear pair' | 'device' | 'join' | 'range' | 'gear' | 'wheel'
-  | 'member' | 'applied' | 'shared' | 'meshed' | 'carried';
+  | 'set'
+  | 'gear pair'
+  | 'device'
+  | 'join'
+  | 'range'
+  | 'gear'
+  | 'wheel'
+  | 'member'
+  | 'applied'
+  | 'shared'
+  | 'meshed'
+  | 'carried';
 
 /** The definitions of names. */
 export const ROLES: ReadonlyMap<unknown, Role> = new Map<unknown, Role>([
-  [definition.SET_NAME, 'set'],
-  [definition.PAIR_NAME, 'gear pair'],
-  [definition.DEVICE_NAME, 'device'],
-  [definition.JOIN_NAME, 'join'],
-  [definition.RANGE_NAME, 'range'],
-  [definition.GEAR_NAME, 'gear'],
-  [definition.WHEEL_NAME, 'wheel'],
-  [definition.MEMBER, 'member'],
-  [definition.APPLIED_DEVICE, 'applied'],
-  [definition.SHARED_SET, 'shared'],
-  [definition.MESHED_WHEEL, 'meshed'],
-  [definition.CARRIED_WHEEL, 'carried'],
+  [names.SET_NAME, 'set'],
+  [names.PAIR_NAME, 'gear pair'],
+  [names.DEVICE_NAME, 'device'],
+  [names.JOIN_NAME, 'join'],
+  [names.RANGE_NAME, 'range'],
+  [names.GEAR_NAME, 'gear'],
+  [names.WHEEL_NAME, 'wheel'],
+  [names.MEMBER, 'member'],
+  [names.APPLIED_DEVICE, 'applied'],
+  [names.SHARED_SET, 'shared'],
+  [names.MESHED_WHEEL, 'meshed'],
+  [names.CARRIED_WHEEL, 'carried'],
 ]);

@@ -28,14 +28,23 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
         break;
       case 'shared':
         if (!setNames.has(name)) {
-          findings.error(at, () => ({ problem: 'unknown set', set: name, ...near(name, setNames) }));
+          findings.error(at, () => ({
+            problem: 'unknown set',
+            set: name,
+            ...near(name, setNames),
+          }));
         }
         break;
       case 'applied': {
         const device = devices.get(name);
         if (!deviceNames.has(name)) {
-          findings.error(at, () => ({ problem: 'unknown device', device: name, ...near(name, deviceNames) }));
-        } else if (device && !isFriction(device)) findings.error(at, { problem: 'not applied', device: name });
+          findings.error(at, () => ({
+            problem: 'unknown device',
+            device: name,
+            ...near(name, deviceNames),
+          }));
+        } else if (device && !isFriction(device))
+          findings.error(at, { problem: 'not applied', device: name });
         break;
       }
       case 'meshed':
@@ -43,7 +52,12 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
         const set = path[1] ?? '';
         const there = wheels.get(set) ?? new Set();
         if (!there.has(name)) {
-          findings.error(at, () => ({ problem: 'unknown wheel', set, wheel: name, ...near(name, there) }));
+          findings.error(at, () => ({
+            problem: 'unknown wheel',
+            set,
+            wheel: name,
+            ...near(name, there),
+          }));
         }
         break;
       }
@@ -72,7 +86,9 @@ export function doubtNames(train: Train, mentions: readonly Mention[], findings:
     if (!only || others.length > 0 || name === CASE) continue;
     if (name === train.input || name === train.output) continue;
     // Of two that stand once each, the later is told.
-    const earlier = [...places].filter(([, all]) => all.length > 1 || (all[0] as Mention).at.from < only.at.from);
+    const earlier = [...places].filter(
+      ([, all]) => all.length > 1 || (all[0] as Mention).at.from < only.at.from,
+    );
     const like = earlier.find(([other]) => other !== name && looksLike(name, other));
     if (like) findings.warning(only.at, { problem: 'lonely name', name, near: like[0] });
   }
@@ -107,13 +123,23 @@ function checkMember(
   }
   const [setName, part] = [name.slice(0, dot), name.slice(dot + 1)];
   if (!setNames.has(setName)) {
-    findings.error(at, () => ({ problem: 'unknown set', set: setName, ...near(setName, setNames) }));
+    findings.error(at, () => ({
+      problem: 'unknown set',
+      set: setName,
+      ...near(setName, setNames),
+    }));
     return;
   }
   const set = sets.get(setName);
   const parts = set && partsOf(set);
   if (parts && !parts.includes(part)) {
-    findings.error(at, () => ({ problem: 'unknown part', set: setName, part, parts, ...near(part, parts) }));
+    findings.error(at, () => ({
+      problem: 'unknown part',
+      set: setName,
+      part,
+      parts,
+      ...near(part, parts),
+    }));
   }
 }
 

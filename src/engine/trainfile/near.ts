@@ -5,7 +5,8 @@
 export function nearest(name: string, candidates: Iterable<string>): string | undefined {
   const wanted = name.toLowerCase();
   let best: string | undefined;
-  let least = Math.max(1, Math.floor(wanted.length / 3)) + 1;
+  // One letter is one slip away from any other.
+  let least = wanted.length < 2 ? 1 : Math.max(1, Math.floor(wanted.length / 3)) + 1;
   let containing: string | undefined;
   for (const candidate of candidates) {
     const other = candidate.toLowerCase();
@@ -23,7 +24,8 @@ export function nearest(name: string, candidates: Iterable<string>): string | un
  */
 export function looksLike(a: string, b: string): boolean {
   const digits = (name: string) => name.replace(/\P{Nd}/gu, '');
-  const slips = Math.min(a.length, b.length) > 6 ? 2 : 1;
+  const length = Math.min(a.length, b.length);
+  const slips = length > 6 ? 2 : length > 3 ? 1 : 0;
   return digits(a) === digits(b) && distance(a.toLowerCase(), b.toLowerCase(), slips + 1) <= slips;
 }
 

@@ -28,18 +28,20 @@ export interface FileEntries {
 /** Reads a tree by the definitions; what does not fit them is an error in `findings`. */
 export function outlineOf(root: Node, text: string, findings: Findings): Outline {
   const walker = new Walker(text, findings, partNamer(root));
-  const file = walker.value(root, FILE, [], root.at);
+  const file = walker.value(root, FILE, [], { from: root.at.from, to: root.at.from });
   return { file: (file ?? {}) as FileEntries, mentions: walker.mentions };
 }
 
-// Another word for a set's part is turned into ours, unless the set has a wheel of that name.
+// Another word for a set's part is turned into ours, unless the set has a wheel of that name;
+// a bevel set has pinions.
 function partNamer(root: Node): (member: string) => string {
   const under = (node: Node | undefined, key: string) =>
     node?.kind === 'section' ? node.entries.find((entry) => entry.key === key)?.value : undefined;
   return (member) => {
     const [set = '', part] = member.split('.');
     if (part === undefined || ourWord(part) === part) return member;
-    const wheels = under(under(under(root, 'sets'), set), 'wheels');
-    return under(wheels, part) ? member : `${set}.${ourWord(part)}`;
+    const its = under(under(root, 'sets'), set);
+    const own = under(under(its, 'wheels'), part) ?? under(its, 'sides');
+    return own ? member : `${set}.${ourWord(part)}`;
   };
 }

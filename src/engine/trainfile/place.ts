@@ -31,7 +31,11 @@ export class Lines {
     const line = this.lineOf(start);
     const begin = this.starts[line] as number;
     const end = this.endOfLine(line);
-    return { line: line + 1, column: start - begin + 1, length: Math.max(1, Math.min(to, end) - start) };
+    return {
+      line: line + 1,
+      column: start - begin + 1,
+      length: Math.max(1, Math.min(to, end) - start),
+    };
   }
 
   // What is missing at the end of a file is pointed at in its last line that says something.

@@ -19,7 +19,10 @@ export type Mistake =
   | { readonly problem: 'syntax'; readonly what: Syntax }
   | { readonly problem: 'several documents' }
   /** YAML that says things twice, in place of plain text. */
-  | { readonly problem: 'refused'; readonly what: 'anchor' | 'alias' | 'tag' | 'merge key' | 'directive' }
+  | {
+      readonly problem: 'refused';
+      readonly what: 'anchor' | 'alias' | 'tag' | 'merge key' | 'directive';
+    }
   | { readonly problem: 'too deep'; readonly most: number }
   | { readonly problem: 'duplicate key'; readonly key: string }
   | { readonly problem: 'unknown key'; readonly key: string; readonly near?: string }
@@ -30,10 +33,26 @@ export type Mistake =
   /** Something else was expected; `found` is what stands there, cut short, '' for nothing. */
   | { readonly problem: 'expected'; readonly what: Expected; readonly found: string }
   | { readonly problem: 'newer version'; readonly version: number; readonly newest: number }
-  | { readonly problem: 'too many'; readonly what: 'members' | 'devices'; readonly count: number; readonly most: number }
+  | {
+      readonly problem: 'too many';
+      readonly what: 'members' | 'devices';
+      readonly count: number;
+      readonly most: number;
+    }
   | { readonly problem: 'unknown set'; readonly set: string; readonly near?: string }
-  | { readonly problem: 'unknown part'; readonly set: string; readonly part: string; readonly near?: string; readonly parts: readonly string[] }
-  | { readonly problem: 'unknown wheel'; readonly set: string; readonly wheel: string; readonly near?: string }
+  | {
+      readonly problem: 'unknown part';
+      readonly set: string;
+      readonly part: string;
+      readonly near?: string;
+      readonly parts: readonly string[];
+    }
+  | {
+      readonly problem: 'unknown wheel';
+      readonly set: string;
+      readonly wheel: string;
+      readonly near?: string;
+    }
   | { readonly problem: 'unknown device'; readonly device: string; readonly near?: string }
   /** A range applies a one-way clutch, which nobody can apply. */
   | { readonly problem: 'not applied'; readonly device: string }
@@ -48,7 +67,12 @@ export type Mistake =
   /** Only the planets of plain, pair and stepped sets can be shared. */
   | { readonly problem: 'cannot share'; readonly set: string }
   | { readonly problem: 'shares in a circle'; readonly sets: readonly string[] }
-  | { readonly problem: 'planets differ'; readonly planets: number; readonly set: string; readonly there: number }
+  | {
+      readonly problem: 'planets differ';
+      readonly planets: number;
+      readonly set: string;
+      readonly there: number;
+    }
   | { readonly problem: 'meshes itself'; readonly wheel: string }
   /** Two wheels on the main axis cannot mesh. */
   | { readonly problem: 'none carried'; readonly wheels: readonly [string, string] }
@@ -60,7 +84,11 @@ export type Doubt =
   /** A name that stands nowhere else and looks like one that does. */
   | { readonly problem: 'lonely name'; readonly name: string; readonly near: string }
   /** A device whose two members are one body: it can do nothing. */
-  | { readonly problem: 'one body'; readonly device: string; readonly members: readonly [string, string] };
+  | {
+      readonly problem: 'one body';
+      readonly device: string;
+      readonly members: readonly [string, string];
+    };
 
 export type Named = 'set' | 'gear pair' | 'device' | 'join';
 

@@ -66,10 +66,20 @@ function trainOf(root: Node, { file, mentions }: Outline, findings: Findings): T
   const members = memberCount(train, mentions);
   const devices = mentions.filter(({ as }) => as === 'device').length;
   if (members > MOST_MEMBERS) {
-    findings.error(at('sets'), { problem: 'too many', what: 'members', count: members, most: MOST_MEMBERS });
+    findings.error(at('sets'), {
+      problem: 'too many',
+      what: 'members',
+      count: members,
+      most: MOST_MEMBERS,
+    });
   }
   if (devices > MOST_DEVICES) {
-    findings.error(at('devices'), { problem: 'too many', what: 'devices', count: devices, most: MOST_DEVICES });
+    findings.error(at('devices'), {
+      problem: 'too many',
+      what: 'devices',
+      count: devices,
+      most: MOST_DEVICES,
+    });
   }
   if (members > MOST_MEMBERS || devices > MOST_DEVICES) return train;
   checkNames(train, mentions, findings);
@@ -80,7 +90,9 @@ function trainOf(root: Node, { file, mentions }: Outline, findings: Findings): T
 }
 
 function memberCount(train: Train, mentions: readonly Mention[]): number {
-  const names = new Set(train.sets.flatMap((set) => partsOf(set).map((part) => `${set.name}.${part}`)));
+  const names = new Set(
+    train.sets.flatMap((set) => partsOf(set).map((part) => `${set.name}.${part}`)),
+  );
   for (const { as, name } of mentions) if (as === 'member' || as === 'join') names.add(name);
   return names.size;
 }

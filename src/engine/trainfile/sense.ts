@@ -1,4 +1,11 @@
-import { assemble, CASE, type GearSet, type SharingSet, type Train, type WheelSet } from '../train/index.ts';
+import {
+  assemble,
+  CASE,
+  type GearSet,
+  type SharingSet,
+  type Train,
+  type WheelSet,
+} from '../train/index.ts';
 import type { Findings } from './findings.ts';
 import type { Span } from './place.ts';
 
@@ -19,14 +26,18 @@ export function checkSense(train: Train, at: PlaceOf, findings: Findings): void 
   }
   for (const { name, driver, driven } of train.pairs) {
     if (driver.member === driven.member) {
-      findings.error(at('gear pairs', name, 'driven', '0'), { problem: 'joined to itself', member: driver.member });
+      findings.error(at('gear pairs', name, 'driven', '0'), {
+        problem: 'joined to itself',
+        member: driver.member,
+      });
     }
   }
   for (const { name, members } of train.joins) {
     members.forEach((member, i) => {
       const place = () => at('joined', name, `${i}`);
       if (member === name) findings.error(place(), { problem: 'joined to itself', member });
-      else if (members.indexOf(member) < i) findings.error(place(), { problem: 'listed twice', name: member });
+      else if (members.indexOf(member) < i)
+        findings.error(place(), { problem: 'listed twice', name: member });
     });
   }
   for (const { kind, name, first, second } of train.devices) {
@@ -38,7 +49,10 @@ export function checkSense(train: Train, at: PlaceOf, findings: Findings): void 
     for (const { name, on } of range.gears) {
       on.forEach((device, i) => {
         if (on.indexOf(device) === i) return;
-        findings.error(at('ranges', range.name, name, `${i}`), { problem: 'listed twice', name: device });
+        findings.error(at('ranges', range.name, name, `${i}`), {
+          problem: 'listed twice',
+          name: device,
+        });
       });
     }
   }
@@ -49,7 +63,11 @@ export function doubtDevices(train: Train, at: PlaceOf, findings: Findings): voi
   const { bodyOf } = assemble(train);
   for (const { name, first, second } of train.devices) {
     if (bodyOf(first) !== bodyOf(second)) continue;
-    findings.warning(at('devices', name), { problem: 'one body', device: name, members: [first, second] });
+    findings.warning(at('devices', name), {
+      problem: 'one body',
+      device: name,
+      members: [first, second],
+    });
   }
 }
 
@@ -72,7 +90,8 @@ function checkSharing(train: Train, set: SharingSet, at: PlaceOf, findings: Find
     if (start >= 0) {
       const circle = passed.slice(start);
       const first = train.sets.find(({ name }) => circle.includes(name));
-      if (first === set) findings.error(place('shares'), { problem: 'shares in a circle', sets: circle });
+      if (first === set)
+        findings.error(place('shares'), { problem: 'shares in a circle', sets: circle });
       return;
     }
     passed.push(shares);
@@ -84,21 +103,25 @@ function checkSharing(train: Train, set: SharingSet, at: PlaceOf, findings: Find
     return;
   }
   const there = owner.kind === 'pair' ? owner.pairs : owner.planets;
-  const here = set.planets ?? set.pairs;
-  if (here === undefined || there === undefined || here === there) return;
-  const key = set.planets === undefined ? 'pairs' : 'planets';
-  findings.error(place(key), { problem: 'planets differ', planets: here, set: owner.name, there });
+  const { planets } = set;
+  if (planets === undefined || there === undefined || planets === there) return;
+  findings.error(place('planets'), { problem: 'planets differ', planets, set: owner.name, there });
 }
 
 function checkWheels(set: WheelSet, at: PlaceOf, findings: Findings): void {
   set.carried.forEach((wheel, i) => {
     if (set.carried.indexOf(wheel) === i) return;
-    findings.error(at('sets', set.name, 'carried', `${i}`), { problem: 'listed twice', name: wheel });
+    findings.error(at('sets', set.name, 'carried', `${i}`), {
+      problem: 'listed twice',
+      name: wheel,
+    });
   });
   set.meshes.forEach(({ a, b }, i) => {
+    // A wheel that is misspelt is told elsewhere.
+    const known = [a, b, ...set.carried].every((wheel) => set.wheels.has(wheel));
     const place = () => at('sets', set.name, 'meshes', `${i}`);
     if (a === b) findings.error(place(), { problem: 'meshes itself', wheel: a });
-    else if (!set.carried.includes(a) && !set.carried.includes(b)) {
+    else if (known && !set.carried.includes(a) && !set.carried.includes(b)) {
       findings.error(place(), { problem: 'none carried', wheels: [a, b] });
     }
   });

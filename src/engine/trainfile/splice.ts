@@ -26,14 +26,16 @@ export function spliceForEntry(
   const rest = path.slice(depth);
   const json = isJson(root, text);
   const target = found.at(-1) as Node;
-  if (rest.length === 0) return replacement(text, target, found.at(-2), path.at(-1) ?? '', flowText(value, json));
+  if (rest.length === 0)
+    return replacement(text, target, found.at(-2), path.at(-1) ?? '', flowText(value, json));
   const [key = '', ...deeper] = rest;
   const inner = deeper.reduceRight<Value>((its, step) => new Map([[step, its]]), value);
   const entry = `${json ? quoted(key) : scalarText(key)}: ${flowText(inner, json)}`;
   if (target.kind === 'scalar') {
     const parent = found.at(-2);
     if (target.value !== null || parent?.kind !== 'section') return undefined;
-    if (parent.flow) return replacement(text, target, parent, path[depth - 1] ?? '', `{ ${entry} }`);
+    if (parent.flow)
+      return replacement(text, target, parent, path[depth - 1] ?? '', `{ ${entry} }`);
     // An empty section: its first entry goes on a line below its key.
     const owner = parent.entries.find((e) => e.value === target) as Entry;
     const at = lineEnd(text, owner.keyAt.to);
@@ -48,7 +50,9 @@ export function spliceForEntry(
   if (!last) return undefined;
   const at = lineEnd(text, endOf(text, last));
   const isSection = target === root && inner instanceof Map && inner.size > 0;
-  const lines = isSection ? ['', ...sectionLines(key, inner, json)] : [indentOf(text, last) + entry];
+  const lines = isSection
+    ? ['', ...sectionLines(key, inner, json)]
+    : [indentOf(text, last) + entry];
   return [{ from: at, to: at, text: lines.map((line) => newline(text) + line).join('') }];
 }
 
@@ -63,13 +67,17 @@ export function spliceForRemoval(
   const parent = found.at(-2);
   if (!parent || parent.kind === 'scalar') return undefined;
   const spans = childSpans(text, parent);
-  const index = parent.kind === 'list'
-    ? parent.items.indexOf(target)
-    : parent.entries.findIndex(({ value }) => value === target);
+  const index =
+    parent.kind === 'list'
+      ? parent.items.indexOf(target)
+      : parent.entries.findIndex(({ value }) => value === target);
   const own = spans[index] as Span;
   if (!parent.flow) {
     const from = text.lastIndexOf('\n', own.from - 1) + 1;
-    if (!/^[ ]*(?:- *)?$/.test(text.slice(from, own.from)) || (parent.kind === 'list' && spans.length === 1)) {
+    if (
+      !/^[ ]*(?:- *)?$/.test(text.slice(from, own.from)) ||
+      (parent.kind === 'list' && spans.length === 1)
+    ) {
       return undefined;
     }
     const to = text.indexOf('\n', lineEnd(text, own.to));
@@ -81,13 +89,21 @@ export function spliceForRemoval(
     const comma = commaIn(text, own.to, next.from);
     if (comma === undefined) return undefined;
     const blanks = /^[ ]*/.exec(text.slice(comma + 1))?.[0].length ?? 0;
-    return [{ from: own.from, to: own.to, text: '' }, { from: comma, to: comma + 1 + blanks, text: '' }];
+    return [
+      { from: own.from, to: own.to, text: '' },
+      { from: comma, to: comma + 1 + blanks, text: '' },
+    ];
   }
   if (!before) return [{ ...own, text: '' }];
   const comma = commaIn(text, before.to, own.from);
   if (comma === undefined) return undefined;
-  const blanks = /[ ]*$/.exec(text.slice(comma + 1, own.from))?.[0].length ?? 0;
-  return [{ from: comma, to: comma + 1, text: '' }, { from: own.from - blanks, to: own.to, text: '' }];
+  // On a line of its own the indent stays, for the bracket that closes.
+  const gap = text.slice(comma + 1, own.from);
+  const blanks = gap.trim() === '' && !gap.includes('\n') ? gap.length : 0;
+  return [
+    { from: comma, to: comma + 1, text: '' },
+    { from: own.from - blanks, to: own.to, text: '' },
+  ];
 }
 
 // The nodes along a path from the root, as far as there are any, and how many steps that is.

@@ -17,7 +17,12 @@ type Entries = Readonly<Record<string, Form>>;
 type Form =
   | { readonly type: 'exact_optional' | 'nullish'; readonly wrapped: Form }
   | { readonly type: 'union'; readonly options: readonly Form[]; readonly message: Expected }
-  | { readonly type: 'record'; readonly key: Leaf; readonly value: Form; readonly message: Expected }
+  | {
+      readonly type: 'record';
+      readonly key: Leaf;
+      readonly value: Form;
+      readonly message: Expected;
+    }
   | { readonly type: 'strict_object'; readonly entries: Entries; readonly message: Expected }
   | { readonly type: 'array'; readonly item: Form; readonly message: Expected }
   | { readonly type: 'strict_tuple'; readonly items: readonly Form[]; readonly message: Expected }
@@ -58,7 +63,9 @@ export class Walker {
         if (node.kind === 'section') return this.oneOf(node, form.options, path, owner);
         if (node.kind === 'list') {
           const size = node.items.length;
-          const option = form.options.find((o) => o.type === 'strict_tuple' && o.items.length === size);
+          const option = form.options.find(
+            (o) => o.type === 'strict_tuple' && o.items.length === size,
+          );
           if (option) return this.value(node, option, path, owner);
         }
         return this.unexpected(node, form.message, owner);
@@ -70,7 +77,8 @@ export class Walker {
         return this.object(node, form.entries, [], path, owner);
       case 'array':
         if (node.kind !== 'list') return this.unexpected(node, form.message, owner);
-        if (node.items.length === 0 && !fits(form, [])) return this.unexpected(node, form.message, owner);
+        if (node.items.length === 0 && !fits(form, []))
+          return this.unexpected(node, form.message, owner);
         return this.items(node, () => form.item, path);
       case 'strict_tuple':
         if (node.kind !== 'list' || node.items.length !== form.items.length) {
@@ -111,7 +119,8 @@ export class Walker {
       const before = this.findings.errorCount;
       let name = key;
       if (fits(keyForm, key)) name = this.mention(keyForm, key, [...path, key], keyAt);
-      else this.findings.error(keyAt, { problem: 'expected', what: keyForm.message, found: cut(key) });
+      else
+        this.findings.error(keyAt, { problem: 'expected', what: keyForm.message, found: cut(key) });
       const read = this.value(value, form, [...path, key], keyAt);
       if (this.findings.errorCount === before) values.set(name, read);
     }
@@ -135,7 +144,7 @@ export class Walker {
     const before = this.findings.errorCount;
     for (const { key, keyAt } of node.entries) this.strange(key, keyAt, {}, family, keys);
     if (this.findings.errorCount === before) {
-      const first = options.map((option) => telling.find(([, told]) => told === option)?.[0] ?? '');
+      const first = options.map((option) => telling.find(([, its]) => its === option)?.[0] ?? '');
       this.findings.error(owner, { problem: 'missing key', keys: first });
     }
     return undefined;
@@ -181,9 +190,15 @@ export class Walker {
       this.findings.error(at, { problem: 'misplaced key', key, beside: beside ?? '' });
       return undefined;
     }
-    const candidates = new Set([...Object.keys(entries), ...family].filter((word) => !keys.has(word)));
+    const candidates = new Set(
+      [...Object.keys(entries), ...family].filter((word) => !keys.has(word)),
+    );
     const near = key.length > LONGEST ? undefined : nearest(key, candidates);
-    this.findings.error(at, { problem: 'unknown key', key: cut(key), ...(near !== undefined && { near }) });
+    this.findings.error(at, {
+      problem: 'unknown key',
+      key: cut(key),
+      ...(near !== undefined && { near }),
+    });
     return near;
   }
 
@@ -211,6 +226,6 @@ function fits(form: Form, value: unknown): boolean {
 
 // What a person wrote, short enough for a sentence.
 function cut(found: string): string {
-  const line = found.trim().replace(/\s+/gu, ' ');
+  const line = found.replace(/\s+/gu, ' ');
   return line.length > 40 ? `${line.slice(0, 39).replace(/\p{Cs}$/u, '')}…` : line;
 }

@@ -16,18 +16,37 @@ export function trainText(train: Train): string {
   const section = (key: string, entries: readonly (readonly [string, Value])[]) => {
     if (entries.length > 0) lines.push('', ...sectionLines(key, new Map(entries), false));
   };
-  section('sets', train.sets.map((set) => [set.name, setValue(set)]));
-  section('gear pairs', train.pairs.map((pair) => [pair.name, pairValue(pair)]));
-  section('joined', train.joins.map(({ name, members }) => [name, members]));
-  section('devices', train.devices.map((device) => [device.name, deviceValue(device)]));
-  section('ranges', train.ranges.map(({ name, gears }) => {
-    return [name, new Map(gears.map((gear) => [gear.name, gear.on]))];
-  }));
+  section(
+    'sets',
+    train.sets.map((set) => [set.name, setValue(set)]),
+  );
+  section(
+    'gear pairs',
+    train.pairs.map((pair) => [pair.name, pairValue(pair)]),
+  );
+  section(
+    'joined',
+    train.joins.map(({ name, members }) => [name, members]),
+  );
+  section(
+    'devices',
+    train.devices.map((device) => [device.name, deviceValue(device)]),
+  );
+  section(
+    'ranges',
+    train.ranges.map(({ name, gears }) => {
+      return [name, new Map(gears.map((gear) => [gear.name, gear.on]))];
+    }),
+  );
   return `${lines.join('\n')}\n`;
 }
 
 /** A section with its entries on lines of their own, each in flow style. */
-export function sectionLines(key: string, entries: ReadonlyMap<string, Value>, json: boolean): string[] {
+export function sectionLines(
+  key: string,
+  entries: ReadonlyMap<string, Value>,
+  json: boolean,
+): string[] {
   const word = (text: string) => (json ? quoted(text) : scalarText(text));
   return [
     `${word(key)}:`,
@@ -61,9 +80,12 @@ export function scalarText(text: string): string {
 /** A text in double quotes, as JSON and YAML both read it. */
 export function quoted(text: string): string {
   // JSON lets these stand, and a train file does not.
-  return JSON.stringify(text).replace(/[\x7f-\x9f\u2028\u2029\ufeff\ufffd-\uffff]/gu, (character) => {
-    return `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
-  });
+  return JSON.stringify(text).replace(
+    /[\x7f-\x9f\u2028\u2029\ufeff\ufffd-\uffff]/gu,
+    (character) => {
+      return `\\u${character.charCodeAt(0).toString(16).padStart(4, '0')}`;
+    },
+  );
 }
 
 function setValue(set: GearSet): Value {
@@ -71,7 +93,13 @@ function setValue(set: GearSet): Value {
     case 'plain':
       return mapOf({ sun: set.sun, ring: set.ring, planets: set.planets, planet: set.planet });
     case 'pair':
-      return mapOf({ sun: set.sun, ring: set.ring, pairs: set.pairs, inner: set.inner, outer: set.outer });
+      return mapOf({
+        sun: set.sun,
+        ring: set.ring,
+        pairs: set.pairs,
+        inner: set.inner,
+        outer: set.outer,
+      });
     case 'stepped':
       return mapOf({ sun: set.sun, ring: set.ring, planets: set.planets, steps: set.steps });
     case 'sharing': {
@@ -79,7 +107,9 @@ function setValue(set: GearSet): Value {
       return mapOf({ shares, sun, ring, planets, pairs, inner });
     }
     case 'wheels': {
-      const meshes = set.meshes.map(({ a, b, internal }) => (internal ? [a, b, 'internal'] : [a, b]));
+      const meshes = set.meshes.map(({ a, b, internal }) =>
+        internal ? [a, b, 'internal'] : [a, b],
+      );
       return mapOf({ wheels: set.wheels, carried: set.carried, meshes });
     }
     case 'bevel':
@@ -108,5 +138,7 @@ function deviceValue(device: Device): Value {
 }
 
 function mapOf(entries: Readonly<Record<string, Value | undefined>>): Value {
-  return new Map(Object.entries(entries).filter((entry): entry is [string, Value] => entry[1] !== undefined));
+  return new Map(
+    Object.entries(entries).filter((entry): entry is [string, Value] => entry[1] !== undefined),
+  );
 }

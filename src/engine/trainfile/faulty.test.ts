@@ -1,0 +1,50 @@
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { type Problem, readTrain } from './index.ts';
+
+// Every file of trains/faulty has its problems drawn under the offending text in a file beside
+// it. UPDATE=1 accepts what is drawn now: read the difference before it is committed.
+const FOLDER = new URL('../../../trains/faulty/', import.meta.url);
+const files = readdirSync(FOLDER).filter((name) => name.endsWith('.train.yaml'));
+
+describe('a faulty file', () => {
+  it.each(files)('%s', (name) => {
+    const text = readFileSync(new URL(name, FOLDER), 'utf8');
+    const drawn = draw(text, readTrain(text).problems);
+    const beside = new URL(name.replace('.train.yaml', '.expected'), FOLDER);
+    if (process.env['UPDATE'] === '1') writeFileSync(beside, drawn);
+    expect(drawn).toBe(
+      existsSync(beside) ? readFileSync(beside, 'utf8') : 'a file of what is expected',
+    );
+  });
+
+  it('has no train, unless it is only doubtful', () => {
+    for (const name of files) {
+      const { train, problems } = readTrain(readFileSync(new URL(name, FOLDER), 'utf8'));
+      expect(problems.length, name).toBeGreaterThan(0);
+      expect(train === undefined, name).toBe(problems.some(({ severity }) => severity === 'error'));
+    }
+  });
+
+  it('is expected for every drawing', () => {
+    const drawings = readdirSync(FOLDER).filter((name) => name.endsWith('.expected'));
+    expect(drawings.map((name) => name.replace('.expected', '.train.yaml'))).toEqual(files);
+  });
+});
+
+function draw(text: string, problems: readonly Problem[]): string {
+  const lines = text.split('\n');
+  const drawn: string[] = [];
+  let last = 0;
+  for (const { severity, place, problem, ...told } of problems) {
+    const number = `${place.line}`.padStart(3);
+    const line = lines[place.line - 1] ?? '';
+    if (place.line !== last) drawn.push(`${number} | ${line}`);
+    last = place.line;
+    // Tabs stay, so that the carets stand under their text.
+    const blank = line.slice(0, place.column - 1).replace(/[^\t]/g, ' ');
+    const words = Object.keys(told).length > 0 ? ` ${JSON.stringify(told)}` : '';
+    drawn.push(`    | ${blank}${'^'.repeat(place.length)} ${severity}: ${problem}${words}`);
+  }
+  return `${drawn.join('\n')}\n`;
+}
