@@ -17,7 +17,9 @@ export function chart(train: Train): Chart {
   const motion = motionOf(train);
   const devices = train.devices.filter(isFriction).map(({ name }) => name);
   if (devices.length > MOST_DEVICES) {
-    throw new RangeError(`${devices.length} friction devices make more than 2^${MOST_DEVICES} rows`);
+    throw new RangeError(
+      `${devices.length} friction devices make more than 2^${MOST_DEVICES} rows`,
+    );
   }
   const names = declaredNames(train, devices);
   const gears: ChartGear[] = [];

@@ -97,7 +97,10 @@ class Walk {
     this.unsure = [];
     this.visit(this.levels[0] as FloatTable, 0, 0);
     const [drive, coast] = this.states.map((states) => states.slice()) as [Uint8Array, Uint8Array];
-    const [driveSpeed, coastSpeed] = this.speeds.map((s) => s.slice()) as [Float64Array, Float64Array];
+    const [driveSpeed, coastSpeed] = this.speeds.map((s) => s.slice()) as [
+      Float64Array,
+      Float64Array,
+    ];
     return { drive, coast, driveSpeed, coastSpeed, unsure: this.unsure };
   }
 
@@ -148,7 +151,11 @@ class Walk {
       if (work.crissCross(-1, 1) !== 'stuck') {
         const sign = work.sign(slow, 0);
         state = NEUTRAL;
-        if (sign !== 0 && work.crissCross(slow, sign) === 'optimal' && work.sign(slow, 0) === sign) {
+        if (
+          sign !== 0 &&
+          work.crissCross(slow, sign) === 'optimal' &&
+          work.sign(slow, 0) === sign
+        ) {
           state = DRIVING;
           this.speeds[side][mask] = work.value(slow);
         }

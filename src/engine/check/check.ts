@@ -47,9 +47,9 @@ function idleMembers(motion: Motion): Pointed[] {
       touches[assembly.bodyOf(member) as number]?.push({ name, path: ['devices', name] });
     }
   }
-  const ends = [0, assembly.bodyOf(train.input), assembly.bodyOf(train.output)];
+  const ends = new Set([0, assembly.bodyOf(train.input), assembly.bodyOf(train.output)]);
   return touches.flatMap(([touch, ...others], body): Pointed[] => {
-    if (!touch || others.length > 0 || ends.includes(body)) return [];
+    if (!touch || others.length > 0 || ends.has(body)) return [];
     const member = assembly.bodies[body]?.label as string;
     if (touch.path[0] !== 'devices' && !member.includes('.')) return [];
     const finding = { problem: 'member carries nothing', member, touched: touch.name } as const;

@@ -7,7 +7,11 @@ export type Warning = Located<GeometryFinding | Misgiving>;
 /** What only asking the train can show. */
 export type Misgiving =
   /** Only one thing touches the member (a set, a gear pair or a device): it can carry no load. */
-  | { readonly problem: 'member carries nothing'; readonly member: MemberName; readonly touched: string }
+  | {
+      readonly problem: 'member carries nothing';
+      readonly member: MemberName;
+      readonly touched: string;
+    }
   /** The gears alone keep its members from turning against each other. */
   | { readonly problem: 'device does nothing'; readonly device: string }
   /** A friction device that no gear of the ranges applies. */

@@ -31,7 +31,10 @@ export function applyFault(train: Train, fault: Fault): Train {
     case 'set': {
       const sets = train.sets.map((set) => {
         if (set.name !== fault.set) return set;
-        return strip(set, setGearing(train, set).meshes.map((mesh) => mesh.a.member));
+        return strip(
+          set,
+          setGearing(train, set).meshes.map((mesh) => mesh.a.member),
+        );
       });
       return { ...train, sets };
     }

@@ -5,7 +5,12 @@ export type Fault =
   | { readonly what: 'device'; readonly device: string; readonly is: FrictionFault }
   | { readonly what: 'one-way'; readonly device: string; readonly is: OneWayFault }
   /** A join that has let go: of one of its members (`of`), or of all where none is named. */
-  | { readonly what: 'join'; readonly join: MemberName; readonly is: 'stripped'; readonly of?: MemberName }
+  | {
+      readonly what: 'join';
+      readonly join: MemberName;
+      readonly is: 'stripped';
+      readonly of?: MemberName;
+    }
   /** A wheel that has lost its teeth, or a gear pair that has. */
   | { readonly what: 'wheel'; readonly member: MemberName; readonly is: 'stripped' }
   | { readonly what: 'pair'; readonly pair: string; readonly is: 'stripped' | 'left out' }

@@ -13,7 +13,11 @@ export type NamedFault =
       readonly known: readonly string[];
     };
 
-const FRICTION_FAULTS: readonly FrictionFault[] = ['will not apply', 'will not release', 'left out'];
+const FRICTION_FAULTS: readonly FrictionFault[] = [
+  'will not apply',
+  'will not release',
+  'left out',
+];
 const ONE_WAY_FAULTS: readonly OneWayFault[] = ['slips', 'seized', 'backwards', 'left out'];
 
 /**
@@ -23,7 +27,14 @@ const ONE_WAY_FAULTS: readonly OneWayFault[] = ['slips', 'seized', 'backwards', 
 export function faultNamed(text: string, train: Train): NamedFault {
   const colon = text.lastIndexOf(':');
   const name = (colon < 0 ? text : text.slice(0, colon)).trim();
-  const said = colon < 0 ? '' : text.slice(colon + 1).trim().toLowerCase().replace(/\s+/g, ' ');
+  const said =
+    colon < 0
+      ? ''
+      : text
+          .slice(colon + 1)
+          .trim()
+          .toLowerCase()
+          .replace(/\s+/g, ' ');
   const choices = faultsOf(name, train);
   if (choices.length === 0) return { unknown: 'name', said: name, known: nameable(train) };
   const place = /^stripped at (.*)$/.exec(said)?.[1];

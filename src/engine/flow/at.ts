@@ -21,7 +21,11 @@ export function flowAt(train: Train, on: readonly string[], given: readonly Give
   const work = workOf(verdict, state, 'turned');
   const ends = given.map(({ member }, k) => [member, work.carried.given[k] ?? ZERO] as const);
   const output = ['output', work.carried.reluctant] as const;
-  return { ...work.told, torques: balanced([...ends, output]), facts: reasonsAt({ ...work, verdict, state }) };
+  return {
+    ...work.told,
+    torques: balanced([...ends, output]),
+    facts: reasonsAt({ ...work, verdict, state }),
+  };
 }
 
 // The output drives its load where it turns, and where the given speeds make it stand still.

@@ -172,7 +172,9 @@ class Search {
       });
       const outcome = this.solve(tried);
       if (typeof outcome === 'string') continue;
-      const agrees = this.directionsOf(outcome.meshes).every((way, m) => way === 0 || way === tried[m]);
+      const agrees = this.directionsOf(outcome.meshes).every(
+        (way, m) => way === 0 || way === tried[m],
+      );
       const found = this.efficiency(outcome.load);
       if (agrees && signOf(found) > 0 && (!best || signOf(minus(found, best)) > 0)) best = found;
     }

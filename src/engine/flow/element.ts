@@ -29,7 +29,12 @@ const MINUS_ONE: Rational = { num: -1, den: 1 };
 export function elementsOf(motion: Motion, ports: readonly Port[], carried: Carried): Element[] {
   const boxes = new Map<string, Touch[]>();
   ports.forEach(({ within, member, body }, k) => {
-    const touch = { member, body, torque: carried.ports[k] ?? ZERO, point: carried.point.ports[k] ?? ZERO };
+    const touch = {
+      member,
+      body,
+      torque: carried.ports[k] ?? ZERO,
+      point: carried.point.ports[k] ?? ZERO,
+    };
     if (isZero(touch.torque)) return;
     const box = boxes.get(within);
     if (box) box.push(touch);

@@ -2,7 +2,6 @@ import type { Rational } from '../linear/index.ts';
 import type { Quantity } from '../reckon/index.ts';
 import type { MemberName, Way } from '../train/index.ts';
 
-
 /**
  * One reason, read off a certificate; a sentence in every language. Torques are sizes (not
  * negative) per unit of torque at the turned end; a member is named as its body's label.
@@ -45,20 +44,34 @@ export type Fact =
       readonly torque: Quantity;
     }
   /** A member made one with the case takes a reaction. */
-  | { readonly fact: 'fixed'; readonly member: MemberName; readonly pushed: Way; readonly torque: Quantity }
+  | {
+      readonly fact: 'fixed';
+      readonly member: MemberName;
+      readonly pushed: Way;
+      readonly torque: Quantity;
+    }
   /** Several devices share one reaction: each alone may carry any part of the torque. */
   | { readonly fact: 'shares'; readonly devices: readonly string[] }
   | { readonly fact: 'over-runs'; readonly device: string; readonly slip: Quantity }
   /** On, but carrying nothing; because `over-running` lets its member go, if that is why. */
   | { readonly fact: 'idle'; readonly device: string; readonly overRunning?: string }
   /** How the other end turns, for one turn of the turned end. */
-  | { readonly fact: 'result'; readonly member: MemberName; readonly end: End; readonly speed: Rational }
+  | {
+      readonly fact: 'result';
+      readonly member: MemberName;
+      readonly end: End;
+      readonly speed: Rational;
+    }
   | { readonly fact: 'neutral'; readonly member: MemberName; readonly end: End }
   | { readonly fact: 'tied up'; readonly member: MemberName; readonly end: End; readonly way: Way }
   /** Speeds that nothing settles. */
   | { readonly fact: 'free'; readonly members: readonly MemberName[] }
   | { readonly fact: 'recirculates'; readonly power: Rational; readonly sets: readonly string[] }
-  | { readonly fact: 'engine braking'; readonly there: boolean; readonly overRunning: readonly string[] }
+  | {
+      readonly fact: 'engine braking';
+      readonly there: boolean;
+      readonly overRunning: readonly string[];
+    }
   | { readonly fact: 'rolls'; readonly held: MemberName | null }
   /** A hand check: what is held and turned. */
   | {

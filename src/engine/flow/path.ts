@@ -40,7 +40,11 @@ export function flowTo({ point, body }: Touch, speeds: readonly Rational[]): -1 
 }
 
 // Smaller ranks come first, compared number by number.
-function rankOf(element: Element, reached: readonly number[], speeds: readonly Rational[]): number[] {
+function rankOf(
+  element: Element,
+  reached: readonly number[],
+  speeds: readonly Rational[],
+): number[] {
   const { touches } = element;
   const places = touches.map(({ body }) => reached.indexOf(body)).filter((place) => place >= 0);
   const givers = touches.filter((touch) => flowTo(touch, speeds) < 0);

@@ -20,7 +20,8 @@ export function circlingPower(
       // The element gives a body power where it pushes the body the way it turns.
       const power = over(times(point, speeds[body] as Rational), whole);
       if (signOf(power) > 0) streams.push({ from: name, to: place(body), power });
-      if (signOf(power) < 0) streams.push({ from: place(body), to: name, power: minus(ZERO, power) });
+      if (signOf(power) < 0)
+        streams.push({ from: place(body), to: name, power: minus(ZERO, power) });
     }
   }
   return circling(streams);
@@ -39,7 +40,9 @@ function circling(streams: readonly Stream[]): Circling {
   const through = new Set<string>();
   let power = ZERO;
   for (;;) {
-    const circle = findCircle([...left].filter(([, rest]) => rest.num > 0).map(([stream]) => stream));
+    const circle = findCircle(
+      [...left].filter(([, rest]) => rest.num > 0).map(([stream]) => stream),
+    );
     if (!circle) return { power, through };
     const rest = circle.map((stream) => left.get(stream) as Rational);
     const least = rest.reduce((a, b) => (compare(a, b) <= 0 ? a : b));
@@ -55,18 +58,18 @@ function circling(streams: readonly Stream[]): Circling {
 function findCircle(streams: readonly Stream[]): Stream[] | undefined {
   const done = new Set<string>();
   const path: Stream[] = [];
-  const visit = (place: string): Stream[] | undefined => {
-    const start = path.findIndex(({ from }) => from === place);
+  const visit = (spot: string): Stream[] | undefined => {
+    const start = path.findIndex(({ from }) => from === spot);
     if (start >= 0) return path.slice(start);
-    if (done.has(place)) return undefined;
+    if (done.has(spot)) return undefined;
     for (const stream of streams) {
-      if (stream.from !== place) continue;
+      if (stream.from !== spot) continue;
       path.push(stream);
       const circle = visit(stream.to);
       if (circle) return circle;
       path.pop();
     }
-    done.add(place);
+    done.add(spot);
     return undefined;
   };
   for (const { from } of streams) {

@@ -47,7 +47,13 @@ export function reasonsAt(known: Omit<Known, 'turned'>): Fact[] {
   const facts = given.map(({ member, speed }): Fact => {
     return { fact: 'given', member: labelOf(verdict, member), speed };
   });
-  facts.push(...pathFacts(verdict, elements, given.map(({ member }) => member)));
+  facts.push(
+    ...pathFacts(
+      verdict,
+      elements,
+      given.map(({ member }) => member),
+    ),
+  );
   facts.push(...sharedFacts(devices));
   const end = { member: labelOf(verdict, reluctant as string), end: 'output' } as const;
   if (state === 'tied up') return [...facts, { fact: 'tied up', ...end, way: 'clockwise' }];
@@ -75,7 +81,11 @@ export function pathFacts(
   return pathOf(elements, bodies, speeds).flatMap((stage) => stageFacts(verdict, stage, speeds));
 }
 
-function stageFacts(verdict: Verdict, { element, from }: Stage, speeds: readonly Rational[]): Fact[] {
+function stageFacts(
+  verdict: Verdict,
+  { element, from }: Stage,
+  speeds: readonly Rational[],
+): Fact[] {
   if (element.device) return [deviceFact(element, element.device, from, speeds)];
   const { touches, name } = element;
   const moving = touches.filter(({ body }) => body !== 0);
@@ -149,9 +159,10 @@ function looseFacts({ motion }: Verdict, works: ReadonlyMap<string, DeviceWork>)
     const { state, torque } = workOf(device);
     if (state !== 'applied' || !isZero(torque)) continue;
     const { bodyOf } = motion.assembly;
-    const bodies = [device.first, device.second].map(bodyOf).filter((body) => body !== 0);
+    const bodies = new Set([device.first, device.second].map(bodyOf));
+    bodies.delete(0);
     const because = running.find(({ first, second }) => {
-      return bodies.includes(bodyOf(first)) || bodies.includes(bodyOf(second));
+      return bodies.has(bodyOf(first)) || bodies.has(bodyOf(second));
     });
     const why = because && { overRunning: because.name };
     facts.push({ fact: 'idle', device: device.name, ...why });

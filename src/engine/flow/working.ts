@@ -1,6 +1,15 @@
 import { ONE, opposite, over, plus, type Rational, signOf, times, ZERO } from '../linear/index.ts';
 import { type Motion, willis } from '../motion/index.ts';
-import { isSpan, isZero, type Port, portsOf, type Quantity, speedAt, stretched, type Verdict } from '../reckon/index.ts';
+import {
+  isSpan,
+  isZero,
+  type Port,
+  portsOf,
+  type Quantity,
+  speedAt,
+  stretched,
+  type Verdict,
+} from '../reckon/index.ts';
 import type { Branch, DeviceWork, MeshWork, State, Working } from './answer.ts';
 import { barredBy, type Carried, carriedBy, idle, total } from './carried.ts';
 import { efficiencyOf, type MeshEfficiency } from './efficiency.ts';
@@ -86,7 +95,11 @@ export function balanced(ends: readonly (readonly [string, Quantity])[]): Map<st
   return new Map([...ends, ['case', sum ? opposite(sum) : { from: null, to: null }]]);
 }
 
-function deviceWork(verdict: Verdict, observed: Observed, carried: Carried): Map<string, DeviceWork> {
+function deviceWork(
+  verdict: Verdict,
+  observed: Observed,
+  carried: Carried,
+): Map<string, DeviceWork> {
   const { motion, posed } = verdict;
   const work = motion.devices.map(({ device }, d): [string, DeviceWork] => {
     const slip = observed.slips[d] as Quantity;
@@ -97,7 +110,10 @@ function deviceWork(verdict: Verdict, observed: Observed, carried: Carried): Map
     }
     const holds = !isZero(torque);
     const runs = there && !holds && letsGo(slip);
-    return [device.name, { state: holds ? 'holding' : runs ? 'over-running' : 'free', slip, torque }];
+    return [
+      device.name,
+      { state: holds ? 'holding' : runs ? 'over-running' : 'free', slip, torque },
+    ];
   });
   return new Map(work);
 }

@@ -60,7 +60,10 @@ export class Base {
       }
     }
     const common = coef.reduce(gcd, this.den);
-    const reduced = { coef: coef.map((c) => quotient(c, common)), times: quotient(this.den, common) };
+    const reduced = {
+      coef: coef.map((c) => quotient(c, common)),
+      times: quotient(this.den, common),
+    };
     this.reductions.set(form, reduced);
     return reduced;
   }

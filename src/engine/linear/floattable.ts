@@ -82,7 +82,8 @@ export class FloatTable {
     this.error[row] = 0;
     this.rowLabel[row] = label;
     let size = scale;
-    for (let k = 0; k <= this.width; k++) size = Math.max(size, Math.abs(this.cells[at + k] as number));
+    for (let k = 0; k <= this.width; k++)
+      size = Math.max(size, Math.abs(this.cells[at + k] as number));
     this.size[row] = size;
   }
 
@@ -146,7 +147,7 @@ export class FloatTable {
         const label = rowLabel[i] as number;
         if (label >= 0 && label < least && this.sign(i, 0) < 0) [row, least] = [i, label];
       }
-      for (let j = 1; aim >= 0 && j <= this.width; j++) {
+      for (let j = 1; j <= (aim < 0 ? 0 : this.width); j++) {
         const label = columnLabel[j - 1] as number;
         if (label >= 0 && label < least && this.sign(aim, j) * sign < 0) {
           [row, column, least] = [-1, j, label];

@@ -198,14 +198,20 @@ export class Table {
 
   // The values of all columns where every coordinate is zero.
   private point(): Vector {
-    this.lastPoint ??= this.lift((row) => this.constant(row), () => 0);
+    this.lastPoint ??= this.lift(
+      (row) => this.constant(row),
+      () => 0,
+    );
     return this.lastPoint;
   }
 
   // The change of all columns as one coordinate moves.
   private ray(column: number, sign: 1 | -1): Vector {
     const along = (cell: Int) => (sign > 0 ? cell : negate(cell));
-    return this.lift((row) => along(this.cell(row, column)), (j) => (j === column ? sign : 0));
+    return this.lift(
+      (row) => along(this.cell(row, column)),
+      (j) => (j === column ? sign : 0),
+    );
   }
 
   // All columns from the variables that the dictionary holds.

@@ -1,5 +1,13 @@
 import { Base, equal, type Form, given, ONE, type Rational, type Row } from '../linear/index.ts';
-import { type Assembly, assemble, type Device, isFriction, type MemberName, type Mesh, type Train } from '../train/index.ts';
+import {
+  type Assembly,
+  assemble,
+  type Device,
+  isFriction,
+  type MemberName,
+  type Mesh,
+  type Train,
+} from '../train/index.ts';
 
 /**
  * A train as the rows of its motion cone. THE sign convention: a speed is positive if the

@@ -40,7 +40,12 @@ export function pose(motion: Motion, question: Question): Posed {
   const firstReluctant = rows.length;
   const { columns } = motion;
   if (question.reluctant === undefined) {
-    return { programme: { columns, rows, minimise: NOTHING }, deviceRow, firstGiven, firstReluctant };
+    return {
+      programme: { columns, rows, minimise: NOTHING },
+      deviceRow,
+      firstGiven,
+      firstReluctant,
+    };
   }
   const { size, rows: bounds } = motion.sizeOf(question.reluctant);
   rows.push(...bounds);

@@ -172,7 +172,8 @@ class Balance {
     question.given.forEach(({ member }, k) => {
       push(motion.speedOf(member), motion.meshes.length + motion.devices.length + k);
     });
-    const load = question.reluctant === undefined ? undefined : motion.speedOf(question.reluctant).at[0];
+    const load =
+      question.reluctant === undefined ? undefined : motion.speedOf(question.reluctant).at[0];
     const balanced = terms.map((body, column): Row => {
       const form = { at: body.map(([at]) => at), coef: body.map(([, coef]) => coef) };
       const torque = column === load ? { num: -this.reluctant.num, den: this.reluctant.den } : ZERO;
@@ -193,14 +194,20 @@ class Balance {
     const ways = this.ways(forms, loose, []);
     if (ways.length === 0) return bounds;
     return forms.map((_, k) => {
-      const settled = ways.map((way) => way[k] as Quantity).filter((q): q is Rational => !isSpan(q));
+      const settled = ways
+        .map((way) => way[k] as Quantity)
+        .filter((q): q is Rational => !isSpan(q));
       return settled.length === ways.length ? hull(settled) : (bounds[k] as Quantity);
     });
   }
 
   // Every way to carry the load that leaves nothing unsettled once some devices carry nothing.
   // `without` grows in the order of the columns, so that each choice is made once.
-  private ways(forms: readonly Form[], loose: readonly number[], without: readonly number[]): Quantity[][] {
+  private ways(
+    forms: readonly Form[],
+    loose: readonly number[],
+    without: readonly number[],
+  ): Quantity[][] {
     const found: Quantity[][] = [];
     for (const column of loose) {
       if (column <= (without.at(-1) ?? -1) || found.length >= MOST_WAYS) continue;

@@ -21,7 +21,10 @@ export function between(from: Rational | null, to: Rational | null): Quantity {
 /** The quantity times a number; a negative one turns a span round. */
 export function stretched(quantity: Quantity, by: Rational): Quantity {
   if (!isSpan(quantity)) return times(quantity, by);
-  const [from, to] = [quantity.from && times(quantity.from, by), quantity.to && times(quantity.to, by)];
+  const [from, to] = [
+    quantity.from && times(quantity.from, by),
+    quantity.to && times(quantity.to, by),
+  ];
   return by.num < 0 ? between(to, from) : between(from, to);
 }
 

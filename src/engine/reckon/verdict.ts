@@ -56,7 +56,9 @@ export function loadsOf({ motion, question, posed, solution }: Verdict): Loads {
     reluctant: question.reluctant === undefined ? ZERO : minus(over, under),
     devices: motion.devices.map((_, d) => {
       const row = posed.deviceRow[d];
-      return row === undefined ? ZERO : times(price(row), { num: firstSign(motion, posed, d), den: 1 });
+      return row === undefined
+        ? ZERO
+        : times(price(row), { num: firstSign(motion, posed, d), den: 1 });
     }),
     meshes: motion.meshes.map((_, m) => price(m)),
   };

@@ -1,4 +1,5 @@
-import { type Gearing, gearingOf } from './mesh.ts';
+import { gearingOf } from './gearing.ts';
+import type { Gearing } from './mesh.ts';
 import { CASE, type MemberName, type Train } from './train.ts';
 
 /** One rigid body: all the names of members that are splined, welded or joined into it. */

@@ -55,7 +55,11 @@ export interface WheelSet extends Named {
   readonly kind: 'wheels';
   readonly wheels: ReadonlyMap<string, number>;
   readonly carried: readonly string[];
-  readonly meshes: readonly { readonly a: string; readonly b: string; readonly internal: boolean }[];
+  readonly meshes: readonly {
+    readonly a: string;
+    readonly b: string;
+    readonly internal: boolean;
+  }[];
 }
 
 /** A bevel differential: NAME.left and NAME.right side gears, pinions on NAME.carrier. */
