@@ -48,14 +48,9 @@ function pinsOf({ assembly, speedOf }: Motion): { member: MemberName; form: Form
     });
 }
 
-// Planets whose teeth nobody counted, and bevel pinions, which turn about another axis; but a
-// planet that has seized turns as its carrier does.
+// Planets whose teeth nobody counted, and bevel pinions, which turn about another axis.
 function silentBodies({ assembly }: Motion): Set<number> {
-  const silent = new Set<number>();
-  for (const { member, carrier } of assembly.gearing.planets) {
-    const body = assembly.bodyOf(member) as number;
-    if (body !== assembly.bodyOf(carrier)) silent.add(body);
-  }
+  const silent = new Set(assembly.onPins);
   for (const { member, known, crosswise } of assembly.gearing.planets) {
     if (known && !crosswise) silent.delete(assembly.bodyOf(member) as number);
   }

@@ -185,9 +185,8 @@ function brakingFact(
 /** The bodies whose speed nothing settles, planets left out. */
 export function freeFacts({ motion }: Verdict, { bodies }: Observed): Fact[] {
   const { assembly } = motion;
-  const planets = new Set(assembly.gearing.planets.map(({ member }) => assembly.bodyOf(member)));
   const free = assembly.bodies.filter((_, body) => {
-    return isSpan(bodies[body] as Quantity) && !planets.has(body);
+    return isSpan(bodies[body] as Quantity) && !assembly.onPins.has(body);
   });
   return free.length > 0 ? [{ fact: 'free', members: free.map(({ label }) => label) }] : [];
 }

@@ -74,7 +74,6 @@ function locked(verdict: Verdict, asked: Fact, { hold, turn }: HandCheck): HandA
 
 // Every body but the case, the planets, and those that the hands are on.
 function bodiesToTell({ assembly }: Motion, hands: readonly MemberName[]): number[] {
-  const untold = new Set([0, ...hands.map((member) => assembly.bodyOf(member))]);
-  for (const { member } of assembly.gearing.planets) untold.add(assembly.bodyOf(member));
+  const untold = new Set([0, ...assembly.onPins, ...hands.map(assembly.bodyOf)]);
   return assembly.bodies.flatMap((_, body) => (untold.has(body) ? [] : [body]));
 }

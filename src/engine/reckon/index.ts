@@ -1,4 +1,6 @@
-export { canPush, type Port, portsOf, portTorque, type Reactions, reactionsOf } from './loads.ts';
+export { canPush } from './balance.ts';
+export { type Reactions, reactionsOf } from './loads.ts';
+export { type Port, portsOf, portTorque } from './port.ts';
 export * from './quantity.ts';
 export { speedsOf, value } from './speeds.ts';
 export { judge, type Loads, loadsOf, speedAt, type Verdict } from './verdict.ts';

@@ -15,6 +15,8 @@ export interface Assembly {
   /** Every name, the case's too, in the order in which the train gives them. */
   readonly members: readonly MemberName[];
   readonly gearing: Gearing;
+  /** The bodies that turn on a pin: planets, but for one that has seized to its carrier. */
+  readonly onPins: ReadonlySet<number>;
   /** The index of the body that has a name, or undefined for a name that the train lacks. */
   bodyOf(name: MemberName): number | undefined;
 }
@@ -38,7 +40,13 @@ export function assemble(train: Train): Assembly {
   });
   const index = new Map<MemberName, number>();
   bodies.forEach((body, i) => body.names.forEach((name) => index.set(name, i)));
-  return { bodies, members: groups.names(), gearing, bodyOf: (name) => index.get(name) };
+  const onPins = new Set(
+    gearing.planets
+      .filter(({ member, carrier }) => index.get(member) !== index.get(carrier))
+      .map(({ member }) => index.get(member) as number),
+  );
+  const bodyOf = (name: MemberName) => index.get(name);
+  return { bodies, members: groups.names(), gearing, onPins, bodyOf };
 }
 
 // Disjoint sets of names (union-find), listed in the order in which they were first named.
