@@ -1,7 +1,12 @@
 import type { Base } from './base.ts';
 import { Dictionary } from './dictionary.ts';
-import { type Int, absolute, combine, lcm, multiply, negate, quotient } from './integer.ts';
-import type { Form, Row, Solution, Vector } from './programme.ts';
+import { absolute, type Int, multiply, negate } from './integer.ts';
+import type { Form, Row } from './programme.ts';
+
+/** What stops the exchanges: a row that cannot hold, or a coordinate that improves for ever. */
+export type End =
+  | { readonly kind: 'stuck'; readonly row: number; readonly sign: 1 | -1 }
+  | { readonly kind: 'endless'; readonly column: number; readonly sign: 1 | -1 };
 
 /**
  * Rows and objectives of programmes with the same rows, in exchangeable coordinates.
@@ -10,19 +15,20 @@ import type { Form, Row, Solution, Vector } from './programme.ts';
  * exchange the offender of least index. It needs no first phase and cannot cycle.
  */
 export class Table {
-  private readonly base: Base;
-  private readonly own: readonly Row[]; // the programme's rows but for the base's
-  private readonly forms: readonly Form[];
-  private readonly dictionary: Dictionary; // the own rows' residuals, then the forms
-  // What stands at each row and coordinate: own row r's residual as r, variable v as ~v.
-  private readonly rowLabel: number[] = [];
-  private readonly columnLabel: number[] = [];
-  private lastPoint: Vector | undefined; // of the coordinates as they are
+  readonly base: Base;
+  /** The programme's rows but for the base's. */
+  readonly own: readonly Row[];
+  /** The own rows' residuals, then the forms. */
+  readonly dictionary: Dictionary;
+  /** What stands at each row and coordinate: own row r's residual as r, variable v as ~v. */
+  readonly rowLabel: number[] = [];
+  readonly columnLabel: number[] = [];
+  /** How many exchanges there have been. */
+  exchanges = 0;
 
   constructor(columns: number, rows: readonly Row[], forms: readonly Form[], base: Base) {
     this.base = base;
     this.own = rows.slice(base.rows.length);
-    this.forms = forms;
     const kept = base.free.length;
     const width = kept + columns - base.columns;
     const cells: Int[][] = [];
@@ -46,78 +52,32 @@ export class Table {
     this.dictionary = new Dictionary(width, cells, scale);
   }
 
-  /** Finds some point where every row holds; returns the proof if there is none. */
-  settle(): Solution | undefined {
-    // Every equality's residual becomes a coordinate, which then stays at zero; and every
-    // variable of which some inequality speaks becomes a row.
+  /**
+   * Makes a coordinate of every equality's residual, which then stays at zero, and a row of
+   * every variable of which some inequality speaks; then some point where all rows hold.
+   */
+  settle(): End | undefined {
     for (let i = 0; i < this.own.length; i++) {
       if (this.own[i]?.sense !== '=') continue;
       const column = this.freeColumn(i);
       if (column !== undefined) this.exchange(i, column);
-      else if (this.constant(i) > 0) return this.infeasible(i, -1);
-      else if (this.constant(i) < 0) return this.infeasible(i, 1);
+      else if (this.constant(i) !== 0) {
+        return { kind: 'stuck', row: i, sign: this.constant(i) < 0 ? 1 : -1 };
+      }
     }
     for (let i = 0; i < this.own.length; i++) {
       if (!this.isInequality(this.rowLabel[i] as number)) continue;
       const column = this.freeColumn(i);
       if (column !== undefined) this.exchange(i, column);
     }
-    const end = this.crissCross();
-    return end?.kind === 'stuck' ? this.infeasible(end.row, 1) : undefined;
-  }
-
-  /** The form that is minimised by `minimise(k, sign)`. */
-  aim(k: number, sign: 1 | -1): Form {
-    const form = this.forms[k] as Form;
-    return sign > 0 ? form : { at: form.at, coef: form.coef.map(negate) };
+    return this.crissCross();
   }
 
   /**
-   * The least of form k and the least of its opposite. Where no coordinate that could move
-   * is in the form, both have one point and opposite prices.
+   * Exchanges until every inequality holds and no coordinate improves the row `aim`, made small
+   * (sign 1) or large (sign -1).
    */
-  extremes(k: number): [least: Solution, ofOpposite: Solution] {
-    const least = this.minimise(k, 1);
-    if (least.state !== 'optimal' || this.canMove(this.own.length + k)) {
-      return [least, this.minimise(k, -1)];
-    }
-    const prices = { nums: least.prices.nums.map(negate), den: least.prices.den };
-    return [least, { ...least, prices }];
-  }
-
-  /** Minimises form k, or with sign -1 its opposite. Call `settle` first. */
-  minimise(k: number, sign: 1 | -1): Solution {
-    const aim = this.own.length + k;
-    const end = this.crissCross(aim, sign);
-    switch (end?.kind) {
-      case undefined:
-        return { state: 'optimal', point: this.point(), prices: this.prices(aim, k, sign) };
-      case 'stuck':
-        return this.infeasible(end.row, 1);
-      case 'endless': {
-        const ray = this.ray(end.column, end.sign);
-        this.crissCross(); // back to a point where every row holds
-        return { state: 'unbounded', point: this.point(), ray };
-      }
-    }
-  }
-
-  /** A basis of the changes of all columns that keep every equality. */
-  freedom(): Vector[] {
-    return this.columnLabel.flatMap((label, j) => {
-      return label < 0 || this.isInequality(label) ? [this.ray(j, 1)] : [];
-    });
-  }
-
-  private canMove(row: number): boolean {
-    return this.columnLabel.some((label, j) => {
-      return (label < 0 || this.isInequality(label)) && this.cell(row, j) !== 0;
-    });
-  }
-
-  // Exchanges until every inequality holds and no coordinate improves the aim (undefined), or
-  // a row shows that some inequality cannot hold, or a coordinate improves the aim for ever.
-  private crissCross(aim?: number, sign: 1 | -1 = 1): End | undefined {
+  crissCross(aim?: number, sign: 1 | -1 = 1): End | undefined {
     const gain = (j: number): Int => {
       if (aim === undefined) return 0;
       return sign > 0 ? this.cell(aim, j) : negate(this.cell(aim, j));
@@ -133,7 +93,7 @@ export class Table {
       const rowFirst = (rowLabel[row] ?? Infinity) < (columnLabel[column] ?? Infinity);
       if (rowFirst) {
         const enters = this.least(columnLabel, (j) => this.cell(row, j) > 0);
-        if (enters < 0) return { kind: 'stuck', row };
+        if (enters < 0) return { kind: 'stuck', row, sign: 1 };
         this.exchange(row, enters);
       } else if (column >= 0) {
         const leaves = this.least(rowLabel, (i) => this.cell(i, column) < 0);
@@ -156,82 +116,11 @@ export class Table {
     return best;
   }
 
-  // scale·residual of the row = Σ cell·(residual of a coordinate) + a constant that it must
-  // not have: the multipliers are the scale and, turned round, the cells.
-  private infeasible(row: number, sign: 1 | -1): Solution {
-    const own = this.residualCells(row).map((cell) => (sign > 0 ? negate(cell) : cell));
-    const den = this.dictionary.scale[row] as Int;
-    own[this.rowLabel[row] as number] = sign > 0 ? den : negate(den);
-    return { state: 'infeasible', proof: this.withBase(own, den) };
-  }
-
-  // The cells of the aim's row are the prices of the coordinates' residuals.
-  private prices(aim: number, k: number, sign: 1 | -1): Vector {
-    const own = this.residualCells(aim).map((cell) => (sign > 0 ? cell : negate(cell)));
-    return this.withBase(own, this.dictionary.scale[aim] as Int, this.aim(k, sign));
-  }
-
-  private residualCells(row: number): Int[] {
-    const cells: Int[] = this.own.map(() => 0);
-    this.columnLabel.forEach((label, j) => {
-      if (label >= 0) cells[label] = this.cell(row, j);
+  /** The coordinates that can move: variables, and residuals of inequalities. */
+  movable(): number[] {
+    return this.columnLabel.flatMap((label, j) => {
+      return label < 0 || this.isInequality(label) ? [j] : [];
     });
-    return cells;
-  }
-
-  // What the own rows' multipliers leave of the form (or of nothing) is the base rows' to make.
-  private withBase(own: readonly Int[], den: Int, form?: Form): Vector {
-    const rest: Int[] = Array.from({ length: this.base.columns }, () => 0);
-    const spend = ({ at, coef }: Form, times: Int) => {
-      for (let k = 0; k < at.length; k++) {
-        const column = at[k] as number;
-        if (column >= rest.length) continue;
-        rest[column] = combine(1, rest[column] as Int, times, coef[k] as Int);
-      }
-    };
-    if (form) spend(form, den);
-    own.forEach((y, r) => y !== 0 && spend(this.own[r] as Row, negate(y)));
-    const { nums, den: whole } = this.base.multipliers(rest, den);
-    const factor = quotient(whole, den);
-    return { nums: [...nums, ...own.map((y) => multiply(y, factor))], den: whole };
-  }
-
-  // The values of all columns where every coordinate is zero.
-  private point(): Vector {
-    this.lastPoint ??= this.lift(
-      (row) => this.constant(row),
-      () => 0,
-    );
-    return this.lastPoint;
-  }
-
-  // The change of all columns as one coordinate moves.
-  private ray(column: number, sign: 1 | -1): Vector {
-    const along = (cell: Int) => (sign > 0 ? cell : negate(cell));
-    return this.lift(
-      (row) => along(this.cell(row, column)),
-      (j) => (j === column ? sign : 0),
-    );
-  }
-
-  // All columns from the variables that the dictionary holds.
-  private lift(atRow: (row: number) => Int, atColumn: (column: number) => Int): Vector {
-    const { scale } = this.dictionary;
-    let den: Int = 1;
-    this.rowLabel.forEach((label, i) => {
-      if (label < 0) den = lcm(den, scale[i] as Int);
-    });
-    const held: Int[] = this.columnLabel.map(() => 0);
-    this.rowLabel.forEach((label, i) => {
-      if (label < 0) held[~label] = multiply(atRow(i), quotient(den, scale[i] as Int));
-    });
-    this.columnLabel.forEach((label, j) => {
-      if (label < 0) held[~label] = multiply(atColumn(j), den);
-    });
-    const kept = this.base.free.length;
-    const { nums, den: whole } = this.base.expand(held.slice(0, kept), den);
-    const factor = quotient(whole, den);
-    return { nums: [...nums, ...held.slice(kept).map((n) => multiply(n, factor))], den: whole };
   }
 
   // The variable of smallest cell that can leave for a row, or undefined.
@@ -247,7 +136,7 @@ export class Table {
   }
 
   private exchange(row: number, column: number): void {
-    this.lastPoint = undefined;
+    this.exchanges++;
     this.dictionary.pivot(row, column);
     const label = this.rowLabel[row] as number;
     this.rowLabel[row] = this.columnLabel[column] as number;
@@ -258,14 +147,11 @@ export class Table {
     return label >= 0 && this.own[label]?.sense === '>=';
   }
 
-  private cell(row: number, column: number): Int {
+  cell(row: number, column: number): Int {
     return (this.dictionary.cells[row] as Int[])[column] as Int;
   }
 
-  private constant(row: number): Int {
+  constant(row: number): Int {
     return this.cell(row, this.dictionary.width);
   }
 }
-
-// A row that cannot hold, or a coordinate that improves the aim for ever.
-type End = { kind: 'stuck'; row: number } | { kind: 'endless'; column: number; sign: 1 | -1 };

@@ -1,0 +1,97 @@
+import { combine, type Int, lcm, multiply, negate, quotient } from './integer.ts';
+import type { Form, Row, Vector } from './programme.ts';
+import type { Table } from './table.ts';
+
+/** Reads off a table, as it stands, what proves its verdicts for the whole programme. */
+export class Certificate {
+  private readonly table: Table;
+  private lastPoint: Vector | undefined;
+  private exchanges = -1; // of the table, when the last point was read off
+
+  constructor(table: Table) {
+    this.table = table;
+  }
+
+  /** The multipliers that show that a row cannot hold. */
+  // scale·residual of the row = Σ cell·(residual of a coordinate) + a constant that it must
+  // not have: the multipliers are the scale and, turned round, the cells.
+  refusal(row: number, sign: 1 | -1): Vector {
+    const own = this.residualCells(row).map((cell) => (sign > 0 ? negate(cell) : cell));
+    const den = this.table.dictionary.scale[row] as Int;
+    own[this.table.rowLabel[row] as number] = sign > 0 ? den : negate(den);
+    return this.withBase(own, den);
+  }
+
+  /** The prices of the rows where row `aim` is least (sign 1) or greatest (-1) as `form`. */
+  // They are its cells at the rows' residuals.
+  prices(aim: number, form: Form, sign: 1 | -1): Vector {
+    const own = this.residualCells(aim).map((cell) => (sign > 0 ? cell : negate(cell)));
+    return this.withBase(own, this.table.dictionary.scale[aim] as Int, form);
+  }
+
+  private residualCells(row: number): Int[] {
+    const cells: Int[] = this.table.own.map(() => 0);
+    this.table.columnLabel.forEach((label, j) => {
+      if (label >= 0) cells[label] = this.table.cell(row, j);
+    });
+    return cells;
+  }
+
+  // What the own rows' multipliers leave of the form (or of nothing) is the base rows' to make.
+  private withBase(own: readonly Int[], den: Int, form?: Form): Vector {
+    const rest: Int[] = Array.from({ length: this.table.base.columns }, () => 0);
+    const spend = ({ at, coef }: Form, times: Int) => {
+      for (let k = 0; k < at.length; k++) {
+        const column = at[k] as number;
+        if (column >= rest.length) continue;
+        rest[column] = combine(1, rest[column] as Int, times, coef[k] as Int);
+      }
+    };
+    if (form) spend(form, den);
+    own.forEach((y, r) => y !== 0 && spend(this.table.own[r] as Row, negate(y)));
+    const { nums, den: whole } = this.table.base.multipliers(rest, den);
+    const factor = quotient(whole, den);
+    return { nums: [...nums, ...own.map((y) => multiply(y, factor))], den: whole };
+  }
+
+  /** The values of all columns where every coordinate is zero. */
+  point(): Vector {
+    if (!this.lastPoint || this.exchanges !== this.table.exchanges) {
+      this.exchanges = this.table.exchanges;
+      this.lastPoint = this.lift(
+        (row) => this.table.constant(row),
+        () => 0,
+      );
+    }
+    return this.lastPoint;
+  }
+
+  /** The change of all columns as one coordinate moves. */
+  ray(column: number, sign: 1 | -1): Vector {
+    const along = (cell: Int) => (sign > 0 ? cell : negate(cell));
+    return this.lift(
+      (row) => along(this.table.cell(row, column)),
+      (j) => (j === column ? sign : 0),
+    );
+  }
+
+  // All columns from the variables that the dictionary holds.
+  private lift(atRow: (row: number) => Int, atColumn: (column: number) => Int): Vector {
+    const { scale } = this.table.dictionary;
+    let den: Int = 1;
+    this.table.rowLabel.forEach((label, i) => {
+      if (label < 0) den = lcm(den, scale[i] as Int);
+    });
+    const held: Int[] = this.table.columnLabel.map(() => 0);
+    this.table.rowLabel.forEach((label, i) => {
+      if (label < 0) held[~label] = multiply(atRow(i), quotient(den, scale[i] as Int));
+    });
+    this.table.columnLabel.forEach((label, j) => {
+      if (label < 0) held[~label] = multiply(atColumn(j), den);
+    });
+    const kept = this.table.base.free.length;
+    const { nums, den: whole } = this.table.base.expand(held.slice(0, kept), den);
+    const factor = quotient(whole, den);
+    return { nums: [...nums, ...held.slice(kept).map((n) => multiply(n, factor))], den: whole };
+  }
+}
