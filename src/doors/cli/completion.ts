@@ -10,7 +10,7 @@ const WORDS = [...Object.keys(VERBS), 'help', 'completion'];
 const OF_VERB = Object.entries(VERBS) as [string, readonly OptionName[]][];
 const CHOSEN = Object.entries(CHOICES) as [OptionName, readonly string[]][];
 
-// Install: holdturn completion bash > ~/.local/share/bash-completion/completions/holdturn
+// To try it: source <(holdturn completion bash)
 function bash(): string {
   const cases = OF_VERB.map(([verb, options]) => {
     return `    ${verb}) words="${options.map((option) => `--${option}`).join(' ')} --help" ;;`;
@@ -46,7 +46,7 @@ ${cases.join('\n')}
 complete -F _holdturn holdturn`;
 }
 
-// Install: holdturn completion zsh > a folder of $fpath, as _holdturn
+// To keep it: a file _holdturn in a folder of $fpath.
 function zsh(): string {
   const cases = OF_VERB.map(([verb, options]) => {
     const specs = options.map((option) => {
@@ -76,7 +76,7 @@ ${cases.join('\n')}
 compdef _holdturn holdturn`;
 }
 
-// Install: holdturn completion fish > ~/.config/fish/completions/holdturn.fish
+// To try it: holdturn completion fish | source
 function fish(): string {
   const none = '__fish_use_subcommand';
   const lines = OF_VERB.flatMap(([verb, options]) =>

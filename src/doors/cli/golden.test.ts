@@ -32,8 +32,8 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   hand: [
     `hand ${KESTREL} --turn rear.carrier`,
     `hand ${KESTREL} --turn "turbine shaft" --hold "main shaft" --on "forward clutch" --way cw`,
-    `hand ${KESTREL} --turn rear.carrier --way ccw --fault "low sprag: backwards"`,
-    `hand ${KESTREL} --turn "rear arm" --way ccw --without "low sprag" --lang es`,
+    `hand ${KESTREL} --turn rear.carrier --way anticlockwise --fault "low sprag: backwards"`,
+    `hand ${KESTREL} --turn "rear arm" --way anticlockwise --without "low sprag" --lang es`,
   ],
 };
 

@@ -2,10 +2,11 @@ import { fromText, type Rational } from '../../engine/linear/index.ts';
 import { assemble, CASE, type MemberName, type Train, type Way } from '../../engine/train/index.ts';
 import { meant, split, suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
+import { wayMeant } from './synonym.ts';
 import type { Options } from './session.ts';
 
-/** The member that a name means; refuses with the nearest. */
-export function memberOf(train: Train, given: string): MemberName {
+// The member that a name means; refuses with the nearest.
+function memberOf(train: Train, given: string): MemberName {
   const names = assemble(train).bodies.flatMap((body) => body.names);
   const name = meant(given, names);
   if (name === undefined) throw new Refusal('no.member', suggestion(given, names));
@@ -44,14 +45,8 @@ export function speedsOf(train: Train, text: string): Map<MemberName, Rational> 
 
 const WAYS: readonly Way[] = ['clockwise', 'anticlockwise'];
 
-const WAY_WORDS: Readonly<Record<Way, readonly string[]>> = {
-  clockwise: ['clockwise', 'cw', 'horario'],
-  anticlockwise: ['anticlockwise', 'counterclockwise', 'ccw', 'acw', 'antihorario'],
-};
-
 function wayOf(text: string): Way {
-  const word = text.toLowerCase().replace(/[\s-]/g, '');
-  const way = WAYS.find((known) => WAY_WORDS[known].includes(word));
+  const way = wayMeant(text);
   if (!way) throw new Refusal('no.way', { given: text });
   return way;
 }

@@ -1,15 +1,15 @@
 import { nearest } from '../../engine/trainfile/index.ts';
-import { visible } from '../../telling/narrative/index.ts';
-import type { Arguments } from '../../telling/narrative/index.ts';
+import { type Arguments, visible } from '../../telling/narrative/index.ts';
+import { plainName } from './synonym.ts';
 
 /**
  * The candidate that a person means: itself, or the only one that is the same but for case,
- * blanks for the dot, and the trade's other words ("Front annulus" for front.ring).
+ * blanks for the dot, and the trade's other words for a part.
  */
 export function meant(given: string, candidates: readonly string[]): string | undefined {
   const name = given.trim();
   if (candidates.includes(name)) return name;
-  const same = candidates.filter((candidate) => plain(candidate) === plain(name));
+  const same = candidates.filter((candidate) => plainName(candidate) === plainName(name));
   return same.length === 1 ? same[0] : undefined;
 }
 
@@ -38,31 +38,3 @@ function short(names: readonly string[]): string {
 }
 
 const MOST_TOLD = 12;
-
-// The other words of the trade for the parts of a set, in English and Spanish.
-const SYNONYMS = new Map(
-  Object.entries({
-    annulus: 'ring',
-    annular: 'ring',
-    corona: 'ring',
-    pinion: 'planet',
-    satellite: 'planet',
-    satélite: 'planet',
-    arm: 'carrier',
-    spider: 'carrier',
-    cage: 'carrier',
-    portasatélites: 'carrier',
-    solar: 'sun',
-    planetario: 'sun',
-    housing: 'case',
-    carcasa: 'case',
-  }),
-);
-
-function plain(name: string): string {
-  const words = name
-    .normalize('NFC')
-    .toLowerCase()
-    .split(/[\s.]+/);
-  return words.map((word) => SYNONYMS.get(word) ?? word).join(' ');
-}

@@ -141,12 +141,6 @@ describe('the reader', () => {
     expect(out).toContain('at a ratio of 3,');
   });
 
-  it('may use the trade’s other words', async () => {
-    const { out, exit } = await ask(`hand ${K} --turn "Rear Arm" --hold "front annulus" --way ccw`);
-    expect(exit).toBe(0);
-    expect(out).toContain('With the front ring held, the rear carrier locks anticlockwise');
-  });
-
   it.each(['bash', 'zsh', 'fish'])('may have %s complete verbs and options', async (shell) => {
     const { out, exit } = await ask(`completion ${shell}`);
     expect(exit).toBe(0);

@@ -25,8 +25,8 @@ export function trainOf(file: string, session: Session): Train {
   });
 }
 
-/** "file:line:column", which editors and terminals turn into a link. */
-export function placeOf(file: string, { place }: Problem): string {
+// "file:line:column", which editors and terminals turn into a link.
+function placeOf(file: string, { place }: Problem): string {
   return `${file}:${place.line}:${place.column}`;
 }
 

@@ -34,7 +34,3 @@ export const CHOICES: Partial<Record<OptionName, readonly string[]>> = {
 };
 
 export const SHELLS = ['bash', 'zsh', 'fish'] as const;
-
-export function isVerb(word: string): word is Verb {
-  return Object.hasOwn(VERBS, word);
-}

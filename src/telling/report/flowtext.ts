@@ -128,8 +128,8 @@ function rollbackLine({ rollback: { inputFree, inputHeld } }: Flow, voice: Voice
   });
 }
 
-/** A ratio's name: a reduction turns the output slower than the input. */
-export function senseOf(ratio: Rational): 'reverse' | 'direct' | 'reduction' | 'overdrive' {
+// A ratio's name: a reduction turns the output slower than the input.
+function senseOf(ratio: Rational): 'reverse' | 'direct' | 'reduction' | 'overdrive' {
   if (signOf(ratio) < 0) return 'reverse';
   const against = compare(ratio, ONE);
   return against === 0 ? 'direct' : against > 0 ? 'reduction' : 'overdrive';

@@ -23,11 +23,6 @@ const bare = (text: string) => text;
 /** No dress: a file, a pipe, a monochrome screen. */
 export const PLAIN: Ink = { strong: bare, faint: bare, bad: bare, odd: bare };
 
-/** A page of 80 columns without colour. */
-export function plainPage(language: Language): Page {
-  return { language, columns: 80, ink: PLAIN };
-}
-
 /** A text broken into lines that fit the page; lines after the first start with `hang`. */
 export function paragraph(text: string, page: Page, hang = ''): string[] {
   return wrap(visible(text), page.columns, hang);
