@@ -1,5 +1,6 @@
 import type { Base } from './base.ts';
-import { FloatTable, Unsure } from './floattable.ts';
+import { Unsure } from './floatrows.ts';
+import { FloatTable } from './floattable.ts';
 import type { Form, Row } from './programme.ts';
 
 /** Least and greatest of a form in float64; infinite for no limit. */

@@ -1,6 +1,7 @@
 export { Base } from './base.ts';
 export { type FloatExtremes, floatExtremes } from './float.ts';
-export { FloatTable, Unsure } from './floattable.ts';
+export { Unsure } from './floatrows.ts';
+export { FloatTable } from './floattable.ts';
 export { add, type Int, multiply, negate } from './integer.ts';
 export * from './programme.ts';
 export * from './rational.ts';
