@@ -15,7 +15,10 @@ export type GeometryFinding =
       readonly fits: { readonly from: number; readonly to: number | null };
       readonly allowance: 1;
     }
-  /** `sum` must divide by the number of planets (pairs; pinions of a bevel set); `counts` are some that do. */
+  /**
+   * `sum` must divide by the number of planets (pairs; pinions of a bevel set); `counts` are
+   * some that do.
+   */
   | {
       readonly problem: 'planets not evenly spaced';
       readonly set: string;
