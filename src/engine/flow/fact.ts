@@ -4,7 +4,8 @@ import type { MemberName, Way } from '../train/index.ts';
 
 /**
  * One reason, read off a certificate; a sentence in every language. Torques are sizes (not
- * negative) per unit of torque at the turned end; a member is named as its body's label.
+ * negative) per unit of torque at the input, or at the turned end where nothing turns; a
+ * member is named as its body's label.
  */
 export type Fact =
   /** The end that is turned, and which end it is. */
@@ -95,7 +96,9 @@ export type DeviceKind = 'clutch' | 'brake' | 'band' | 'one-way';
 
 /** A member of a set as its load finds it. */
 export interface Port {
+  /** The part of the set, and the label of the body that it is on. */
   readonly member: MemberName;
+  readonly label: MemberName;
   /** It drives the set, is driven by it, or stands still and takes a reaction. */
   readonly role: 'drives' | 'driven' | 'reacts';
   /** The way in which the set pushes it. */

@@ -105,7 +105,8 @@ function stageFacts(
     const leads = flow < 0 || (!verdict.turns && touch.body === from);
     const role = leads ? 'drives' : flow > 0 ? 'driven' : 'reacts';
     const { member, torque } = touch;
-    return { member, role, pushed: pushOf(touch), torque: sizeOf(torque) } as const;
+    const label = labelOf(verdict, member);
+    return { member, label, role, pushed: pushOf(touch), torque: sizeOf(torque) } as const;
   });
   const fixed = touches.filter(({ body }) => body === 0);
   return [

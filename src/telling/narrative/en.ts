@@ -22,6 +22,7 @@ export const en = {
     '{end, select, input {{size, select, 1 {the input torque} other {{size} times input torque}}} output {{size, select, 1 {the output torque} other {{size} times output torque}}} given {{size, select, 1 {the torque at the first given speed} other {{size} times the torque at the first given speed}}} other {{size, select, 1 {the torque of your hand} other {{size} times the torque of your hand}}}}',
 
   // Why: what each member does to the next.
+  'part on': '{part} ({body})',
   'fact.turned':
     '{end, select, input {The input, the {member}, is turned {way}, seen from the input end.} other {The output, the {member}, is turned {way}, seen from the input end.}}',
   'fact.given':
@@ -36,7 +37,7 @@ export const en = {
   'fact.meshes': 'Through the {pair} gears the {from} pushes the {to} {way} with {torque}.',
   'fact.as one': 'In the {set} set the {members} turn as one: nothing moves on its pins.',
   'fact.holds':
-    '{kind, select, one_way {The load pushes the {member} {way} onto the {device}, which hands it to the case: {torque}.} other {The load pushes the {member} {way}; the {device} holds it to the case: {torque}.}}',
+    '{kind, select, one_way {The {member} is pushed {way} onto the {device}, which hands it to the case: {torque}.} other {The {member} is pushed {way}; the {device} holds it to the case: {torque}.}}',
   'fact.fixed':
     'The load pushes the {member} {way}; it is made fast to the case, which takes {torque}.',
   'fact.fixed.case': 'The case takes the reaction {way}: {torque}.',

@@ -17,6 +17,7 @@ export const es: Messages = {
   torque:
     '{end, select, input {{size, select, 1 {el par de entrada} other {{size} veces el par de entrada}}} output {{size, select, 1 {el par de salida} other {{size} veces el par de salida}}} given {{size, select, 1 {el par en la primera velocidad dada} other {{size} veces el par en la primera velocidad dada}}} other {{size, select, 1 {el par de la mano} other {{size} veces el par de la mano}}}}',
 
+  'part on': '{part} ({body})',
   'fact.turned':
     '{end, select, input {Se hace girar la entrada, {member}, {way}, visto desde el lado de entrada.} other {Se hace girar la salida, {member}, {way}, visto desde el lado de entrada.}}',
   'fact.given':
@@ -32,7 +33,7 @@ export const es: Messages = {
   'fact.as one':
     'En el juego planetario {set} giran como una sola pieza {members}: nada se mueve sobre sus ejes.',
   'fact.holds':
-    '{kind, select, one_way {La carga empuja {member} {way} contra la rueda libre {device}, que la pasa a la carcasa: {torque}.} band {La carga empuja {member} {way}; la banda {device} sostiene {member} contra la carcasa: {torque}.} brake {La carga empuja {member} {way}; el freno {device} sostiene {member} contra la carcasa: {torque}.} other {La carga empuja {member} {way}; el embrague {device} sostiene {member} contra la carcasa: {torque}.}}',
+    '{kind, select, one_way {El esfuerzo empuja {member} {way} contra la rueda libre {device}, que lo pasa a la carcasa: {torque}.} band {El esfuerzo empuja {member} {way}; la banda {device} sostiene {member} contra la carcasa: {torque}.} brake {El esfuerzo empuja {member} {way}; el freno {device} sostiene {member} contra la carcasa: {torque}.} other {El esfuerzo empuja {member} {way}; el embrague {device} sostiene {member} contra la carcasa: {torque}.}}',
   'fact.fixed':
     'La carga empuja {member} {way}; forma una pieza con la carcasa, que recibe {torque}.',
   'fact.fixed.case': 'La carcasa recibe la reacción {way}: {torque}.',

@@ -37,9 +37,27 @@ const SAID: readonly [Fact, string, string][] = [
       fact: 'works',
       set: 'front',
       ports: [
-        { member: 'front.ring', role: 'drives', pushed: 'anticlockwise', torque: ONE },
-        { member: 'main shaft', role: 'driven', pushed: 'clockwise', torque: fraction(16, 11) },
-        { member: 'sun shell', role: 'reacts', pushed: 'anticlockwise', torque: fraction(5, 11) },
+        {
+          member: 'front.ring',
+          label: 'front.ring',
+          role: 'drives',
+          pushed: 'anticlockwise',
+          torque: ONE,
+        },
+        {
+          member: 'main shaft',
+          label: 'main shaft',
+          role: 'driven',
+          pushed: 'clockwise',
+          torque: fraction(16, 11),
+        },
+        {
+          member: 'sun shell',
+          label: 'sun shell',
+          role: 'reacts',
+          pushed: 'anticlockwise',
+          torque: fraction(5, 11),
+        },
       ],
     },
     'The front ring drives the front set, which pushes the main shaft clockwise with 16/11 = 1.455 times input torque and the sun shell, which stands still, anticlockwise with 5/11 = 0.455 times input torque.',
@@ -50,16 +68,16 @@ const SAID: readonly [Fact, string, string][] = [
       fact: 'works',
       set: 'mid',
       ports: [
-        { member: 'a', role: 'drives', ...push },
-        { member: 'b', role: 'drives', ...push },
-        { member: 'c', role: 'driven', ...push },
+        { member: 'a', label: 'a', role: 'drives', ...push },
+        { member: 'b', label: 'b', role: 'drives', ...push },
+        { member: 'c', label: 'c', role: 'driven', ...push },
       ],
     },
     'The a and b drive the mid set, which pushes the c anticlockwise with 16/11 = 1.455 times input torque.',
     '«a» y «b» mueven el juego planetario «mid», que empuja «c» en sentido antihorario con 16/11 = 1,455 veces el par de entrada.',
   ],
   [
-    { fact: 'works', set: 'mid', ports: [{ member: 'a', role: 'drives', ...push }] },
+    { fact: 'works', set: 'mid', ports: [{ member: 'a', label: 'a', role: 'drives', ...push }] },
     'The a and the mid set push against one another.',
     '«a» y el juego planetario «mid» se empujan entre sí.',
   ],
@@ -75,8 +93,8 @@ const SAID: readonly [Fact, string, string][] = [
   ],
   [
     { fact: 'holds', device: 'low sprag', kind: 'one-way', member: 'rear.carrier', ...push },
-    'The load pushes the rear carrier anticlockwise onto the low sprag, which hands it to the case: 16/11 = 1.455 times input torque.',
-    'La carga empuja «rear carrier» en sentido antihorario contra la rueda libre «low sprag», que la pasa a la carcasa: 16/11 = 1,455 veces el par de entrada.',
+    'The rear carrier is pushed anticlockwise onto the low sprag, which hands it to the case: 16/11 = 1.455 times input torque.',
+    'El esfuerzo empuja «rear carrier» en sentido antihorario contra la rueda libre «low sprag», que lo pasa a la carcasa: 16/11 = 1,455 veces el par de entrada.',
   ],
   [
     {
@@ -87,8 +105,8 @@ const SAID: readonly [Fact, string, string][] = [
       pushed: 'clockwise',
       torque: { from: ZERO, to: ONE },
     },
-    'The load pushes the drum clockwise; the band holds it to the case: 0 to 1 times input torque.',
-    'La carga empuja «drum» en sentido horario; la banda «band» sostiene «drum» contra la carcasa: de 0 a 1 veces el par de entrada.',
+    'The drum is pushed clockwise; the band holds it to the case: 0 to 1 times input torque.',
+    'El esfuerzo empuja «drum» en sentido horario; la banda «band» sostiene «drum» contra la carcasa: de 0 a 1 veces el par de entrada.',
   ],
   [
     { fact: 'fixed', member: 'rear.ring', ...push },
@@ -177,7 +195,7 @@ describe('the turned end', () => {
     ];
     expect(sentences(facts)).toEqual([
       'The output, the main shaft, is turned clockwise, seen from the input end.',
-      'The load pushes the m anticlockwise; the low brake holds it to the case: 16/11 = 1.455 times input torque.',
+      'The m is pushed anticlockwise; the low brake holds it to the case: 16/11 = 1.455 times input torque.',
       'The sprag over-runs at 2 times the speed of the output.',
       'For each turn of the output the input, the turbine shaft, turns clockwise 27/11 = 2.455 times: the ratio is 27/11 = 2.455.',
       'The over-run turns the engine: there is engine braking.',
@@ -204,8 +222,8 @@ describe('the turned end', () => {
       fact: 'works',
       set: 's',
       ports: [
-        { member: 'a', role: 'drives', ...push },
-        { member: 'b', role: 'reacts', ...push },
+        { member: 'a', label: 'a', role: 'drives', ...push },
+        { member: 'b', label: 'b', role: 'reacts', ...push },
       ],
     };
     const end: Fact = { fact: 'tied up', member: 'main shaft', end: 'output', way: 'clockwise' };
@@ -250,7 +268,7 @@ describe('the turned end', () => {
       ]),
     ).toEqual([
       'With the main shaft held, the crank locks clockwise, seen from the input end.',
-      'The load pushes the m anticlockwise; the low brake holds it to the case: 16/11 = 1.455 times the torque of your hand.',
+      'The m is pushed anticlockwise; the low brake holds it to the case: 16/11 = 1.455 times the torque of your hand.',
       'The main shaft is pushed clockwise against the hand that holds it: the torque of your hand.',
     ]);
     const free: Fact = { ...checked, held: [], turns: true };
@@ -281,7 +299,7 @@ describe('the turned end', () => {
     ).toEqual([
       'The engine is turned clockwise at 1000, seen from the input end.',
       'The motor is held still.',
-      'The load pushes the m anticlockwise; the low brake holds it to the case: 16/11 = 1.455 times the torque at the first given speed.',
+      'The m is pushed anticlockwise; the low brake holds it to the case: 16/11 = 1.455 times the torque at the first given speed.',
       'The output, the wheels, then stands still.',
     ]);
   });

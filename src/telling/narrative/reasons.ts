@@ -68,7 +68,7 @@ function sentence(fact: Fact, { end, unit, turns }: Setting, voice: Voice): stri
       return works(fact.set, fact.ports, voice, (port) =>
         voice.say('fact.works.port', {
           role: turns ? port.role : 'driven',
-          member: voice.name(port.member),
+          member: portName(port, voice),
           way: way(port.pushed),
           torque: torque(port.torque),
         }),
@@ -196,9 +196,15 @@ function works(
   return voice.say(pushed.length === 0 ? 'fact.works.alone' : 'fact.works', {
     set: voice.name(set),
     count: drivers.length,
-    drivers: voice.names(drivers.map((p) => p.member)),
+    drivers: voice.list(drivers.map((p) => portName(p, voice))),
     ports: voice.list(pushed.map(port)),
   });
+}
+
+// "front sun (sun shell)": the part of the set, and the body that it is on.
+function portName({ member, label }: Port, voice: Voice): string {
+  if (label === member || label === CASE) return voice.name(member);
+  return voice.say('part on', { part: voice.name(member), body: voice.name(label) });
 }
 
 // Only a train that is rolled back has its output turned anticlockwise.
