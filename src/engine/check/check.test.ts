@@ -66,6 +66,10 @@ describe('check', () => {
       '8: member carries nothing, idle.ring idle',
     ]);
   });
+  test('knows a set that nothing is joined to', () => {
+    const text = SOUND.replace('joined:', '  idle: { sun: 30, ring: 66, planets: 3 }\njoined:');
+    expect(warnings(text)).toEqual(['8: set stands alone, idle']);
+  });
   test('knows a device that can do nothing, and one that no gear applies', () => {
     const twin =
       '  twin: { sun: 30, ring: 66, planets: 3 }\njoined:\n  ring drum: [main.ring, twin.ring]';

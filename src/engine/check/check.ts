@@ -1,7 +1,7 @@
 import { stateOf, underPower } from '../flow/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge, portsOf } from '../reckon/index.ts';
-import { geometryOf, isFriction } from '../train/index.ts';
+import { companyOf, geometryOf, isFriction } from '../train/index.ts';
 import type { Reading } from '../trainfile/index.ts';
 import type { Misgiving, Warning } from './warning.ts';
 
@@ -48,13 +48,26 @@ function idleMembers(motion: Motion): Pointed[] {
     }
   }
   const ends = new Set([0, assembly.bodyOf(train.input), assembly.bodyOf(train.output)]);
-  return touches.flatMap(([touch, ...others], body): Pointed[] => {
-    if (!touch || others.length > 0 || ends.has(body)) return [];
-    const member = assembly.bodies[body]?.label as string;
-    if (touch.path[0] !== 'devices' && !member.includes('.')) return [];
-    const finding = { problem: 'member carries nothing', member, touched: touch.name } as const;
-    return [{ finding, path: touch.path }];
+  const lone = touches.map(([touch, ...others], body) => {
+    return others.length > 0 || ends.has(body) ? undefined : touch;
   });
+  const busy = new Set(
+    touches.flatMap((all, body) => (lone[body] ? [] : all.map(({ name }) => name))),
+  );
+  const alone = train.sets.filter(({ name }) => !busy.has(companyOf(train, name)));
+  const told = new Set(alone.map(({ name }) => companyOf(train, name)));
+  return [
+    ...alone.map(({ name }): Pointed => {
+      return { finding: { problem: 'set stands alone', set: name }, path: ['sets', name] };
+    }),
+    ...lone.flatMap((touch, body): Pointed[] => {
+      const member = assembly.bodies[body]?.label as string;
+      if (!touch || told.has(touch.name)) return [];
+      if (touch.path[0] !== 'devices' && !member.includes('.')) return [];
+      const finding = { problem: 'member carries nothing', member, touched: touch.name } as const;
+      return [{ finding, path: touch.path }];
+    }),
+  ];
 }
 
 interface Touch {

@@ -12,6 +12,8 @@ export type Misgiving =
       readonly member: MemberName;
       readonly touched: string;
     }
+  /** Nothing but the set touches any of its members. */
+  | { readonly problem: 'set stands alone'; readonly set: string }
   /** The gears alone keep its members from turning against each other. */
   | { readonly problem: 'device does nothing'; readonly device: string }
   /** A friction device that no gear of the ranges applies. */

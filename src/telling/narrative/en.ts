@@ -131,6 +131,8 @@ export const en = {
     '{count, plural, one {and one more like these} other {and {count} more like these}}',
   'problem.member carries nothing':
     'idle member: {name} touches only {touched}, so it can carry no load; join it, or give it a device',
+  'problem.set stands alone':
+    'idle set: nothing but {name} touches any of its members; join them, or give them devices',
   'problem.device does nothing':
     'idle device: {name} joins members that cannot turn against each other anyway; look at its names',
   'problem.device never applied': 'idle device: {name} is applied in no gear; add it to one',

@@ -129,6 +129,8 @@ export const es: Messages = {
     '{count, plural, one {y uno más como estos} other {y {count} más como estos}}',
   'problem.member carries nothing':
     'miembro inútil: {name} solo toca {touched} y no puede llevar carga; únalo, o dele un elemento',
+  'problem.set stands alone':
+    'juego inútil: nada más que {name} toca sus miembros; únalos, o deles elementos',
   'problem.device does nothing':
     'elemento inútil: {name} une miembros que de todos modos no giran entre sí; mire sus nombres',
   'problem.device never applied': 'elemento inútil: ninguna marcha aplica {name}; añádalo a una',

@@ -193,6 +193,12 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
       'idle member: rear.ring touches only rear, so it can carry no load; join it, or give it a device',
     ],
   ],
+  'set stands alone': [
+    [
+      { set: 'dual' },
+      'idle set: nothing but dual touches any of its members; join them, or give them devices',
+    ],
+  ],
   'device does nothing': [
     [
       { device: 'd' },

@@ -150,6 +150,8 @@ function word(p: Problem | Warning, voice: Voice): string {
       const names = { name: visible(p.member), touched: visible(p.touched) };
       return voice.say('problem.member carries nothing', names);
     }
+    case 'set stands alone':
+      return voice.say('problem.set stands alone', { name: visible(p.set) });
     case 'device does nothing':
     case 'device never applied':
       return voice.say(`problem.${p.problem}`, { name: visible(p.device) });
