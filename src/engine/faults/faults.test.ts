@@ -19,24 +19,24 @@ function faulty(text: string): Train {
 // healthy train. Worked out by an independent solver in exact fractions, not by this engine;
 // the output turned clockwise on the over-run in every gear.
 const MATRIX = `
-| fault                            | D 1        | D 2        | D 3      | L 1        | L 2        | R R        | N N      |
-| healthy                          | 2.455/--   | 1.455/--   | 1/1      | 2.455/.407 | 1.455/.688 | -2.2/-.455 | --/--    |
-| forward clutch: will not apply   | --/--      | --/--      | --/--    | --/--      | --/--      | ok         | ok       |
-| forward clutch: will not release | ok         | ok         | ok       | ok         | ok         | TIED       | 2.455/-- |
-| direct clutch: will not apply    | ok         | ok         | 1.455/-- | ok         | ok         | --/--      | ok       |
-| direct clutch: will not release  | 1/1        | 1/1        | ok       | TIED       | TIED       | ok         | ok       |
-| second brake: will not apply     | ok         | 2.455/--   | ok       | ok         | ok         | ok         | ok       |
-| second roller: slips             | ok         | 2.455/--   | ok       | ok         | ok         | ok         | ok       |
-| second brake: will not release   | 1.455/--   | ok         | ok       | TIED       | ok         | -2.2/TIED  | ok       |
-| intermediate band: will not apply | ok        | ok         | ok       | ok         | 1.455/--   | ok         | ok       |
-| intermediate band: will not release | 1.455/.688 | 1.455/.688 | TIED  | TIED       | ok         | TIED       | ok       |
-| low brake: will not apply        | ok         | ok         | ok       | 2.455/--   | ok         | --/--      | ok       |
-| low sprag: slips                 | --/--      | ok         | ok       | ok         | ok         | ok         | ok       |
-| low sprag: backwards             | --/.407    | TIED       | TIED     | ok         | TIED       | ok         | ok       |
-| low sprag: seized                | 2.455/.407 | TIED       | TIED     | ok         | TIED       | ok         | ok       |
-| low brake: will not release      | 2.455/.407 | TIED       | TIED     | ok         | TIED       | ok         | ok       |
-| second roller: backwards         | ok         | 2.455/.688 | TIED     | ok         | ok         | ok         | ok       |
-| second roller: seized            | ok         | 1.455/.688 | TIED     | ok         | ok         | ok         | ok       |
+|fault                              |D 1       |D 2       |D 3     |L 1       |L 2       |R R       |N N|
+|healthy                            |2.455/--  |1.455/--  |1/1     |2.455/.407|1.455/.688|-2.2/-.455|--/--|
+|forward clutch: will not apply     |--/--     |--/--     |--/--   |--/--     |--/--     |ok        |ok|
+|forward clutch: will not release   |ok        |ok        |ok      |ok        |ok        |TIED      |2.455/--|
+|direct clutch: will not apply      |ok        |ok        |1.455/--|ok        |ok        |--/--     |ok|
+|direct clutch: will not release    |1/1       |1/1       |ok      |TIED      |TIED      |ok        |ok|
+|second brake: will not apply       |ok        |2.455/--  |ok      |ok        |ok        |ok        |ok|
+|second roller: slips               |ok        |2.455/--  |ok      |ok        |ok        |ok        |ok|
+|second brake: will not release     |1.455/--  |ok        |ok      |TIED      |ok        |-2.2/TIED |ok|
+|intermediate band: will not apply  |ok        |ok        |ok      |ok        |1.455/--  |ok        |ok|
+|intermediate band: will not release|1.455/.688|1.455/.688|TIED    |TIED      |ok        |TIED      |ok|
+|low brake: will not apply          |ok        |ok        |ok      |2.455/--  |ok        |--/--     |ok|
+|low sprag: slips                   |--/--     |ok        |ok      |ok        |ok        |ok        |ok|
+|low sprag: backwards               |--/.407   |TIED      |TIED    |ok        |TIED      |ok        |ok|
+|low sprag: seized                  |2.455/.407|TIED      |TIED    |ok        |TIED      |ok        |ok|
+|low brake: will not release        |2.455/.407|TIED      |TIED    |ok        |TIED      |ok        |ok|
+|second roller: backwards           |ok        |2.455/.688|TIED    |ok        |ok        |ok        |ok|
+|second roller: seized              |ok        |1.455/.688|TIED    |ok        |ok        |ok        |ok|
 `;
 const [head = [], healthy = [], ...lines] = MATRIX.trim()
   .split('\n')
