@@ -8,7 +8,10 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['engine/trainfile', 'Characters, lines, keys: reading with places, writing, near names.'],
   ['engine/motion', 'A train turned into rows of the motion cone; the one sign convention.'],
   ['engine/proof', 'Does this answer satisfy every row? Shares no code with linear.'],
-  ['engine/reckon', 'A question put to the cone, solved and proved: speeds, torques, how far each is free.'],
+  [
+    'engine/reckon',
+    'A question put to the cone, solved and proved: speeds, torques, how far each is free.',
+  ],
   ['engine/flow', 'A gear under power, on the over-run and rolled back, and the reasons.'],
   ['engine/hand', 'Hold these, turn that: does it turn, and what do the others do?'],
   ['engine/chart', 'Every combination of friction devices, and the swaps between gears.'],
