@@ -1,4 +1,5 @@
 import { beforeAll, expect, test } from 'vitest';
+import { chart, STATES, sweep } from '../src/engine/chart/index.ts';
 import {
   type Flow,
   flow,
@@ -8,7 +9,15 @@ import {
   underPower,
   type Working,
 } from '../src/engine/flow/index.ts';
-import { type Form, type Programme, toNumber } from '../src/engine/linear/index.ts';
+import {
+  type Bound,
+  extremes,
+  floatExtremes,
+  ONE,
+  toNumber,
+  Unsure,
+  valueOf,
+} from '../src/engine/linear/index.ts';
 import { motionOf, pose } from '../src/engine/motion/index.ts';
 import { isFriction, type MemberName, type Train } from '../src/engine/train/index.ts';
 import { trainText } from '../src/engine/trainfile/index.ts';
@@ -18,6 +27,7 @@ import {
   type FloatForm,
   type FloatProgramme,
   type FloatRow,
+  inFloats,
   loadPeers,
   type Peer,
 } from './peers.ts';
@@ -115,6 +125,60 @@ test(`they agree on how far each member is free, and on what has no limit (SEED=
   expect(limitless).toBeGreaterThan(100);
   expect(settled).toBeGreaterThan(100);
 });
+
+test(`the float path agrees in every combination of devices (SEED=${seed})`, () => {
+  let states = 0;
+  for (let k = 0; k < TRAINS / 4; k++) {
+    const train = randomTrain(seed + k);
+    const { drive, driveSpeed, coast } = sweep(motionOf(train));
+    for (const [mask, gear] of chart(train).gears.entries()) {
+      const where = `SEED=${seed + k}, with [${gear.on}] on`;
+      expect(STATES[drive[mask] as number], where).toBe(gear.drive);
+      expect(STATES[coast[mask] as number], where).toBe(gear.coast);
+      if (gear.ratio !== undefined) {
+        const speed = 1 / toNumber(gear.ratio);
+        const off = Math.abs((driveSpeed[mask] as number) - speed);
+        expect(off, where).toBeLessThanOrEqual(1e-9 * Math.abs(speed));
+      }
+      states += 2;
+    }
+  }
+  expect(states).toBeGreaterThan(10_000);
+});
+
+test(`and in how far a form can go where rows hold (SEED=${seed})`, () => {
+  let unsure = 0;
+  onEveryCase(({ train, on }) => {
+    const motion = motionOf(train);
+    const { programme } = pose(motion, {
+      on: new Set(on),
+      given: [{ member: train.input, speed: ONE }],
+    });
+    const { columns, rows } = programme;
+    const forms = [motion.speedOf(train.output), motion.speedOf(train.input)];
+    const exact = extremes(columns, rows, forms, motion.base);
+    try {
+      const found = floatExtremes(columns, rows, forms, motion.base);
+      const wanted = exact.map(({ least, greatest }) => [bound(least, 1), bound(greatest, -1)]);
+      if (found === undefined) expect(wanted.flat().every((end) => end === undefined)).toBe(true);
+      found?.forEach(({ least, greatest }, k) => {
+        expect(wanted[k]?.[0]).toBeCloseTo(least, 9);
+        expect(wanted[k]?.[1]).toBeCloseTo(greatest, 9);
+      });
+    } catch (error) {
+      if (!(error instanceof Unsure)) throw error;
+      unsure++;
+    }
+  });
+  expect(unsure).toBeLessThan(TRAINS / 20);
+});
+
+/** The exact bound as a float; infinite for no limit, undefined where the rows cannot hold. */
+function bound({ programme, solution }: Bound, sign: 1 | -1): number | undefined {
+  if (solution.state === 'infeasible') return undefined;
+  if (solution.state === 'unbounded') return -sign * Infinity;
+  return sign * toNumber(valueOf(programme.minimise, solution.point));
+}
 
 /** How fast the reluctant end turns, whichever way; undefined where the train is tied up. */
 function reluctance({ state, ratio }: Working, driving: boolean): number | undefined {
@@ -228,17 +292,4 @@ class FloatCone {
   private column(name: MemberName): number {
     return this.names.indexOf(name);
   }
-}
-
-function inFloats({ columns, rows, minimise }: Programme): FloatProgramme {
-  const form = ({ at, coef }: Form): FloatForm => at.map((column, k) => [column, Number(coef[k])]);
-  return {
-    columns,
-    rows: rows.map((row) => {
-      const scale = Math.max(1, ...row.coef.map((c) => Math.abs(Number(c))));
-      const scaled = form(row).map(([column, coef]) => [column, coef / scale] as const);
-      return { form: scaled, sense: row.sense, right: Number(row.right) / scale };
-    }),
-    minimise: form(minimise),
-  };
 }

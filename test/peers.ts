@@ -1,5 +1,6 @@
-import loadHighs, { type Highs } from 'highs';
+import loadHighs, { type Highs, type ModelData } from 'highs';
 import { solve as solveYalps } from 'yalps';
+import type { Form, Programme } from '../src/engine/linear/index.ts';
 
 /** A linear programme in floats, over free columns: what general-purpose solvers are given. */
 export interface FloatProgramme {
@@ -47,29 +48,8 @@ function highsPeer(highs: Highs): Peer {
   const tolerances = { primal_feasibility_tolerance: 1e-10, dual_feasibility_tolerance: 1e-10 };
   model.options.set({ output_flag: false, presolve: 'off', ...tolerances });
   const { optimal, infeasible, unbounded } = highs.constants.modelStatus;
-  const solve = ({ columns, rows, minimise }: FloatProgramme): FloatAnswer => {
-    const colCost = new Float64Array(columns);
-    for (const [column, coef] of minimise) colCost[column] = coef;
-    const starts = [0];
-    for (const { form } of rows) starts.push((starts.at(-1) as number) + form.length);
-    const cells = rows.flatMap(({ form }) => form);
-    model.passModel({
-      numCols: columns,
-      numRows: rows.length,
-      colCost,
-      colLower: new Float64Array(columns).fill(-highs.infinity),
-      colUpper: new Float64Array(columns).fill(highs.infinity),
-      rowLower: rows.map(({ right }) => right),
-      rowUpper: rows.map(({ sense, right }) => (sense === '=' ? right : highs.infinity)),
-      matrix: {
-        format: 'csr',
-        numRows: rows.length,
-        numCols: columns,
-        starts,
-        indices: cells.map(([column]) => column),
-        values: cells.map(([, coef]) => coef),
-      },
-    });
+  const solve = (programme: FloatProgramme): FloatAnswer => {
+    model.passModel(highsModel(highs, programme));
     model.run();
     switch (model.getModelStatus()) {
       case optimal:
@@ -80,13 +60,58 @@ function highsPeer(highs: Highs): Peer {
         return { state: 'unbounded' };
       default: {
         // Unbounded or infeasible, it cannot say which: without an aim there is no unbounded.
-        if (minimise.length === 0) throw new Error(`highs ended in ${model.getModelStatus()}`);
-        const feasible = solve({ columns, rows, minimise: [] }).state === 'optimal';
+        if (programme.minimise.length === 0)
+          throw new Error(`highs ended in ${model.getModelStatus()}`);
+        const feasible = solve({ ...programme, minimise: [] }).state === 'optimal';
         return { state: feasible ? 'unbounded' : 'infeasible' };
       }
     }
   };
   return { name: 'highs', rounding: 0, solve };
+}
+
+/** The programme as HiGHS takes it: arrays, rows packed one after the other. */
+export function highsModel(highs: Highs, { columns, rows, minimise }: FloatProgramme): ModelData {
+  const colCost = new Float64Array(columns);
+  for (const [column, coef] of minimise) colCost[column] = coef;
+  const starts = [0];
+  for (const { form } of rows) starts.push((starts.at(-1) as number) + form.length);
+  const cells = rows.flatMap(({ form }) => form);
+  return {
+    numCols: columns,
+    numRows: rows.length,
+    colCost,
+    colLower: new Float64Array(columns).fill(-highs.infinity),
+    colUpper: new Float64Array(columns).fill(highs.infinity),
+    rowLower: Float64Array.from(rows, ({ right }) => right),
+    rowUpper: Float64Array.from(rows, ({ sense, right }) =>
+      sense === '=' ? right : highs.infinity,
+    ),
+    matrix: {
+      format: 'csr',
+      numRows: rows.length,
+      numCols: columns,
+      starts: Int32Array.from(starts),
+      indices: Int32Array.from(cells, ([column]) => column),
+      values: Float64Array.from(cells, ([, coef]) => coef),
+    },
+  };
+}
+
+/** An exact programme in floats, its rows scaled to coefficients of the size of 1. */
+export function inFloats({ columns, rows, minimise }: Programme): FloatProgramme {
+  const floats = ({ at, coef }: Form): FloatForm => {
+    return at.map((column, k) => [column, Number(coef[k])]);
+  };
+  return {
+    columns,
+    rows: rows.map((row) => {
+      const scale = Math.max(1, ...row.coef.map((c) => Math.abs(Number(c))));
+      const form = floats(row).map(([column, coef]) => [column, coef / scale] as const);
+      return { form, sense: row.sense, right: Number(row.right) / scale };
+    }),
+    minimise: floats(minimise),
+  };
 }
 
 const ROUNDING = 1e-11;
