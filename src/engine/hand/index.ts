@@ -1,2 +1,3 @@
 export type { HandAnswer, HandCheck } from './answer.ts';
+export { handChecks, turns } from './candidates.ts';
 export { hand } from './hand.ts';

@@ -1,0 +1,57 @@
+import { isFriction, setGearing, type Train } from '../train/index.ts';
+import type { Fault } from './fault.ts';
+
+/** Everything that can be wrong with a train, one thing at a time, in the order of the file. */
+export function everyFault(train: Train): Fault[] {
+  return [
+    ...train.devices.flatMap(deviceFaults),
+    ...train.joins.flatMap(({ name, members }): Fault[] => {
+      return members.map((of) => ({ what: 'join', join: name, is: 'stripped', of }));
+    }),
+    ...train.sets.flatMap((set) => toothFaults(train, set.name)),
+    ...train.pairs.map(({ name }): Fault => ({ what: 'pair', pair: name, is: 'stripped' })),
+  ];
+}
+
+/** A fault as a person would write it: "low sprag: backwards". `faultNamed` reads it back. */
+export function faultText(fault: Fault): string {
+  switch (fault.what) {
+    case 'device':
+    case 'one-way':
+      return `${fault.device}: ${fault.is}`;
+    case 'join':
+      return `${fault.join}: stripped${fault.of === undefined ? '' : ` at ${fault.of}`}`;
+    case 'wheel':
+    case 'planet':
+      return `${fault.member}: ${fault.is}`;
+    case 'pair':
+      return `${fault.pair}: ${fault.is}`;
+    case 'set':
+      return `${fault.set}: ${fault.is}`;
+  }
+}
+
+function deviceFaults(device: Train['devices'][number]): Fault[] {
+  const { name } = device;
+  if (isFriction(device)) {
+    return (['will not apply', 'will not release'] as const).map((is) => {
+      return { what: 'device', device: name, is };
+    });
+  }
+  return (['slips', 'seized', 'backwards', 'left out'] as const).map((is) => {
+    return { what: 'one-way', device: name, is };
+  });
+}
+
+// Each wheel of a set without its teeth, each planet seized; a shared planet is its owner's.
+function toothFaults(train: Train, name: string): Fault[] {
+  const set = train.sets.find((other) => other.name === name);
+  if (!set) return [];
+  const { meshes, planets } = setGearing(train, set);
+  const wheels = new Set(meshes.flatMap(({ a, b }) => [a.member, b.member]));
+  const own = [...wheels].filter((member) => member.startsWith(`${name}.`));
+  return [
+    ...own.map((member): Fault => ({ what: 'wheel', member, is: 'stripped' })),
+    ...planets.map(({ member }): Fault => ({ what: 'planet', member, is: 'seized' })),
+  ];
+}
