@@ -169,7 +169,8 @@ function startOfTheCommand(): void {
       spawn('-e', ''),
       spawn(command, 'flow', FOUR_SPEED, '--range', 'D', '--gear', '1'),
     ];
-    if (k >= 0) times.forEach((list, side) => list.push(round[side] as number)); // the first two warm the disk
+    if (k < 0) continue; // the first two warm the disk
+    times.forEach((list, side) => list.push(round[side] as number));
   }
   const [empty, flow] = times.map(median) as [number, number];
   line('node with an empty script', `${empty.toFixed(1)} ms`, '');

@@ -140,7 +140,8 @@ async function call(args: readonly string[], text: string): Promise<void> {
     out: (more) => (out += more),
     err: (more) => (err += more),
   });
-  const said = `${args.join(' ')}: exit ${code}, out ${JSON.stringify(out.slice(0, 200))}, err ${JSON.stringify(err.slice(0, 400))}`;
+  const start = (printed: string) => JSON.stringify(printed.slice(0, 400));
+  const said = `${args.join(' ')}: exit ${code}, out ${start(out)}, err ${start(err)}`;
   if (code === 2 ? out !== '' || err.trim() === '' : out.trim() === '' || err !== '')
     throw new Error(said);
   if (/\bundefined\b|\bNaN\b|\[object/.test(out + err)) {

@@ -21,7 +21,7 @@ function turns(
   );
 }
 
-describe('one race held, the other turned: one way drags lightly, the other locks (common practice, no source)', () => {
+describe('one race held, the other turned: it drags or locks (common practice, no source)', () => {
   /** Two races and nothing else, so that either can be held. */
   const pair = (lets: Way) =>
     read(`
@@ -86,7 +86,7 @@ devices:
   });
 });
 
-describe('hand checks that need no air, on a twin-set train of 30 and 66 teeth (common practice, no source)', () => {
+describe('hand checks that need no air, on a twin-set train (common practice, no source)', () => {
   const train = read(`
 holdturn: 1
 name: Twin sets

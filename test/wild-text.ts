@@ -108,7 +108,8 @@ function huge(dice: Dice): string {
   const head = 'holdturn: 1\nname: Huge\ninput: a\noutput: b\n';
   const list = (line: (k: number) => string) => Array.from({ length: count }, (_, k) => line(k));
   const sets = (last: number) => {
-    return `sets:\n${list((k) => (k < last ? `  s${k}: { sun: 30, ring: ${60 + (k % 40)} }\n` : '')).join('')}`;
+    const lines = list((k) => `  s${k}: { sun: 30, ring: ${60 + (k % 40)} }\n`);
+    return `sets:\n${lines.slice(0, last).join('')}`;
   };
   switch (dice.whole(1, 14)) {
     case 1:
@@ -119,16 +120,20 @@ function huge(dice: Dice): string {
       return head + sets(count);
     case 4: {
       // As many sets as are read, in a chain, with as many devices as can be.
-      const chain = `joined:\n${list((k) => (k < 60 ? `  j${k}: [s${k}.ring, s${k + 1}.sun]\n` : '')).join('')}`;
+      const links = list((k) => `  j${k}: [s${k}.ring, s${k + 1}.sun]\n`);
+      const chain = `joined:\n${links.slice(0, 60).join('')}`;
       const brakes = list((k) => (k < 60 ? `  b${k}: { brake: s${k}.carrier }\n` : '')).join('');
       const ends = 'holdturn: 1\nname: Chain\ninput: s0.sun\noutput: s60.ring\n';
-      return `${ends}${sets(61)}${chain}devices:\n${brakes}ranges:\n  D: { "1": [${list((k) => `b${k}`).slice(0, 60)}] }\n`;
+      const applied = list((k) => `b${k}`).slice(0, 60);
+      const ranges = `ranges:\n  D: { "1": [${applied}] }\n`;
+      return `${ends}${sets(61)}${chain}devices:\n${brakes}${ranges}`;
     }
     case 5:
       return `${head}devices:\n${list((k) => `  d${k}: { clutch: [a, m${k}] }\n`).join('')}`;
     case 6: {
       const twelve = Array.from({ length: 12 }, (_, k) => `  d${k}: { clutch: [a, m${k}] }\n`);
-      return `${head}devices:\n${twelve.join('')}${list((k) => (k < 40 ? `  w${k}: { one-way: [m${k % 12}, b], lets: clockwise }\n` : '')).join('')}`;
+      const oneWay = list((k) => `  w${k}: { one-way: [m${k % 12}, b], lets: clockwise }\n`);
+      return `${head}devices:\n${twelve.join('')}${oneWay.slice(0, 40).join('')}`;
     }
     case 7:
       return `${head}sets: ${'['.repeat(count)}${']'.repeat(dice.whole(0, count))}`;
