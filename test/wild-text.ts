@@ -154,7 +154,9 @@ function huge(dice: Dice): string {
     case 13: {
       const wheels = list((k) => `w${k}: ${10 + (k % 90)}`);
       const meshes = list((k) => `[w${k}, w${(k * 7 + 1) % count}]`);
-      return `${head}sets:\n  odd:\n    wheels: { ${wheels} }\n    carried: [${list((k) => `w${k}`)}]\n    meshes: [${meshes}]\n`;
+      const carried = list((k) => `w${k}`);
+      const odd = `    wheels: { ${wheels} }\n    carried: [${carried}]\n    meshes: [${meshes}]\n`;
+      return `${head}sets:\n  odd:\n${odd}`;
     }
     default: {
       // Prime teeth, so that no fraction cancels.
