@@ -1,7 +1,11 @@
 export { type Edited, put, type Refusal, remove, rename, type Renaming } from './edit.ts';
+export { find } from './find.ts';
+export { Findings } from './findings.ts';
 export { nearest } from './near.ts';
-export type { Place } from './place.ts';
+export { Lines, type Place } from './place.ts';
 export type * from './problem.ts';
 export { readTrain, type Reading } from './reading.ts';
 export { ourWord } from './synonym.ts';
-export { trainText, type Value } from './write.ts';
+export { type Node, parseTree } from './tree.ts';
+export { Walker } from './walker.ts';
+export { scalarText, trainText, type Value } from './write.ts';

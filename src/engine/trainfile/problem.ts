@@ -76,6 +76,23 @@ export type Mistake =
   | { readonly problem: 'meshes itself'; readonly wheel: string }
   /** Two wheels on the main axis cannot mesh. */
   | { readonly problem: 'none carried'; readonly wheels: readonly [string, string] }
+  /** What was seen of a test that the train does not have. */
+  | { readonly problem: 'unknown test'; readonly test: string; readonly near?: string }
+  /** A test of the train, and something that it cannot show; `can` is what it can. */
+  | {
+      readonly problem: 'unknown outcome';
+      readonly outcome: string;
+      readonly test: string;
+      readonly can: readonly string[];
+      readonly near?: string;
+    }
+  /** A part carries what the train does not have. */
+  | { readonly problem: 'unknown carried'; readonly name: string; readonly near?: string }
+  | { readonly problem: 'unknown teardown part'; readonly part: string; readonly near?: string }
+  /** `by`: the part that carries it already, by this or another of its names. */
+  | { readonly problem: 'carried twice'; readonly name: string; readonly by: string }
+  /** A part stands before its cover, or covers itself. */
+  | { readonly problem: 'comes off too early'; readonly part: string; readonly cover: string }
   /** So many more were found. */
   | { readonly problem: 'and more'; readonly count: number };
 
@@ -88,7 +105,9 @@ export type Doubt =
       readonly problem: 'one body';
       readonly device: string;
       readonly members: readonly [string, string];
-    };
+    }
+  /** A device, a race, a wheel, a carrier or another member that no part of a teardown brings. */
+  | { readonly problem: 'not carried'; readonly name: string };
 
 export type Named = 'set' | 'gear pair' | 'device' | 'join';
 
@@ -128,4 +147,22 @@ export type Expected =
   | 'pair kind' // external, internal or chain
   | 'set'
   | 'gear pair'
-  | 'device';
+  | 'part'
+  | 'carried' // a list of members, devices and races
+  | 'part names' // a list
+  | 'note' // a text of one line
+  | 'yes or no'
+  | 'refit' // reuse or replace
+  | 'device'
+  // Of a practice, and of what was seen.
+  | 'proportion' // 0 to 1,000,000
+  | 'proportions' // some, and not all of them 0
+  | 'minutes' // above 0
+  | 'under fifty' // above 0, below 50
+  | 'over fifty' // above 50, below 100
+  | 'risk'
+  | 'stage'
+  | 'pressure' // good, low or high
+  | 'fluid' // clean, burnt, metal or milky
+  | 'tests seen' // entries, a test and what it showed each; or a list of them
+  | 'outcome'; // and `sure` or `not sure` behind a comma

@@ -127,6 +127,18 @@ export const en = {
   'centre distance': '{distance} by its mesh with {name}',
   'problem.no room inside':
     'no room inside: a wheel of {inner} teeth in a ring gear of {outer}, in {name}; count them again',
+  'problem.unknown test':
+    'unknown test: {name}{has, select, yes {; did you mean {near}?} other {; name a gear, a gear and over-run, stall, pressure, fluid, air or turn}}',
+  'problem.unknown outcome':
+    '{test} cannot show {name}{has, select, yes {; did you mean {near}?} other {; write {all}}}',
+  'problem.unknown carried':
+    'nothing to carry: {name}{has, select, yes {; did you mean {near}?} other {; name a member, a device, or NAME.inner or NAME.outer of a one-way clutch}}',
+  'problem.unknown teardown part':
+    'unknown part: {name}{has, select, yes {; did you mean {near}?} other {; name one that stands under teardown}}',
+  'problem.carried twice': 'carried twice: {name} comes with {by} already; keep one of them',
+  'problem.comes off too early':
+    '{itself, select, yes {covered by itself: {part}; name another part} other {comes off too early: {part} is under {cover}, which must stand before it}}',
+  'problem.not carried': 'forgotten part: nothing carries {name}; let a part carry it',
   'problem.and more':
     '{count, plural, one {and one more like these} other {and {count} more like these}}',
   'problem.member carries nothing':
@@ -143,7 +155,7 @@ export const en = {
   'problem.one body':
     'idle device: {name} joins {a} to {b}, which are one piece, so it can do nothing; name another member',
   expected:
-    "{what, select, section {expected entries, a name, a colon and its thing each} version {expected the number 1} text {expected text} name {expected a name} member {expected the name of a member} members {expected a list of members, as in [front.sun, rear.sun]} two_members {expected two members, as in [front.sun, case]} devices {expected a list of devices, as in [forward clutch]} wheel_names {expected a list of wheels, as in [idler]} meshes {expected a list of meshes, as in [[sun, idler]]} mesh {expected two wheels, as in [sun, planet] or [ring, planet, internal]} internal {expected the word internal, or nothing} wheel {expected a member and its teeth, as in [layshaft, 43]} teeth {expected a number of teeth, a whole number from 1 to 1000000} two_teeth {expected two numbers of teeth, as in [24, 44]} count {expected a whole number from 1 to 100} way {expected clockwise or anticlockwise} pair_kind {expected external, internal or chain} set {expected a set, as in '{' sun: 30, ring: 66 '}'} gear_pair {expected a gear pair, as in '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} other {expected a device, as in '{' brake: rear.carrier '}'}}",
+    "{what, select, section {expected entries, a name, a colon and its thing each} version {expected the number 1} text {expected text} name {expected a name} member {expected the name of a member} members {expected a list of members, as in [front.sun, rear.sun]} two_members {expected two members, as in [front.sun, case]} devices {expected a list of devices, as in [forward clutch]} wheel_names {expected a list of wheels, as in [idler]} meshes {expected a list of meshes, as in [[sun, idler]]} mesh {expected two wheels, as in [sun, planet] or [ring, planet, internal]} internal {expected the word internal, or nothing} wheel {expected a member and its teeth, as in [layshaft, 43]} teeth {expected a number of teeth, a whole number from 1 to 1000000} two_teeth {expected two numbers of teeth, as in [24, 44]} count {expected a whole number from 1 to 100} way {expected clockwise or anticlockwise} pair_kind {expected external, internal or chain} set {expected a set, as in '{' sun: 30, ring: 66 '}'} gear_pair {expected a gear pair, as in '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {expected a number from 0 to 1000000} proportions {expected some numbers above 0, or nothing can be shown} minutes {expected a number above 0} under_fifty {expected a number above 0 and below 50} over_fifty {expected a number above 50 and below 100} risk {expected none, low or high} stage {expected in the car, pan off or on the bench} pressure {expected good, low or high} fluid {expected clean, burnt, metal or milky} tests_seen {expected what was seen, as in D 1: drives} outcome {expected what was seen, as in slips or: slips, not sure} part {expected a part, as in '{' carries: [front.sun] '}'} carried {expected a list of members and devices, as in [front.sun, low brake]} part_names {expected a list of parts, as in [sun shell]} note {expected a text of one line, of 1 to 200 characters} yes_or_no {expected yes or no} refit {expected reuse or replace} other {expected a device, as in '{' brake: rear.carrier '}'}}",
 
   // Tables and headings.
   state: '{state, select, driving {drives} neutral {neutral} other {tied up}}',

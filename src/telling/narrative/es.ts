@@ -125,6 +125,18 @@ export const es: Messages = {
   'centre distance': '{distance} por su engrane con {name}',
   'problem.no room inside':
     'no cabe dentro: una rueda de {inner} dientes en una corona de {outer}, en {name}; cuente otra vez',
+  'problem.unknown test':
+    'prueba desconocida: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre una marcha, una marcha y over-run, stall, pressure, fluid, air o turn}}',
+  'problem.unknown outcome':
+    '{test} no puede dar {name}{has, select, yes {; ¿quiso decir {near}?} other {; escriba {all}}}',
+  'problem.unknown carried':
+    'nada que llevar: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre un miembro, un elemento, o NOMBRE.inner o NOMBRE.outer de una rueda libre}}',
+  'problem.unknown teardown part':
+    'pieza desconocida: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre una de las que están en teardown}}',
+  'problem.carried twice': 'llevado dos veces: {name} ya viene con {by}; quítelo de una de las dos',
+  'problem.comes off too early':
+    '{itself, select, yes {tapada por sí misma: {part}; nombre otra pieza} other {sale demasiado pronto: {part} está debajo de {cover}, que debe ir antes}}',
+  'problem.not carried': 'pieza olvidada: nada lleva {name}; haga que una pieza lo lleve',
   'problem.and more':
     '{count, plural, one {y uno más como estos} other {y {count} más como estos}}',
   'problem.member carries nothing':
@@ -141,7 +153,7 @@ export const es: Messages = {
   'problem.one body':
     'elemento inútil: {name} une {a} con {b}, que son una sola pieza; nombre otro miembro',
   expected:
-    "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
+    "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {se espera un número de 0 a 1000000} proportions {se esperan números mayores que 0, o nada se puede mostrar} minutes {se espera un número mayor que 0} under_fifty {se espera un número mayor que 0 y menor que 50} over_fifty {se espera un número mayor que 50 y menor que 100} risk {se espera none, low o high} stage {se espera in the car, pan off u on the bench} pressure {se espera good, low o high} fluid {se espera clean, burnt, metal o milky} tests_seen {se espera lo que se vio, como en D 1: drives} outcome {se espera lo que se vio, como en slips o: slips, not sure} part {se esperaba una pieza, como '{' carries: [front.sun] '}'} carried {se esperaba una lista de miembros y elementos, como [front.sun, low brake]} part_names {se esperaba una lista de piezas, como [sun shell]} note {se esperaba un texto de una línea, de 1 a 200 caracteres} yes_or_no {se esperaba yes (sí) o no} refit {se esperaba reuse (sirve) o replace (nueva)} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
 
   state: '{state, select, driving {transmite} neutral {punto muerto} other {bloqueado}}',
   coast: '{state, select, driving {arrastra el motor} neutral {rueda libre} other {bloqueado}}',

@@ -86,6 +86,29 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [{ what: 'count', found: '' }, 'expected a whole number from 1 to 100'],
     [{ what: 'way', found: '' }, 'expected clockwise or anticlockwise'],
     [{ what: 'pair kind', found: '' }, 'expected external, internal or chain'],
+    [{ what: 'proportion', found: '-1' }, 'expected a number from 0 to 1000000, not -1'],
+    [
+      { what: 'proportions', found: '' },
+      'expected some numbers above 0, or nothing can be shown',
+    ],
+    [{ what: 'minutes', found: '' }, 'expected a number above 0'],
+    [{ what: 'under fifty', found: '' }, 'expected a number above 0 and below 50'],
+    [{ what: 'over fifty', found: '' }, 'expected a number above 50 and below 100'],
+    [{ what: 'risk', found: '' }, 'expected none, low or high'],
+    [{ what: 'stage', found: '' }, 'expected in the car, pan off or on the bench'],
+    [{ what: 'pressure', found: '' }, 'expected good, low or high'],
+    [{ what: 'fluid', found: '' }, 'expected clean, burnt, metal or milky'],
+    [{ what: 'tests seen', found: '' }, 'expected what was seen, as in D 1: drives'],
+    [{ what: 'part', found: '5' }, 'expected a part, as in { carries: [front.sun] }, not 5'],
+    [
+      { what: 'carried', found: 'sun' },
+      'expected a list of members and devices, as in [front.sun, low brake], not sun',
+    ],
+    [{ what: 'part names', found: 'x' }, 'expected a list of parts, as in [sun shell], not x'],
+    [{ what: 'note', found: '' }, 'expected a text of one line, of 1 to 200 characters'],
+    [{ what: 'yes or no', found: 'perhaps' }, 'expected yes or no, not perhaps'],
+    [{ what: 'refit', found: 'keep' }, 'expected reuse or replace, not keep'],
+    [{ what: 'outcome', found: '' }, 'expected what was seen, as in slips or: slips, not sure'],
   ],
   'newer version': [
     [
@@ -181,6 +204,53 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [
       { wheels: ['a', 'b'] },
       'neither is carried: a and b both turn on the main axis and cannot mesh; name one of them under carried',
+    ],
+  ],
+  'unknown carried': [
+    [{ name: 'low spreg', near: 'low sprag' }, 'nothing to carry: low spreg; did you mean low sprag?'],
+    [
+      { name: 'xyzzy' },
+      'nothing to carry: xyzzy; name a member, a device, or NAME.inner or NAME.outer of a one-way clutch',
+    ],
+  ],
+  'unknown teardown part': [
+    [{ part: 'shel', near: 'shell' }, 'unknown part: shel; did you mean shell?'],
+    [{ part: 'x' }, 'unknown part: x; name one that stands under teardown'],
+  ],
+  'carried twice': [
+    [
+      { name: 'low sprag', by: 'sprag cage' },
+      'carried twice: low sprag comes with sprag cage already; keep one of them',
+    ],
+  ],
+  'comes off too early': [
+    [
+      { part: 'rear carrier', cover: 'sun shell' },
+      'comes off too early: rear carrier is under sun shell, which must stand before it',
+    ],
+    [{ part: 'drum', cover: 'drum' }, 'covered by itself: drum; name another part'],
+  ],
+  'not carried': [
+    [
+      { name: 'rear.ring' },
+      'forgotten part: nothing carries rear.ring; let a part carry it',
+    ],
+  ],
+  'unknown test': [
+    [{ test: 'D 11', near: 'D 1' }, 'unknown test: D 11; did you mean D 1?'],
+    [
+      { test: 'x' },
+      'unknown test: x; name a gear, a gear and over-run, stall, pressure, fluid, air or turn',
+    ],
+  ],
+  'unknown outcome': [
+    [
+      { outcome: 'slipps', test: 'D 1', can: ['drives', 'slips'], near: 'slips' },
+      'D 1 cannot show slipps; did you mean slips?',
+    ],
+    [
+      { outcome: 'x', test: 'pressure', can: ['good', 'low', 'high'] },
+      'pressure cannot show x; write good, low or high',
     ],
   ],
   'and more': [

@@ -89,6 +89,31 @@ function word(p: Problem | Warning, voice: Voice): string {
       const [a, b] = p.wheels.map(visible) as [string, string];
       return voice.say('problem.none carried', { a, b });
     }
+    case 'unknown test':
+      return voice.say('problem.unknown test', { name: visible(p.test), ...near(p.near) });
+    case 'unknown outcome': {
+      const names = { name: visible(p.outcome), test: visible(p.test) };
+      const all = alternatives(p.can.map(visible), voice);
+      return voice.say('problem.unknown outcome', { ...names, all, ...near(p.near) });
+    }
+    case 'unknown carried':
+      return voice.say('problem.unknown carried', { name: visible(p.name), ...near(p.near) });
+    case 'unknown teardown part':
+      return voice.say('problem.unknown teardown part', {
+        name: visible(p.part),
+        ...near(p.near),
+      });
+    case 'carried twice':
+      return voice.say('problem.carried twice', { name: visible(p.name), by: visible(p.by) });
+    case 'comes off too early': {
+      const names = { part: visible(p.part), cover: visible(p.cover) };
+      return voice.say('problem.comes off too early', {
+        ...names,
+        itself: p.part === p.cover ? 'yes' : 'no',
+      });
+    }
+    case 'not carried':
+      return voice.say('problem.not carried', { name: visible(p.name) });
     case 'and more':
       return voice.say('problem.and more', { count: p.count });
     case 'ring does not fit': {

@@ -1,0 +1,2 @@
+export * from './practice.ts';
+export { type PracticeReading, readPractice } from './reading.ts';

@@ -1,0 +1,40 @@
+import { Findings, find, Lines, parseTree, type Problem, Walker } from '../trainfile/index.ts';
+import { PRACTICE } from './definition.ts';
+import { type CauseWord, type Practice, type TestWord } from './practice.ts';
+
+/** What a practice file says: a practice if it has no error, and every error with its place. */
+export interface PracticeReading {
+  readonly practice: Practice | undefined;
+  readonly problems: readonly Problem[];
+}
+
+/** Reads a practice file. Never throws. */
+export function readPractice(text: string): PracticeReading {
+  const findings = new Findings(new Lines(text));
+  const root = parseTree(text, findings);
+  if (!root) return { practice: undefined, problems: findings.list() };
+  const walker = new Walker(text, findings, (name) => name);
+  const start = { from: root.at.from, to: root.at.from };
+  const read = walker.value(root, PRACTICE as never, [], start) as Practice;
+  if (findings.errorCount === 0) {
+    const at = (...path: string[]) => find(root, path);
+    if (Object.keys(read.causes).every((cause) => read.causes[cause as CauseWord] === 0)) {
+      findings.error(at('causes'), { problem: 'expected', what: 'proportions', found: '' });
+    }
+    for (const [test, row] of emptyRows(read)) {
+      const place = at('tests', test, 'shows', row);
+      findings.error(place, { problem: 'expected', what: 'proportions', found: '' });
+    }
+  }
+  return { practice: findings.errorCount === 0 ? read : undefined, problems: findings.list() };
+}
+
+// Rows in which nothing at all is shown: no proportion can be made of them.
+function emptyRows({ tests }: Practice): [test: string, row: string][] {
+  return Object.keys(tests).flatMap((test) =>
+    Object.entries(tests[test as TestWord].shows ?? {}).flatMap(([row, shown]) => {
+      const sum = Object.values(shown).reduce((a, b) => a + b, 0);
+      return sum > 0 ? [] : [[test, row] as [string, string]];
+    }),
+  );
+}

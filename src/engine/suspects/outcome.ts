@@ -1,0 +1,57 @@
+import { toNumber } from '../linear/index.ts';
+import type { Rational } from '../linear/index.ts';
+import type { OutcomeWord } from '../practice/index.ts';
+
+/** What a test shows. A gear that drives has the ratio at which it does. */
+export interface Outcome {
+  readonly word: OutcomeWord;
+  readonly ratio?: Rational;
+}
+
+/** What a person says that a test showed: one outcome, or several between which it is open. */
+export type Sight =
+  | { readonly saw: 'as it should' | 'not as it should' }
+  | { readonly saw: OutcomeWord }
+  | { readonly saw: 'ratio'; readonly ratio: number };
+
+/** A ratio that was read off a road is as good as this. */
+export const RATIO_ALLOWANCE = 0.03;
+
+/**
+ * Which of a test's outcomes a sight means; `whole` is the one of a train that is in order.
+ * A ratio is the nearest one that something would give, else another ratio.
+ */
+export function meantBy(sight: Sight, outcomes: readonly Outcome[], whole: number): number[] {
+  const all = outcomes.map((_, o) => o);
+  switch (sight.saw) {
+    case 'as it should':
+      return [whole];
+    case 'not as it should':
+      return all.filter((o) => o !== whole);
+    case 'ratio': {
+      const { ratio } = sight;
+      const off = (o: number) => {
+        const its = outcomes[o]?.ratio;
+        return its ? Math.abs(toNumber(its) / ratio - 1) : Infinity;
+      };
+      const best = all.reduce((a, b) => (off(b) < off(a) ? b : a), 0);
+      if (off(best) <= RATIO_ALLOWANCE) return [best];
+      return all.filter((o) => outcomes[o]?.word === 'another ratio');
+    }
+    case 'drives':
+      // As it should, where it should drive at all.
+      if (outcomes[whole]?.ratio) return [whole];
+      return all.filter((o) => outcomes[o]?.ratio || outcomes[o]?.word === 'another ratio');
+    case 'another ratio':
+      return all.filter((o) => {
+        return o !== whole && (outcomes[o]?.ratio || outcomes[o]?.word === 'another ratio');
+      });
+    default:
+      return all.filter((o) => outcomes[o]?.word === sight.saw);
+  }
+}
+
+/** An outcome as a sight that means it and no other. */
+export function sightOf({ word, ratio }: Outcome): Sight {
+  return ratio ? { saw: 'ratio', ratio: toNumber(ratio) } : { saw: word };
+}

@@ -1,0 +1,68 @@
+import { type HandCheck, handChecks } from '../hand/index.ts';
+import { isFriction, type Train } from '../train/index.ts';
+
+/** Something to try on a unit, and look what it does. */
+export type Test =
+  | { readonly test: 'under power' | 'over-run'; readonly gear: string; readonly on: On }
+  /** In a range, which starts in its first gear. */
+  | { readonly test: 'stall'; readonly range: string; readonly on: On }
+  | { readonly test: 'fluid' | 'pressure' }
+  | { readonly test: 'air check'; readonly device: string }
+  | { readonly test: 'hand check'; readonly check: HandCheck };
+
+type On = readonly string[];
+
+/**
+ * Every test of a train, in the order of its file: its gears under power and on the over-run, a
+ * stall of each range, fluid, pressure, the air check of each friction device, and the checks
+ * of two hands with nothing applied. Gears for which `drives` is false have only the first.
+ */
+export function testsOf(train: Train, drives: (on: On) => boolean): Test[] {
+  const gears = train.ranges.flatMap((range) =>
+    range.gears.map(({ name, on }) => ({ gear: gearText(range.name, name), on })),
+  );
+  return [
+    ...gears.map((its) => ({ test: 'under power', ...its }) as const),
+    ...gears
+      .filter(({ on }) => drives(on))
+      .map((its) => ({ test: 'over-run', ...its }) as const),
+    ...train.ranges.flatMap(({ name, gears: [first] }) => {
+      if (!first || !drives(first.on)) return [];
+      return [{ test: 'stall', range: name, on: first.on } as const];
+    }),
+    { test: 'fluid' },
+    { test: 'pressure' },
+    ...train.devices
+      .filter(isFriction)
+      .map(({ name }) => ({ test: 'air check', device: name }) as const),
+    ...handChecks(train).map((check) => ({ test: 'hand check', check }) as const),
+  ];
+}
+
+/** A test as a person writes it in a file of what was seen; no two of a train are the same. */
+export function testText(test: Test): string {
+  switch (test.test) {
+    case 'under power':
+      return test.gear;
+    case 'over-run':
+      return `${test.gear} over-run`;
+    case 'stall':
+      return `stall ${test.range}`;
+    case 'fluid':
+    case 'pressure':
+      return test.test;
+    case 'air check':
+      return `air ${test.device}`;
+    case 'hand check': {
+      const { hold, turn, way, on } = test.check;
+      const held = hold.map((member) => `, hold ${member}`).join('');
+      const applied = on.map((device) => `, ${device} on`).join('');
+      return `turn ${turn} ${way}${held}${applied}`;
+    }
+  }
+}
+
+// "D 1"; a range whose only gear has its name is said once: "R".
+function gearText(range: string, gear: string): string {
+  return range === gear ? range : `${range} ${gear}`;
+}
