@@ -18,11 +18,10 @@ export class Base {
   readonly rows: readonly Row[];
   /** The columns that stay free coordinates. */
   readonly free: readonly number[];
-  // den · column c = Σ_j kernel[c][j] · free_j, where the rows hold; and for each row r that is
-  // not redundant, den · column c has also recovery[r][c] times what r's form comes to.
-  private readonly den: Int;
-  private readonly kernel: readonly (readonly Int[])[];
-  private readonly recovery: readonly (readonly Int[] | undefined)[];
+  // Column c = Σ_j kernel[c][j] · free_j where the rows hold; and for each row r that is not
+  // redundant, it has also recovery[r][c] times what r's form comes to.
+  private readonly kernel: Matrix;
+  private readonly recovery: Matrix;
   private readonly reductions = new WeakMap<Form, Reduced>();
 
   constructor(columns: number, rows: readonly Row[]) {
@@ -30,20 +29,25 @@ export class Base {
     this.rows = rows;
     const { dictionary, rowOf, residualAt } = eliminate(columns, rows);
     this.free = numbersTo(columns).filter((column) => rowOf[column] === undefined);
-    this.den = rowOf.reduce((den: Int, row) => {
-      return row === undefined ? den : lcm(den, dictionary.scale[row] as Int);
+    const den = rowOf.reduce((common: Int, row) => {
+      return row === undefined ? common : lcm(common, dictionary.scale[row] as Int);
     }, 1);
     // What den · column c holds of a coordinate.
     const cell = (column: number, coordinate: number): Int => {
       const row = rowOf[column];
-      if (row === undefined) return column === coordinate ? this.den : 0;
-      const factor = quotient(this.den, dictionary.scale[row] as Int);
+      if (row === undefined) return column === coordinate ? den : 0;
+      const factor = quotient(den, dictionary.scale[row] as Int);
       return multiply(dictionary.cells[row]?.[coordinate] as Int, factor);
     };
-    this.kernel = numbersTo(columns).map((column) => this.free.map((free) => cell(column, free)));
-    this.recovery = residualAt.map((at) => {
-      return at === undefined ? undefined : numbersTo(columns).map((column) => cell(column, at));
-    });
+    const all = numbersTo(columns);
+    this.kernel = lowest(
+      all.map((column) => this.free.map((free) => cell(column, free))),
+      den,
+    );
+    this.recovery = lowest(
+      residualAt.map((at) => all.map((column) => (at === undefined ? 0 : cell(column, at)))),
+      den,
+    );
   }
 
   /** `form` in the free coordinates; remembered for each form. */
@@ -52,17 +56,17 @@ export class Base {
     if (known) return known;
     const coef: Int[] = this.free.map(() => 0);
     for (let k = 0; k < form.at.length; k++) {
-      const kernel = this.kernel[form.at[k] as number];
+      const kernel = this.kernel.rows[form.at[k] as number];
       if (!kernel) continue; // a column beyond the base's
       const weight = form.coef[k] as Int;
       for (let j = 0; j < coef.length; j++) {
         coef[j] = combine(1, coef[j] as Int, weight, kernel[j] as Int);
       }
     }
-    const common = coef.reduce(gcd, this.den);
+    const common = coef.reduce(gcd, this.kernel.den);
     const reduced = {
       coef: coef.map((c) => quotient(c, common)),
-      times: quotient(this.den, common),
+      times: quotient(this.kernel.den, common),
     };
     this.reductions.set(form, reduced);
     return reduced;
@@ -70,8 +74,8 @@ export class Base {
 
   /** Every column's value from the values of the free ones, over one denominator. */
   expand(free: readonly Int[], den: Int): Vector {
-    const nums = this.kernel.map((kernel) => dot(kernel, free));
-    return { nums, den: multiply(den, this.den) };
+    const nums = this.kernel.rows.map((kernel) => dot(kernel, free));
+    return { nums, den: multiply(den, this.kernel.den) };
   }
 
   /**
@@ -80,9 +84,23 @@ export class Base {
    */
   multipliers(gradient: readonly Int[], den: Int): Vector {
     // Along the motions the gradient is nothing, so it is what it makes of the residuals.
-    const nums = this.recovery.map((recovery) => (recovery ? dot(recovery, gradient) : 0));
-    return { nums, den: multiply(den, this.den) };
+    const nums = this.recovery.rows.map((recovery) => dot(recovery, gradient));
+    return { nums, den: multiply(den, this.recovery.den) };
   }
+}
+
+interface Matrix {
+  readonly rows: readonly (readonly Int[])[];
+  readonly den: Int;
+}
+
+// The same numbers over the smallest denominator.
+function lowest(rows: readonly (readonly Int[])[], den: Int): Matrix {
+  const common = rows.flat().reduce(gcd, den);
+  return {
+    rows: rows.map((row) => row.map((n) => quotient(n, common))),
+    den: quotient(den, common),
+  };
 }
 
 // Exchanges each row's residual with a column: which dictionary row then gives which column,

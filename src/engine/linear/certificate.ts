@@ -1,4 +1,4 @@
-import { combine, type Int, lcm, multiply, negate, quotient } from './integer.ts';
+import { combine, gcd, type Int, lcm, multiply, negate, quotient } from './integer.ts';
 import type { Form, Row, Vector } from './programme.ts';
 import type { Table } from './table.ts';
 
@@ -38,7 +38,8 @@ export class Certificate {
   }
 
   // What the own rows' multipliers leave of the form (or of nothing) is the base rows' to make.
-  private withBase(own: readonly Int[], den: Int, form?: Form): Vector {
+  private withBase(cells: readonly Int[], scale: Int, form?: Form): Vector {
+    const { nums: own, den } = lowest(cells, scale);
     const rest: Int[] = Array.from({ length: this.table.base.columns }, () => 0);
     const spend = ({ at, coef }: Form, times: Int) => {
       for (let k = 0; k < at.length; k++) {
@@ -51,7 +52,7 @@ export class Certificate {
     own.forEach((y, r) => y !== 0 && spend(this.table.own[r] as Row, negate(y)));
     const { nums, den: whole } = this.table.base.multipliers(rest, den);
     const factor = quotient(whole, den);
-    return { nums: [...nums, ...own.map((y) => multiply(y, factor))], den: whole };
+    return lowest([...nums, ...own.map((y) => multiply(y, factor))], whole);
   }
 
   /** The values of all columns where every coordinate is zero. */
@@ -77,21 +78,38 @@ export class Certificate {
 
   // All columns from the variables that the dictionary holds.
   private lift(atRow: (row: number) => Int, atColumn: (column: number) => Int): Vector {
-    const { scale } = this.table.dictionary;
+    const { rowLabel, columnLabel, dictionary, base } = this.table;
+    // Each variable's own fraction in lowest terms: their common denominator stays small.
+    const parts: Int[] = columnLabel.map(() => 1);
+    const held: Int[] = columnLabel.map(() => 0);
     let den: Int = 1;
-    this.table.rowLabel.forEach((label, i) => {
-      if (label < 0) den = lcm(den, scale[i] as Int);
-    });
-    const held: Int[] = this.table.columnLabel.map(() => 0);
-    this.table.rowLabel.forEach((label, i) => {
-      if (label < 0) held[~label] = multiply(atRow(i), quotient(den, scale[i] as Int));
-    });
-    this.table.columnLabel.forEach((label, j) => {
-      if (label < 0) held[~label] = multiply(atColumn(j), den);
-    });
-    const kept = this.table.base.free.length;
-    const { nums, den: whole } = this.table.base.expand(held.slice(0, kept), den);
+    for (let i = 0; i < rowLabel.length; i++) {
+      const variable = ~(rowLabel[i] as number);
+      const value = variable < 0 ? 0 : atRow(i);
+      if (value === 0) continue;
+      const scale = dictionary.scale[i] as Int;
+      const common = gcd(scale, value);
+      held[variable] = quotient(value, common);
+      parts[variable] = quotient(scale, common);
+      den = lcm(den, parts[variable] as Int);
+    }
+    for (let j = 0; j < columnLabel.length; j++) {
+      const variable = ~(columnLabel[j] as number);
+      if (variable >= 0) held[variable] = atColumn(j);
+    }
+    if (den !== 1) held.forEach((n, v) => (held[v] = multiply(n, quotient(den, parts[v] as Int))));
+    const kept = base.free.length;
+    const { nums, den: whole } = base.expand(held.slice(0, kept), den);
     const factor = quotient(whole, den);
-    return { nums: [...nums, ...held.slice(kept).map((n) => multiply(n, factor))], den: whole };
+    return lowest([...nums, ...held.slice(kept).map((n) => multiply(n, factor))], whole);
   }
+}
+
+// The same vector over the smallest denominator: the checker multiplies faster, and the numbers
+// are what a person would write.
+function lowest(nums: readonly Int[], den: Int): Vector {
+  let common = den;
+  for (let k = 0; k < nums.length && common !== 1; k++) common = gcd(common, nums[k] as Int);
+  if (common === 1) return { nums, den };
+  return { nums: nums.map((n) => quotient(n, common)), den: quotient(den, common) };
 }

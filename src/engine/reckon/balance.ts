@@ -83,14 +83,11 @@ export class Balance {
   quantities(forms: readonly Form[]): Quantity[] {
     const bounds = this.bounds(forms, []);
     const loose = this.shared.filter((column) => isSpan(bounds[column] as Quantity));
-    if (loose.length === 0) return bounds;
-    const ways = this.ways(forms, loose, []);
+    const ways = loose.length > MOST_LOOSE ? [] : this.ways(forms, loose, []);
     if (ways.length === 0) return bounds;
     return forms.map((_, k) => {
-      const settled = ways
-        .map((way) => way[k] as Quantity)
-        .filter((q): q is Rational => !isSpan(q));
-      return settled.length === ways.length ? hull(settled) : (bounds[k] as Quantity);
+      const settled = ways.map((way) => way[k] as Quantity);
+      return settled.some(isSpan) ? (bounds[k] as Quantity) : hull(settled as Rational[]);
     });
   }
 
@@ -101,17 +98,14 @@ export class Balance {
     loose: readonly number[],
     without: readonly number[],
   ): Quantity[][] {
-    const found: Quantity[][] = [];
-    for (const column of loose) {
-      if (column <= (without.at(-1) ?? -1) || found.length >= MOST_WAYS) continue;
+    return loose.flatMap((column) => {
+      if (column <= (without.at(-1) ?? -1)) return [];
       const less = [...without, column];
       const bounds = this.bounds(forms, less);
-      if (bounds.length === 0) continue; // the load cannot be carried without them
+      if (bounds.length === 0) return []; // the load cannot be carried without them
       const still = this.shared.filter((c) => isSpan(bounds[c] as Quantity));
-      if (still.length === 0) found.push(bounds);
-      else found.push(...this.ways(forms, still, less));
-    }
-    return found;
+      return still.length === 0 ? [bounds] : this.ways(forms, still, less);
+    });
   }
 
   // Least and greatest of each form; nothing where the load cannot be carried.
@@ -127,5 +121,6 @@ export class Balance {
   }
 }
 
-// A gear has two or three ways; a train made to have thousands gets the bounds of these.
-const MOST_WAYS = 64;
+// Two or three devices share a reaction; where more than this many do, there are hundreds of
+// ways, and the bounds are those of statics alone.
+const MOST_LOOSE = 6;
