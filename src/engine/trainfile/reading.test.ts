@@ -163,8 +163,8 @@ describe('hostile text', () => {
       'too large',
     ],
     [
-      '301 members',
-      `${head}joined: { x: [${many(298, (i) => `m${i},`).replaceAll('\n', ' ')}] }`,
+      '121 members',
+      `${head}joined: { x: [${many(118, (i) => `m${i},`).replaceAll('\n', ' ')}] }`,
       'too many',
     ],
     ['65 devices', `${head}devices:\n${many(65, (i) => `  d${i}: { brake: a }`)}`, 'too many'],

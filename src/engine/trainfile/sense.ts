@@ -10,7 +10,7 @@ import type { Findings } from './findings.ts';
 import type { Span } from './place.ts';
 
 /** The most that is read of one train. */
-export const MOST_MEMBERS = 300;
+export const MOST_MEMBERS = 120;
 export const MOST_DEVICES = 64;
 
 type PlaceOf = (...path: string[]) => Span;

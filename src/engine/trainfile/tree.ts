@@ -34,8 +34,8 @@ export interface Entry {
 }
 
 /**
- * A text of this many characters is read in a second at worst, and 300 members with every
- * device and range take a third of it.
+ * A text of this many characters is read in a second at worst, and 120 members with every
+ * device and range take an eighth of it.
  */
 export const MOST_CHARACTERS = 65_536;
 
