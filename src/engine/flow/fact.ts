@@ -34,7 +34,7 @@ export type Fact =
       readonly torque: Quantity;
     }
   /** A set all of whose loaded members turn as one: nothing moves on its pins. */
-  | { readonly fact: 'as one'; readonly set: string; readonly members: readonly MemberName[] }
+  | { readonly fact: 'as one'; readonly set: string; readonly ports: readonly Port[] }
   /** A brake, band or one-way clutch hands the reaction of `member` to the case. */
   | {
       readonly fact: 'holds';

@@ -1,4 +1,4 @@
-import { type Rational, signOf } from '../linear/index.ts';
+import { equal, type Rational, signOf } from '../linear/index.ts';
 import { isSpan, isZero, type Quantity, sizeOf, speedAt, type Verdict } from '../reckon/index.ts';
 import type { Device, MemberName, Way } from '../train/index.ts';
 import type { DeviceWork, State } from './answer.ts';
@@ -95,11 +95,6 @@ function stageFacts(
     const push = { pushed: pushOf(b), torque: sizeOf(b.torque) };
     return [{ fact: 'meshes', pair: name, from: a.member, to: b.member, ...push }];
   }
-  const speed = speeds[touches[0]?.body ?? 0] as Rational;
-  const asOne = touches.every(({ body }) => isSame(speeds[body] as Rational, speed));
-  if (asOne && speed.num !== 0) {
-    return [{ fact: 'as one', set: name, members: touches.map(({ member }) => member) }];
-  }
   const ports = touches.map((touch) => {
     const flow = flowTo(touch, speeds);
     const leads = flow < 0 || (!verdict.turns && touch.body === from);
@@ -108,6 +103,9 @@ function stageFacts(
     const label = labelOf(verdict, member);
     return { member, label, role, pushed: pushOf(touch), torque: sizeOf(torque) } as const;
   });
+  const speed = speeds[touches[0]?.body ?? 0] as Rational;
+  const asOne = touches.every(({ body }) => equal(speeds[body] as Rational, speed));
+  if (asOne && speed.num !== 0) return [{ fact: 'as one', set: name, ports }];
   const fixed = touches.filter(({ body }) => body === 0);
   return [
     { fact: 'works', set: name, ports },
@@ -200,8 +198,4 @@ export function labelOf({ motion }: Verdict, member: MemberName): MemberName {
 
 export function wayOf(signed: Rational): Way {
   return signOf(signed) < 0 ? 'anticlockwise' : 'clockwise';
-}
-
-function isSame(a: Rational, b: Rational): boolean {
-  return a.num === b.num && a.den === b.den;
 }

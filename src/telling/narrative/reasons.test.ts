@@ -87,9 +87,16 @@ const SAID: readonly [Fact, string, string][] = [
     'Por los engranajes «transfer», «counter gear» empuja «layshaft» en sentido antihorario con 16/11 = 1,455 veces el par de entrada.',
   ],
   [
-    { fact: 'as one', set: 'front', members: ['front.sun', 'front.ring'] },
-    'In the front set the front sun and front ring turn as one: nothing moves on its pins.',
-    'En el juego planetario «front» giran como una sola pieza «front sun» y «front ring»: nada se mueve sobre sus ejes.',
+    {
+      fact: 'as one',
+      set: 'front',
+      ports: [
+        { member: 'front.sun', label: 'front.sun', role: 'drives', ...push },
+        { member: 'front.ring', label: 'drum', role: 'driven', ...push },
+      ],
+    },
+    'In the front set the front sun and front ring (drum) turn as one: nothing moves on its pins.',
+    'En el juego planetario «front» giran como una sola pieza «front sun» y «front ring» («drum»): nada se mueve sobre sus ejes.',
   ],
   [
     { fact: 'holds', device: 'low sprag', kind: 'one-way', member: 'rear.carrier', ...push },

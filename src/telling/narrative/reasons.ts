@@ -84,7 +84,7 @@ function sentence(fact: Fact, { end, unit, turns }: Setting, voice: Voice): stri
     case 'as one':
       return voice.say('fact.as one', {
         set: voice.name(fact.set),
-        members: voice.names(fact.members),
+        members: voice.list(fact.ports.map((port) => portName(port, voice))),
       });
     case 'holds':
       return voice.say('fact.holds', {
