@@ -1,4 +1,7 @@
+export type * from './answer.ts';
 export { applyFault } from './apply.ts';
 export { everyFault, faultText } from './every.ts';
 export type * from './fault.ts';
 export { faultNamed, type NamedFault } from './name.ts';
+export { faultMatrix, isSame, type MatrixOptions } from './matrix.ts';
+export { Bench, type BenchSign, type RoadSign, roadSign, type Sign } from './sign.ts';

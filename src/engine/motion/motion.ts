@@ -93,6 +93,21 @@ export function motionOf(train: Train): Motion {
 }
 
 /**
+ * The motion of a train with the same gears as `motion`'s and other devices, as after a fault
+ * of one of them: what was solved for the gears is shared. The devices join the same members.
+ */
+export function withDevices(motion: Motion, train: Train): Motion {
+  const form = (terms: readonly (readonly [MemberName, number])[]) => {
+    return formOf(terms.map(([member, coef]) => [motion.speedOf(member).at[0] ?? -1, coef]));
+  };
+  const devices = train.devices.map((device) => {
+    const known = motion.devices.find((rows) => rows.device === device);
+    return known ?? deviceRows(device, form);
+  });
+  return { ...motion, train, devices };
+}
+
+/**
  * Willis's relation: seen from the carrier, speeds are as the teeth turned round. A mesh adds
  * a·(ω_a − ω_c) ± b·(ω_b − ω_c) = 0, plus where the wheels turn opposite ways (R. Willis,
  * Principles of Mechanism, 1841). The coefficients are also the torques on a, b and the

@@ -1,0 +1,128 @@
+import { equal, toText } from '../linear/index.ts';
+import type { Motion } from '../motion/index.ts';
+import type { Train } from '../train/index.ts';
+import type {
+  Changed,
+  FaultCell,
+  FaultClass,
+  FaultMatrix,
+  FaultRow,
+  MatrixGear,
+  Outcome,
+} from './answer.ts';
+import { everyFault } from './every.ts';
+import type { Fault } from './fault.ts';
+import { spinsOf } from './spin.ts';
+import { type Trial, Trials } from './trial.ts';
+import { Variants } from './variants.ts';
+
+export interface MatrixOptions {
+  /** Every two faults at once too, but for two of one device, which exclude each other. */
+  readonly pairs?: boolean;
+  /** The faults to reckon with; all that the train can have where it is left out. */
+  readonly only?: readonly Fault[];
+  /** What spins free or fast, which takes several times as long. */
+  readonly spins?: boolean;
+}
+
+/**
+ * What each fault does to every gear that the ranges name, under power and on the over-run.
+ * Every answer has been checked against its certificate. Throws where `only` names what the
+ * train lacks.
+ */
+export function faultMatrix(train: Train, options: MatrixOptions = {}): FaultMatrix {
+  const singles = options.only ?? everyFault(train);
+  const combinations = options.pairs
+    ? [...singles.map((fault) => [fault]), ...pairsOf(singles)]
+    : singles.map((fault) => [fault]);
+  const variants = new Variants(train);
+  const test = new RoadTest(variants.motion([]), options.spins ?? false);
+  const rows = combinations.map((faults): FaultRow => {
+    return { faults, cells: test.row(variants.motion(faults)) };
+  });
+  return { gears: test.gears, rows, classes: classesOf(rows) };
+}
+
+/** Whether a cell is that of the healthy train. */
+export function isSame({ drive, coast }: FaultCell): boolean {
+  return drive.is === 'same' && coast.is === 'same';
+}
+
+function pairsOf(singles: readonly Fault[]): Fault[][] {
+  return singles.flatMap((first, k) =>
+    singles.slice(k + 1).flatMap((second) => {
+      const one = 'device' in first && 'device' in second && first.device === second.device;
+      return one ? [] : [[first, second]];
+    }),
+  );
+}
+
+// The gears of the healthy train, against which all are held.
+class RoadTest {
+  readonly gears: readonly MatrixGear[];
+  private readonly trials: Trials;
+  private readonly sound: readonly Trial[];
+
+  constructor(motion: Motion, spins: boolean) {
+    this.trials = new Trials(spins);
+    const declared = motion.train.ranges.flatMap(({ name: range, gears }) =>
+      gears.map(({ name: gear, on }) => ({ range, gear, on })),
+    );
+    this.sound = declared.map(({ on }) => this.trials.of(motion, on));
+    this.gears = declared.map((gear, k) => {
+      const { drive, coast } = this.sound[k] as Trial;
+      return { ...gear, drive, coast };
+    });
+  }
+
+  row(motion: Motion): FaultCell[] {
+    return this.gears.map(({ on }, k) => {
+      return cellOf(motion, this.sound[k] as Trial, this.trials.of(motion, on));
+    });
+  }
+}
+
+function cellOf({ assembly }: Motion, sound: Trial, found: Trial): FaultCell {
+  const [was, now] = [sound.speeds, found.speeds];
+  return {
+    drive: changed(sound.drive, found.drive),
+    coast: changed(sound.coast, found.coast),
+    braking: brakingOf(sound.coast, found.coast),
+    ...(was &&
+      now && {
+        spins: {
+          drive: spinsOf(assembly, now.drive, was.drive),
+          coast: spinsOf(assembly, now.coast, was.coast),
+        },
+      }),
+  };
+}
+
+function changed(was: Outcome, now: Outcome): Changed {
+  if (now.state !== 'driving') {
+    return { ...now, is: now.state === was.state ? 'same' : now.state };
+  }
+  if (!was.ratio || !now.ratio) return { ...now, is: 'drives' };
+  return { ...now, is: equal(was.ratio, now.ratio) ? 'same' : 'another ratio' };
+}
+
+function brakingOf(was: Outcome, now: Outcome): FaultCell['braking'] {
+  if (was.state !== 'driving' && now.state === 'driving') return 'gained';
+  return was.state === 'driving' && now.state === 'neutral' ? 'lost' : 'same';
+}
+
+// Rows whose every cell is alike, in the order of their first.
+function classesOf(rows: readonly FaultRow[]): FaultClass[] {
+  const classes = new Map<string, { rows: number[]; silent: boolean }>();
+  rows.forEach(({ cells }, place) => {
+    const key = cells.map(({ drive, coast }) => `${said(drive)} ${said(coast)}`).join();
+    const known = classes.get(key);
+    if (known) known.rows.push(place);
+    else classes.set(key, { rows: [place], silent: cells.every(isSame) });
+  });
+  return [...classes.values()];
+}
+
+function said({ state, ratio }: Outcome): string {
+  return ratio ? toText(ratio) : state;
+}

@@ -1,0 +1,31 @@
+import { compare, ONE, type Rational } from '../linear/index.ts';
+import { isSpan, type Quantity, sizeOf } from '../reckon/index.ts';
+import type { Assembly, MemberName } from '../train/index.ts';
+import type { Spins } from './answer.ts';
+import type { Speeds } from './trial.ts';
+
+/** What spins free or fast of a faulty train's bodies, held against the healthy `sound` speeds. */
+export function spinsOf({ bodies, onPins }: Assembly, speeds: Speeds, sound: Speeds): Spins {
+  const free: MemberName[] = [];
+  const fast = new Map<MemberName, Quantity>();
+  bodies.forEach(({ label, names }, body) => {
+    const speed = speeds.get(label);
+    if (!speed || onPins.has(body)) return;
+    const before = names.flatMap((name) => sound.get(name) ?? []);
+    if (isSpan(speed) && before.some((was) => !isSpan(was))) free.push(label);
+    const least = leastSize(speed);
+    if (!least || compare(least, ONE) <= 0) return;
+    // A body that was free might have turned as fast.
+    const faster = before.every((was) => {
+      const size = sizeOf(was);
+      return !isSpan(size) && compare(least, size) > 0;
+    });
+    if (faster) fast.set(label, speed);
+  });
+  return { free, fast };
+}
+
+function leastSize(speed: Quantity): Rational | null {
+  const size = sizeOf(speed);
+  return isSpan(size) ? size.from : size;
+}
