@@ -17,7 +17,11 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['engine/chart', 'Every combination of friction devices, and the swaps between gears.'],
   ['engine/faults', 'What can be wrong with a train, as edits of it.'],
   ['engine/practice', 'Tests that a shop makes, and how often each thing is wrong.'],
-  ['engine/suspects', 'Which fault a symptom means: what was seen, ranked, and the next best test.'],
+  [
+    'engine/suspects',
+    'Which fault a symptom means: what was seen, ranked, and the next best test.',
+  ],
+  ['engine/plan', 'The build, step by step, and the fewest hand checks that catch its mistakes.'],
   ['engine/check', 'Is this a sensible train? Warnings from its teeth and its behaviour.'],
   ['telling/narrative', 'Facts and problems to sentences; a file a language.'],
   ['telling/report', 'Answers to JSON and to tables of text.'],

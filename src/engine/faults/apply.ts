@@ -1,4 +1,11 @@
-import { type Device, type GearSet, setGearing, type Train, type Way } from '../train/index.ts';
+import {
+  type Device,
+  type GearSet,
+  halfBuilt,
+  setGearing,
+  type Train,
+  type Way,
+} from '../train/index.ts';
 import type { Fault } from './fault.ts';
 
 /** The train with something wrong. Throws where the fault names what the train lacks. */
@@ -38,7 +45,16 @@ export function applyFault(train: Train, fault: Fault): Train {
       });
       return { ...train, sets };
     }
+    case 'part':
+      return withoutPart(train, fault.part);
   }
+}
+
+function withoutPart(train: Train, name: string): Train {
+  const { teardown = [] } = train;
+  if (!teardown.some((part) => part.name === name)) throw new Error(`no part ${name}`);
+  const left = teardown.map((part) => (part.name === name ? { ...part, missing: true } : part));
+  return halfBuilt({ ...train, teardown: left }, () => true);
 }
 
 function withDevice(train: Train, name: string, edit: (device: Device) => Device): Train {

@@ -1,7 +1,10 @@
 import { isFriction, setGearing, type Train } from '../train/index.ts';
 import type { Fault } from './fault.ts';
 
-/** Everything that can be wrong with a train, one thing at a time, in the order of the file. */
+/**
+ * Everything that can be wrong with a train, one thing at a time, in the order of the file. A
+ * part of the teardown that carries nothing (a washer, a gasket) changes nothing that turns.
+ */
 export function everyFault(train: Train): Fault[] {
   return [
     ...train.devices.flatMap(deviceFaults),
@@ -10,6 +13,9 @@ export function everyFault(train: Train): Fault[] {
     }),
     ...train.sets.flatMap((set) => toothFaults(train, set.name)),
     ...train.pairs.map(({ name }): Fault => ({ what: 'pair', pair: name, is: 'stripped' })),
+    ...(train.teardown ?? []).flatMap(({ name, carries }): Fault[] => {
+      return carries.length === 0 ? [] : [{ what: 'part', part: name, is: 'left out' }];
+    }),
   ];
 }
 
@@ -28,6 +34,8 @@ export function faultText(fault: Fault): string {
       return `${fault.pair}: ${fault.is}`;
     case 'set':
       return `${fault.set}: ${fault.is}`;
+    case 'part':
+      return `${fault.part}: ${fault.is}`;
   }
 }
 

@@ -16,7 +16,9 @@ export type Fault =
   | { readonly what: 'pair'; readonly pair: string; readonly is: 'stripped' | 'left out' }
   | { readonly what: 'planet'; readonly member: MemberName; readonly is: 'seized' }
   /** A set not fitted: its members are there, but mesh with nothing. */
-  | { readonly what: 'set'; readonly set: string; readonly is: 'left out' };
+  | { readonly what: 'set'; readonly set: string; readonly is: 'left out' }
+  /** A part of the teardown not fitted: all that it carries is not there. */
+  | { readonly what: 'part'; readonly part: string; readonly is: 'left out' };
 
 export type FrictionFault = 'will not apply' | 'will not release' | 'left out';
 export type OneWayFault = 'slips' | 'seized' | 'backwards' | 'left out';

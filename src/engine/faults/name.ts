@@ -21,8 +21,8 @@ const FRICTION_FAULTS: readonly FrictionFault[] = [
 const ONE_WAY_FAULTS: readonly OneWayFault[] = ['slips', 'seized', 'backwards', 'left out'];
 
 /**
- * Reads NAME: FAULT. The name is of a device, a join, a gear pair, a set or a set's part; a
- * join may say where it is stripped ("main shaft: stripped at rear.ring").
+ * Reads NAME: FAULT. The name is of a device, a join, a gear pair, a set, a set's part or a part
+ * of the teardown; a join may say where it is stripped ("main shaft: stripped at rear.ring").
  */
 export function faultNamed(text: string, train: Train): NamedFault {
   const colon = text.lastIndexOf(':');
@@ -35,7 +35,7 @@ export function faultNamed(text: string, train: Train): NamedFault {
           .trim()
           .toLowerCase()
           .replace(/\s+/g, ' ');
-  const choices = faultsOf(name, train);
+  const choices = [...faultsOf(name, train), ...missing(name, train)];
   if (choices.length === 0) return { unknown: 'name', said: name, known: nameable(train) };
   const place = /^stripped at (.*)$/.exec(said)?.[1];
   const join = train.joins.find((other) => other.name === name);
@@ -67,6 +67,12 @@ function faultsOf(name: string, train: Train): Fault[] {
   return partFaults(name, train);
 }
 
+// A part may be called after a join, which is stripped, never left out.
+function missing(name: string, { teardown = [] }: Train): Fault[] {
+  if (!teardown.some((part) => part.name === name)) return [];
+  return [{ what: 'part', part: name, is: 'left out' }];
+}
+
 // A planet can seize or lose its teeth; a sun or a ring only lose them.
 function partFaults(name: string, train: Train): Fault[] {
   const gearings = train.sets.map((set) => setGearing(train, set));
@@ -84,7 +90,13 @@ function partFaults(name: string, train: Train): Fault[] {
 }
 
 function nameable(train: Train): string[] {
-  const named = [...train.devices, ...train.joins, ...train.pairs, ...train.sets];
+  const named = [
+    ...train.devices,
+    ...train.joins,
+    ...train.pairs,
+    ...train.sets,
+    ...(train.teardown ?? []),
+  ];
   const parts = train.sets.flatMap((set) => {
     return setGearing(train, set).meshes.flatMap(({ a, b }) => [a.member, b.member]);
   });

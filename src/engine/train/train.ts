@@ -1,4 +1,5 @@
 import type { GearSet } from './gearset.ts';
+import type { Part } from './teardown.ts';
 
 /**
  * A gear train as a person describes it. Everything is named: a member is named by a set and
@@ -16,6 +17,8 @@ export interface Train {
   readonly joins: readonly Join[];
   readonly devices: readonly Device[];
   readonly ranges: readonly Range[];
+  /** The parts in the order in which they come off; absent: not described. */
+  readonly teardown?: readonly Part[];
 }
 
 export type MemberName = string;

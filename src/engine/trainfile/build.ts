@@ -1,6 +1,14 @@
-import { CASE, type Device, type GearPair, type GearSet, type Train } from '../train/index.ts';
+import {
+  CASE,
+  type Device,
+  type GearPair,
+  type GearSet,
+  type Part,
+  type Train,
+} from '../train/index.ts';
 import type { DeviceEntry, PairEntry, SetEntry } from './definition.ts';
 import type { FileEntries } from './outline.ts';
+import type { PartEntry } from './part.ts';
 
 /** A train of a file's entries, in the file's order; what is missing is left empty. */
 export function buildTrain(file: FileEntries): Train {
@@ -16,6 +24,7 @@ export function buildTrain(file: FileEntries): Train {
     ranges: listOf(file.ranges, (name, gears) => {
       return { name, gears: listOf(gears, (gear, on) => ({ name: gear, on })) };
     }),
+    ...(file.teardown && { teardown: listOf(file.teardown, part) }),
   };
 }
 
@@ -61,4 +70,8 @@ function device(name: string, entry: DeviceEntry): Device {
   if ('band' in entry) return { kind: 'band', name, first: entry.band, second: CASE };
   const [first, second] = entry['one-way'];
   return { kind: 'one-way', name, first, second, lets: entry.lets };
+}
+
+function part(name: string, { carries = [], selective, ...notes }: PartEntry): Part {
+  return { name, carries, ...notes, ...(selective && { selective: selective === 'yes' }) };
 }

@@ -8,33 +8,17 @@ import {
   MEMBER,
   MESHED_WHEEL,
   PAIR_NAME,
+  PART_NAME,
   RANGE_NAME,
   SET_NAME,
   SHARED_SET,
   WHEEL_NAME,
 } from './name.ts';
-import type { Expected } from './problem.ts';
+import { PART } from './part.ts';
+import { count, or, teeth, text } from './value.ts';
 
 // The train file, defined once: the reader walks these definitions and the JSON Schema is
 // made from them. The message of a definition is what was expected (`Expected`).
-const or = (what: Expected) => what;
-
-const text = (description: string) =>
-  v.pipe(
-    v.string(or('text')),
-    v.regex(/^(?:[^\p{Cc}\p{Cs}]|[\t\n])*$/u, or('text')),
-    v.description(description),
-  );
-const whole = (what: Expected, most: number, description: string) =>
-  v.pipe(
-    v.number(what),
-    v.integer(what),
-    v.minValue(1, what),
-    v.maxValue(most, what),
-    v.description(description),
-  );
-const teeth = (of: string) => whole('teeth', 1_000_000, `Teeth of ${of}: a whole number from 1.`);
-const count = (of: string) => whole('count', 100, `How many ${of}: a whole number from 1.`);
 
 const PLAIN = v.pipe(
   v.strictObject(
@@ -273,6 +257,11 @@ export const FILE = v.strictObject(
         ),
       ),
       'What is applied in each gear of each position of the selector.',
+    ),
+    teardown: section(
+      PART_NAME,
+      v.nullish(PART),
+      'The parts, by name, in the order in which they come off.',
     ),
   },
   or('section'),

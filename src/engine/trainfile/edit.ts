@@ -46,7 +46,7 @@ export function remove(text: string, path: readonly string[]): Edited {
 /** What can be renamed. A wheel is one of a set's, a gear one of a range's: `within` names it. */
 export type Renaming =
   | {
-      readonly what: 'set' | 'gear pair' | 'device' | 'member' | 'range';
+      readonly what: 'set' | 'gear pair' | 'device' | 'member' | 'range' | 'part';
       readonly from: string;
       readonly to: string;
     }
@@ -84,18 +84,23 @@ export function rename(text: string, renaming: Renaming): Edited {
 // The new name of a mention, or undefined where it is of something else.
 function renamedTo({ as, name, path }: Mention, renaming: Renaming): string | undefined {
   const { what, from, to } = renaming;
-  const isMember = as === 'member' || as === 'join';
+  const isMember = as === 'member' || as === 'join' || as === 'on a part';
   switch (what) {
     case 'set':
       if ((as === 'set' || as === 'shared') && name === from) return to;
       return isMember && name.startsWith(`${from}.`) ? to + name.slice(from.length) : undefined;
     case 'device':
-      return (as === 'device' || as === 'applied') && name === from ? to : undefined;
+      if (as === 'device' || as === 'applied') return name === from ? to : undefined;
+      if (as !== 'on a part') return undefined;
+      if (name === from) return to;
+      return name.startsWith(`${from}.`) ? to + name.slice(from.length) : undefined;
     case 'member':
       return isMember && name === from ? to : undefined;
     case 'gear pair':
     case 'range':
       return as === what && name === from ? to : undefined;
+    case 'part':
+      return (as === 'part' || as === 'cover') && name === from ? to : undefined;
     case 'gear':
       return as === 'gear' && path[1] === renaming.within && name === from ? to : undefined;
     case 'wheel': {
@@ -110,7 +115,7 @@ function renamedTo({ as, name, path }: Mention, renaming: Renaming): string | un
 // Members, sets, gear pairs and devices keep clear of one another's names.
 function clashes({ as, name, path }: Mention, renaming: Renaming): boolean {
   if (name !== renaming.to)
-    return renaming.what !== 'range' && renaming.what !== 'gear' && renaming.to === 'case';
+    return !['range', 'gear', 'part'].includes(renaming.what) && renaming.to === 'case';
   switch (renaming.what) {
     case 'range':
       return as === 'range';
@@ -118,7 +123,11 @@ function clashes({ as, name, path }: Mention, renaming: Renaming): boolean {
       return as === 'gear' && path[1] === renaming.within;
     case 'wheel':
       return as === 'wheel' && path[1] === renaming.within;
+    case 'part':
+      return as === 'part' || as === 'set' || as === 'gear pair' || as === 'device';
     default:
+      // A part may be called after a member.
+      if (as === 'part') return renaming.what !== 'member';
       return (
         as === 'set' || as === 'gear pair' || as === 'device' || as === 'member' || as === 'join'
       );

@@ -23,7 +23,10 @@ export type Role =
   | 'applied'
   | 'shared'
   | 'meshed'
-  | 'carried';
+  | 'carried'
+  | 'part'
+  | 'on a part'
+  | 'cover';
 
 /** The definitions of names. */
 export const ROLES: ReadonlyMap<unknown, Role> = new Map<unknown, Role>([
@@ -39,4 +42,7 @@ export const ROLES: ReadonlyMap<unknown, Role> = new Map<unknown, Role>([
   [names.SHARED_SET, 'shared'],
   [names.MESHED_WHEEL, 'meshed'],
   [names.CARRIED_WHEEL, 'carried'],
+  [names.PART_NAME, 'part'],
+  [names.CARRIED, 'on a part'],
+  [names.COVER_NAME, 'cover'],
 ]);

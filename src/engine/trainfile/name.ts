@@ -32,3 +32,8 @@ export const SHARED_SET = name('The set whose planets and carrier these wheels u
 export const APPLIED_DEVICE = name('A clutch, brake or band that is applied in this gear.');
 export const CARRIED_WHEEL = name('A wheel that turns on the carrier.');
 export const MESHED_WHEEL = name('A wheel of this set.');
+export const PART_NAME = name('The name of a part as it comes off.');
+export const CARRIED = member(
+  'What the part carries: a member, a device, or a race of a one-way clutch (NAME.inner, NAME.outer).',
+);
+export const COVER_NAME = name('The name of another part.');

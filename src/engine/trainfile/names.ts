@@ -1,7 +1,7 @@
 import { CASE, type GearSet, isFriction, type Train } from '../train/index.ts';
 import type { Findings } from './findings.ts';
 import type { Mention, Role } from './mention.ts';
-import { looksLike, nearest } from './near.ts';
+import { looksLike, near } from './near.ts';
 import { partsOf } from './parts.ts';
 import type { Named } from './problem.ts';
 
@@ -69,6 +69,9 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
       case 'device':
       case 'range':
       case 'gear':
+      case 'part': // and see `checkTeardown`
+      case 'on a part':
+      case 'cover':
         break;
     }
   }
@@ -104,6 +107,11 @@ function checkDefinitions(mentions: readonly Mention[], findings: Findings): Map
     if (name === CASE) findings.error(at, { problem: 'reserved name', name });
     else if (by !== undefined) findings.error(at, { problem: 'name taken', name, by });
     else defined.set(name, as);
+  }
+  // A part may be called after the member that it is, but not after what can be left out too.
+  for (const { as, name, at } of mentions) {
+    const by = defined.get(name);
+    if (as === 'part' && by !== undefined) findings.error(at, { problem: 'name taken', name, by });
   }
   return defined;
 }
@@ -141,9 +149,4 @@ function checkMember(
       ...near(part, parts),
     }));
   }
-}
-
-function near(name: string, candidates: Iterable<string>): { readonly near?: string } {
-  const found = nearest(name, candidates);
-  return found === undefined ? {} : { near: found };
 }

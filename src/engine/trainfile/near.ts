@@ -18,6 +18,12 @@ export function nearest(name: string, candidates: Iterable<string>): string | un
   return best ?? containing;
 }
 
+/** The nearest name as part of a finding; nothing where none is close. */
+export function near(name: string, candidates: Iterable<string>): { readonly near?: string } {
+  const found = nearest(name, candidates);
+  return found === undefined ? {} : { near: found };
+}
+
 /**
  * Whether two names look like one name spelt twice: a slip or two apart, and with the same
  * digits, for "shaft 1" and "shaft 2" are meant to differ.

@@ -1,6 +1,7 @@
 import { type DeviceEntry, FILE, type PairEntry, type SetEntry } from './definition.ts';
 import type { Findings } from './findings.ts';
 import type { Mention } from './mention.ts';
+import type { PartEntry } from './part.ts';
 import { ourWord } from './synonym.ts';
 import type { Node } from './tree.ts';
 import { Walker } from './walker.ts';
@@ -23,6 +24,7 @@ export interface FileEntries {
   readonly joined?: ReadonlyMap<string, readonly string[]>;
   readonly devices?: ReadonlyMap<string, DeviceEntry>;
   readonly ranges?: ReadonlyMap<string, ReadonlyMap<string, readonly string[]>>;
+  readonly teardown?: ReadonlyMap<string, PartEntry>;
 }
 
 /** Reads a tree by the definitions; what does not fit them is an error in `findings`. */

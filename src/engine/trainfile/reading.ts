@@ -9,6 +9,7 @@ import { partsOf } from './parts.ts';
 import { Lines, type Place } from './place.ts';
 import type { Problem } from './problem.ts';
 import { checkSense, doubtDevices, MOST_DEVICES, MOST_MEMBERS } from './sense.ts';
+import { checkTeardown, doubtTeardown } from './teardown.ts';
 import { type Node, parseTree } from './tree.ts';
 
 /** What a train file says: a train if it has no error, and whatever is to be told. */
@@ -85,7 +86,12 @@ function trainOf(root: Node, { file, mentions }: Outline, findings: Findings): T
   checkNames(train, mentions, findings);
   checkSense(train, at, findings);
   doubtNames(train, mentions, findings);
-  if (findings.errorCount === 0) doubtDevices(train, at, findings);
+  // Parts carry what is known to be there.
+  if (findings.errorCount === 0) checkTeardown(train, at, findings);
+  if (findings.errorCount === 0) {
+    doubtDevices(train, at, findings);
+    doubtTeardown(train, at, findings);
+  }
   return train;
 }
 

@@ -208,7 +208,8 @@ export class Walker {
     const [base] = (form as { readonly pipe?: readonly unknown[] }).pipe ?? [];
     const as = ROLES.get(form) ?? ROLES.get(base);
     if (as === undefined) return found;
-    const name = as === 'member' || as === 'join' ? this.ownMember(found) : found;
+    const name =
+      as === 'member' || as === 'join' || as === 'on a part' ? this.ownMember(found) : found;
     this.mentions.push({ as, name, path, at });
     return name;
   }

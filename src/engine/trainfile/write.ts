@@ -1,4 +1,4 @@
-import type { Device, GearPair, GearSet, Train } from '../train/index.ts';
+import type { Device, GearPair, GearSet, Part, Train } from '../train/index.ts';
 import { VERSION } from './definition.ts';
 
 /** What can be written into a train file. A map keeps its order, and may have any key. */
@@ -6,7 +6,7 @@ export type Value = string | number | readonly Value[] | ReadonlyMap<string, Val
 
 /**
  * A whole train in the house style: reading it gives the train again. What a fault has set
- * (`stuck`, `stripped`) is no part of a train file and is not written.
+ * (`stuck`, `stripped`, `missing`) is no part of a train file and is not written.
  */
 export function trainText(train: Train): string {
   const lines = [`holdturn: ${VERSION}`];
@@ -37,6 +37,10 @@ export function trainText(train: Train): string {
     train.ranges.map(({ name, gears }) => {
       return [name, new Map(gears.map((gear) => [gear.name, gear.on]))];
     }),
+  );
+  section(
+    'teardown',
+    (train.teardown ?? []).map((part) => [part.name, partValue(part)]),
   );
   return `${lines.join('\n')}\n`;
 }
@@ -135,6 +139,16 @@ function deviceValue(device: Device): Value {
     case 'one-way':
       return mapOf({ 'one-way': [device.first, device.second], lets: device.lets });
   }
+}
+
+function partValue({ carries, selective, covers, under, ...part }: Part): Value {
+  const { inner, outer, face, align, frictions, steels, refit, photo } = part;
+  return mapOf({
+    carries: carries.length > 0 ? carries : undefined,
+    ...{ inner, outer, face, align, frictions, steels },
+    selective: selective === undefined ? undefined : selective ? 'yes' : 'no',
+    ...{ refit, photo, covers, under },
+  });
 }
 
 function mapOf(entries: Readonly<Record<string, Value | undefined>>): Value {

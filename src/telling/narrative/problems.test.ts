@@ -87,10 +87,7 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [{ what: 'way', found: '' }, 'expected clockwise or anticlockwise'],
     [{ what: 'pair kind', found: '' }, 'expected external, internal or chain'],
     [{ what: 'proportion', found: '-1' }, 'expected a number from 0 to 1000000, not -1'],
-    [
-      { what: 'proportions', found: '' },
-      'expected some numbers above 0, or nothing can be shown',
-    ],
+    [{ what: 'proportions', found: '' }, 'expected some numbers above 0, or nothing can be shown'],
     [{ what: 'minutes', found: '' }, 'expected a number above 0'],
     [{ what: 'under fifty', found: '' }, 'expected a number above 0 and below 50'],
     [{ what: 'over fifty', found: '' }, 'expected a number above 50 and below 100'],
@@ -207,7 +204,10 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     ],
   ],
   'unknown carried': [
-    [{ name: 'low spreg', near: 'low sprag' }, 'nothing to carry: low spreg; did you mean low sprag?'],
+    [
+      { name: 'low spreg', near: 'low sprag' },
+      'nothing to carry: low spreg; did you mean low sprag?',
+    ],
     [
       { name: 'xyzzy' },
       'nothing to carry: xyzzy; name a member, a device, or NAME.inner or NAME.outer of a one-way clutch',
@@ -231,10 +231,7 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [{ part: 'drum', cover: 'drum' }, 'covered by itself: drum; name another part'],
   ],
   'not carried': [
-    [
-      { name: 'rear.ring' },
-      'forgotten part: nothing carries rear.ring; let a part carry it',
-    ],
+    [{ name: 'rear.ring' }, 'forgotten part: nothing carries rear.ring; let a part carry it'],
   ],
   'unknown test': [
     [{ test: 'D 11', near: 'D 1' }, 'unknown test: D 11; did you mean D 1?'],

@@ -1,0 +1,124 @@
+import {
+  halfBuilt,
+  type MemberName,
+  ownName,
+  type Part,
+  setGearing,
+  type Train,
+} from '../train/index.ts';
+import type { Felt, Mistake } from './answer.ts';
+import { Feel } from './feel.ts';
+import { mistaken } from './mistakes.ts';
+
+/** Hold one member or none and turn another, after a step; the lowest rank is liked best. */
+export interface Check {
+  readonly step: number;
+  readonly hold: MemberName | undefined;
+  readonly turn: MemberName;
+  readonly rank: number;
+}
+
+/** The train on the bench, after each step of a right build or of one with a mistake in it. */
+export class Bench {
+  /** In the order in which the parts go on; step n is the n-th of them. */
+  readonly build: readonly Part[];
+  private readonly train: Train;
+  private readonly known = new Map<string, Felt>();
+  private readonly right = new Map<number, Stage>();
+  private readonly spoilt = new Map<Mistake, Train>();
+
+  constructor(train: Train) {
+    this.train = train;
+    this.build = (train.teardown ?? []).toReversed();
+  }
+
+  felt(step: number, hold: MemberName | undefined, turn: MemberName): Felt {
+    return this.stage(step).feel.felt(hold, turn);
+  }
+
+  feltWith(step: number, mistake: Mistake, hold: MemberName | undefined, turn: MemberName): Felt {
+    return this.wrong(step, mistake).felt(hold, turn);
+  }
+
+  /** Every check after a step that a right build and one with the mistake answer differently. */
+  differences(step: number, mistake: Mistake): Check[] {
+    if (mistake.what === 'slip') return [];
+    const { feel, grips } = this.stage(step);
+    const wrong = this.wrong(step, mistake);
+    if (wrong.rows === feel.rows) return [];
+    const gone = mistake.what === 'part' ? mistake.part : undefined;
+    const missing = (grip: Grip | undefined) => grip !== undefined && grip.part === gone;
+    return [undefined, ...this.holds(step)].flatMap((hold, h) =>
+      grips.flatMap((turned, t): Check[] => {
+        const { member: turn } = turned;
+        if (hold?.member === turn || missing(hold) || missing(turned)) return [];
+        if (feel.felt(hold?.member, turn) === wrong.felt(hold?.member, turn)) return [];
+        return [{ step, hold: hold?.member, turn, rank: step * 1e6 + h * 1e3 + t }];
+      }),
+    );
+  }
+
+  // The output is what a builder holds if anything: what carries its name stands first.
+  private holds(step: number): readonly Grip[] {
+    const { feel, grips } = this.stage(step);
+    const body = feel.bodyOf(this.train.output);
+    const carriesOutput = ({ part }: Grip) => {
+      return this.build.find(({ name }) => name === part)?.carries.includes(this.train.output);
+    };
+    const liking = (grip: Grip) => {
+      if (body === undefined || feel.bodyOf(grip.member) !== body) return 2;
+      return carriesOutput(grip) ? 0 : 1;
+    };
+    return grips.toSorted((a, b) => liking(a) - liking(b));
+  }
+
+  private stage(step: number): Stage {
+    let stage = this.right.get(step);
+    if (!stage) {
+      const feel = new Feel(this.after(step, this.train), this.known);
+      stage = { feel, grips: this.grips(step, feel) };
+      this.right.set(step, stage);
+    }
+    return stage;
+  }
+
+  private wrong(step: number, mistake: Mistake): Feel {
+    let train = this.spoilt.get(mistake);
+    if (!train) this.spoilt.set(mistake, (train = mistaken(this.train, mistake)));
+    return new Feel(this.after(step, train), this.known);
+  }
+
+  private after(step: number, train: Train): Train {
+    const on = new Set(this.build.slice(0, step).map(({ name }) => name));
+    return halfBuilt(train, ({ name }) => on.has(name));
+  }
+
+  // What hands can take hold of: of each part that is on, each piece once; the last one first.
+  private grips(step: number, feel: Feel): Grip[] {
+    const own = ownName(this.train);
+    const notForHands = new Set([
+      ...this.train.devices.flatMap(({ name }) => [name, `${name}.inner`, `${name}.outer`]),
+      ...this.train.sets.flatMap((set) => {
+        return setGearing(this.train, set).planets.map(({ member }) => member);
+      }),
+    ]);
+    const parts = this.build.slice(0, step).toReversed();
+    return parts.flatMap(({ name: part, carries }) => {
+      const members = carries.filter((name) => !notForHands.has(own(name)));
+      const bodies = members.map((member) => feel.bodyOf(member) ?? member);
+      return members
+        .filter((_, i) => bodies.indexOf(bodies[i] as number | string) === i)
+        .map((member): Grip => ({ part, member }));
+    });
+  }
+}
+
+interface Stage {
+  readonly feel: Feel;
+  readonly grips: readonly Grip[];
+}
+
+interface Grip {
+  readonly part: string;
+  readonly member: MemberName;
+}

@@ -1,0 +1,96 @@
+import { turns } from '../hand/index.ts';
+import type { Row } from '../linear/index.ts';
+import { type Motion, motionOf } from '../motion/index.ts';
+import type { MemberName, Train } from '../train/index.ts';
+import type { Felt } from './answer.ts';
+
+/**
+ * What hands feel on one half-built train with nothing applied. Every verdict is judged and
+ * proved once, and remembered for every train that has the same company of members.
+ */
+export class Feel {
+  private readonly motion: Motion;
+  private readonly companies: readonly Company[];
+  private readonly companyAt: ReadonlyMap<number, Company>;
+  private readonly known: Map<string, Felt>;
+
+  /** `known` is shared by the trains of one plan. */
+  constructor(train: Train, known: Map<string, Felt>) {
+    this.motion = motionOf(train);
+    this.companies = companiesOf(this.motion);
+    this.known = known;
+    const at = this.companies.flatMap((company) => {
+      return company.columns.map((column) => [column, company] as const);
+    });
+    this.companyAt = new Map(at);
+  }
+
+  /** How `turn` moves either way with `hold` held; a loose piece on the bench moves both ways. */
+  felt(hold: MemberName | undefined, turn: MemberName): Felt {
+    const { bodyOf } = this.motion.assembly;
+    const body = bodyOf(turn);
+    if (body === undefined) return 'both ways';
+    const held = hold === undefined ? undefined : bodyOf(hold);
+    const company = this.companyAt.get(body - 1);
+    // A hand on what has no company with the turned member changes nothing.
+    const together = held === body || (held !== undefined && company?.columns.includes(held - 1));
+    const place = (its: number) => company?.columns.indexOf(its - 1) ?? -1;
+    const holder = together ? place(held as number) : '';
+    const key = `${company?.rows ?? ''}/${place(body)}/${holder}`;
+    let felt = this.known.get(key);
+    if (!felt) {
+      felt = this.judged(together ? [hold as MemberName] : [], turn);
+      this.known.set(key, felt);
+    }
+    return felt;
+  }
+
+  /** What tells this train from another: equal where hands feel the same in both. */
+  get rows(): string {
+    return this.companies.map(({ columns, rows }) => `${columns}:${rows}`).join('|');
+  }
+
+  bodyOf(member: MemberName): number | undefined {
+    return this.motion.assembly.bodyOf(member);
+  }
+
+  private judged(hold: readonly MemberName[], turn: MemberName): Felt {
+    const check = { hold, turn, on: [] };
+    const clockwise = turns(this.motion, { ...check, way: 'clockwise' });
+    const anticlockwise = turns(this.motion, { ...check, way: 'anticlockwise' });
+    if (clockwise) return anticlockwise ? 'both ways' : 'clockwise only';
+    return anticlockwise ? 'anticlockwise only' : 'neither way';
+  }
+}
+
+/** Bodies that rows tie together, as columns, and their rows in terms of their places here. */
+interface Company {
+  readonly columns: readonly number[];
+  readonly rows: string;
+}
+
+// What is tied to nothing but itself, or to the case, is a company too.
+function companiesOf({ base, devices, columns }: Motion): Company[] {
+  const rows = [...base.rows, ...devices.flatMap(({ whenOff }) => (whenOff ? [whenOff] : []))];
+  const leader = Array.from({ length: columns }, (_, column) => column);
+  const lead = (column: number): number => {
+    const next = leader[column] as number;
+    return next === column ? column : lead(next);
+  };
+  for (const { at } of rows) for (const c of at) leader[lead(c)] = lead(at[0] as number);
+  const companies = new Map<number, { columns: number[]; rows: Row[] }>();
+  for (let column = 0; column < columns; column++) {
+    const company = companies.get(lead(column)) ?? { columns: [], rows: [] };
+    company.columns.push(column);
+    companies.set(lead(column), company);
+  }
+  for (const row of rows) {
+    if (row.at.length > 0) companies.get(lead(row.at[0] as number))?.rows.push(row);
+  }
+  return [...companies.values()].map(({ columns: own, rows: its }) => {
+    const texts = its.map(({ at, coef, sense }) => {
+      return `${at.map((column, k) => `${coef[k]}w${own.indexOf(column)}`)}${sense}`;
+    });
+    return { columns: own, rows: `${own.length};${texts.join(';')}` };
+  });
+}

@@ -1,0 +1,2 @@
+export type * from './answer.ts';
+export { plan } from './plan.ts';

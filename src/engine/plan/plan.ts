@@ -1,0 +1,83 @@
+import type { Train } from '../train/index.ts';
+import type { Felt, Plan, PlannedCheck, Step, Watched } from './answer.ts';
+import { Bench, type Check } from './bench.ts';
+import { smallestCover } from './cover.ts';
+import { type Made, mistakesOf } from './mistakes.ts';
+
+/**
+ * The build of a train, step by step, with the fewest hand checks that catch every mistake that
+ * hands can, each at the first step at which any check would. Undefined where the train has no
+ * teardown.
+ *
+ * A check holds one member or none and turns another both ways, with nothing applied. Hands
+ * feel whether it moves. A check whose own part is left out is no check: eyes see that.
+ */
+export function plan(train: Train): Plan | undefined {
+  if (!train.teardown) return undefined;
+  const bench = new Bench(train);
+  const mistakes = mistakesOf(train);
+  const checks = catching(bench, mistakes);
+  const { chosen, proven } = smallestCover(checks.map(({ catches }) => catches));
+  const kept = chosen.map((i) => checks[i] as Catching);
+  let left = kept.reduce((union, { catches }) => union | catches, 0n);
+  const caughtAt = new Map<Made, number>();
+  const planned = kept.map(({ check, catches }): [number, PlannedCheck] => {
+    const fresh = mistakes.filter((_, bit) => ((catches & left) >> BigInt(bit)) & 1n);
+    left &= ~catches;
+    for (const made of fresh) caughtAt.set(made, check.step);
+    return [check.step, plannedCheck(bench, check, fresh)];
+  });
+  const steps = bench.build.map((part, i): Step => {
+    const here = planned.filter(([step]) => step === i + 1).map(([, check]) => check);
+    return { number: i + 1, part, checks: here };
+  });
+  const watched = mistakes.map((made): Watched => {
+    const { inspection, ...told } = made;
+    const step = caughtAt.get(made);
+    return { ...told, caughtBy: step === undefined ? { inspection } : { step } };
+  });
+  return { steps, mistakes: watched, checks: kept.length, proven };
+}
+
+interface Catching {
+  readonly check: Check;
+  /** A bit for each mistake. */
+  readonly catches: bigint;
+}
+
+// Every check that is the first to feel something; at one step those that hold nothing, or the
+// output, and turn what went on last, come first.
+function catching(bench: Bench, mistakes: readonly Made[]): Catching[] {
+  const found = new Map<string, { check: Check; catches: bigint }>();
+  mistakes.forEach((made, bit) => {
+    for (const check of firstFelt(bench, made)) {
+      const key = `${check.step}|${check.hold ?? ''}|${check.turn}`;
+      const known = found.get(key);
+      if (known) known.catches |= 1n << BigInt(bit);
+      else found.set(key, { check, catches: 1n << BigInt(bit) });
+    }
+  });
+  return [...found.values()].toSorted((a, b) => a.check.rank - b.check.rank);
+}
+
+// The checks that feel a mistake at the first step at which any does.
+function firstFelt(bench: Bench, { mistake, made }: Made): readonly Check[] {
+  for (let step = made; step <= bench.build.length; step++) {
+    const checks = bench.differences(step, mistake);
+    if (checks.length > 0) return checks;
+  }
+  return [];
+}
+
+function plannedCheck(bench: Bench, check: Check, fresh: readonly Made[]): PlannedCheck {
+  const { step, hold, turn } = check;
+  const felts = new Map<Felt, Made[]>();
+  for (const made of fresh) {
+    const felt = bench.feltWith(step, made.mistake, hold, turn);
+    felts.set(felt, [...(felts.get(felt) ?? []), made]);
+  }
+  const wrong = [...felts].map(([felt, its]) => {
+    return { felt, mistakes: its.map(({ mistake }) => mistake) };
+  });
+  return { ...(hold !== undefined && { hold }), turn, right: bench.felt(step, hold, turn), wrong };
+}

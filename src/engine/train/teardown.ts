@@ -1,0 +1,132 @@
+import { setGearing } from './gearing.ts';
+import { CASE, type Device, type Join, type MemberName, type Train } from './train.ts';
+
+/**
+ * A part as it comes off the bench, with the notes that its builder keeps. Nothing in the notes
+ * changes how the train turns; what the part carries does.
+ */
+export interface Part {
+  readonly name: string;
+  /** Members, devices, and races of one-way clutches: "low sprag.inner", "low sprag.outer". */
+  readonly carries: readonly string[];
+  /** What its inner and its outer edge engage: a spline, lugs, a press fit. */
+  readonly inner?: string;
+  readonly outer?: string;
+  /** The face that looks at the input end. */
+  readonly face?: string;
+  /** What must line up. */
+  readonly align?: string;
+  readonly frictions?: number;
+  readonly steels?: number;
+  /** Whether it comes in several thicknesses, one of which is measured for and chosen. */
+  readonly selective?: boolean;
+  readonly refit?: 'reuse' | 'replace';
+  /** The file name of a photograph. */
+  readonly photo?: string;
+  /** Parts that cannot be reached while this one is on. */
+  readonly covers?: readonly string[];
+  /** Parts that must come off before this one can be reached; absent: see `coversOf`. */
+  readonly under?: readonly string[];
+  /** Set by faults: not fitted. */
+  readonly missing?: boolean;
+}
+
+/**
+ * The parts that cover one. Where neither it nor they say which, it is the part that comes off
+ * just before it; the first to come off has none.
+ */
+export function coversOf(teardown: readonly Part[], part: Part): string[] {
+  const saying = teardown.filter(({ covers }) => covers?.includes(part.name));
+  const said = saying.map(({ name }) => name);
+  if (part.under) return [...new Set([...part.under, ...said])];
+  if (said.length > 0) return said;
+  const before = teardown[teardown.indexOf(part) - 1];
+  return before ? [before.name] : [];
+}
+
+/** What of a one-way clutch parts can carry: all of it but the races, or a race. */
+export function piecesOf({ name, kind }: Device): string[] {
+  return kind === 'one-way' ? [name, `${name}.inner`, `${name}.outer`] : [name];
+}
+
+/** One name for each thing that has two: the carrier of planets that are shared, and they. */
+export function ownName(train: Train): (name: MemberName) => MemberName {
+  const welds = train.sets.flatMap((set) => setGearing(train, set).welds);
+  const own = new Map(welds.map(({ name, members }) => [name, members[0] as MemberName]));
+  const named = (name: MemberName): MemberName => {
+    const other = own.get(name);
+    return other === undefined ? name : named(other);
+  };
+  return named;
+}
+
+/** Which part carries a name (by its `ownName`); the first, where a file says it twice. */
+export function carriersOf(train: Train): ReadonlyMap<string, Part> {
+  const own = ownName(train);
+  const carriers = new Map<string, Part>();
+  for (const part of train.teardown ?? []) {
+    for (const name of part.carries.map(own)) if (!carriers.has(name)) carriers.set(name, part);
+  }
+  return carriers;
+}
+
+/**
+ * The train with only some of its parts on: wheels mesh where both are there, members are joined
+ * where both are, devices hold where they and both their members are. A planet comes with its
+ * carrier; what no part carries is there from the start. Names stay, so that all may be asked.
+ */
+export function halfBuilt(train: Train, isOn: (part: Part) => boolean): Train {
+  const there = presence(train, (part) => !part.missing && isOn(part));
+  const gearings = train.sets.map((set) => setGearing(train, set));
+  const absent = gearings
+    .flatMap(({ members, planets }) => [...members, ...planets.map(({ member }) => member)])
+    .filter((name) => !there(name));
+  const parts = (device: Device) => piecesOf(device).every(there.carried);
+  return {
+    ...train,
+    sets: train.sets.map((set) => ({ ...set, stripped: [...(set.stripped ?? []), ...absent] })),
+    pairs: train.pairs.map((pair) => {
+      return there(pair.driver.member) && there(pair.driven.member)
+        ? pair
+        : { ...pair, stripped: true };
+    }),
+    joins: train.joins.flatMap((join): Join[] => {
+      const members = there(join.name) ? join.members.filter(there) : [];
+      return members.length > 0 ? [{ ...join, members }] : [];
+    }),
+    devices: train.devices.map((device) => {
+      const whole = parts(device) && there(device.first) && there(device.second);
+      return whole ? device : { ...device, stuck: 'open' };
+    }),
+  };
+}
+
+interface Presence {
+  (member: MemberName): boolean;
+  /** The same of a name that is no member: there, unless a part that is not on carries it. */
+  readonly carried: (name: string) => boolean;
+}
+
+function presence(train: Train, isOn: (part: Part) => boolean): Presence {
+  const own = ownName(train);
+  const carriers = carriersOf(train);
+  const planets = train.sets.flatMap((set) => setGearing(train, set).planets);
+  const pins = new Map(planets.map(({ member, carrier }) => [member, carrier]));
+  const joins = new Map(train.joins.map((join) => [join.name, join]));
+  const carried = (name: string) => {
+    const part = carriers.get(name);
+    return part === undefined || isOn(part);
+  };
+  // A join that no part carries by its name is there as soon as one of its members is.
+  const there = (member: MemberName, asked: ReadonlySet<MemberName>): boolean => {
+    const name = own(member);
+    if (name === CASE || asked.has(name)) return name === CASE;
+    if (carriers.has(name)) return carried(name);
+    const inner = new Set([...asked, name]);
+    const pin = pins.get(name);
+    if (pin !== undefined) return there(pin, inner);
+    const join = joins.get(name);
+    return join === undefined || join.members.some((other) => there(other, inner));
+  };
+  return Object.assign((member: MemberName) => there(member, new Set()), { carried });
+}

@@ -1,0 +1,104 @@
+import {
+  assemble,
+  carriersOf,
+  CASE,
+  type MemberName,
+  ownName,
+  piecesOf,
+  setGearing,
+  type Train,
+} from '../train/index.ts';
+import type { Findings } from './findings.ts';
+import { near } from './near.ts';
+import type { Span } from './place.ts';
+
+type PlaceOf = (...path: string[]) => Span;
+
+/** Names that mean nothing, things carried twice, and parts that come off before their covers. */
+export function checkTeardown(train: Train, at: PlaceOf, findings: Findings): void {
+  const { teardown = [] } = train;
+  if (teardown.length === 0) return;
+  const carriable = carriableIn(train);
+  const own = ownName(train);
+  const carriers = new Map<string, string>();
+  const order = new Map(teardown.map(({ name }, i) => [name, i]));
+  teardown.forEach(({ name, carries, covers = [], under = [] }, i) => {
+    carries.forEach((carried, k) => {
+      const place = () => at('teardown', name, 'carries', `${k}`);
+      const by = carriers.get(own(carried));
+      if (!carriable.has(carried)) {
+        findings.error(place(), () => {
+          return { problem: 'unknown carried', name: carried, ...near(carried, carriable) };
+        });
+      } else if (by !== undefined) {
+        findings.error(place(), { problem: 'carried twice', name: carried, by });
+      }
+      carriers.set(own(carried), by ?? name);
+    });
+    const cover = (key: 'covers' | 'under') => (other: string, k: number) => {
+      const place = () => at('teardown', name, key, `${k}`);
+      const j = order.get(other);
+      if (j === undefined) {
+        findings.error(place(), () => {
+          return { problem: 'unknown teardown part', part: other, ...near(other, order.keys()) };
+        });
+      } else if (key === 'covers' ? j <= i : j >= i) {
+        const [part, off] = key === 'covers' ? [other, name] : [name, other];
+        findings.error(place(), { problem: 'comes off too early', part, cover: off });
+      }
+    };
+    covers.forEach(cover('covers'));
+    under.forEach(cover('under'));
+  });
+}
+
+/**
+ * Warns of what a teardown forgets: devices (a one-way clutch may come as its two races), wheels
+ * and carriers of sets, and bodies that no part brings. For trains without mistakes.
+ */
+export function doubtTeardown(train: Train, at: PlaceOf, findings: Findings): void {
+  if (!train.teardown) return;
+  const carriers = carriersOf(train);
+  const own = ownName(train);
+  const forgotten = train.devices.flatMap((device): string[] => {
+    const [whole = '', ...races] = piecesOf(device);
+    if (carriers.has(whole)) return [];
+    const missing = races.filter((race) => !carriers.has(race));
+    return missing.length === 1 ? missing : missing.length === 0 && races.length > 0 ? [] : [whole];
+  });
+  const members = new Set(
+    train.sets.flatMap((set) => {
+      const { members: wheels, planets } = setGearing(train, set);
+      const pins = new Set(planets.map(({ member }) => member));
+      return wheels.map(own).filter((wheel) => !pins.has(wheel));
+    }),
+  );
+  forgotten.push(...[...members].filter((member) => !carriers.has(member)));
+  for (const { label, names } of assemble(train).bodies) {
+    const brought = names.some((name) => carriers.has(own(name)) || members.has(own(name)));
+    if (!brought && !names.includes(CASE) && !names.some((name) => isPlanet(train, name))) {
+      forgotten.push(label);
+    }
+  }
+  for (const name of forgotten) {
+    findings.warning(at('teardown'), { problem: 'not carried', name });
+  }
+}
+
+// What a part can bring: any name of a member but the case, devices, and races.
+function carriableIn(train: Train): Set<string> {
+  const names = new Set<string>(assemble(train).members);
+  for (const set of train.sets) {
+    for (const { member } of setGearing(train, set).planets) names.add(member);
+  }
+  for (const device of train.devices) for (const piece of piecesOf(device)) names.add(piece);
+  names.delete(CASE);
+  return names;
+}
+
+function isPlanet(train: Train, name: MemberName): boolean {
+  const own = ownName(train);
+  return train.sets.some((set) => {
+    return setGearing(train, set).planets.some(({ member }) => member === own(name));
+  });
+}

@@ -1,0 +1,34 @@
+import * as v from 'valibot';
+import type { Expected } from './problem.ts';
+
+// Single values of a train file. The message of a definition is what was expected.
+
+/** The message of a definition. */
+export const or = (what: Expected) => what;
+
+export const text = (description: string) =>
+  v.pipe(
+    v.string(or('text')),
+    v.regex(/^(?:[^\p{Cc}\p{Cs}]|[\t\n])*$/u, or('text')),
+    v.description(description),
+  );
+
+/** A text that goes on one line of a page. */
+export const note = (description: string) =>
+  v.pipe(
+    v.string(or('note')),
+    v.regex(/^[^\p{Cc}\p{Cs}\p{Zl}\p{Zp}]{1,200}$/u, or('note')),
+    v.description(description),
+  );
+
+const whole = (what: Expected, most: number, description: string) =>
+  v.pipe(
+    v.number(what),
+    v.integer(what),
+    v.minValue(1, what),
+    v.maxValue(most, what),
+    v.description(description),
+  );
+export const teeth = (of: string) =>
+  whole('teeth', 1_000_000, `Teeth of ${of}: a whole number from 1.`);
+export const count = (of: string) => whole('count', 100, `How many ${of}: a whole number from 1.`);
