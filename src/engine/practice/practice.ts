@@ -53,6 +53,7 @@ export const CAUSES = [
   'splines stripped',
   'teeth stripped',
   'planet seized',
+  'part left out',
   'low line pressure',
   'stator slips',
   'engine weak',

@@ -5,19 +5,16 @@ import type { Train } from '../train/index.ts';
 /** One thing that may be wrong: with the train (a fault), beside it, or nothing at all. */
 export interface Cause {
   readonly cause: CauseWord;
-  /** Absent where the train itself is whole. */
-  readonly fault?: Fault;
+  /** None where the train itself is in order; two where it takes two to explain what was seen. */
+  readonly faults: readonly Fault[];
   /** Before anything is seen, of all causes together 1. */
   readonly prior: number;
 }
 
 /** What may be wrong with a train, in the order of the file; nothing that has no weight. */
 export function causesOf(train: Train, practice: Practice): Cause[] {
-  const inTrain = everyFault(train).map((fault) => ({ cause: kindOf(fault), fault }));
-  const found: { cause: CauseWord; fault?: Fault }[] = [
-    ...inTrain,
-    ...BESIDE.map((cause) => ({ cause })),
-  ];
+  const inTrain = everyFault(train).map((fault) => ({ cause: kindOf(fault), faults: [fault] }));
+  const found = [...inTrain, ...BESIDE.map((cause) => ({ cause, faults: [] }))];
   const weighed = found
     .map((its) => ({ ...its, weight: practice.causes[its.cause] }))
     .filter(({ weight }) => weight > 0);
@@ -39,6 +36,8 @@ function kindOf(fault: Fault): CauseWord {
     case 'pair':
     case 'set':
       return 'teeth stripped';
+    case 'part':
+      return 'part left out';
     case 'planet':
       return 'planet seized';
   }

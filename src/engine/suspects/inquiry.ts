@@ -1,3 +1,4 @@
+import { motionOf } from '../motion/index.ts';
 import type { Practice } from '../practice/index.ts';
 import type { Train } from '../train/index.ts';
 import { type Cause, causesOf } from './cause.ts';
@@ -17,7 +18,7 @@ export interface Inquiry {
 
 export function inquire(train: Train, practice: Practice): Inquiry {
   const causes = causesOf(train, practice);
-  const predictor = new Predictor(train, practice, causes);
+  const predictor = new Predictor(motionOf(train), practice, causes);
   const known = new Map<string, Prediction>();
   const predict = (test: Test) => {
     const key = testText(test);

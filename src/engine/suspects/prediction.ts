@@ -5,7 +5,6 @@ import { type Motion, motionOf } from '../motion/index.ts';
 import { OUTCOMES, type OutcomeWord, type Practice, type Row } from '../practice/index.ts';
 import { judge } from '../reckon/index.ts';
 import { applyFault } from '../faults/index.ts';
-import type { Train } from '../train/index.ts';
 import type { Cause } from './cause.ts';
 import type { Outcome } from './outcome.ts';
 import type { Test } from './test.ts';
@@ -30,12 +29,12 @@ export class Predictor {
   private readonly motions: readonly Motion[];
   private readonly gears = new Map<string, readonly Driven[]>();
 
-  constructor(train: Train, practice: Practice, causes: readonly Cause[]) {
+  constructor(whole: Motion, practice: Practice, causes: readonly Cause[]) {
     this.practice = practice;
     this.causes = causes;
-    this.whole = motionOf(train);
-    this.motions = causes.map(({ fault }) => {
-      return fault ? motionOf(applyFault(train, fault)) : this.whole;
+    this.whole = whole;
+    this.motions = causes.map(({ faults }) => {
+      return faults.length > 0 ? motionOf(faults.reduce(applyFault, whole.train)) : whole;
     });
   }
 
@@ -61,8 +60,8 @@ export class Predictor {
       case 'pressure':
         return this.tabled(test.test, () => null);
       case 'air check':
-        return this.tabled('air check', ({ fault }) => {
-          const its = fault?.what === 'device' && fault.device === test.device;
+        return this.tabled('air check', ({ faults }) => {
+          const its = faults.some((fault) => 'device' in fault && fault.device === test.device);
           return its ? null : 'otherwise';
         });
       case 'hand check': {
