@@ -24,12 +24,20 @@ export interface Step {
 
 /** Hold one member or none, turn another both ways, on the train as built so far. */
 export interface PlannedCheck {
-  readonly hold?: MemberName;
-  readonly turn: MemberName;
+  readonly hold?: Grip;
+  readonly turn: Grip;
   /** What a right build does. */
   readonly right: Felt;
   /** What wrong builds do that no check before this one has caught. */
   readonly wrong: readonly { readonly felt: Felt; readonly mistakes: readonly Mistake[] }[];
+}
+
+/** What a hand takes hold of: a member, by the part that carries it. */
+export interface Grip {
+  readonly part: string;
+  readonly member: MemberName;
+  /** Whether the part is one piece in the hand; else the member tells which of its pieces. */
+  readonly whole: boolean;
 }
 
 /** A fault that is built in, or a slip that turns nothing the wrong way. */

@@ -1,20 +1,20 @@
 import {
   halfBuilt,
-  type MemberName,
   ownName,
   type Part,
+  piecesOf,
   setGearing,
   type Train,
 } from '../train/index.ts';
-import type { Felt, Mistake } from './answer.ts';
+import type { Felt, Grip, Mistake } from './answer.ts';
 import { Feel } from './feel.ts';
 import { mistaken } from './mistakes.ts';
 
 /** Hold one member or none and turn another, after a step; the lowest rank is liked best. */
 export interface Check {
   readonly step: number;
-  readonly hold: MemberName | undefined;
-  readonly turn: MemberName;
+  readonly hold: Grip | undefined;
+  readonly turn: Grip;
   readonly rank: number;
 }
 
@@ -32,28 +32,31 @@ export class Bench {
     this.build = (train.teardown ?? []).toReversed();
   }
 
-  felt(step: number, hold: MemberName | undefined, turn: MemberName): Felt {
-    return this.stage(step).feel.felt(hold, turn);
+  /** What a right build does, or one with the mistake. */
+  felt({ step, hold, turn }: Check, mistake?: Mistake): Felt {
+    const feel = mistake ? this.wrong(step, mistake) : this.stage(step).feel;
+    return feel.felt(hold?.member, turn.member);
   }
 
-  feltWith(step: number, mistake: Mistake, hold: MemberName | undefined, turn: MemberName): Felt {
-    return this.wrong(step, mistake).felt(hold, turn);
+  /** Whether the whole train tells the mistake from a right build in any way at all. */
+  shows(mistake: Mistake): boolean {
+    const last = this.build.length;
+    return this.wrong(last, mistake).signature !== this.stage(last).feel.signature;
   }
 
   /** Every check after a step that a right build and one with the mistake answer differently. */
   differences(step: number, mistake: Mistake): Check[] {
-    if (mistake.what === 'slip') return [];
     const { feel, grips } = this.stage(step);
     const wrong = this.wrong(step, mistake);
-    if (wrong.rows === feel.rows) return [];
+    if (wrong.signature === feel.signature) return [];
     const gone = mistake.what === 'part' ? mistake.part : undefined;
     const missing = (grip: Grip | undefined) => grip !== undefined && grip.part === gone;
     return [undefined, ...this.holds(step)].flatMap((hold, h) =>
-      grips.flatMap((turned, t): Check[] => {
-        const { member: turn } = turned;
-        if (hold?.member === turn || missing(hold) || missing(turned)) return [];
-        if (feel.felt(hold?.member, turn) === wrong.felt(hold?.member, turn)) return [];
-        return [{ step, hold: hold?.member, turn, rank: step * 1e6 + h * 1e3 + t }];
+      grips.flatMap((turn, t): Check[] => {
+        if (hold === turn || missing(hold) || missing(turn)) return [];
+        const [held, turned] = [hold?.member, turn.member];
+        if (feel.felt(held, turned) === wrong.felt(held, turned)) return [];
+        return [{ step, hold, turn, rank: step * 1e6 + h * 1e3 + t }];
       }),
     );
   }
@@ -97,7 +100,7 @@ export class Bench {
   private grips(step: number, feel: Feel): Grip[] {
     const own = ownName(this.train);
     const notForHands = new Set([
-      ...this.train.devices.flatMap(({ name }) => [name, `${name}.inner`, `${name}.outer`]),
+      ...this.train.devices.flatMap(piecesOf),
       ...this.train.sets.flatMap((set) => {
         return setGearing(this.train, set).planets.map(({ member }) => member);
       }),
@@ -106,9 +109,8 @@ export class Bench {
     return parts.flatMap(({ name: part, carries }) => {
       const members = carries.filter((name) => !notForHands.has(own(name)));
       const bodies = members.map((member) => feel.bodyOf(member) ?? member);
-      return members
-        .filter((_, i) => bodies.indexOf(bodies[i] as number | string) === i)
-        .map((member): Grip => ({ part, member }));
+      const pieces = members.filter((_, i) => bodies.indexOf(bodies[i] as number | string) === i);
+      return pieces.map((member): Grip => ({ part, member, whole: pieces.length === 1 }));
     });
   }
 }
@@ -116,9 +118,4 @@ export class Bench {
 interface Stage {
   readonly feel: Feel;
   readonly grips: readonly Grip[];
-}
-
-interface Grip {
-  readonly part: string;
-  readonly member: MemberName;
 }

@@ -45,9 +45,11 @@ export class Feel {
     return felt;
   }
 
-  /** What tells this train from another: equal where hands feel the same in both. */
-  get rows(): string {
-    return this.companies.map(({ columns, rows }) => `${columns}:${rows}`).join('|');
+  /** Equal where hands feel the same, whatever they do. */
+  get signature(): string {
+    const { members, bodyOf } = this.motion.assembly;
+    const rows = this.companies.map((company) => `${company.columns}:${company.rows}`);
+    return [...members.map((name) => `${name}=${bodyOf(name)}`), ...rows].join('|');
   }
 
   bodyOf(member: MemberName): number | undefined {

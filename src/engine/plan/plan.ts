@@ -1,5 +1,5 @@
 import type { Train } from '../train/index.ts';
-import type { Felt, Plan, PlannedCheck, Step, Watched } from './answer.ts';
+import type { Felt, Mistake, Plan, PlannedCheck, Step, Watched } from './answer.ts';
 import { Bench, type Check } from './bench.ts';
 import { smallestCover } from './cover.ts';
 import { type Made, mistakesOf } from './mistakes.ts';
@@ -48,13 +48,13 @@ interface Catching {
 // Every check that is the first to feel something; at one step those that hold nothing, or the
 // output, and turn what went on last, come first.
 function catching(bench: Bench, mistakes: readonly Made[]): Catching[] {
-  const found = new Map<string, { check: Check; catches: bigint }>();
+  const found = new Map<number, { check: Check; catches: bigint }>();
   mistakes.forEach((made, bit) => {
     for (const check of firstFelt(bench, made)) {
-      const key = `${check.step}|${check.hold ?? ''}|${check.turn}`;
-      const known = found.get(key);
+      // Each check has a rank of its own.
+      const known = found.get(check.rank);
       if (known) known.catches |= 1n << BigInt(bit);
-      else found.set(key, { check, catches: 1n << BigInt(bit) });
+      else found.set(check.rank, { check, catches: 1n << BigInt(bit) });
     }
   });
   return [...found.values()].toSorted((a, b) => a.check.rank - b.check.rank);
@@ -62,7 +62,8 @@ function catching(bench: Bench, mistakes: readonly Made[]): Catching[] {
 
 // The checks that feel a mistake at the first step at which any does.
 function firstFelt(bench: Bench, { mistake, made }: Made): readonly Check[] {
-  for (let step = made; step <= bench.build.length; step++) {
+  const last = mistake.what === 'slip' || !bench.shows(mistake) ? 0 : bench.build.length;
+  for (let step = made; step <= last; step++) {
     const checks = bench.differences(step, mistake);
     if (checks.length > 0) return checks;
   }
@@ -70,14 +71,12 @@ function firstFelt(bench: Bench, { mistake, made }: Made): readonly Check[] {
 }
 
 function plannedCheck(bench: Bench, check: Check, fresh: readonly Made[]): PlannedCheck {
-  const { step, hold, turn } = check;
-  const felts = new Map<Felt, Made[]>();
-  for (const made of fresh) {
-    const felt = bench.feltWith(step, made.mistake, hold, turn);
-    felts.set(felt, [...(felts.get(felt) ?? []), made]);
+  const felts = new Map<Felt, Mistake[]>();
+  for (const { mistake } of fresh) {
+    const felt = bench.felt(check, mistake);
+    felts.set(felt, [...(felts.get(felt) ?? []), mistake]);
   }
-  const wrong = [...felts].map(([felt, its]) => {
-    return { felt, mistakes: its.map(({ mistake }) => mistake) };
-  });
-  return { ...(hold !== undefined && { hold }), turn, right: bench.felt(step, hold, turn), wrong };
+  const wrong = [...felts].map(([felt, mistakes]) => ({ felt, mistakes }));
+  const { hold, turn } = check;
+  return { ...(hold && { hold }), turn, right: bench.felt(check), wrong };
 }

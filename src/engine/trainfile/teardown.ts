@@ -2,7 +2,6 @@ import {
   assemble,
   carriersOf,
   CASE,
-  type MemberName,
   ownName,
   piecesOf,
   setGearing,
@@ -66,19 +65,15 @@ export function doubtTeardown(train: Train, at: PlaceOf, findings: Findings): vo
     const missing = races.filter((race) => !carriers.has(race));
     return missing.length === 1 ? missing : missing.length === 0 && races.length > 0 ? [] : [whole];
   });
-  const members = new Set(
-    train.sets.flatMap((set) => {
-      const { members: wheels, planets } = setGearing(train, set);
-      const pins = new Set(planets.map(({ member }) => member));
-      return wheels.map(own).filter((wheel) => !pins.has(wheel));
-    }),
-  );
+  const gearings = train.sets.map((set) => setGearing(train, set));
+  const planets = new Set(gearings.flatMap((its) => its.planets.map(({ member }) => member)));
+  const wheels = gearings.flatMap((its) => its.members.map(own));
+  const members = new Set(wheels.filter((wheel) => !planets.has(wheel)));
   forgotten.push(...[...members].filter((member) => !carriers.has(member)));
   for (const { label, names } of assemble(train).bodies) {
-    const brought = names.some((name) => carriers.has(own(name)) || members.has(own(name)));
-    if (!brought && !names.includes(CASE) && !names.some((name) => isPlanet(train, name))) {
-      forgotten.push(label);
-    }
+    const told = names.some((name) => carriers.has(own(name)) || members.has(own(name)));
+    const planet = names.some((name) => planets.has(own(name)));
+    if (!told && !planet && !names.includes(CASE)) forgotten.push(label);
   }
   for (const name of forgotten) {
     findings.warning(at('teardown'), { problem: 'not carried', name });
@@ -94,11 +89,4 @@ function carriableIn(train: Train): Set<string> {
   for (const device of train.devices) for (const piece of piecesOf(device)) names.add(piece);
   names.delete(CASE);
   return names;
-}
-
-function isPlanet(train: Train, name: MemberName): boolean {
-  const own = ownName(train);
-  return train.sets.some((set) => {
-    return setGearing(train, set).planets.some(({ member }) => member === own(name));
-  });
 }
