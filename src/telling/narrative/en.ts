@@ -17,6 +17,7 @@ export const en = {
   'span.most': '{to} or less',
   'span.any': 'free',
   way: '{way, select, clockwise {clockwise} other {anticlockwise}}',
+  'seen from': 'seen from the {end, select, output {output} other {input}} end',
   times: '{size, select, 1 {once} other {{size} times}}',
   torque:
     '{end, select, input {{size, select, 1 {the input torque} other {{size} times input torque}}} output {{size, select, 1 {the output torque} other {{size} times output torque}}} given {{size, select, 1 {the torque at the first given speed} other {{size} times the torque at the first given speed}}} other {{size, select, 1 {the torque of your hand} other {{size} times the torque of your hand}}}}',
@@ -24,9 +25,9 @@ export const en = {
   // Why: what each member does to the next.
   'part on': '{part} ({body})',
   'fact.turned':
-    '{end, select, input {The input, the {member}, is turned {way}, seen from the input end.} other {The output, the {member}, is turned {way}, seen from the input end.}}',
+    '{end, select, input {The input, the {member}, is turned {way}, {seen}.} other {The output, the {member}, is turned {way}, {seen}.}}',
   'fact.given':
-    '{still, select, yes {The {member} is held still.} other {The {member} is turned {way} at {speed}, seen from the input end.}}',
+    '{still, select, yes {The {member} is held still.} other {The {member} is turned {way} at {speed}, {seen}.}}',
   'fact.carries':
     '{kind, select, one_way {The {device} locks and carries the load from the {from} to the {to}, pushing it {way} with {torque}.} other {The {device} carries the load from the {from} to the {to}, pushing it {way} with {torque}.}}',
   'fact.works':
@@ -63,10 +64,29 @@ export const en = {
   'fact.rolls':
     '{held, select, yes {Even with the {member} held, the train rolls back.} other {With the input free, the train rolls back.}}',
   'fact.checked':
-    '{count, plural, =0 {{turns, select, yes {With nothing held, the {turned} turns {way}, seen from the input end.} other {With nothing held, the {turned} locks {way}, seen from the input end.}}} other {{turns, select, yes {With the {held} held, the {turned} turns {way}, seen from the input end.} other {With the {held} held, the {turned} locks {way}, seen from the input end.}}}}',
+    '{count, plural, =0 {{turns, select, yes {With nothing held, the {turned} turns {way}, {seen}.} other {With nothing held, the {turned} locks {way}, {seen}.}}} other {{turns, select, yes {With the {held} held, the {turned} turns {way}, {seen}.} other {With the {held} held, the {turned} locks {way}, {seen}.}}}}',
   'fact.moves':
     '{still, select, yes {The {member} stands still.} other {The {member} turns {way} {turns} for each turn of your hand.}}',
   'fact.held by hand': 'The {member} is pushed {way} against the hand that holds it: {torque}.',
+
+  // One-way clutches, and what gives a fault away.
+  'one-way':
+    'Hold the {hold, select, inner {inner} other {outer}} race of the {device} (the {held}) and turn the {hold, select, inner {outer} other {inner}} (the {turned}): {state, select, open {it turns freely both ways, and holds nothing.} locked {it locks both ways.} other {{seen}, fitted {fitted, select, other_way_up {the other way up} other {as described}}, it turns {free} freely and locks {locked}.}}',
+  'one-way.none': 'This train has no one-way clutch.',
+  'one-way.legend':
+    'One way it should drag lightly and the other lock solid within a few degrees: try it at several angles. The words hold only with all four things: which race is held, which turns, seen from which end, which face is up.',
+  fault:
+    '{name}: {is, select, will_not_apply {will not apply} will_not_release {will not release} slips {slips} seized {seized} backwards {backwards} left_out {left out} stripped_at {stripped at {place}} other {stripped}}',
+  'sign.bench':
+    'On the bench: {count, plural, =0 {with nothing held} other {with the {held} held}}{air, plural, =0 {} other { and the {on} on air}}, the {turned} {turns, select, yes {turns {way}, where it should lock} other {locks {way}, where it should turn}}, {seen}.',
+  'sign.bench.none': 'On the bench: no check with two things held or applied shows it.',
+  'sign.road':
+    '{end, select, drive {{is, select, neutral {On the road: {gear} does not drive.} tied_up {On the road: {gear} is tied up.} drives {On the road: {gear} drives at a ratio of {ratio}, where it should not.} other {On the road: {gear} drives at a ratio of {ratio} instead of {was}.}}} other {{is, select, neutral {On the road: {gear} has no engine braking, where it should have.} tied_up {On the road: {gear} is tied up on the over-run.} drives {On the road: {gear} has engine braking, where it should not.} other {On the road: {gear} is turned by the over-run at a ratio of {ratio} instead of {was}.}}}}',
+  'sign.road.none': 'On the road: no gear shows it.',
+  'sign.free':
+    '{count, plural, one {There the speed of the {members} is no longer settled.} other {There the speeds of the {members} are no longer settled.}}',
+  'sign.fast':
+    '{end, select, drive {In {gear} the {member} spins fast: {speed} times the speed of the input.} other {In {gear} the {member} spins fast on the over-run: {speed} times the speed of the output.}}',
 
   // What is wrong with a file, in one grammar: what, where it helps the name, the way out.
   'problem.too large': 'too large: {characters} characters; at most {most} are read',
@@ -172,6 +192,7 @@ export const en = {
     gear {gear} on {on} ratio {ratio} holding {holding} braking {engine braking}
     coast {on the over-run} step {from > to} release {let go} apply {take} both {both on}
     neither {both off} turns {turns} part {part}
+    test {test} seen {seen} sure {sure} chance {chance} leaves {would leave}
     other {}}`,
   severity: '{severity, select, error {error} other {warning}}',
   'check.summary':
@@ -193,7 +214,7 @@ export const en = {
   'flow.rollback.free': 'Rolled back, the input free',
   'flow.rollback.held': 'Rolled back, the input held',
   'flow.legend':
-    '{end, select, drive {Speeds: turns for one turn of the input.} coast {Speeds: turns for one turn of the output.} other {Speeds: in the unit of those that are given.}} {unit, select, input {Torques: times input torque; a device’s is on the member it names first.} given {Torques: times the torque at the first given speed; a device’s is on the member it names first.} other {Torques: times output torque; a device’s is on the member it names first.}} Plus is clockwise, seen from the input end. Power in: what the member brings into the set, times the power put in.',
+    '{end, select, drive {Speeds: turns for one turn of the input.} coast {Speeds: turns for one turn of the output.} other {Speeds: in the unit of those that are given.}} {unit, select, input {Torques: times input torque; a device’s is on the member it names first.} given {Torques: times the torque at the first given speed; a device’s is on the member it names first.} other {Torques: times output torque; a device’s is on the member it names first.}} Plus is {plus}, {seen}. Power in: what the member brings into the set, times the power put in.',
   'flow.more': 'The over-run and rolling back in full, and every mesh: --all.',
   'gears.none': 'The file names no gears; ask for some devices with --on.',
   'gears.more': 'One gear with its reasons: --range RANGE --gear GEAR, or --on "DEVICE,DEVICE".',
@@ -207,7 +228,90 @@ export const en = {
   'hand.turns': 'It turns',
   'hand.locks': 'It locks',
   'hand.legend':
-    'Turns: for one turn of the hand. Torques: times the torque of the hand. Plus is clockwise, seen from the input end.',
+    'Turns: for one turn of the hand. Torques: times the torque of the hand. Plus is {plus}, {seen}.',
+  'faults.title':
+    '{train}: {faults, plural, one {one fault} other {{faults} faults}}{pairs, plural, =0 {} one { and one pair} other { and {pairs} pairs}}, against {gears, plural, one {one gear} other {{gears} gears}}',
+  'faults.caution':
+    'Caution: a train that ties up can lock the driven wheels. Road-test slowly, away from traffic, and stop at the first bind; keep out from under wheels that turn on a hoist; no stall test before the pressure is known to be right.{air, select, yes { Air checks: at the maker’s limit at most, a rag over the port, fingers out.} other {}} What the unit’s maker says comes first.',
+  'faults.legend':
+    'Two lines each: under power, and below it on the over-run. A dot: as the healthy train. A number: another ratio, input speed over output speed. --: neutral, or free on the over-run. {tied}: tied up.',
+  'faults.apart': 'no road test parts these',
+  'faults.signs': 'What shows first',
+  'faults.silent': 'These change nothing in any gear',
+  'faults.healthy': 'healthy',
+  'faults.more':
+    'Two faults at once: --pairs. Some faults: --only "NAME: FAULT, NAME: FAULT". Exact fractions: --json. For a spreadsheet: --csv.',
+  'faults.cell': '{state, select, neutral {--} other {tied}}',
+  'faults.column':
+    '{column, select, fault {fault} class {class} bench {on the bench} road {on the road} drive {{gear} under power} other {{gear} on the over-run}}',
+
+  // Suspects: causes, tests, what was seen, and what to test next.
+  cause:
+    '{cause, select, low_line_pressure {low line pressure} stator_slips {the converter’s stator slips} engine_weak {a weak engine} nothing_wrong {nothing wrong in the train} other {several faults}}',
+  test:
+    '{test, select, under_power {{name} under power} over_run {{name} on the over-run} stall {stall in {name}} fluid {fluid and debris} pressure {line pressure} air_check {air check of the {name}} other {hand check}}',
+  'test.hand':
+    '{name} turned {way}{count, plural, =0 {} other {, {held} held}}{devices, plural, =0 {} other {, {on} on}}',
+  outcome:
+    '{word, select, drives {{has, select, yes {drives at {ratio}} other {drives}}} slips {slips} ties_up {ties up} another_ratio {another ratio} brakes {brakes} runs_free {runs free} turns {turns} locks {locks} normal {normal} high {high} low {low} good {good} thud {thud} hiss {hiss} nothing {nothing} clean {clean} burnt {burnt} metal {metal} milky {milky} as_it_should {as it should} other {not as it should}}',
+  'seen.said': '{test}: {outcome}',
+  'seen.against': '{test}: {outcome}, not {would}',
+  'seen.sure': '{sure, select, sure {sure} other {not sure}}',
+  'suspects.title': '{train}: what may be wrong',
+  'suspects.nothing seen': 'Nothing has been seen yet: this is how often things are wrong.',
+  'suspects.seen': 'Seen',
+  'suspects.ranked': 'Suspects, the likeliest first',
+  'suspects.bracket':
+    '{place}. {chance} %: {count, plural, one {{suspect}} other {{count} suspects that nothing seen so far parts}}',
+  'suspects.one': '{chance} %  {suspect}',
+  'suspects.hidden':
+    '{count, plural, one {and one more, {chance} %} other {and {count} more, together {chance} %}}',
+  'suspects.for': 'For: {evidence}',
+  'suspects.against': 'Against: {evidence}',
+  'suspects.others':
+    '{count, plural, one {One other suspect: {chance} %. All of them: --all.} other {{count} other suspects, together {chance} %. All of them: --all.}}',
+  'suspects.enough':
+    'The first is likely enough to act on; a test that parts it further stands below, if there is one.',
+  'suspects.legend':
+    'Weights, minutes and risks are common practice, not measured, from {file}. The unit’s maker has the last word on every test.',
+  'suspects.next': 'Next best test',
+  'next.best':
+    '{test}: {minutes} min{opening, plural, =0 {} other {, and {opening} min to open the unit so far or to shut it}}; risk: {risk}.',
+  'next.none': 'None: no test is left that would part the suspects.',
+  'next.again': 'It has been made: a second answer guards against a mistaken first.',
+  'next.held':
+    '{shown, select, yes {Stop, no {test}: {first} has to be {must}, and that is not how it was seen; put it right first.} other {Stop, no {test} yet: {first} has to be {must}, and nobody has surely seen it; test that first.}}',
+  risk: '{risk, select, none {none} low {low} other {high}}',
+  contradiction: 'What was seen does not agree',
+  'contradiction.doubt':
+    '{count, plural, one {No one thing explains all of it. Without {observations} it may be {causes}.} other {No one thing explains all of it. Without these {count} it may be {causes}: {observations}.}}',
+  'contradiction.more':
+    '{count, plural, one {Or doubt as many in one other way.} other {Or doubt as many in {count} other ways.}}',
+  'contradiction.pair': 'If all of it is so, two things are wrong: {pairs}.',
+  'contradiction.pairs more':
+    '{count, plural, =0 {} one {One other pair would explain it too.} other {{count} other pairs would explain it too.}}',
+  pair: '{a} with {b}',
+  'caution.under power':
+    'On the road, by somebody who may drive it, with an eye to traffic. On a hoist keep out from under turning wheels, with no loose sleeves; one wheel held makes the other turn twice as fast.',
+  'caution.over-run': 'On a quiet downhill road, the foot off the throttle and ready on the brake.',
+  'caution.fluid':
+    'The fluid may be hot enough to burn: let it cool, or wear long gloves and a face shield. A full pan is heavy.',
+  'caution.pressure':
+    'Wheels chocked, park brake on, hands and hoses clear of belts and exhaust. The fluid is hot and under pressure. At full throttle a pressure test is a stall test: the same cautions hold.',
+  'caution.stall':
+    'This can hurt people and burn plates. Only if the unit’s maker allows it: wheels chocked, park brake and foot brake on, nobody before, behind or beside the car, all wheels on the ground; 5 seconds of full throttle at most, two minutes at fast idle in neutral after it; lift off at once if the speed passes the limit.',
+  'caution.air check':
+    'Goggles on, a rag over the port, fingers out of pistons and servos, air at no more than the maker’s pressure. Hot oil drips from the open pan.',
+  'caution.hand check':
+    'Seen from the input end. Fingers out of teeth, lugs and splines; turn slowly, and agree who turns and who holds. Lift a unit with a hoist, or two people, and lock its stand.',
+  'ask.how':
+    'Each question is about one test. Answer y (as it should), n (not as it should), or what it did: {example}. A ? behind an answer says that you are not sure. s skips, p prints what was seen as a file, q ends.',
+  'ask.test': '{test}, {minutes} min: {whole}, as it should? ({others})',
+  'ask.known':
+    'Not an answer: {given}. Type y, n, {others}, s, p or q; ? behind it if you are not sure.',
+  'ask.leading': 'Now leading: {suspects}.',
+  'ask.leading one': '{suspect} ({chance} %)',
+  'ask.end': 'What was seen, as a file for next time:',
 
   // The command: what its options do.
   'cli.about':
@@ -219,22 +323,36 @@ export const en = {
   'cli.options': 'Options:',
   'cli.commands': 'Verbs:',
   'cli.file': 'a train file, or - for standard input',
+  'cli.seen': 'a file of what was seen, or - for standard input; without it, questions are asked',
   'verb.check': 'is this a train? every error and warning with its place',
   'verb.flow': 'a gear under power and on the over-run: speeds, torques, and why',
   'verb.chart': 'every combination of the friction devices, and the swaps between gears',
   'verb.hand': 'hold some members, turn one: does it turn, and what do the others do?',
+  'verb.faults': 'every fault against every gear: what it does, and what shows it first',
+  'verb.suspects':
+    'which fault does it mean? suspects ranked by what was seen, and the next best test',
   'verb.help': 'what a verb does, and its options',
   'verb.completion': 'print the completion script of a shell: bash, zsh or fish',
   'option.range': 'position of the selector',
   'option.gear': 'gear of the range',
   'option.on': 'friction devices that are on, with commas between; "" for none',
   'option.at': 'speeds of two or more members, as in "engine=1000,motor=0"',
-  'option.hold': 'members that are held, with commas between',
+  'option.hold':
+    'members that are held, with commas between; outer or inner: that race of a one-way clutch',
   'option.turn': 'the member that the hand turns',
-  'option.way': 'clockwise or anticlockwise, seen from the input end; both where it is left out',
+  'option.way':
+    'clockwise or anticlockwise, as seen from the end of --seen-from; both where it is left out',
   'option.without': 'parts that are not fitted yet, with commas between',
   'option.fault': 'what is wrong, as in "low sprag: backwards"; may stand more than once',
   'option.mesh-efficiency': 'power that a mesh passes on, as in "external=0.985,internal=0.99"',
+  'option.one-way':
+    'the hand check of each one-way clutch, or of the one that is named; with --hold outer or inner',
+  'option.seen-from': 'the end from which you look: input or output',
+  'option.pairs': 'every two faults at once, too',
+  'option.only': 'some faults, with commas between, as in "low sprag: backwards"',
+  'option.csv': 'print the answer as CSV, for a spreadsheet',
+  'option.practice':
+    'a shop’s own practice.yaml: tests, minutes, risks, how often things are wrong',
   'option.all': 'leave nothing brief',
   'option.json': 'print the answer as JSON',
   'option.lang': 'language of the answer: en or es',
@@ -272,6 +390,10 @@ export const en = {
   'no.gear':
     'unknown gear: {given}; {has, select, yes {did you mean {near}?} other {the gears are {all}}}',
   'no.way': 'unknown way: {given}; type --way clockwise or --way anticlockwise',
+  'no.end': 'unknown end: {given}; type --seen-from input or --seen-from output',
+  'no.race': 'unknown race: {given}; type --hold outer or --hold inner',
+  'no.one-way':
+    'unknown one-way clutch: {given}; {has, select, yes {did you mean {near}?} other {the one-way clutches are {all}}}',
   'no.language': 'unknown language: {given}; type --lang {all}',
   'no.shell': 'unknown shell: {given}; type holdturn completion bash, zsh or fish',
   'no.file':
@@ -298,5 +420,10 @@ export const en = {
     'unreadable efficiency: {given}; type it as in --mesh-efficiency "external=0.985,internal=0.99", above 0 and at most 1',
   'bad.many devices':
     'too many friction devices for a chart: {count}, and {most} at most; ask for one combination with holdturn flow FILE --on DEVICES',
+  'bad.csv': 'too much: give --json or --csv, but not both',
+  'bad.one-way': 'too much: --one-way asks of races; leave out {option}',
+  'bad.file':
+    '{place}: {problem}{more, plural, =0 {} one { (and one more)} other { (and {more} more)}}',
+  'bad.stdin twice': 'standard input can be read once: give one of the two files by its path',
   'bad.stdin': 'cannot read standard input ({reason}); give the path of a train file',
 } as const;

@@ -13,15 +13,16 @@ export const es: Messages = {
   'span.most': '{to} o menos',
   'span.any': 'libre',
   way: '{way, select, clockwise {en sentido horario} other {en sentido antihorario}}',
+  'seen from': 'visto desde el lado de {end, select, output {salida} other {entrada}}',
   times: '{size, select, 1 {una vuelta} other {{size} vueltas}}',
   torque:
     '{end, select, input {{size, select, 1 {el par de entrada} other {{size} veces el par de entrada}}} output {{size, select, 1 {el par de salida} other {{size} veces el par de salida}}} given {{size, select, 1 {el par en la primera velocidad dada} other {{size} veces el par en la primera velocidad dada}}} other {{size, select, 1 {el par de la mano} other {{size} veces el par de la mano}}}}',
 
   'part on': '{part} ({body})',
   'fact.turned':
-    '{end, select, input {Se hace girar la entrada, {member}, {way}, visto desde el lado de entrada.} other {Se hace girar la salida, {member}, {way}, visto desde el lado de entrada.}}',
+    '{end, select, input {Se hace girar la entrada, {member}, {way}, {seen}.} other {Se hace girar la salida, {member}, {way}, {seen}.}}',
   'fact.given':
-    '{still, select, yes {{member} se mantiene sin girar.} other {Se hace girar {member} {way} a {speed}, visto desde el lado de entrada.}}',
+    '{still, select, yes {{member} se mantiene sin girar.} other {Se hace girar {member} {way} a {speed}, {seen}.}}',
   'fact.carries':
     '{kind, select, one_way {La rueda libre {device} se bloquea y lleva la carga de {from} a {to}, que empuja {way} con {torque}.} brake {El freno {device} lleva la carga de {from} a {to}, que empuja {way} con {torque}.} band {La banda {device} lleva la carga de {from} a {to}, que empuja {way} con {torque}.} other {El embrague {device} lleva la carga de {from} a {to}, que empuja {way} con {torque}.}}',
   'fact.works':
@@ -59,10 +60,28 @@ export const es: Messages = {
   'fact.rolls':
     '{held, select, yes {Incluso reteniendo {member}, el tren rueda hacia atrás.} other {Con la entrada libre, el tren rueda hacia atrás.}}',
   'fact.checked':
-    '{count, plural, =0 {{turns, select, yes {Sin retener nada, {turned} gira {way}, visto desde el lado de entrada.} other {Sin retener nada, {turned} se bloquea {way}, visto desde el lado de entrada.}}} other {{turns, select, yes {Reteniendo {held}, {turned} gira {way}, visto desde el lado de entrada.} other {Reteniendo {held}, {turned} se bloquea {way}, visto desde el lado de entrada.}}}}',
+    '{count, plural, =0 {{turns, select, yes {Sin retener nada, {turned} gira {way}, {seen}.} other {Sin retener nada, {turned} se bloquea {way}, {seen}.}}} other {{turns, select, yes {Reteniendo {held}, {turned} gira {way}, {seen}.} other {Reteniendo {held}, {turned} se bloquea {way}, {seen}.}}}}',
   'fact.moves':
     '{still, select, yes {{member} no gira.} other {{member} da {turns} {way} por cada vuelta de la mano.}}',
   'fact.held by hand': 'La carga empuja {member} {way} contra la mano que retiene: {torque}.',
+
+  'one-way':
+    'Retenga la pista {hold, select, inner {interior} other {exterior}} de {device} ({held}) y gire la {hold, select, inner {exterior} other {interior}} ({turned}): {state, select, open {gira libre en ambos sentidos y no retiene nada.} locked {se bloquea en ambos sentidos.} other {{seen}, montada {fitted, select, other_way_up {del revés} other {como se describe}}, gira libre {free} y se bloquea {locked}.}}',
+  'one-way.none': 'Este tren no tiene ruedas libres.',
+  'one-way.legend':
+    'En un sentido debe arrastrar apenas y en el otro bloquearse en seco en pocos grados: pruebe en varios ángulos. Las palabras valen solo con las cuatro cosas: qué pista se retiene, cuál gira, desde qué lado se mira, qué cara queda arriba.',
+  fault:
+    '{name}: {is, select, will_not_apply {no aplica} will_not_release {no suelta} slips {patina} seized {gripado} backwards {al revés} left_out {sin montar} stripped_at {estriado roto en {place}} other {dientes o estriado rotos}}',
+  'sign.bench':
+    'En el banco: {count, plural, =0 {sin retener nada} other {reteniendo {held}}}{air, plural, =0 {} other { y con aire en {on}}}, {turned} {turns, select, yes {gira {way}, y debería bloquearse} other {se bloquea {way}, y debería girar}}, {seen}.',
+  'sign.bench.none': 'En el banco: ninguna prueba con dos cosas retenidas o aplicadas lo muestra.',
+  'sign.road':
+    '{end, select, drive {{is, select, neutral {En la calle: {gear} no mueve el vehículo.} tied_up {En la calle: {gear} queda bloqueada.} drives {En la calle: {gear} transmite con una relación de {ratio}, y no debería.} other {En la calle: {gear} transmite con una relación de {ratio} en vez de {was}.}}} other {{is, select, neutral {En la calle: {gear} no tiene freno motor, y debería.} tied_up {En la calle: {gear} se bloquea en retención.} drives {En la calle: {gear} tiene freno motor, y no debería.} other {En la calle: {gear} arrastra el motor con una relación de {ratio} en vez de {was}.}}}}',
+  'sign.road.none': 'En la calle: ninguna marcha lo muestra.',
+  'sign.free':
+    '{count, plural, one {Allí nada determina ya la velocidad de {members}.} other {Allí nada determina ya las velocidades de {members}.}}',
+  'sign.fast':
+    '{end, select, drive {En {gear}, {member} gira rápido: {speed} veces la velocidad de la entrada.} other {En {gear}, {member} gira rápido en retención: {speed} veces la velocidad de la salida.}}',
 
   'problem.too large': 'demasiado grande: {characters} caracteres; se leen {most} como mucho',
   'problem.bad character':
@@ -153,7 +172,7 @@ export const es: Messages = {
   'problem.one body':
     'elemento inútil: {name} une {a} con {b}, que son una sola pieza; nombre otro miembro',
   expected:
-    "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {se espera un número de 0 a 1000000} proportions {se esperan números mayores que 0, o nada se puede mostrar} minutes {se espera un número mayor que 0} under_fifty {se espera un número mayor que 0 y menor que 50} over_fifty {se espera un número mayor que 50 y menor que 100} risk {se espera none, low o high} stage {se espera in the car, pan off u on the bench} pressure {se espera good, low o high} fluid {se espera clean, burnt, metal o milky} tests_seen {se espera lo que se vio, como en D 1: drives} outcome {se espera lo que se vio, como en slips o: slips, not sure} part {se esperaba una pieza, como '{' carries: [front.sun] '}'} carried {se esperaba una lista de miembros y elementos, como [front.sun, low brake]} part_names {se esperaba una lista de piezas, como [sun shell]} note {se esperaba un texto de una línea, de 1 a 200 caracteres} yes_or_no {se esperaba yes (sí) o no} refit {se esperaba reuse (sirve) o replace (nueva)} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
+    "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {se esperaba un número de 0 a 1000000} proportions {se esperaban números mayores que 0, o nada se puede mostrar} minutes {se esperaba un número mayor que 0} under_fifty {se esperaba un número mayor que 0 y menor que 50} over_fifty {se esperaba un número mayor que 50 y menor que 100} risk {se esperaba none, low o high} stage {se esperaba in the car, pan off u on the bench} pressure {se esperaba good, low o high} fluid {se esperaba clean, burnt, metal o milky} tests_seen {se esperaba lo que se vio, como en D 1: drives} outcome {se esperaba lo que se vio, como en slips o: slips, not sure} part {se esperaba una pieza, como '{' carries: [front.sun] '}'} carried {se esperaba una lista de miembros y elementos, como [front.sun, low brake]} part_names {se esperaba una lista de piezas, como [sun shell]} note {se esperaba un texto de una línea, de 1 a 200 caracteres} yes_or_no {se esperaba yes (sí) o no} refit {se esperaba reuse (sirve) o replace (nueva)} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
 
   state: '{state, select, driving {transmite} neutral {punto muerto} other {bloqueado}}',
   coast: '{state, select, driving {arrastra el motor} neutral {rueda libre} other {bloqueado}}',
@@ -169,6 +188,7 @@ export const es: Messages = {
     wheel {rueda} meshing {engrana con} gear {marcha} on {aplicados} ratio {relación}
     holding {retiene} braking {freno motor} coast {en retención} step {de > a} release {suelta}
     apply {aplica} both {ambos puestos} neither {ambos sueltos} turns {vueltas} part {pieza}
+    test {prueba} seen {visto} sure {seguro} chance {probab.} leaves {dejaría}
     other {}}`,
   severity: '{severity, select, error {error} other {aviso}}',
   'check.summary':
@@ -190,7 +210,7 @@ export const es: Messages = {
   'flow.rollback.free': 'Hacia atrás, con la entrada libre',
   'flow.rollback.held': 'Hacia atrás, con la entrada retenida',
   'flow.legend':
-    '{end, select, drive {Velocidades: vueltas por una vuelta de la entrada.} coast {Velocidades: vueltas por una vuelta de la salida.} other {Velocidades: en la unidad de las dadas.}} {unit, select, input {Pares: veces el par de entrada; el de un elemento, sobre el miembro que nombra primero.} given {Pares: veces el par en la primera velocidad dada; el de un elemento, sobre el miembro que nombra primero.} other {Pares: veces el par de salida; el de un elemento, sobre el miembro que nombra primero.}} Más es sentido horario, visto desde el lado de entrada. Potencia que entra: la que el miembro lleva al juego, veces la aportada.',
+    '{end, select, drive {Velocidades: vueltas por una vuelta de la entrada.} coast {Velocidades: vueltas por una vuelta de la salida.} other {Velocidades: en la unidad de las dadas.}} {unit, select, input {Pares: veces el par de entrada; el de un elemento, sobre el miembro que nombra primero.} given {Pares: veces el par en la primera velocidad dada; el de un elemento, sobre el miembro que nombra primero.} other {Pares: veces el par de salida; el de un elemento, sobre el miembro que nombra primero.}} Más es girar {plus}, {seen}. Potencia que entra: la que el miembro lleva al juego, veces la aportada.',
   'flow.more': 'La retención y la marcha hacia atrás por completo, y cada engrane: --all.',
   'gears.none': 'El archivo no nombra marchas; pida elementos con --on.',
   'gears.more':
@@ -205,7 +225,89 @@ export const es: Messages = {
   'hand.turns': 'Gira',
   'hand.locks': 'Se bloquea',
   'hand.legend':
-    'Vueltas: por una vuelta de la mano. Pares: veces el par de la mano. Más es sentido horario, visto desde el lado de entrada.',
+    'Vueltas: por una vuelta de la mano. Pares: veces el par de la mano. Más es girar {plus}, {seen}.',
+  'faults.title':
+    '{train}: {faults, plural, one {una avería} other {{faults} averías}}{pairs, plural, =0 {} one { y un par} other { y {pairs} pares}}, en {gears, plural, one {una marcha} other {{gears} marchas}}',
+  'faults.caution':
+    'Cuidado: un tren que se bloquea puede clavar las ruedas motrices. Pruebe despacio, lejos del tráfico, y pare al primer agarre; no se meta bajo ruedas que giran en el elevador; ninguna prueba de calado antes de saber que la presión es buena.{air, select, yes { Pruebas con aire: como mucho al límite del fabricante, un trapo sobre el orificio, los dedos fuera.} other {}} Lo que dice el fabricante va primero.',
+  'faults.legend':
+    'Dos líneas cada una: en tracción y, debajo, en retención. Un punto: como el tren sano. Un número: otra relación, velocidad de entrada entre velocidad de salida. --: punto muerto, o rueda libre en retención. {tied}: bloqueado.',
+  'faults.apart': 'ninguna prueba en la calle las separa',
+  'faults.signs': 'Qué se nota primero',
+  'faults.silent': 'Estas no cambian nada en ninguna marcha',
+  'faults.healthy': 'sano',
+  'faults.more':
+    'Dos averías a la vez: --pairs. Algunas averías: --only "NOMBRE: AVERÍA, NOMBRE: AVERÍA". Fracciones exactas: --json. Para una hoja de cálculo: --csv.',
+  'faults.cell': '{state, select, neutral {--} other {bloq}}',
+  'faults.column':
+    '{column, select, fault {avería} class {clase} bench {en el banco} road {en la calle} drive {{gear} en tracción} other {{gear} en retención}}',
+
+  cause:
+    '{cause, select, low_line_pressure {presión de línea baja} stator_slips {el estator del convertidor patina} engine_weak {un motor débil} nothing_wrong {nada mal en el tren} other {varias averías}}',
+  test:
+    '{test, select, under_power {{name} en tracción} over_run {{name} en retención} stall {calado en {name}} fluid {aceite y residuos} pressure {presión de línea} air_check {prueba de aire de {name}} other {prueba a mano}}',
+  'test.hand':
+    '{name} girado {way}{count, plural, =0 {} other {, reteniendo {held}}}{devices, plural, =0 {} other {, con {on}}}',
+  outcome:
+    '{word, select, drives {{has, select, yes {transmite a {ratio}} other {transmite}}} slips {patina} ties_up {se bloquea} another_ratio {otra relación} brakes {retiene} runs_free {rueda libre} turns {gira} locks {se bloquea} normal {normal} high {alto} low {bajo} good {bien} thud {golpe seco} hiss {silbido} nothing {nada} clean {limpio} burnt {quemado} metal {metal} milky {lechoso} as_it_should {como debe} other {no como debe}}',
+  'seen.said': '{test}: {outcome}',
+  'seen.against': '{test}: {outcome}, no {would}',
+  'seen.sure': '{sure, select, sure {seguro} other {no seguro}}',
+  'suspects.title': '{train}: qué puede fallar',
+  'suspects.nothing seen': 'Aún no se ha visto nada: así de a menudo falla cada cosa.',
+  'suspects.seen': 'Visto',
+  'suspects.ranked': 'Sospechosos, primero el más probable',
+  'suspects.bracket':
+    '{place}. {chance} %: {count, plural, one {{suspect}} other {{count} sospechosos que nada visto hasta ahora separa}}',
+  'suspects.one': '{chance} %  {suspect}',
+  'suspects.hidden':
+    '{count, plural, one {y uno más, {chance} %} other {y {count} más, juntos {chance} %}}',
+  'suspects.for': 'A favor: {evidence}',
+  'suspects.against': 'En contra: {evidence}',
+  'suspects.others':
+    '{count, plural, one {Otro sospechoso: {chance} %. Todos: --all.} other {Otros {count} sospechosos, juntos {chance} %. Todos: --all.}}',
+  'suspects.enough':
+    'El primero es bastante probable para actuar; si hay una prueba que lo separe más, está abajo.',
+  'suspects.legend':
+    'Pesos, minutos y riesgos son práctica común, no medidos, de {file}. El fabricante de la unidad tiene la última palabra en cada prueba.',
+  'suspects.next': 'La mejor prueba siguiente',
+  'next.best':
+    '{test}: {minutes} min{opening, plural, =0 {} other {, y {opening} min para abrir la unidad hasta ahí o cerrarla}}; riesgo: {risk}.',
+  'next.none': 'Ninguna: no queda prueba que separe a los sospechosos.',
+  'next.again': 'Ya se hizo: una segunda respuesta protege de un error en la primera.',
+  'next.held':
+    '{shown, select, yes {Alto, nada de {test}: {first} debe estar {must}, y no se vio así; arréglelo antes.} other {Alto, nada de {test} todavía: {first} debe estar {must}, y nadie lo ha visto con seguridad; pruebe eso antes.}}',
+  risk: '{risk, select, none {ninguno} low {bajo} other {alto}}',
+  contradiction: 'Lo visto no concuerda',
+  'contradiction.doubt':
+    '{count, plural, one {Ninguna cosa sola lo explica todo. Sin {observations} puede ser {causes}.} other {Ninguna cosa sola lo explica todo. Sin estas {count} puede ser {causes}: {observations}.}}',
+  'contradiction.more':
+    '{count, plural, one {O dude de otras tantas de otra manera.} other {O dude de otras tantas de otras {count} maneras.}}',
+  'contradiction.pair': 'Si todo es así, fallan dos cosas: {pairs}.',
+  'contradiction.pairs more':
+    '{count, plural, =0 {} one {Otro par lo explicaría también.} other {Otros {count} pares lo explicarían también.}}',
+  pair: '{a} con {b}',
+  'caution.under power':
+    'En la calle, quien pueda conducirlo, atento al tráfico. En un elevador, nadie debajo de ruedas que giran, sin mangas sueltas; con una rueda retenida la otra gira al doble.',
+  'caution.over-run': 'En una bajada tranquila, sin acelerador y con el pie listo sobre el freno.',
+  'caution.fluid':
+    'El aceite puede quemar: deje que se enfríe, o use guantes largos y pantalla facial. Un cárter lleno pesa.',
+  'caution.pressure':
+    'Ruedas calzadas, freno de mano puesto, manos y mangueras lejos de correas y escape. El aceite está caliente y a presión. A fondo, una prueba de presión es una de calado: valen las mismas precauciones.',
+  'caution.stall':
+    'Puede herir a personas y quemar discos. Solo si el fabricante de la unidad lo permite: ruedas calzadas, freno de mano y de pie, nadie delante, detrás ni al lado, todas las ruedas en el suelo; 5 segundos a fondo como mucho, después dos minutos en neutro a ralentí alto; suelte enseguida si el régimen pasa del límite.',
+  'caution.air check':
+    'Con gafas, un trapo sobre el orificio, dedos fuera de pistones y servos, aire a no más de la presión del fabricante. Gotea aceite caliente.',
+  'caution.hand check':
+    'Visto desde el lado de entrada. Dedos fuera de dientes, lengüetas y estriados; gire despacio, y acuerden quién gira y quién retiene. Levante la unidad con grúa o entre dos, y trabe su soporte.',
+  'ask.how':
+    'Cada pregunta es sobre una prueba. Responda y (como debe), n (no como debe), o lo que hizo: {example}. Un ? detrás dice que no está seguro. s salta, p escribe lo visto como archivo, q termina.',
+  'ask.test': '{test}, {minutes} min: {whole}, ¿como debe? ({others})',
+  'ask.known':
+    'No es una respuesta: {given}. Escriba y, n, {others}, s, p o q; ? detrás si no está seguro.',
+  'ask.leading': 'Van delante: {suspects}.',
+  'ask.leading one': '{suspect} ({chance} %)',
+  'ask.end': 'Lo visto, como archivo para otra vez:',
 
   'cli.about':
     'Un banco para trenes epicicloidales: describa uno según lo desmonta y sabrá, con exactitud y con prueba, cómo trabaja.',
@@ -216,24 +318,35 @@ export const es: Messages = {
   'cli.options': 'Opciones:',
   'cli.commands': 'Verbos:',
   'cli.file': 'un archivo de tren, o - para la entrada estándar',
+  'cli.seen': 'un archivo de lo visto, o - para la entrada estándar; sin él, se hacen preguntas',
   'verb.check': '¿es esto un tren? cada error y aviso con su lugar',
   'verb.flow': 'una marcha en tracción y en retención: velocidades, pares y por qué',
   'verb.chart': 'cada combinación de los elementos de fricción, y los relevos entre marchas',
   'verb.hand': 'retener unos miembros y girar otro: ¿gira?, ¿y qué hacen los demás?',
+  'verb.faults': 'cada avería en cada marcha: qué hace, y qué la delata primero',
+  'verb.suspects': '¿qué avería significa? sospechosos según lo visto, y la mejor prueba siguiente',
   'verb.help': 'qué hace un verbo, y sus opciones',
   'verb.completion': 'imprime el guion de completado de un intérprete: bash, zsh o fish',
   'option.range': 'posición del selector',
   'option.gear': 'marcha de la gama',
   'option.on': 'elementos de fricción aplicados, con comas; "" para ninguno',
   'option.at': 'velocidades de dos miembros o más, como en "engine=1000,motor=0"',
-  'option.hold': 'miembros retenidos, con comas',
+  'option.hold':
+    'miembros retenidos, con comas; outer (exterior) o inner (interior): esa pista de una rueda libre',
   'option.turn': 'el miembro que la mano hace girar',
   'option.way':
-    'clockwise (horario) o anticlockwise (antihorario), visto desde el lado de entrada; ambos si falta',
+    'clockwise (horario) o anticlockwise (antihorario), visto desde el lado de --seen-from; ambos si falta',
   'option.without': 'piezas aún sin montar, con comas',
   'option.fault': 'qué está mal, como en "low sprag: backwards"; puede repetirse',
   'option.mesh-efficiency':
     'potencia que un engrane transmite, como en "external=0.985,internal=0.99"',
+  'option.one-way':
+    'la prueba de mano de cada rueda libre, o de la que se nombra; con --hold outer o inner',
+  'option.seen-from': 'el lado desde el que usted mira: input (entrada) u output (salida)',
+  'option.pairs': 'también cada dos averías a la vez',
+  'option.only': 'algunas averías, con comas, como en "low sprag: backwards"',
+  'option.csv': 'imprime la respuesta como CSV, para una hoja de cálculo',
+  'option.practice': 'el practice.yaml del taller: pruebas, minutos, riesgos, qué falla más',
   'option.all': 'no abreviar nada',
   'option.json': 'imprime la respuesta como JSON',
   'option.lang': 'idioma de la respuesta: en o es',
@@ -270,6 +383,10 @@ export const es: Messages = {
   'no.gear':
     'marcha desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las marchas son {all}}}',
   'no.way': 'sentido desconocido: {given}; escriba --way clockwise o --way anticlockwise',
+  'no.end': 'lado desconocido: {given}; escriba --seen-from input o --seen-from output',
+  'no.race': 'pista desconocida: {given}; escriba --hold outer o --hold inner',
+  'no.one-way':
+    'rueda libre desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las ruedas libres son {all}}}',
   'no.language': 'idioma desconocido: {given}; escriba --lang {all}',
   'no.shell': 'intérprete desconocido: {given}; escriba holdturn completion bash, zsh o fish',
   'no.file':
@@ -297,5 +414,9 @@ export const es: Messages = {
     'rendimiento ilegible: {given}; escríbalo como en --mesh-efficiency "external=0.985,internal=0.99", mayor que 0 y como mucho 1',
   'bad.many devices':
     'demasiados elementos de fricción para una tabla: {count}, y {most} como mucho; pida una combinación con holdturn flow ARCHIVO --on ELEMENTOS',
+  'bad.csv': 'sobra una: dé --json o --csv, pero no ambas',
+  'bad.one-way': 'sobra una: --one-way pregunta por pistas; quite {option}',
+  'bad.file': '{place}: {problem}{more, plural, =0 {} one { (y uno más)} other { (y {more} más)}}',
+  'bad.stdin twice': 'la entrada estándar se lee una vez: dé uno de los dos archivos por su ruta',
   'bad.stdin': 'no se puede leer la entrada estándar ({reason}); dé la ruta de un archivo de tren',
 };

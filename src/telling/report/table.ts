@@ -8,7 +8,8 @@ import type { Page } from './page.ts';
 export type Head =
   | ('device' | 'kind' | 'state' | 'slip' | 'torque' | 'member' | 'speed' | 'pin' | 'set' | 'power')
   | ('wheel' | 'meshing' | 'gear' | 'on' | 'ratio' | 'holding' | 'braking' | 'coast' | 'step')
-  | ('release' | 'apply' | 'both' | 'neither' | 'turns' | 'part');
+  | ('release' | 'apply' | 'both' | 'neither' | 'turns' | 'part')
+  | ('test' | 'seen' | 'sure' | 'chance' | 'leaves');
 
 /** A text, or a number whose fraction and decimal stand under those of its neighbours. */
 export type Cell = string | Rational;
