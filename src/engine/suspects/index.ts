@@ -7,4 +7,5 @@ export { type Outcome, type Sight, sightOf } from './outcome.ts';
 export { posterior } from './posterior.ts';
 export { type Prediction } from './prediction.ts';
 export { type Bracket, bracketsOf, type Evidence, rank, type Ranking, type Suspect } from './ranking.ts';
+export { readSeen, type SeenReading, seenText, sightMeant, wordsOf } from './seenfile.ts';
 export { type Test, testText } from './test.ts';

@@ -248,8 +248,7 @@ export const en = {
   // Suspects: causes, tests, what was seen, and what to test next.
   cause:
     '{cause, select, low_line_pressure {low line pressure} stator_slips {the converter’s stator slips} engine_weak {a weak engine} nothing_wrong {nothing wrong in the train} other {several faults}}',
-  test:
-    '{test, select, under_power {{name} under power} over_run {{name} on the over-run} stall {stall in {name}} fluid {fluid and debris} pressure {line pressure} air_check {air check of the {name}} other {hand check}}',
+  test: '{test, select, under_power {{name} under power} over_run {{name} on the over-run} stall {stall in {name}} fluid {fluid and debris} pressure {line pressure} air_check {air check of the {name}} other {hand check}}',
   'test.hand':
     '{name} turned {way}{count, plural, =0 {} other {, {held} held}}{devices, plural, =0 {} other {, {on} on}}',
   outcome:
@@ -272,6 +271,7 @@ export const en = {
     '{count, plural, one {One other suspect: {chance} %. All of them: --all.} other {{count} other suspects, together {chance} %. All of them: --all.}}',
   'suspects.enough':
     'The first is likely enough to act on; a test that parts it further stands below, if there is one.',
+  'few.more': '{count, plural, other { and {count} more}}',
   'suspects.legend':
     'Weights, minutes and risks are common practice, not measured, from {file}. The unit’s maker has the last word on every test.',
   'suspects.next': 'Next best test',
@@ -375,7 +375,7 @@ export const en = {
   'no.part':
     'unknown part: {given}; {has, select, yes {did you mean {near}?} other {those that can be left out are {all}}}',
   'no.fault name':
-    'unknown name in --fault: {given}; {has, select, yes {did you mean {near}?} other {type it as in "low sprag: backwards"}}',
+    'unknown name in {option}: {given}; {has, select, yes {did you mean {near}?} other {type it as in "low sprag: backwards"}}',
   'no.fault':
     'unknown fault of {name}: {given}; {has, select, yes {did you mean {near}?} other {type one of {all}}}',
   'no.fault place':

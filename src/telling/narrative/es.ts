@@ -244,8 +244,7 @@ export const es: Messages = {
 
   cause:
     '{cause, select, low_line_pressure {presión de línea baja} stator_slips {el estator del convertidor patina} engine_weak {un motor débil} nothing_wrong {nada mal en el tren} other {varias averías}}',
-  test:
-    '{test, select, under_power {{name} en tracción} over_run {{name} en retención} stall {calado en {name}} fluid {aceite y residuos} pressure {presión de línea} air_check {prueba de aire de {name}} other {prueba a mano}}',
+  test: '{test, select, under_power {{name} en tracción} over_run {{name} en retención} stall {calado en {name}} fluid {aceite y residuos} pressure {presión de línea} air_check {prueba de aire de {name}} other {prueba a mano}}',
   'test.hand':
     '{name} girado {way}{count, plural, =0 {} other {, reteniendo {held}}}{devices, plural, =0 {} other {, con {on}}}',
   outcome:
@@ -268,6 +267,7 @@ export const es: Messages = {
     '{count, plural, one {Otro sospechoso: {chance} %. Todos: --all.} other {Otros {count} sospechosos, juntos {chance} %. Todos: --all.}}',
   'suspects.enough':
     'El primero es bastante probable para actuar; si hay una prueba que lo separe más, está abajo.',
+  'few.more': '{count, plural, other { y {count} más}}',
   'suspects.legend':
     'Pesos, minutos y riesgos son práctica común, no medidos, de {file}. El fabricante de la unidad tiene la última palabra en cada prueba.',
   'suspects.next': 'La mejor prueba siguiente',
@@ -368,7 +368,7 @@ export const es: Messages = {
   'no.part':
     'pieza desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las que se pueden dejar sin montar son {all}}}',
   'no.fault name':
-    'nombre desconocido en --fault: {given}; {has, select, yes {¿quiso decir {near}?} other {escríbalo como en "low sprag: backwards"}}',
+    'nombre desconocido en {option}: {given}; {has, select, yes {¿quiso decir {near}?} other {escríbalo como en "low sprag: backwards"}}',
   'no.fault':
     'avería desconocida de {name}: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba una de {all}}}',
   'no.fault place':

@@ -1,5 +1,16 @@
 export { problemText } from './problems.ts';
+export { freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
 export { sentences } from './reasons.ts';
+export { benchText, faultName, gearName, roadText } from './signs.ts';
+export { AT_THE_INPUT, type Stand, wayFor } from './stand.ts';
+export {
+  causeText,
+  evidenceText,
+  observationText,
+  outcomeText,
+  sightText,
+  testName,
+} from './suspicion.ts';
 export {
   type Arguments,
   keyOf,

@@ -1,7 +1,13 @@
 export { chartText } from './charttext.ts';
 export { checkJson, checkText } from './checked.ts';
+export { faultsCsv } from './faultscsv.ts';
+export { faultsJson } from './faultsjson.ts';
+export { type FaultsReport, faultsText } from './faultstext.ts';
 export { flowAtText, flowText } from './flowtext.ts';
 export { gearsText, type NamedFlow } from './gearstext.ts';
 export { handText } from './handtext.ts';
 export { chartJson, flowJson, flowAtJson, gearsJson, handJson } from './json.ts';
+export { oneWayJson, oneWayText } from './onewaytext.ts';
 export { type Ink, type Page, paragraph, PLAIN } from './page.ts';
+export { suspectsJson } from './suspectsjson.ts';
+export { adviceLines, percent, suspectsText, type Suspicion } from './suspectstext.ts';

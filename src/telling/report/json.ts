@@ -8,7 +8,7 @@ import {
 } from '../../engine/flow/index.ts';
 import type { HandAnswer } from '../../engine/hand/index.ts';
 import { type Rational, toNumber, toText } from '../../engine/linear/index.ts';
-import { type Language, sentences } from '../narrative/index.ts';
+import { type Language, sentences, type Stand } from '../narrative/index.ts';
 
 /**
  * What `--json` prints. An exact number is { exact: "p/q" or "p", value: its float }; one that
@@ -23,16 +23,23 @@ export type Json =
   | readonly Json[]
   | { readonly [key: string]: Json };
 
-/** A gear under power, on the over-run and rolled back. `why` is in `language`. */
-export function flowJson(flow: Flow, language: Language): { readonly [key: string]: Json } {
+/**
+ * A gear under power, on the over-run and rolled back. `why` is in `language` and for the
+ * reader's `stand`; numbers are plus clockwise, seen from the input end, for everyone.
+ */
+export function flowJson(
+  flow: Flow,
+  language: Language,
+  stand?: Stand,
+): { readonly [key: string]: Json } {
   const { inputFree, inputHeld } = flow.rollback;
   return {
     on: flow.on,
-    drive: workingJson(flow.drive, language),
-    coast: { ...workingJson(flow.coast, language), engineBraking: flow.coast.engineBraking },
+    drive: workingJson(flow.drive, language, stand),
+    coast: { ...workingJson(flow.coast, language, stand), engineBraking: flow.coast.engineBraking },
     rollback: {
-      inputFree: rollbackJson(inputFree, language),
-      inputHeld: rollbackJson(inputHeld, language),
+      inputFree: rollbackJson(inputFree, language, stand),
+      inputHeld: rollbackJson(inputHeld, language, stand),
     },
   };
 }
@@ -41,9 +48,14 @@ export function flowJson(flow: Flow, language: Language): { readonly [key: strin
 export function gearsJson(
   gears: readonly { readonly range: string; readonly gear: string; readonly flow: Flow }[],
   language: Language,
+  stand?: Stand,
 ): Json {
   return {
-    gears: gears.map(({ range, gear, flow }) => ({ range, gear, ...flowJson(flow, language) })),
+    gears: gears.map(({ range, gear, flow }) => ({
+      range,
+      gear,
+      ...flowJson(flow, language, stand),
+    })),
   };
 }
 
@@ -53,8 +65,9 @@ export function flowAtJson(
   given: ReadonlyMap<string, Rational>,
   working: Working,
   language: Language,
+  stand?: Stand,
 ): Json {
-  return { on, given: mapJson(given, numberJson), drive: workingJson(working, language) };
+  return { on, given: mapJson(given, numberJson), drive: workingJson(working, language, stand) };
 }
 
 /** Every combination, in the chart's order; a step's `from` and `to` are places in `gears`. */
@@ -72,14 +85,18 @@ export function chartJson(chart: Chart): Json {
   };
 }
 
-export function handJson(answer: HandAnswer, language: Language): Json {
-  const why = sentences(answer.facts, language).join(' ');
+export function handJson(answer: HandAnswer, language: Language, stand?: Stand): Json {
+  const why = sentences(answer.facts, language, stand).join(' ');
   return answer.turns
     ? { turns: true, moves: mapJson(answer.moves, quantityJson), why }
     : { turns: false, because: { torques: mapJson(answer.torques, quantityJson) }, why };
 }
 
-function workingJson(working: Working, language: Language): { readonly [key: string]: Json } {
+function workingJson(
+  working: Working,
+  language: Language,
+  stand?: Stand,
+): { readonly [key: string]: Json } {
   const { ratio, efficiency } = working;
   return {
     state: working.state,
@@ -103,20 +120,20 @@ function workingJson(working: Working, language: Language): { readonly [key: str
         ...(efficiency.value && numberJson(efficiency.value)),
       },
     }),
-    why: sentences(working.facts, language).join(' '),
+    why: sentences(working.facts, language, stand).join(' '),
   };
 }
 
-function rollbackJson(rollback: RollbackCase, language: Language): Json {
+function rollbackJson(rollback: RollbackCase, language: Language, stand?: Stand): Json {
   return {
     rolls: rollback.rolls,
     speeds: mapJson(rollback.speeds, quantityJson),
     heldBy: rollback.heldBy,
-    why: sentences(rollback.facts, language).join(' '),
+    why: sentences(rollback.facts, language, stand).join(' '),
   };
 }
 
-function quantityJson(quantity: Quantity): { readonly [key: string]: Json } {
+export function quantityJson(quantity: Quantity): { readonly [key: string]: Json } {
   if (!isSpan(quantity)) return numberJson(quantity);
   const { from, to } = quantity;
   return {
@@ -127,11 +144,11 @@ function quantityJson(quantity: Quantity): { readonly [key: string]: Json } {
   };
 }
 
-function numberJson(value: Rational): { readonly exact: string; readonly value: number } {
+export function numberJson(value: Rational): { readonly exact: string; readonly value: number } {
   return { exact: toText(value), value: toNumber(value) };
 }
 
-function mapJson<T>(
+export function mapJson<T>(
   map: ReadonlyMap<string, T>,
   json: (value: T) => Json,
 ): { readonly [key: string]: Json } {

@@ -1,0 +1,234 @@
+import { motionOf } from '../motion/index.ts';
+import { OUTCOMES, type OutcomeWord, type Sureness } from '../practice/index.ts';
+import type { MemberName, Way } from '../train/index.ts';
+import {
+  Findings,
+  Lines,
+  nearest,
+  type Node,
+  ourWord,
+  parseTree,
+  type Problem,
+} from '../trainfile/index.ts';
+import type { Inquiry } from './inquiry.ts';
+import type { Observation } from './observation.ts';
+import type { Sight } from './outcome.ts';
+import { type Test, testText } from './test.ts';
+
+/** What a file of what was seen says; what it has mistakes in is left out. */
+export interface SeenReading {
+  readonly observations: readonly Observation[];
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * Reads what was seen: entries TEST: OUTCOME in any order, or a list of them (which may name a
+ * test twice). An empty file has seen nothing. Never throws.
+ */
+export function readSeen(text: string, inquiry: Inquiry): SeenReading {
+  const findings = new Findings(new Lines(text));
+  const root = parseTree(text, findings);
+  const observations: Observation[] = [];
+  if (root) new Reader(text, inquiry, findings).list(root, observations);
+  return { observations, problems: findings.list() };
+}
+
+/** What is meant by an outcome as a person writes it ("slips", "2.455"); undefined for nothing. */
+export function sightMeant(said: string, test: Test): Sight | undefined {
+  const word = said.trim().toLowerCase().replace(/\s+/g, ' ');
+  if (word === 'as it should' || word === 'not as it should') return { saw: word };
+  if (test.test === 'under power') {
+    const ratio = Number(word.replace(/^drives at /, '').replace(',', '.'));
+    if (word !== '' && Number.isFinite(ratio) && ratio !== 0) return { saw: 'ratio', ratio };
+  }
+  const ours = (SAID.get(word) ?? word) as OutcomeWord;
+  return wordsOf(test).includes(ours) ? { saw: ours } : undefined;
+}
+
+/** The words for what a test can show. */
+export function wordsOf(test: Test): readonly OutcomeWord[] {
+  return OUTCOMES[test.test];
+}
+
+/** The observations as a file that reads back to them, in their order. */
+export function seenText(observations: readonly Observation[]): string {
+  return observations
+    .map(({ test, sight, sure }) => {
+      const key = testText(test);
+      const saw = sight.saw === 'ratio' ? `${Number(sight.ratio.toPrecision(5))}` : sight.saw;
+      const plain = /^\p{L}[\p{L}\p{N} .-]*$/u.test(key);
+      return `- ${plain ? key : JSON.stringify(key)}: ${saw}${sure === 'sure' ? '' : ', not sure'}\n`;
+    })
+    .join('');
+}
+
+// Other words for an outcome, each with ours.
+const SAID: ReadonlyMap<string, OutcomeWord> = new Map([
+  ['neutral', 'slips'],
+  ['no drive', 'slips'],
+  ['flares', 'slips'],
+  ['tied up', 'ties up'],
+  ['binds', 'ties up'],
+  ['other ratio', 'another ratio'],
+  ['engine brakes', 'brakes'],
+  ['coasts', 'runs free'],
+  ['free', 'runs free'],
+  ['turned', 'turns'],
+  ['locked', 'locks'],
+  ['thuds', 'thud'],
+  ['hisses', 'hiss'],
+  ['ok', 'good'],
+  ['debris', 'metal'],
+]);
+
+class Reader {
+  private readonly text: string;
+  private readonly inquiry: Inquiry;
+  private readonly findings: Findings;
+  private readonly tests = new Map<string, Test>();
+  private readonly members: ReadonlyMap<string, MemberName>;
+  private readonly bodyOf: (member: MemberName) => number | undefined;
+
+  constructor(text: string, inquiry: Inquiry, findings: Findings) {
+    this.text = text;
+    this.inquiry = inquiry;
+    this.findings = findings;
+    const { assembly } = motionOf(inquiry.train);
+    this.bodyOf = assembly.bodyOf;
+    this.members = new Map(assembly.members.map((name) => [plain(name), name]));
+    for (const test of inquiry.tests) {
+      for (const name of namesOf(test)) {
+        if (!this.tests.has(plain(name))) this.tests.set(plain(name), test);
+      }
+    }
+  }
+
+  list(node: Node, observations: Observation[]): void {
+    if (node.kind === 'list') {
+      for (const item of node.items) {
+        if (item.kind === 'section') this.list(item, observations);
+        else this.expected(item, 'tests seen');
+      }
+    } else if (node.kind === 'section') {
+      for (const { key, keyAt, value } of node.entries) {
+        const test = this.testNamed(key);
+        if (test) this.outcome(test, key, value, keyAt, observations);
+        else {
+          this.findings.error(keyAt, () => {
+            const near = key.length > LONGEST ? undefined : nearest(key, this.names());
+            const shown = key.length > LONGEST ? `${key.slice(0, LONGEST)}…` : key;
+            return { problem: 'unknown test', test: shown, ...(near !== undefined && { near }) };
+          });
+        }
+      }
+    } else if (node.value !== null) this.expected(node, 'tests seen');
+  }
+
+  private outcome(
+    test: Test,
+    key: string,
+    value: Node,
+    keyAt: { readonly from: number; readonly to: number },
+    observations: Observation[],
+  ): void {
+    const words =
+      value.kind === 'list'
+        ? value.items.map((item) => (item.kind === 'scalar' ? item.value : null))
+        : value.kind === 'scalar' && value.value !== null
+          ? split(`${value.value}`)
+          : [];
+    const [said, sureness = 'sure', ...more] = words;
+    const sure = `${sureness}`.trim().toLowerCase();
+    const known = sure === 'sure' || sure === 'not sure';
+    if (said === null || said === undefined || !known || more.length > 0) {
+      this.expected(value.at.from < value.at.to ? value : { ...value, at: keyAt }, 'outcome');
+      return;
+    }
+    const sight = sightMeant(`${said}`, test);
+    if (sight) {
+      observations.push({ test, sight, sure: sure as Sureness });
+      return;
+    }
+    const outcome = `${said}`.slice(0, LONGEST);
+    const can = [...wordsOf(test), ...(test.test === 'under power' ? ['2.455'] : [])];
+    const near = nearest(outcome, [...can, ...SAID.keys()]);
+    const problem = { problem: 'unknown outcome', outcome, test: key, can } as const;
+    this.findings.error(value.at, { ...problem, ...(near !== undefined && { near }) });
+  }
+
+  private testNamed(key: string): Test | undefined {
+    const name = plain(key);
+    return this.tests.get(name) ?? this.handCheck(name);
+  }
+
+  // Checks with several members held, or with a device on, are not among those that are offered.
+  private handCheck(name: string): Test | undefined {
+    const [first = '', ...rest] = name.split(/ *, */);
+    const [, member = '', way] = /^turn (.+) (clockwise|anticlockwise)$/.exec(first) ?? [];
+    const turn = this.members.get(member);
+    if (turn === undefined || way === undefined) return undefined;
+    const hold: MemberName[] = [];
+    const on: string[] = [];
+    for (const part of rest) {
+      const held = this.members.get(/^hold (.+)$/.exec(part)?.[1] ?? '');
+      const device = /^(.+) on$/.exec(part)?.[1];
+      const friction = this.inquiry.train.devices.find(
+        (other) => other.kind !== 'one-way' && plain(other.name) === device,
+      );
+      if (held !== undefined && this.bodyOf(held) !== this.bodyOf(turn)) hold.push(held);
+      else if (friction) on.push(friction.name);
+      else return undefined;
+    }
+    if (this.bodyOf(turn) === 0) return undefined;
+    return { test: 'hand check', check: { hold, turn, way: way as Way, on } };
+  }
+
+  private names(): string[] {
+    return this.inquiry.tests.map(testText);
+  }
+
+  private expected(node: Node, what: 'tests seen' | 'outcome'): void {
+    const found = this.text.slice(node.at.from, node.at.to).replace(/\s+/gu, ' ');
+    const cut = found.length > 40 ? `${found.slice(0, 39).replace(/\p{Cs}$/u, '')}…` : found;
+    this.findings.error(node.at, { problem: 'expected', what, found: cut });
+  }
+}
+
+const LONGEST = 60;
+
+// The names that a person may give a test.
+function namesOf(test: Test): string[] {
+  const text = testText(test);
+  switch (test.test) {
+    case 'under power':
+      return [text, `${text} under power`, ...twice(test.gear)];
+    case 'over-run':
+      return [text, `${text} coast`, ...twice(test.gear).map((gear) => `${gear} over-run`)];
+    case 'stall':
+      return [text, `stall in ${test.range}`, `${test.range} stall`];
+    case 'air check':
+      return [text, `air check ${test.device}`];
+    case 'fluid':
+      return [text, 'debris', 'fluid and debris'];
+    case 'pressure':
+      return [text, 'line pressure'];
+    case 'hand check':
+      return [text];
+  }
+}
+
+// Other verbs say "R R" where the range and its gear have one name.
+function twice(gear: string): string[] {
+  return gear.includes(' ') ? [] : [`${gear} ${gear}`];
+}
+
+// Small letters, single blanks, a blank for the dot, our word for a part of a set.
+function plain(name: string): string {
+  const words = name.normalize('NFC').trim().toLowerCase().split(/[\s.]+/);
+  return words.map((word) => ourWord(word)).join(' ');
+}
+
+// "slips, not sure"; a decimal comma stays.
+function split(text: string): string[] {
+  return text.split(/,(?!\d)/).map((part) => part.trim());
+}

@@ -1,0 +1,91 @@
+import type { OutcomeWord } from '../../engine/practice/index.ts';
+import { toNumber } from '../../engine/linear/index.ts';
+import type {
+  Cause,
+  Evidence,
+  Observation,
+  Outcome,
+  Sight,
+  Test,
+} from '../../engine/suspects/index.ts';
+import { faultName } from './signs.ts';
+import { keyOf, visible, type Voice } from './voice.ts';
+
+/** "low sprag: backwards", two faults with an "and" between, or what is wrong beside the train. */
+export function causeText({ cause, faults }: Cause, voice: Voice): string {
+  if (faults.length === 0) return voice.say('cause', { cause: keyOf(cause) });
+  const [first = '', second] = faults.map((fault) => faultName(fault, voice.language));
+  return second === undefined ? first : voice.say('pair', { a: first, b: second });
+}
+
+/** "D 1 under power", "air check of the low brake", "rear carrier turned clockwise". */
+export function testName(test: Test, voice: Voice): string {
+  if (test.test === 'hand check') {
+    const { hold, turn, way, on } = test.check;
+    return voice.say('test.hand', {
+      name: voice.name(turn),
+      way: voice.say('way', { way }),
+      count: hold.length,
+      held: voice.names(hold),
+      devices: on.length,
+      on: voice.names(on),
+    });
+  }
+  return voice.say('test', { test: keyOf(test.test), name: visible(subjectOf(test)) });
+}
+
+export function outcomeText({ word, ratio }: Outcome, voice: Voice): string {
+  return wordText(word, ratio && toNumber(ratio), voice);
+}
+
+/** What somebody saw. */
+export function sightText(sight: Sight, voice: Voice): string {
+  return sight.saw === 'ratio'
+    ? wordText('drives', sight.ratio, voice)
+    : wordText(sight.saw, undefined, voice);
+}
+
+/** "D 2 under power: slips". */
+export function observationText({ test, sight }: Observation, voice: Voice): string {
+  const values = { test: testName(test, voice), outcome: sightText(sight, voice) };
+  return voice.say('seen.said', values);
+}
+
+/** As it speaks for a suspect; or with what the suspect would have shown, against it. */
+export function evidenceText(evidence: Evidence, voice: Voice): string {
+  const { observation, factor, would } = evidence;
+  if (factor >= 1) return observationText(observation, voice);
+  return voice.say('seen.against', {
+    test: testName(observation.test, voice),
+    outcome: sightText(observation.sight, voice),
+    would: outcomeText(would, voice),
+  });
+}
+
+function wordText(
+  word: OutcomeWord | 'as it should' | 'not as it should',
+  ratio: number | undefined,
+  voice: Voice,
+): string {
+  const told = ratio === undefined ? '' : `${Number(ratio.toPrecision(4))}`;
+  return voice.say('outcome', {
+    word: keyOf(word),
+    has: ratio === undefined ? 'no' : 'yes',
+    ratio: told.replace('.', voice.say('decimal')),
+  });
+}
+
+function subjectOf(test: Exclude<Test, { readonly test: 'hand check' }>): string {
+  switch (test.test) {
+    case 'under power':
+    case 'over-run':
+      return test.gear;
+    case 'stall':
+      return test.range;
+    case 'air check':
+      return test.device;
+    case 'fluid':
+    case 'pressure':
+      return '';
+  }
+}

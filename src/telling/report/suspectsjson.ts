@@ -1,0 +1,66 @@
+import { type Observation, type Proposal, testText } from '../../engine/suspects/index.ts';
+import { faultText } from '../../engine/faults/index.ts';
+import type { Cause, Outcome, Sight } from '../../engine/suspects/index.ts';
+import { type Json, numberJson } from './json.ts';
+import type { Suspicion } from './suspectstext.ts';
+
+/**
+ * Tests are named as in a file of what was seen, faults as for --fault; chances are from 0 to
+ * 1, `bits` the information that a test is expected to give.
+ */
+export function suspectsJson(suspicion: Suspicion): Json {
+  const { observations, ranking, advice, contradiction } = suspicion;
+  return {
+    seen: observations.map(observationJson),
+    suspects: ranking.brackets.map(({ chance, suspects, evidence }) => ({
+      chance,
+      bracket: suspects.map(({ cause, chance: its }) => ({ ...causeJson(cause), chance: its })),
+      evidence: evidence.map(({ observation, factor, would }) => {
+        return { ...observationJson(observation), factor, would: outcomeJson(would) };
+      }),
+    })),
+    enough: ranking.enough,
+    ...(contradiction && {
+      contradiction: {
+        doubts: contradiction.doubts.map(({ observations: doubted, causes }) => ({
+          observations: doubted.map(observationJson),
+          causes: causes.map(causeJson),
+        })),
+        pairs: contradiction.pairs.map(causeJson),
+      },
+    }),
+    next: advice.best ? proposalJson(advice.best) : null,
+    heldBack: advice.heldBack.map(({ test, first, must, shown }) => {
+      return { test: testText(test), first, must, shown };
+    }),
+  };
+}
+
+function proposalJson({ test, bits, minutes, opening, practised, parts }: Proposal): Json {
+  return {
+    test: testText(test),
+    bits,
+    minutes,
+    opening,
+    risk: practised.risk,
+    parts: parts.map(({ outcome, chance, suspects }) => {
+      return { outcome: outcomeJson(outcome), chance, leaves: suspects.map(causeJson) };
+    }),
+  };
+}
+
+function observationJson({ test, sight, sure }: Observation) {
+  return { test: testText(test), saw: sightJson(sight), sure: sure === 'sure' };
+}
+
+function causeJson({ cause, faults }: Cause) {
+  return { cause, faults: faults.map(faultText) };
+}
+
+function sightJson(sight: Sight): Json {
+  return sight.saw === 'ratio' ? sight.ratio : sight.saw;
+}
+
+function outcomeJson({ word, ratio }: Outcome): Json {
+  return ratio ? { word, ratio: numberJson(ratio) } : { word };
+}

@@ -1,0 +1,229 @@
+import type {
+  Advice,
+  Bracket,
+  Contradiction,
+  HeldBack,
+  Inquiry,
+  Observation,
+  Proposal,
+  Ranking,
+} from '../../engine/suspects/index.ts';
+import { testText } from '../../engine/suspects/index.ts';
+import {
+  causeText,
+  evidenceText,
+  keyOf,
+  observationText,
+  outcomeText,
+  sightText,
+  testName,
+  visible,
+  type Voice,
+  voiceOf,
+} from '../narrative/index.ts';
+import { type Page, paragraph, section } from './page.ts';
+import { table } from './table.ts';
+
+/** What is known of a train under suspicion. */
+export interface Suspicion {
+  readonly inquiry: Inquiry;
+  readonly observations: readonly Observation[];
+  readonly ranking: Ranking;
+  readonly advice: Advice;
+  readonly contradiction: Contradiction | undefined;
+  /** The name of the practice file. */
+  readonly practice: string;
+}
+
+/** What was seen, who is suspected and why, what contradicts, and what to test next. */
+export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): string {
+  const { inquiry, observations, ranking, advice, contradiction, practice } = suspicion;
+  const voice = voiceOf(page.language);
+  const seen = observations.map(({ test, sight, sure }) => [
+    testName(test, voice),
+    sightText(sight, voice),
+    voice.say('seen.sure', { sure: keyOf(sure) }),
+  ]);
+  const train = visible(inquiry.train.name);
+  return [
+    ...paragraph(voice.say('suspects.title', { train }), page).map(page.ink.strong),
+    ...(seen.length === 0
+      ? paragraph(voice.say('suspects.nothing seen'), page)
+      : section(voice.say('suspects.seen'), table(['test', 'seen', 'sure'], seen, page), page)),
+    ...(contradiction
+      ? section(voice.say('contradiction'), contradictionLines(contradiction, page), page)
+      : []),
+    ...section(voice.say('suspects.ranked'), rankingLines(ranking, all, page), page),
+    ...section(voice.say('suspects.next'), adviceLines(advice, observations, page), page),
+    '',
+    ...paragraph(voice.say('suspects.legend', { file: practice }), page).map(page.ink.faint),
+  ].join('\n');
+}
+
+/** The proposed test, what it would part and its cautions; before it whatever must wait. */
+export function adviceLines(
+  { best, heldBack }: Advice,
+  observations: readonly Observation[],
+  page: Page,
+): string[] {
+  const voice = voiceOf(page.language);
+  const held = [...new Map(heldBack.map((its) => [its.test.test, its])).values()];
+  return [
+    ...held.flatMap((its) => paragraph(heldText(its, voice), page).map(page.ink.bad)),
+    ...(best ? proposalLines(best, observations, page) : paragraph(voice.say('next.none'), page)),
+  ];
+}
+
+function heldText({ test, first, must, shown }: HeldBack, voice: Voice): string {
+  return voice.say('next.held', {
+    test: testName(test, voice),
+    first: voice.say('test', { test: first, name: '' }),
+    must: voice.say('outcome', { word: keyOf(must), has: 'no', ratio: '' }),
+    shown: shown ? 'yes' : 'no',
+  });
+}
+
+function proposalLines(
+  { test, minutes, opening, practised, parts }: Proposal,
+  observations: readonly Observation[],
+  page: Page,
+): string[] {
+  const voice = voiceOf(page.language);
+  const risk = voice.say('risk', { risk: practised.risk });
+  const said = voice.say('next.best', { test: testName(test, voice), minutes, opening, risk });
+  const again = observations.some((other) => testText(other.test) === testText(test));
+  const rows = parts.map(({ outcome, chance, suspects }) => [
+    outcomeText(outcome, voice),
+    `${percent(chance)} %`,
+    few(
+      suspects.map((cause) => causeText(cause, voice)),
+      MOST_LEFT,
+      voice,
+    ),
+  ]);
+  return [
+    ...paragraph(said, page),
+    ...(again ? paragraph(voice.say('next.again'), page) : []),
+    ...paragraph(voice.say(`caution.${test.test}`), page).map(page.ink.odd),
+    ...table(['seen', 'chance', 'leaves'], rows, page),
+  ];
+}
+
+function rankingLines({ brackets, enough }: Ranking, all: boolean, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const shown = all
+    ? brackets
+    : brackets.filter(({ chance }, k) => k === 0 || (k < MOST_BRACKETS && chance >= 0.01));
+  const others = brackets.slice(shown.length).flatMap(({ suspects }) => suspects);
+  const rest = others.reduce((sum, { chance }) => sum + chance, 0);
+  return [
+    ...shown.flatMap((bracket, k) => bracketLines(bracket, k + 1, all, page)),
+    ...(others.length === 0
+      ? []
+      : paragraph(
+          voice.say('suspects.others', { count: others.length, chance: percent(rest) }),
+          page,
+        )),
+    ...(enough && shown.length > 0 ? paragraph(voice.say('suspects.enough'), page) : []),
+  ];
+}
+
+function bracketLines(
+  { chance, suspects, evidence }: Bracket,
+  place: number,
+  all: boolean,
+  page: Page,
+): string[] {
+  const voice = voiceOf(page.language);
+  const named = (suspect: (typeof suspects)[number]) => causeText(suspect.cause, voice);
+  const head = voice.say('suspects.bracket', {
+    place,
+    chance: percent(chance),
+    count: suspects.length,
+    suspect: suspects[0] ? named(suspects[0]) : '',
+  });
+  const listed = suspects.length === 1 ? [] : all ? suspects : suspects.slice(0, MOST_SUSPECTS);
+  const hidden = suspects.length === 1 ? [] : suspects.slice(listed.length);
+  const rest = hidden.reduce((sum, suspect) => sum + suspect.chance, 0);
+  const spoken = evidence.toSorted(
+    (a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)),
+  );
+  const pro = spoken.filter(({ factor }) => factor > 1.05);
+  const contra = spoken.filter(({ factor }) => factor < 0.95);
+  const inner = { ...page, columns: page.columns - INDENT.length };
+  const told = [
+    ...listed.flatMap((suspect) => {
+      const values = { chance: percent(suspect.chance).padStart(4), suspect: named(suspect) };
+      return [voice.say('suspects.one', values)];
+    }),
+    ...(hidden.length === 0
+      ? []
+      : [voice.say('suspects.hidden', { count: hidden.length, chance: percent(rest) })]),
+    ...(
+      [
+        ['suspects.for', pro],
+        ['suspects.against', contra],
+      ] as const
+    ).flatMap(([id, its]) => {
+      if (its.length === 0) return [];
+      const texts = its.map((one) => evidenceText(one, voice));
+      return [voice.say(id, { evidence: few(texts, all ? Infinity : MOST_EVIDENCE, voice, '; ') })];
+    }),
+  ];
+  return [...paragraph(head, page, INDENT), ...told.flatMap((line) => indented(line, inner))];
+}
+
+function contradictionLines({ doubts, pairs }: Contradiction, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const told = doubts.slice(0, MOST_DOUBTS).map(({ observations, causes }) =>
+    voice.say('contradiction.doubt', {
+      count: observations.length,
+      observations: observations.map((one) => observationText(one, voice)).join('; '),
+      causes: few(
+        causes.map((cause) => causeText(cause, voice)),
+        MOST_LEFT,
+        voice,
+      ),
+    }),
+  );
+  const more = doubts.length - told.length;
+  const [pair] = pairs;
+  return [
+    ...told,
+    ...(more > 0 ? [voice.say('contradiction.more', { count: more })] : []),
+    ...(pair
+      ? [
+          voice.say('contradiction.pair', { pairs: causeText(pair, voice) }),
+          voice.say('contradiction.pairs more', { count: pairs.length - 1 }),
+        ]
+      : []),
+  ].flatMap((line) => (line === '' ? [] : paragraph(line, page, INDENT)));
+}
+
+// The first of them, and how many more there are.
+function few(texts: readonly string[], most: number, voice: Voice, between = ', '): string {
+  if (texts.length === 0) return '';
+  const shown = texts.slice(0, most);
+  const more = texts.length - shown.length;
+  return shown.join(between) + (more > 0 ? voice.say('few.more', { count: more }) : '');
+}
+
+function indented(text: string, page: Page): string[] {
+  // A number that stands in front of a name stays under its neighbours.
+  const [, lead = '', rest = ''] = /^(\s*)(.*)$/su.exec(text) ?? [];
+  return paragraph(rest, page, INDENT).map((line, k) => INDENT + (k === 0 ? lead : '') + line);
+}
+
+/** Hundredths; one decimal below ten. */
+export function percent(chance: number): string {
+  const hundredths = chance * 100;
+  if (hundredths > 0 && hundredths < 0.1) return '<0.1';
+  return hundredths < 10 ? `${Number(hundredths.toFixed(1))}` : hundredths.toFixed(0);
+}
+
+const INDENT = '   ';
+const MOST_BRACKETS = 5;
+const MOST_SUSPECTS = 6;
+const MOST_EVIDENCE = 6;
+const MOST_LEFT = 4;
+const MOST_DOUBTS = 3;
