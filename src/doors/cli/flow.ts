@@ -28,7 +28,7 @@ export function flow(file: string, session: Session): Reply {
 function oneGear(train: Train, { on, gear }: Selection, session: Session): Reply {
   const { options, language, page } = session;
   const answer = flowOf(train, on, lossesOf(options));
-  if (options.json) return json(flowJson(answer, language));
+  if (options.json) return json(flowJson(answer, language, page.stand));
   const report = { train, flow: answer, all: options.all ?? false, ...(gear && { gear }) };
   return done(flowText(report, page));
 }
@@ -42,7 +42,9 @@ function everyGear(train: Train, { options, language, page }: Session): Reply {
       flow: flowOf(train, on, losses),
     })),
   );
-  return options.json ? json(gearsJson(gears, language)) : done(gearsText(train, gears, page));
+  return options.json
+    ? json(gearsJson(gears, language, page.stand))
+    : done(gearsText(train, gears, page));
 }
 
 function atSpeeds(train: Train, on: readonly string[], text: string, session: Session): Reply {
@@ -51,6 +53,6 @@ function atSpeeds(train: Train, on: readonly string[], text: string, session: Se
   const speeds = speedsOf(train, text);
   const given = [...speeds].map(([member, speed]) => ({ member, speed }));
   const working = flowAt(train, on, given);
-  if (options.json) return json(flowAtJson(on, speeds, working, language));
+  if (options.json) return json(flowAtJson(on, speeds, working, language, page.stand));
   return done(flowAtText({ train, on, working, all: options.all ?? false }, page));
 }

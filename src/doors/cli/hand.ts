@@ -1,19 +1,28 @@
 import { hand as handOf } from '../../engine/hand/index.ts';
+import { AT_THE_INPUT, wayFor } from '../../telling/narrative/index.ts';
 import { handJson, handText } from '../../telling/report/index.ts';
 import { handsOf } from './members.ts';
+import { oneWay } from './oneway.ts';
 import { selectionOf } from './selection.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
 import { trainAsFound } from './wrong.ts';
 
-/** Hold some, turn one: one way, or both where --way says nothing. */
+/**
+ * Hold some, turn one: one way, or both where --way says nothing. With --one-way, the races of
+ * one-way clutches by themselves.
+ */
 export function hand(file: string, session: Session): Reply {
   const { options, language, page } = session;
   const train = trainAsFound(trainOf(file, session), options);
-  const { hold, turn, ways } = handsOf(train, options);
+  if (options.oneWay !== undefined) return oneWay(train, options.oneWay, session);
+  const stand = page.stand ?? AT_THE_INPUT;
+  const { hold, turn, ways } = handsOf(train, options, stand);
   const on = selectionOf(train, options)?.on ?? [];
   const answers = ways.map((way) => handOf(train, { hold, turn, way, on }));
   if (!options.json) return done(handText(train, answers, page));
-  const all = answers.map((answer) => handJson(answer, language));
-  return json(ways.length === 1 ? all[0] : Object.fromEntries(ways.map((way, i) => [way, all[i]])));
+  const all = answers.map((answer) => handJson(answer, language, stand));
+  if (ways.length === 1) return json(all[0]);
+  // A way is a word, and the reader's; the numbers' signs are everyone's.
+  return json(Object.fromEntries(ways.map((way, i) => [wayFor(way, stand), all[i]])));
 }

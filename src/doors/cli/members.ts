@@ -1,5 +1,6 @@
 import { fromText, type Rational } from '../../engine/linear/index.ts';
 import { assemble, CASE, type MemberName, type Train, type Way } from '../../engine/train/index.ts';
+import { type Stand, wayFor } from '../../telling/narrative/index.ts';
 import { meant, split, suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
 import { wayMeant } from './synonym.ts';
@@ -13,8 +14,11 @@ function memberOf(train: Train, given: string): MemberName {
   return name;
 }
 
-/** The members of --hold, --turn and the ways of --way: both where it is not given. */
-export function handsOf(train: Train, { hold, turn, way }: Options) {
+/**
+ * The members of --hold, --turn and the ways of --way, which is the reader's word: both where
+ * it is not given, the reader's clockwise first.
+ */
+export function handsOf(train: Train, { hold, turn, way }: Options, stand: Stand) {
   if (turn === undefined) throw new Refusal('bad.missing turn');
   const names = assemble(train).bodies.flatMap((body) => body.names);
   const turned = memberOf(train, turn);
@@ -27,7 +31,8 @@ export function handsOf(train: Train, { hold, turn, way }: Options) {
   if (held.some((name) => bodyOf(name) === bodyOf(turned))) {
     throw new Refusal('bad.held turned', { member: turned });
   }
-  return { hold: held, turn: turned, ways: way === undefined ? WAYS : [wayOf(way)] };
+  const ways = way === undefined ? WAYS : [wayOf(way)];
+  return { hold: held, turn: turned, ways: ways.map((said) => wayFor(said, stand)) };
 }
 
 /** The speeds of --at, "engine=1000,motor=0": two members or more. */

@@ -92,7 +92,8 @@ function dressed(command: Command, voice: Voice, { print }: Ears): Command {
 
 function optionOf(name: OptionName, voice: Voice): Option {
   const value = OPTIONS[name];
-  const flags = value === '' ? `--${name}` : `--${name} <${value}>`;
+  const shown = value === '' || value.startsWith('[') ? value : `<${value}>`;
+  const flags = `--${name} ${shown}`.trimEnd();
   const option = new Option(flags, voice.say(`option.${name}`));
   const gather = (text: string, before: readonly string[] = []) => [...before, text];
   return name === 'fault' ? option.argParser(gather) : option;

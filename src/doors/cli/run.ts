@@ -4,6 +4,7 @@ import { languageOf } from './locale.ts';
 import { callOf } from './program.ts';
 import { Refusal } from './refusal.ts';
 import type { Reply, Session } from './session.ts';
+import { standOf } from './stand.ts';
 import type { World } from './world.ts';
 
 /** Answers one call of the command: prints, and returns the exit code (0, 1 or 2). */
@@ -25,8 +26,11 @@ async function replyTo(world: World, language: Language): Promise<Reply> {
   const call = callOf(world.args, voiceOf(language));
   if (call.verb === 'text') return { text: call.text, exit: 0 };
   if (call.verb === 'completion') return (await import('./completion.ts')).completion(call.shell);
-  const page = { language, columns: 80, ink: await inkOf(world) };
-  const session = (options: Session['options']): Session => ({ world, language, page, options });
+  const ink = await inkOf(world);
+  const session = (options: Session['options']): Session => {
+    const page = { language, columns: 80, ink, stand: standOf(options) };
+    return { world, language, page, options };
+  };
   switch (call.verb) {
     case 'tour':
       return (await import('./tour.ts')).tour(session({}));
@@ -38,6 +42,8 @@ async function replyTo(world: World, language: Language): Promise<Reply> {
       return (await import('./chart.ts')).chart(call.file, session(call.options));
     case 'hand':
       return (await import('./hand.ts')).hand(call.file, session(call.options));
+    case 'faults':
+      return (await import('./faults.ts')).faults(call.file, session(call.options));
   }
 }
 

@@ -19,11 +19,17 @@ export interface Options {
   readonly hold?: string;
   readonly turn?: string;
   readonly way?: string;
+  /** True where no clutch is named. */
+  readonly oneWay?: string | true;
+  readonly seenFrom?: string;
   readonly without?: string;
   readonly fault?: readonly string[];
   readonly meshEfficiency?: string;
+  readonly pairs?: boolean;
+  readonly only?: string;
   readonly all?: boolean;
   readonly json?: boolean;
+  readonly csv?: boolean;
 }
 
 /** What is printed on standard output, and the exit code: 1 where the answer is a clear no. */

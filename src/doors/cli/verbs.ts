@@ -1,14 +1,40 @@
 /** The verbs that ask about a train file, and the options of each, in the order of help. */
 export const VERBS = {
   check: ['json', 'lang'],
-  flow: ['range', 'gear', 'on', 'at', 'without', 'fault', 'mesh-efficiency', 'all', 'json', 'lang'],
+  flow: [
+    'range',
+    'gear',
+    'on',
+    'at',
+    'without',
+    'fault',
+    'mesh-efficiency',
+    'seen-from',
+    'all',
+    'json',
+    'lang',
+  ],
   chart: ['without', 'fault', 'all', 'json', 'lang'],
-  hand: ['hold', 'turn', 'way', 'on', 'range', 'gear', 'without', 'fault', 'json', 'lang'],
+  hand: [
+    'hold',
+    'turn',
+    'way',
+    'one-way',
+    'on',
+    'range',
+    'gear',
+    'without',
+    'fault',
+    'seen-from',
+    'json',
+    'lang',
+  ],
+  faults: ['pairs', 'only', 'seen-from', 'hold', 'json', 'csv', 'lang'],
 } as const satisfies Record<string, readonly OptionName[]>;
 
 export type Verb = keyof typeof VERBS;
 
-/** What an option's value is called; none where it takes no value. */
+/** What an option's value is called; none where it takes no value, in brackets where it may. */
 export const OPTIONS = {
   range: 'RANGE',
   gear: 'GEAR',
@@ -17,11 +43,16 @@ export const OPTIONS = {
   hold: 'MEMBERS',
   turn: 'MEMBER',
   way: 'WAY',
+  'one-way': '[NAME]',
+  'seen-from': 'END',
   without: 'PARTS',
   fault: 'FAULT',
   'mesh-efficiency': 'NUMBERS',
+  pairs: '',
+  only: 'FAULTS',
   all: '',
   json: '',
+  csv: '',
   lang: 'LANGUAGE',
 } as const;
 
@@ -30,6 +61,7 @@ export type OptionName = keyof typeof OPTIONS;
 /** Values that the shell can complete. */
 export const CHOICES: Partial<Record<OptionName, readonly string[]>> = {
   way: ['clockwise', 'anticlockwise'],
+  'seen-from': ['input', 'output'],
   lang: ['en', 'es'],
 };
 

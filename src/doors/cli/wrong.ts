@@ -1,4 +1,10 @@
-import { applyFault, faultNamed } from '../../engine/faults/index.ts';
+import {
+  applyFault,
+  everyFault,
+  type Fault,
+  faultNamed,
+  faultText,
+} from '../../engine/faults/index.ts';
 import { compare, fromText, ONE, type Rational, signOf } from '../../engine/linear/index.ts';
 import { type MeshEfficiency, USUAL_EFFICIENCY } from '../../engine/flow/index.ts';
 import type { Train } from '../../engine/train/index.ts';
@@ -19,16 +25,25 @@ export function trainAsFound(train: Train, { fault = [], without = '' }: Options
 }
 
 function withFault(train: Train, text: string): Train {
+  return applyFault(train, faultOf(train, text, '--fault'));
+}
+
+/** The faults of --only, with commas between. */
+export function faultsOf(train: Train, text: string): Fault[] {
+  return split(text, everyFault(train).map(faultText)).map((one) => faultOf(train, one, '--only'));
+}
+
+function faultOf(train: Train, text: string, option: string): Fault {
   const colon = text.lastIndexOf(':');
   const given = colon < 0 ? text : text.slice(0, colon);
   const read = faultNamed(text, train);
-  if ('fault' in read) return applyFault(train, read.fault);
+  if ('fault' in read) return read.fault;
   if (read.unknown === 'name') {
     const name = meant(given, read.known);
     if (name !== undefined && name !== given.trim() && colon >= 0) {
-      return withFault(train, `${name}${text.slice(colon)}`);
+      return faultOf(train, `${name}${text.slice(colon)}`, option);
     }
-    throw new Refusal('no.fault name', suggestion(read.said, read.known));
+    throw new Refusal('no.fault name', { ...suggestion(read.said, read.known), option });
   }
   const values = {
     ...suggestion(read.said, read.known),

@@ -5,3 +5,4 @@ export type * from './fault.ts';
 export { faultNamed, type NamedFault } from './name.ts';
 export { faultMatrix, isSame, type MatrixOptions } from './matrix.ts';
 export { Bench, type BenchSign, type RoadSign, roadSign, type Sign } from './sign.ts';
+export { type Fast, fastest } from './spin.ts';

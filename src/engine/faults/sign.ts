@@ -66,8 +66,8 @@ export class Bench {
   // Of checks that are as simple, those that touch nothing but the faulty device.
   private nearestFirst(faults: readonly Fault[]): HandCheck[] {
     const { bodies, bodyOf } = this.variants.motion([]).assembly;
-    const names = faults.flatMap((fault) => ('device' in fault ? [fault.device] : []));
-    const touched = this.variants.train.devices.filter(({ name }) => names.includes(name));
+    const names = new Set(faults.map((fault) => ('device' in fault ? fault.device : '')));
+    const touched = this.variants.train.devices.filter(({ name }) => names.has(name));
     const near = new Set(
       touched.flatMap(({ first, second }) => {
         return [first, second].map((member) => bodies[bodyOf(member) ?? 0]?.label);

@@ -1,7 +1,7 @@
 import { compare, ONE, type Rational } from '../linear/index.ts';
 import { isSpan, type Quantity, sizeOf } from '../reckon/index.ts';
 import type { Assembly, MemberName } from '../train/index.ts';
-import type { Spins } from './answer.ts';
+import type { FaultMatrix, FaultRow, MatrixGear, Spins } from './answer.ts';
 import type { Speeds } from './trial.ts';
 
 /** What spins free or fast of a faulty train's bodies, held against the healthy `sound` speeds. */
@@ -23,6 +23,30 @@ export function spinsOf({ bodies, onPins }: Assembly, speeds: Speeds, sound: Spe
     if (faster) fast.set(label, speed);
   });
   return { free, fast };
+}
+
+/** The member that a row's faults make spin fastest: under power, else on the over-run. */
+export function fastest({ gears }: FaultMatrix, { cells }: FaultRow): Fast | undefined {
+  for (const end of ['drive', 'coast'] as const) {
+    const all = cells.flatMap(({ spins }, k) => {
+      return [...(spins?.[end].fast ?? [])].map(([member, speed]): Fast => {
+        return { gear: gears[k] as MatrixGear, end, member, speed };
+      });
+    });
+    const size = ({ speed }: Fast) => leastSize(speed) as Rational;
+    const [first, ...others] = all;
+    if (!first) continue;
+    return others.reduce((a, b) => (compare(size(b), size(a)) > 0 ? b : a), first);
+  }
+  return undefined;
+}
+
+/** A member that spins fast: its speed is per turn of the turned end. */
+export interface Fast {
+  readonly gear: MatrixGear;
+  readonly end: 'drive' | 'coast';
+  readonly member: MemberName;
+  readonly speed: Quantity;
 }
 
 function leastSize(speed: Quantity): Rational | null {

@@ -1,15 +1,21 @@
 import { type End, type Fact, isSpan, type Port, type Quantity } from '../../engine/flow/index.ts';
 import { ONE, opposite, over, type Rational, signOf } from '../../engine/linear/index.ts';
 import { CASE, type Way } from '../../engine/train/index.ts';
+import { seenFrom } from './oneway.ts';
+import { AT_THE_INPUT, type Stand, wayFor } from './stand.ts';
 import { keyOf, type Language, type Voice, voiceOf } from './voice.ts';
 
 /** The reasons as sentences, one a fact, in the order in which the load travels. */
-export function sentences(facts: readonly Fact[], language: Language = 'en'): string[] {
+export function sentences(
+  facts: readonly Fact[],
+  language: Language = 'en',
+  stand: Stand = AT_THE_INPUT,
+): string[] {
   const voice = voiceOf(language);
   const end = turnedEnd(facts);
   const unit = torqueEnd(facts, end);
   const turns = facts.every((f) => f.fact !== 'tied up' && !(f.fact === 'checked' && !f.turns));
-  return facts.map((fact) => sentence(fact, { end, unit, turns }, voice));
+  return facts.map((fact) => sentence(fact, { end, unit, turns, stand }, voice));
 }
 
 // An end of the train, any member that a hand turns, or several whose speeds are given.
@@ -36,10 +42,12 @@ interface Setting {
   readonly unit: Turned;
   /** Where nothing turns, nobody needs to be told that a member stands still. */
   readonly turns: boolean;
+  readonly stand: Stand;
 }
 
-function sentence(fact: Fact, { end, unit, turns }: Setting, voice: Voice): string {
-  const way = (of: Way) => voice.say('way', { way: of });
+function sentence(fact: Fact, { end, unit, turns, stand }: Setting, voice: Voice): string {
+  const way = (of: Way) => voice.say('way', { way: wayFor(of, stand) });
+  const seen = seenFrom(stand, voice);
   const torque = (of: Quantity) => voice.say('torque', { end: unit, size: voice.quantity(of) });
   switch (fact.fact) {
     case 'turned':
@@ -47,6 +55,7 @@ function sentence(fact: Fact, { end, unit, turns }: Setting, voice: Voice): stri
         end: fact.end,
         member: voice.name(fact.member),
         way: way(fact.way),
+        seen,
       });
     case 'given':
       return voice.say('fact.given', {
@@ -54,6 +63,7 @@ function sentence(fact: Fact, { end, unit, turns }: Setting, voice: Voice): stri
         member: voice.name(fact.member),
         way: way(wayOf(fact.speed)),
         speed: voice.number(sizeOf(fact.speed)),
+        seen,
       });
     case 'carries':
       return voice.say('fact.carries', {
@@ -168,6 +178,7 @@ function sentence(fact: Fact, { end, unit, turns }: Setting, voice: Voice): stri
         turned: voice.name(fact.turned),
         way: way(fact.way),
         turns: fact.turns ? 'yes' : 'no',
+        seen,
       });
     case 'moves':
       return voice.say('fact.moves', {

@@ -81,7 +81,7 @@ function rest(report: FlowReport, page: Page): string[] {
 
 /** Numbered sentences. */
 export function reasons(facts: readonly Fact[], page: Page): string[] {
-  return sentences(facts, page.language).flatMap((sentence, i) => {
+  return sentences(facts, page.language, page.stand).flatMap((sentence, i) => {
     return paragraph(`${i + 1}. ${sentence}`, page, '   ');
   });
 }

@@ -1,6 +1,6 @@
 import type { HandAnswer } from '../../engine/hand/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { visible, voiceOf } from '../narrative/index.ts';
+import { plusFor, visible, voiceOf } from '../narrative/index.ts';
 import { bodyRows } from './bodies.ts';
 import { reasons } from './flowtext.ts';
 import { type Page, paragraph, section } from './page.ts';
@@ -26,6 +26,6 @@ export function handText(train: Train, answers: readonly HandAnswer[], page: Pag
       ];
     }),
     '',
-    ...paragraph(voice.say('hand.legend'), page).map(page.ink.faint),
+    ...paragraph(voice.say('hand.legend', plusFor(page.stand, voice)), page).map(page.ink.faint),
   ].join('\n');
 }

@@ -1,4 +1,4 @@
-import { type Language, visible } from '../narrative/index.ts';
+import { type Language, type Stand, visible } from '../narrative/index.ts';
 import { wrap } from './lines.ts';
 
 /** What a text is written on: its language, its width, and how words may be dressed. */
@@ -6,6 +6,8 @@ export interface Page {
   readonly language: Language;
   readonly columns: number;
   readonly ink: Ink;
+  /** Where the reader stands: at the input, where it is left out. */
+  readonly stand?: Stand;
 }
 
 /** How a terminal dresses words. What it adds is never needed to understand them. */

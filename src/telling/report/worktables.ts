@@ -1,6 +1,6 @@
 import type { Quantity, Working } from '../../engine/flow/index.ts';
 import { assemble, type Train } from '../../engine/train/index.ts';
-import { keyOf, voiceOf } from '../narrative/index.ts';
+import { keyOf, plusFor, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph } from './page.ts';
 import { bodyRows } from './bodies.ts';
 import { type Cell, type Head, numberCell, table } from './table.ts';
@@ -42,7 +42,9 @@ export function workTables(
     ...put(['member', 'speed', 'pin'], speedRows(working, train, number)),
     ...put(['set', 'member', 'torque', 'power'], branches),
     ...(all ? put(['wheel', 'torque', 'meshing', 'torque'], meshes) : []),
-    ...paragraph(voice.say('flow.legend', { end, unit }), page).map(page.ink.faint),
+    ...paragraph(voice.say('flow.legend', { end, unit, ...plusFor(page.stand, voice) }), page).map(
+      page.ink.faint,
+    ),
   ];
 }
 

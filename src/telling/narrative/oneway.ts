@@ -1,0 +1,48 @@
+import type { OneWayClutch, Way } from '../../engine/train/index.ts';
+import { keyOf, type Language, type Voice, voiceOf } from './voice.ts';
+import { AT_THE_INPUT, opposite, type Stand, wayFor } from './stand.ts';
+
+/**
+ * What the hands find at a one-way clutch, with the four things without which it says nothing:
+ * which race is held, which turns, seen from which end, which face is up.
+ */
+export function oneWayWords(
+  device: OneWayClutch,
+  stand: Stand = AT_THE_INPUT,
+  language: Language = 'en',
+): string {
+  const voice = voiceOf(language);
+  const race = (member: string) => voice.name(member);
+  const inner = stand.hold === 'inner';
+  const free = freeWay(device, stand);
+  return voice.say('one-way', {
+    device: voice.name(device.name),
+    hold: stand.hold,
+    held: race(inner ? device.first : device.second),
+    turned: race(inner ? device.second : device.first),
+    state: device.stuck ?? 'sound',
+    free: voice.say('way', { way: free }),
+    locked: voice.say('way', { way: opposite(free) }),
+    seen: seenFrom(stand, voice),
+    fitted: keyOf(stand.fitted ?? 'as described'),
+  });
+}
+
+/** How the race that is turned is let turn, as the reader sees it. */
+export function freeWay({ lets }: OneWayClutch, stand: Stand): Way {
+  const turned = stand.hold === 'inner' ? opposite(lets) : lets;
+  return wayFor(stand.fitted === 'other way up' ? opposite(turned) : turned, stand);
+}
+
+/** "seen from the input end". */
+export function seenFrom({ seenFrom: end }: Stand, voice: Voice): string {
+  return voice.say('seen from', { end });
+}
+
+/** What legends say of a number with a plus: which way it turns, and seen from where. */
+export function plusFor(stand: Stand | undefined, voice: Voice) {
+  return {
+    plus: voice.say('way', { way: wayFor('clockwise', stand ?? AT_THE_INPUT) }),
+    seen: seenFrom(stand ?? AT_THE_INPUT, voice),
+  };
+}

@@ -1,0 +1,117 @@
+import {
+  type BenchSign,
+  type Fast,
+  fastest,
+  type Fault,
+  type FaultMatrix,
+  type FaultRow,
+  type Outcome,
+  roadSign,
+} from '../../engine/faults/index.ts';
+import { isSpan, type Quantity } from '../../engine/flow/index.ts';
+import { opposite, signOf } from '../../engine/linear/index.ts';
+import { assemble, type Train } from '../../engine/train/index.ts';
+import { seenFrom } from './oneway.ts';
+import { AT_THE_INPUT, opposite as otherWay, type Stand, wayFor } from './stand.ts';
+import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
+
+/** "low sprag: backwards", in the words of a language. */
+export function faultName(fault: Fault, language: Language = 'en'): string {
+  const place = fault.what === 'join' ? fault.of : undefined;
+  const is = place === undefined ? keyOf(fault.is) : 'stripped_at';
+  const values = { name: visible(subjectOf(fault)), is, place: visible(place ?? '') };
+  return voiceOf(language).say('fault', values);
+}
+
+/** "D 1"; a range with one gear of its own name is said once. */
+export function gearName({ range, gear }: { readonly range: string; readonly gear: string }) {
+  return visible(range === gear ? gear : `${range} ${gear}`);
+}
+
+/** The hand check that shows it, in a sentence; where none does, that. */
+export function benchText(
+  sign: BenchSign | undefined,
+  train: Train,
+  language: Language = 'en',
+  stand: Stand = AT_THE_INPUT,
+): string {
+  const voice = voiceOf(language);
+  if (!sign) return voice.say('sign.bench.none');
+  const { hold, turned, way } = handsFor(sign.check, train, stand);
+  return voice.say('sign.bench', {
+    count: hold.length,
+    held: voice.names(hold),
+    air: sign.check.on.length,
+    on: voice.names(sign.check.on),
+    turned: voice.name(turned),
+    turns: sign.turns ? 'yes' : 'no',
+    way: voice.say('way', { way: wayFor(way, stand) }),
+    seen: seenFrom(stand, voice),
+  });
+}
+
+/** The first gear that shows it, in a sentence, and what spins there; where none does, that. */
+export function roadText(matrix: FaultMatrix, row: FaultRow, language: Language = 'en'): string {
+  const voice = voiceOf(language);
+  const sign = roadSign(matrix, row);
+  if (!sign) return voice.say('sign.road.none');
+  const { gear, end, now } = sign;
+  const ratio = ({ ratio: of }: Outcome) => (of ? voice.number(of) : '');
+  const values = { end, gear: gearName(gear), is: keyOf(now.is) };
+  const first = voice.say('sign.road', { ...values, ratio: ratio(now), was: ratio(gear[end]) });
+  const free = row.cells[matrix.gears.indexOf(gear)]?.spins?.[end].free ?? [];
+  const fast = fastest(matrix, row);
+  return [
+    first,
+    ...(free.length === 0
+      ? []
+      : [voice.say('sign.free', { count: free.length, members: voice.names(free) })]),
+    ...(fast ? [fastText(fast, voice)] : []),
+  ].join(' ');
+}
+
+function fastText({ gear, end, member, speed }: Fast, voice: Voice): string {
+  const values = { end, gear: gearName(gear), member: voice.name(member) };
+  return voice.say('sign.fast', { ...values, speed: sizeText(speed, voice) });
+}
+
+function sizeText(speed: Quantity, voice: Voice): string {
+  if (isSpan(speed)) return voice.quantity(speed);
+  return voice.number(signOf(speed) < 0 ? opposite(speed) : speed);
+}
+
+// Where a hand turns one race of a one-way clutch while the other is held, the reader may
+// hold either: what turns against what stays the same, and the way is the other.
+function handsFor(check: BenchSign['check'], train: Train, stand: Stand) {
+  const { bodies, bodyOf } = assemble(train);
+  const label = (member: string) => bodies[bodyOf(member) ?? 0]?.label ?? member;
+  const held = check.hold.length === 0 ? [label('case')] : check.hold;
+  const races = train.devices.flatMap((device) => {
+    return device.kind === 'one-way' ? [[label(device.first), label(device.second)]] : [];
+  });
+  const [still] = held;
+  const [holding, turning] = stand.hold === 'outer' ? [1, 0] : [0, 1];
+  const wrong = races.some((pair) => pair[holding] === check.turn && pair[turning] === still);
+  const own = { hold: check.hold, turned: check.turn, way: check.way };
+  if (held.length !== 1 || check.on.length > 0 || still === undefined || !wrong) return own;
+  return { hold: [check.turn], turned: still, way: otherWay(check.way) };
+}
+
+function subjectOf(fault: Fault): string {
+  switch (fault.what) {
+    case 'device':
+    case 'one-way':
+      return fault.device;
+    case 'join':
+      return fault.join;
+    case 'wheel':
+    case 'planet':
+      return fault.member;
+    case 'pair':
+      return fault.pair;
+    case 'set':
+      return fault.set;
+    case 'part':
+      return fault.part;
+  }
+}

@@ -1,0 +1,50 @@
+import { type FaultRow, faultText, type Outcome } from '../../engine/faults/index.ts';
+import { toNumber } from '../../engine/linear/index.ts';
+import { benchText, gearName, roadText, voiceOf } from '../narrative/index.ts';
+import type { FaultsReport } from './faultstext.ts';
+import type { Page } from './page.ts';
+
+/**
+ * The matrix as comma-separated values (RFC 4180): the healthy train first, then a line a row
+ * with the number of its class, two columns a gear, and its first signs. A cell is a ratio
+ * (input speed over output speed, a decimal point in every language) or a word for the state.
+ */
+export function faultsCsv({ train, matrix, bench }: FaultsReport, page: Page): string {
+  const { language, stand } = page;
+  const voice = voiceOf(language);
+  const head = (column: string, gear = '') => voice.say('faults.column', { column, gear });
+  const gears = matrix.gears.map(gearName);
+  const heads = [
+    head('fault'),
+    head('class'),
+    ...gears.flatMap((gear) => [head('drive', gear), head('coast', gear)]),
+    head('road'),
+    ...(bench ? [head('bench')] : []),
+  ];
+  const cells = (ends: readonly { readonly drive: Outcome; readonly coast: Outcome }[]) =>
+    ends.flatMap(({ drive, coast }) => [
+      drive.ratio ? toNumber(drive.ratio) : voice.say('state', { state: drive.state }),
+      coast.ratio ? toNumber(coast.ratio) : voice.say('coast', { state: coast.state }),
+    ]);
+  const classOf = (place: number) => matrix.classes.findIndex(({ rows }) => rows.includes(place));
+  const line = (row: FaultRow, place: number) => [
+    row.faults.map(faultText).join(' + '),
+    classOf(place) + 1,
+    ...cells(row.cells),
+    roadText(matrix, row, language),
+    ...(bench ? [benchText(bench[place], train, language, stand)] : []),
+  ];
+  const lines = [
+    heads,
+    [voice.say('faults.healthy'), '', ...cells(matrix.gears), '', ...(bench ? [''] : [])],
+    ...matrix.rows.map(line),
+  ];
+  return lines.map((values) => values.map(cellText).join(',')).join('\r\n');
+}
+
+// A spreadsheet takes a text that begins with one of these signs for a formula.
+function cellText(value: string | number): string {
+  if (typeof value === 'number') return String(value);
+  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
+  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+}

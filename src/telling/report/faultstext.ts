@@ -1,0 +1,66 @@
+import type { BenchSign, FaultClass, FaultMatrix, FaultRow } from '../../engine/faults/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { benchText, roadText, visible, voiceOf } from '../narrative/index.ts';
+import { faultsTable, nameOf } from './faultstable.ts';
+import { type Page, paragraph, section } from './page.ts';
+
+/** Faults against gears, and for each row what shows it on the bench, where that was asked. */
+export interface FaultsReport {
+  readonly train: Train;
+  readonly matrix: FaultMatrix;
+  readonly bench?: readonly (BenchSign | undefined)[];
+}
+
+export function faultsText(report: FaultsReport, page: Page): string {
+  const { train, matrix, bench } = report;
+  const voice = voiceOf(page.language);
+  const heard = matrix.classes.filter(({ silent }) => !silent);
+  const silent = matrix.classes.filter((among) => among.silent);
+  const count = (size: number) => matrix.rows.filter(({ faults }) => faults.length === size).length;
+  const title = voice.say('faults.title', {
+    train: visible(train.name),
+    faults: count(1),
+    pairs: count(2),
+    gears: matrix.gears.length,
+  });
+  const air = bench?.some((sign) => sign && sign.check.on.length > 0) ? 'yes' : 'no';
+  const legend = voice.say('faults.legend', {
+    tied: voice.say('faults.cell', { state: 'tied_up' }),
+  });
+  const rowOf = (place: number) => matrix.rows[place] as FaultRow;
+  return [
+    ...paragraph(title, page).map(page.ink.strong),
+    ...paragraph(voice.say('faults.caution', { air }), page).map(page.ink.strong),
+    '',
+    ...paragraph(matrix.gears.length === 0 ? voice.say('gears.none') : legend, page),
+    ...(heard.length === 0 ? [] : ['', ...faultsTable(matrix, heard, page)]),
+    ...section(
+      voice.say('faults.silent'),
+      silent.flatMap(({ rows }) =>
+        rows.flatMap((place) => paragraph(nameOf(rowOf(place).faults, page), page, '  ')),
+      ),
+      page,
+    ),
+    ...(bench
+      ? section(
+          voice.say('faults.signs'),
+          matrix.classes.flatMap((among) => signLines(report, among, page)),
+          page,
+        )
+      : []),
+    '',
+    ...paragraph(voice.say('faults.more'), page).map(page.ink.faint),
+  ].join('\n');
+}
+
+// A class has one sign on the road, and each of its faults its own on the bench.
+function signLines({ train, matrix, bench }: FaultsReport, among: FaultClass, page: Page) {
+  const { language, stand } = page;
+  const indented = (text: string) => paragraph(`  ${text}`, page, '  ');
+  const own = among.rows.flatMap((place) => [
+    ...paragraph(nameOf((matrix.rows[place] as FaultRow).faults, page), page, ' '),
+    ...indented(benchText(bench?.[place], train, language, stand)),
+  ]);
+  const [first] = among.rows;
+  return [...own, ...indented(roadText(matrix, matrix.rows[first ?? 0] as FaultRow, language))];
+}
