@@ -24,10 +24,15 @@ export async function ask(
     terminal,
     read: (file) => FILES[file] ?? (file === '-' ? stdin : fs.readFileSync(file, 'utf8')),
     list: (folder) => (fs.existsSync(folder) ? fs.readdirSync(folder) : []),
+    lines: () => typedLines(stdin),
     out: (text) => (out += text),
     err: (text) => (err += text),
   });
   return { out, err, exit };
+}
+
+async function* typedLines(stdin: string): AsyncGenerator<string> {
+  if (stdin !== '') yield* stdin.split('\n');
 }
 
 function words(typed: string): string[] {

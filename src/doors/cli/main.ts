@@ -1,4 +1,5 @@
 import fs from 'node:fs';
+import readline from 'node:readline';
 import { run } from './run.ts';
 
 // A reader that has seen enough (`holdturn chart … | head`) closes the pipe: no error of ours.
@@ -15,6 +16,7 @@ void run({
   terminal: process.stdout.isTTY === true,
   read: (file) => fs.readFileSync(file === '-' ? 0 : file, 'utf8'),
   list: (folder) => (fs.existsSync(folder) ? fs.readdirSync(folder) : []),
+  lines: () => readline.createInterface({ input: process.stdin }),
   out: (text) => process.stdout.write(text),
   err: (text) => process.stderr.write(text),
 }).then((code) => {

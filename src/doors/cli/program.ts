@@ -8,7 +8,13 @@ import packageJson from '../../../package.json' with { type: 'json' };
 
 /** What a call asks for. */
 export type Call =
-  | { readonly verb: Verb; readonly file: string; readonly options: Options }
+  | {
+      readonly verb: Verb;
+      readonly file: string;
+      /** A second file, which `suspects` may have. */
+      readonly seen?: string;
+      readonly options: Options;
+    }
   | { readonly verb: 'completion'; readonly shell: (typeof SHELLS)[number] }
   | { readonly verb: 'text'; readonly text: string }
   | { readonly verb: 'tour' };
@@ -49,7 +55,11 @@ function programOf(voice: Voice, ears: Ears): Command {
     const command = dressed(program.command(verb), voice, ears)
       .description(voice.say(`verb.${verb}`))
       .argument('<FILE>', voice.say('cli.file'))
-      .action((file: string, options: Options) => ears.take({ verb, file, options }));
+      .action(() => {
+        const [file = '', seen] = command.args;
+        ears.take({ verb, file, ...(seen !== undefined && { seen }), options: command.opts() });
+      });
+    if (verb === 'suspects') command.argument('[SEEN]', voice.say('cli.seen'));
     for (const option of VERBS[verb]) command.addOption(optionOf(option, voice));
   }
   dressed(program.command('help'), voice, ears)

@@ -27,6 +27,7 @@ export interface Options {
   readonly meshEfficiency?: string;
   readonly pairs?: boolean;
   readonly only?: string;
+  readonly practice?: string;
   readonly all?: boolean;
   readonly json?: boolean;
   readonly csv?: boolean;

@@ -26,11 +26,12 @@ export function trainOf(file: string, session: Session): Train {
 }
 
 // "file:line:column", which editors and terminals turn into a link.
-function placeOf(file: string, { place }: Problem): string {
+export function placeOf(file: string, { place }: Problem): string {
   return `${file}:${place.line}:${place.column}`;
 }
 
-function textOf(file: string, world: World): string {
+/** A file's text; refuses what cannot be read. */
+export function textOf(file: string, world: World): string {
   try {
     return world.read(file);
   } catch (error) {

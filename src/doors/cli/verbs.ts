@@ -30,6 +30,8 @@ export const VERBS = {
     'lang',
   ],
   faults: ['pairs', 'only', 'seen-from', 'hold', 'json', 'csv', 'lang'],
+  plan: ['json', 'lang'],
+  suspects: ['practice', 'all', 'json', 'lang'],
 } as const satisfies Record<string, readonly OptionName[]>;
 
 export type Verb = keyof typeof VERBS;
@@ -50,6 +52,7 @@ export const OPTIONS = {
   'mesh-efficiency': 'NUMBERS',
   pairs: '',
   only: 'FAULTS',
+  practice: 'FILE',
   all: '',
   json: '',
   csv: '',

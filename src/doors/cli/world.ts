@@ -8,6 +8,8 @@ export interface World {
   readonly read: (file: string) => string;
   /** The names in a folder; none where there is no such folder. */
   readonly list: (folder: string) => readonly string[];
+  /** The lines that somebody types on standard input; absent where nobody can be asked. */
+  readonly lines?: () => AsyncIterable<string>;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
 }

@@ -196,4 +196,4 @@ function proposal(
 }
 
 // A smaller chance is not worth a word in what a test would part.
-const LEADING = 0.02;
+const LEADING = 0.01;
