@@ -30,7 +30,7 @@ export const VERBS = {
     'lang',
   ],
   faults: ['pairs', 'only', 'seen-from', 'hold', 'json', 'csv', 'lang'],
-  plan: ['json', 'lang'],
+  plan: ['seen-from', 'json', 'lang'],
   suspects: ['practice', 'all', 'json', 'lang'],
 } as const satisfies Record<string, readonly OptionName[]>;
 

@@ -1,11 +1,4 @@
-import {
-  halfBuilt,
-  ownName,
-  type Part,
-  piecesOf,
-  setGearing,
-  type Train,
-} from '../train/index.ts';
+import { halfBuilt, ownName, type Part, piecesOf, setGearing, type Train } from '../train/index.ts';
 import type { Felt, Grip, Mistake } from './answer.ts';
 import { Feel } from './feel.ts';
 import { mistaken } from './mistakes.ts';

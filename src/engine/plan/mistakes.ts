@@ -5,7 +5,7 @@ import {
   coversOf,
   type Device,
   type Join,
-  type MemberName,
+  onePiece,
   ownName,
   type Part,
   piecesOf,
@@ -76,9 +76,7 @@ export function mistaken(train: Train, mistake: Mistake): Train {
   const apart = mates.reduce((spoilt, mate): Train => {
     return applyFault(spoilt, { ...mistake, of: mate });
   }, train);
-  const [first, ...others] = mates as [MemberName, ...MemberName[]];
-  if (others.length === 0) return apart;
-  return { ...apart, joins: [...apart.joins, { name: first, members: others }] };
+  return { ...apart, joins: [...apart.joins, ...onePiece(mates, carriers, own)] };
 }
 
 function deviceMistakes({ name, kind }: Device): [Fault, Inspection][] {

@@ -81,6 +81,8 @@ export function halfBuilt(train: Train, isOn: (part: Part) => boolean): Train {
   const absent = gearings
     .flatMap(({ members, planets }) => [...members, ...planets.map(({ member }) => member)])
     .filter((name) => !there(name));
+  const carriers = carriersOf(train);
+  const own = ownName(train);
   const parts = (device: Device) => piecesOf(device).every(there.carried);
   return {
     ...train,
@@ -90,15 +92,32 @@ export function halfBuilt(train: Train, isOn: (part: Part) => boolean): Train {
         ? pair
         : { ...pair, stripped: true };
     }),
-    joins: train.joins.flatMap((join): Join[] => {
-      const members = there(join.name) ? join.members.filter(there) : [];
-      return members.length > 0 ? [{ ...join, members }] : [];
+    joins: train.joins.flatMap((join) => {
+      const members = join.members.filter(there);
+      if (there(join.name)) return members.length > 0 ? [{ ...join, members }] : [];
+      return onePiece(members, carriers, own);
     }),
     devices: train.devices.map((device) => {
       const whole = parts(device) && there(device.first) && there(device.second);
       return whole ? device : { ...device, stuck: 'open' };
     }),
   };
+}
+
+/** Members that no join holds together any more: those on one part are one piece still. */
+export function onePiece(
+  members: readonly MemberName[],
+  carriers: ReadonlyMap<string, Part>,
+  own: (name: MemberName) => MemberName,
+): Join[] {
+  const pieces = new Map<Part, MemberName[]>();
+  for (const member of members) {
+    const part = carriers.get(own(member));
+    if (part) pieces.set(part, [...(pieces.get(part) ?? []), member]);
+  }
+  return [...pieces.values()].flatMap(([name, ...others]): Join[] => {
+    return name === undefined || others.length === 0 ? [] : [{ name, members: others }];
+  });
 }
 
 interface Presence {

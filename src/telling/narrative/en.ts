@@ -193,6 +193,7 @@ export const en = {
     coast {on the over-run} step {from > to} release {let go} apply {take} both {both on}
     neither {both off} turns {turns} part {part}
     test {test} seen {seen} sure {sure} chance {chance} leaves {would leave}
+    mistake {mistake} made {made} felt {felt at step} instead {instead} until {until}
     other {}}`,
   severity: '{severity, select, error {error} other {warning}}',
   'check.summary':
@@ -313,6 +314,39 @@ export const en = {
   'ask.leading one': '{suspect} ({chance} %)',
   'ask.end': 'What was seen, as a file for next time:',
 
+  // The build: what can go wrong in it, what a part asks for, and what hands find.
+  mistake:
+    '{what, select, jammed {{name}: drags, plates jammed} tight {{name}: drags, set too tight} weak {{name}: does not grip} backwards {{name}: backwards} seized {{name}: seized} left_out {{name}: left out} unseated {{place}: not home in the {name}} wrong_way_round {{name}: wrong way round} out_of_line {{name}: out of line} miscounted {{name}: plates miscounted} wrong_thickness {{name}: wrong thickness} other {{name}: stripped}}',
+  felt: '{felt, select, both_ways {turns both ways} neither_way {turns neither way} clockwise_only {turns clockwise only} other {turns anticlockwise only}}',
+  inspection: '{inspection, select, look {look} count {count} measure {measure} other {air check}}',
+  'part.note':
+    '{what, select, face {To the input end: {note}} inner {Inner edge: {note}} outer {Outer edge: {note}} align {Line up: {note}} other {Photograph: {note}}}',
+  'part.plates':
+    '{frictions, plural, =0 {Count the plates: {steels, plural, one {# steel} other {# steels}}} one {Count the plates: # friction{steels, plural, =0 {} one { and # steel} other { and # steels}}} other {Count the plates: # frictions{steels, plural, =0 {} one { and # steel} other { and # steels}}}}',
+  'part.selective': 'Selective: measure, and choose',
+  'part.refit':
+    '{refit, select, reuse {Goes in again: clean and look it over} other {A new one goes in}}',
+  'part.fitted': 'On',
+  'plan.title': '{train}: the build in {steps, plural, one {one step} other {{steps} steps}}',
+  'plan.caution': 'Take care',
+  'plan.caution.of':
+    '{what, select, hands {Hand checks put fingers near teeth, lugs and splines: agree who holds and who turns, turn slowly. A member that is free may start to move.} springs {Return springs and snap rings store energy: use the maker’s compressor, keep your face out of line, wear eye protection, and see the ring in its groove all round before you let go.} air {Air checks: at the maker’s pressure at most, eye protection, a rag over the port, fingers out of pistons and servos.} weight {The unit is heavy and slippery: lift it with a hoist or two people, and lock the holding fixture before you turn it over.} other {The unit’s maker has the last word on order, clearances, torques and pressures.}}',
+  'plan.coverage':
+    '{checks, plural, =0 {No hand check feels any of the {mistakes} mistakes that this build can have: each takes a look, a count, a measurement or an air check.} other {{caught} of the {mistakes} mistakes that this build can have are felt by {checks, plural, one {one hand check} other {{checks} hand checks}}, each at the first step at which a hand can feel it. {proven, select, yes {Fewer checks cannot do it: that is proven.} other {Fewer checks may do: the search was cut off.}} The others take a look, a count, a measurement or an air check.}}',
+  'plan.how': 'Nothing is applied. Turn by hand, both ways. Clockwise is {seen}.',
+  'plan.check':
+    '{holds, select, yes {Check {number}. Hold the {hold}, turn the {turn}.} other {Check {number}. Hold nothing, turn the {turn}.}}',
+  'plan.right': 'Right: it {felt}.',
+  'plan.wrong': 'If it {felt}: {mistakes}',
+  'plan.late': '{mistake} (strip back to step {step})',
+  'plan.last':
+    '{count, plural, one {Last step at which the {parts} can be put right.} other {Last step at which the {parts} can be put right.}}',
+  'plan.felt': 'Mistakes that a hand check catches',
+  'plan.instead': 'Mistakes that no hand check catches',
+  'plan.end': 'end',
+  'plan.legend':
+    'Made: the step at which it can be made. Until: the last step at which it can be put right without stripping again.',
+
   // The command: what its options do.
   'cli.about':
     'A bench for planetary gear trains: describe one as it comes apart, and be told, exactly and with proof, how it works.',
@@ -331,6 +365,7 @@ export const en = {
   'verb.faults': 'every fault against every gear: what it does, and what shows it first',
   'verb.suspects':
     'which fault does it mean? suspects ranked by what was seen, and the next best test',
+  'verb.plan': 'the build, step by step: what to look at, and the hand checks that catch mistakes',
   'verb.help': 'what a verb does, and its options',
   'verb.completion': 'print the completion script of a shell: bash, zsh or fish',
   'option.range': 'position of the selector',
@@ -364,6 +399,8 @@ export const en = {
   // The command: what to type instead.
   'no.verb':
     'unknown verb: {given}; {has, select, yes {did you mean {near}?} other {type holdturn help}}',
+  'no.teardown':
+    'no teardown in {file}: list its parts under teardown, in the order in which they come off',
   'no.verb.file': 'missing verb before {given}: type holdturn flow {given}',
   'no.option':
     'unknown option: {given}; {has, select, yes {did you mean {near}?} other {type holdturn help {verb}}}',

@@ -189,6 +189,7 @@ export const es: Messages = {
     holding {retiene} braking {freno motor} coast {en retención} step {de > a} release {suelta}
     apply {aplica} both {ambos puestos} neither {ambos sueltos} turns {vueltas} part {pieza}
     test {prueba} seen {visto} sure {seguro} chance {probab.} leaves {dejaría}
+    mistake {error} made {hecho} felt {se nota en el paso} instead {en su lugar} until {hasta}
     other {}}`,
   severity: '{severity, select, error {error} other {aviso}}',
   'check.summary':
@@ -309,6 +310,40 @@ export const es: Messages = {
   'ask.leading one': '{suspect} ({chance} %)',
   'ask.end': 'Lo visto, como archivo para otra vez:',
 
+  // El montaje.
+  mistake:
+    '{what, select, jammed {{name}: arrastra, discos agarrotados} tight {{name}: arrastra, demasiado ajustada} weak {{name}: no agarra} backwards {{name}: al revés} seized {{name}: agarrotado} left_out {{name}: no montado} unseated {{place}: no asentado en {name}} wrong_way_round {{name}: vuelto del revés} out_of_line {{name}: no alineado} miscounted {{name}: discos mal contados} wrong_thickness {{name}: espesor equivocado} other {{name}: estrías perdidas}}',
+  felt: '{felt, select, both_ways {gira en ambos sentidos} neither_way {no gira en ningún sentido} clockwise_only {gira solo en sentido horario} other {gira solo en sentido antihorario}}',
+  inspection:
+    '{inspection, select, look {mirar} count {contar} measure {medir} other {prueba de aire}}',
+  'part.note':
+    '{what, select, face {Hacia el lado de entrada: {note}} inner {Borde interior: {note}} outer {Borde exterior: {note}} align {Alinear: {note}} other {Fotografía: {note}}}',
+  'part.plates':
+    '{frictions, plural, =0 {Contar los discos: {steels, plural, one {# de acero} other {# de acero}}} one {Contar los discos: # de fricción{steels, plural, =0 {} other { y # de acero}}} other {Contar los discos: # de fricción{steels, plural, =0 {} other { y # de acero}}}}',
+  'part.selective': 'Selectiva: medir y elegir',
+  'part.refit':
+    '{refit, select, reuse {Se vuelve a montar: limpiar y revisar} other {Se monta una nueva}}',
+  'part.fitted': 'Montada',
+  'plan.title': '{train}: el montaje en {steps, plural, one {un paso} other {{steps} pasos}}',
+  'plan.caution': 'Precaución',
+  'plan.caution.of':
+    '{what, select, hands {Las comprobaciones a mano acercan los dedos a dientes, orejetas y estrías: acuerden quién retiene y quién gira, y giren despacio. Un miembro libre puede ponerse en marcha.} springs {Los muelles de retorno y los anillos elásticos guardan energía: use el compresor del fabricante, aparte la cara, lleve protección ocular y compruebe que el anillo asienta en su ranura en toda la vuelta antes de soltar.} air {Pruebas de aire: como máximo a la presión del fabricante, con protección ocular, un trapo sobre el orificio y los dedos fuera de pistones y servos.} weight {La unidad pesa y resbala: levántela con un polipasto o entre dos personas, y bloquee el soporte antes de darle la vuelta.} other {El fabricante de la unidad tiene la última palabra sobre orden, holguras, pares y presiones.}}',
+  'plan.coverage':
+    '{checks, plural, =0 {Ninguna comprobación a mano nota ninguno de los {mistakes} errores posibles de este montaje: cada uno pide mirar, contar, medir o una prueba de aire.} other {{caught} de los {mistakes} errores posibles de este montaje se notan con {checks, plural, one {una comprobación a mano} other {{checks} comprobaciones a mano}}, cada uno en el primer paso en que la mano puede notarlo. {proven, select, yes {Está demostrado que menos no bastan.} other {Quizá basten menos: la búsqueda se interrumpió.}} Los demás piden mirar, contar, medir o una prueba de aire.}}',
+  'plan.how': 'Nada está aplicado. Gire a mano, en ambos sentidos. El sentido horario es {seen}.',
+  'plan.check':
+    '{holds, select, yes {Comprobación {number}. Retenga {hold} y gire {turn}.} other {Comprobación {number}. Sin retener nada, gire {turn}.}}',
+  'plan.right': 'Correcto: {felt}.',
+  'plan.wrong': 'Si {felt}: {mistakes}',
+  'plan.late': '{mistake} (desmontar hasta el paso {step})',
+  'plan.last':
+    '{count, plural, one {Último paso en que se puede corregir {parts}.} other {Último paso en que se pueden corregir {parts}.}}',
+  'plan.felt': 'Errores que descubre una comprobación a mano',
+  'plan.instead': 'Errores que ninguna comprobación a mano descubre',
+  'plan.end': 'fin',
+  'plan.legend':
+    'Hecho: el paso en que se puede cometer. Hasta: el último paso en que se puede corregir sin volver a desmontar.',
+
   'cli.about':
     'Un banco para trenes epicicloidales: describa uno según lo desmonta y sabrá, con exactitud y con prueba, cómo trabaja.',
   'cli.usage': 'Uso:',
@@ -325,6 +360,7 @@ export const es: Messages = {
   'verb.hand': 'retener unos miembros y girar otro: ¿gira?, ¿y qué hacen los demás?',
   'verb.faults': 'cada avería en cada marcha: qué hace, y qué la delata primero',
   'verb.suspects': '¿qué avería significa? sospechosos según lo visto, y la mejor prueba siguiente',
+  'verb.plan': 'el montaje, paso a paso: qué mirar y qué comprobar a mano',
   'verb.help': 'qué hace un verbo, y sus opciones',
   'verb.completion': 'imprime el guion de completado de un intérprete: bash, zsh o fish',
   'option.range': 'posición del selector',
@@ -357,6 +393,8 @@ export const es: Messages = {
 
   'no.verb':
     'verbo desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help}}',
+  'no.teardown':
+    'no hay teardown en {file}: escriba sus piezas bajo teardown, en el orden en que salen',
   'no.verb.file': 'falta el verbo antes de {given}: escriba holdturn flow {given}',
   'no.option':
     'opción desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help {verb}}}',

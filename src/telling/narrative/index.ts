@@ -1,3 +1,4 @@
+export { feltFor, feltText, gripText, mistakeText, partTexts } from './building.ts';
 export { problemText } from './problems.ts';
 export { freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
 export { sentences } from './reasons.ts';

@@ -11,3 +11,5 @@ export { oneWayJson, oneWayText } from './onewaytext.ts';
 export { type Ink, type Page, paragraph, PLAIN } from './page.ts';
 export { suspectsJson } from './suspectsjson.ts';
 export { adviceLines, percent, suspectsText, type Suspicion } from './suspectstext.ts';
+export { planJson } from './planjson.ts';
+export { planText } from './plantext.ts';

@@ -9,7 +9,8 @@ export type Head =
   | ('device' | 'kind' | 'state' | 'slip' | 'torque' | 'member' | 'speed' | 'pin' | 'set' | 'power')
   | ('wheel' | 'meshing' | 'gear' | 'on' | 'ratio' | 'holding' | 'braking' | 'coast' | 'step')
   | ('release' | 'apply' | 'both' | 'neither' | 'turns' | 'part')
-  | ('test' | 'seen' | 'sure' | 'chance' | 'leaves');
+  | ('test' | 'seen' | 'sure' | 'chance' | 'leaves')
+  | ('mistake' | 'made' | 'felt' | 'instead' | 'until');
 
 /** A text, or a number whose fraction and decimal stand under those of its neighbours. */
 export type Cell = string | Rational;

@@ -1,0 +1,14 @@
+import { plan as planOf } from '../../engine/plan/index.ts';
+import { planJson, planText } from '../../telling/report/index.ts';
+import { Refusal } from './refusal.ts';
+import { done, json, type Reply, type Session } from './session.ts';
+import { trainOf } from './source.ts';
+
+/** The build of a train whose file tells how it comes apart. */
+export function plan(file: string, session: Session): Reply {
+  const { options, page } = session;
+  const train = trainOf(file, session);
+  const answer = planOf(train);
+  if (!answer) throw new Refusal('no.teardown', { file });
+  return options.json ? json(planJson(answer, page.stand)) : done(planText(train, answer, page));
+}
