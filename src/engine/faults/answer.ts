@@ -59,7 +59,7 @@ export type Change = 'same' | 'neutral' | 'tied up' | 'another ratio' | 'drives'
 export interface Spins {
   /** Their speed is settled in the healthy train, and by nothing now. */
   readonly free: readonly MemberName[];
-  /** They turn faster than the turned end, and faster than in the healthy train. */
+  /** They turn faster than either end, and faster than in the healthy train. */
   readonly fast: ReadonlyMap<MemberName, Quantity>;
 }
 

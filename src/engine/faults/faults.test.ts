@@ -1,10 +1,21 @@
 import fs from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { flow } from '../flow/index.ts';
+import { flow, onTheOverRun, ratioOf, stateOf, underPower } from '../flow/index.ts';
+import type { Outcome } from './index.ts';
 import { ONE, over, type Rational, toNumber } from '../linear/index.ts';
+import { motionOf } from '../motion/index.ts';
+import { judge, type Verdict } from '../reckon/index.ts';
 import type { Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
-import { applyFault, faultNamed } from './index.ts';
+import {
+  applyFault,
+  Bench,
+  everyFault,
+  faultMatrix,
+  faultNamed,
+  faultText,
+  roadSign,
+} from './index.ts';
 
 const file = new URL('../../../trains/kestrel-three-speed.train.yaml', import.meta.url);
 const kestrel = readTrain(fs.readFileSync(file, 'utf8')).train as Train;
@@ -55,11 +66,20 @@ describe('the fault matrix of the common-sun train', () => {
   });
 });
 
+function outcome(verdict: Verdict, turned: 'input' | 'output') {
+  const state = stateOf(verdict);
+  return [state, state === 'driving' ? ratioOf(verdict, turned) : undefined];
+}
+
 function cellOf(train: Train, gear: string): string {
   const [rangeName, name] = gear.split(' ');
   const range = train.ranges.find((other) => other.name === rangeName);
   const on = range?.gears.find((other) => other.name === name)?.on ?? [];
   const { drive, coast } = flow(train, on);
+  return shownCell(drive, coast);
+}
+
+function shownCell(drive: Outcome, coast: Outcome): string {
   const ends = [drive.state === 'tied up', coast.state === 'tied up'];
   if (ends.every(Boolean)) return 'TIED';
   const shown = (ratio: Rational | undefined, tied: boolean | undefined) => {
@@ -68,6 +88,129 @@ function cellOf(train: Train, gear: string): string {
   };
   return `${shown(drive.ratio, ends[0])}/${shown(coast.ratio && over(ONE, coast.ratio), ends[1])}`;
 }
+
+describe('the matrix of every fault', () => {
+  const faults = lines
+    .map(([text = '']) => faultNamed(text, kestrel))
+    .flatMap((named) => {
+      return 'fault' in named ? [named.fault] : [];
+    });
+  const matrix = faultMatrix(kestrel, { only: faults });
+
+  test.each(lines)('%s', (fault, ...cells) => {
+    const row = matrix.rows.find((other) => other.faults.map(faultText).join() === fault);
+    const expected = cells.map((cell, k) => (cell === 'ok' ? healthy[k + 1] : cell));
+    const found = row?.cells.map(({ drive, coast }) => shownCell(drive, coast));
+    expect(found).toEqual(expected);
+    const same = row?.cells.map(({ drive, coast }) => drive.is === 'same' && coast.is === 'same');
+    expect(same).toEqual(expected.map((cell, k) => cell === healthy[k + 1]));
+  });
+
+  test('has two pairs that no road test parts, and parts every other line', () => {
+    const classes = matrix.classes.map(({ rows }) =>
+      rows.map((place) => matrix.rows[place]?.faults.map(faultText).join()),
+    );
+    expect(classes.filter((among) => among.length > 1)).toEqual([
+      ['second brake: will not apply', 'second roller: slips'],
+      ['low sprag: seized', 'low brake: will not release'],
+    ]);
+    expect(classes).toHaveLength(lines.length - 2);
+    expect(matrix.classes.some(({ silent }) => silent)).toBe(false);
+  });
+
+  test('asks of two faults at once what it asks of the train with both', () => {
+    const { rows, gears } = faultMatrix(kestrel, { only: faults, pairs: true });
+    const pairs = rows.filter((row) => row.faults.length === 2);
+    // Faults of one device exclude each other.
+    const ofOne = (device: string) => faults.filter((f) => 'device' in f && f.device === device);
+    const exclusive = kestrel.devices.reduce((sum, { name }) => {
+      const count = ofOne(name).length;
+      return sum + (count * (count - 1)) / 2;
+    }, 0);
+    expect(pairs).toHaveLength((faults.length * (faults.length - 1)) / 2 - exclusive);
+    for (const { faults: both, cells } of pairs) {
+      const train = both.reduce(applyFault, kestrel);
+      const told = cells.map(({ drive }) => [drive.state, drive.ratio]);
+      const motion = motionOf(train);
+      const found = gears.map(({ on }) => outcome(judge(motion, underPower(train, on)), 'input'));
+      expect(told, both.map(faultText).join(' + ')).toEqual(found);
+    }
+  });
+
+  test('tells lost and gained engine braking, and what spins free or fast', () => {
+    const { rows, gears } = faultMatrix(kestrel, { only: faults, spins: true });
+    const cell = (fault: string, gear: string) => {
+      const row = rows.find((other) => other.faults.map(faultText).join() === fault);
+      return row?.cells[gears.findIndex((g) => `${g.range} ${g.gear}` === gear)];
+    };
+    expect(cell('intermediate band: will not apply', 'L 2')?.braking).toBe('lost');
+    expect(cell('low sprag: seized', 'D 1')?.braking).toBe('gained');
+    expect(cell('low sprag: seized', 'D 2')?.braking).toBe('same');
+    // The front set alone with its carrier still: the sun turns back at ring over sun, 66/30.
+    const neutral = cell('low sprag: slips', 'D 1')?.spins?.drive;
+    expect(neutral?.fast.get('sun shell')).toEqual({ num: -11, den: 5 });
+    expect(cell('second brake: will not apply', 'D 2')?.spins?.drive.free).toEqual(['second race']);
+  });
+
+  test('gives the first sign on the bench and on the road', () => {
+    const bench = new Bench(kestrel);
+    const signs = (text: string) => {
+      const row = matrix.rows.find((other) => other.faults.map(faultText).join() === text);
+      const [sign, road] = [row && bench.sign(row.faults), row && roadSign(matrix, row)];
+      const gear = road && `${road.gear.range} ${road.gear.gear} ${road.end} ${road.now.is}`;
+      return [sign?.check, sign?.turns, gear];
+    };
+    const carrier = { hold: [], turn: 'rear.carrier', on: [] };
+    expect(signs('low sprag: backwards')).toEqual([
+      { ...carrier, way: 'clockwise' },
+      false,
+      'D 1 drive neutral',
+    ]);
+    expect(signs('low sprag: slips')).toEqual([
+      { ...carrier, way: 'anticlockwise' },
+      true,
+      'D 1 drive neutral',
+    ]);
+    // A driver meets neutral before first gear.
+    expect(signs('forward clutch: will not release')[2]).toBe('N N drive drives');
+    expect(signs('intermediate band: will not apply')[2]).toBe('L 2 coast neutral');
+  });
+});
+
+describe('every fault of every train of ours', () => {
+  const folder = new URL('../../../trains/', import.meta.url);
+  const files = fs.readdirSync(folder).filter((name) => name.endsWith('.train.yaml'));
+  const trains = files.map((name) => {
+    return [
+      name,
+      readTrain(fs.readFileSync(new URL(name, folder), 'utf8')).train as Train,
+    ] as const;
+  });
+
+  test.each(trains)('is written and read back: %s', (_, train) => {
+    const faults = everyFault(train);
+    for (const fault of faults) expect(faultNamed(faultText(fault), train)).toEqual({ fault });
+    expect(new Set(faults.map(faultText)).size).toBe(faults.length);
+  });
+
+  // The matrix shares what faults have in common; here each faulty train is asked by itself.
+  test.each(trains)('does in the matrix what it does by itself: %s', (_, train) => {
+    const { gears, rows } = faultMatrix(train);
+    for (const { faults, cells } of rows) {
+      const faulty = faults.reduce(applyFault, train);
+      const motion = motionOf(faulty);
+      const found = gears.map(({ on }) => {
+        const drive = judge(motion, underPower(train, on));
+        const coast = judge(motion, onTheOverRun(train, on));
+        return [outcome(drive, 'input'), outcome(coast, 'output')].flat();
+      });
+      expect(
+        cells.map(({ drive, coast }) => [drive.state, drive.ratio, coast.state, coast.ratio]),
+        faults.map(faultText).join(),
+      ).toEqual(found);
+    }
+  });
+});
 
 describe('a fault is an edit of the train', () => {
   const on = ['forward clutch'];

@@ -82,7 +82,7 @@ class RoadTest {
   }
 }
 
-function cellOf({ assembly }: Motion, sound: Trial, found: Trial): FaultCell {
+function cellOf(motion: Motion, sound: Trial, found: Trial): FaultCell {
   const [was, now] = [sound.speeds, found.speeds];
   return {
     drive: changed(sound.drive, found.drive),
@@ -91,8 +91,8 @@ function cellOf({ assembly }: Motion, sound: Trial, found: Trial): FaultCell {
     ...(was &&
       now && {
         spins: {
-          drive: spinsOf(assembly, now.drive, was.drive),
-          coast: spinsOf(assembly, now.coast, was.coast),
+          drive: spinsOf(motion, now.drive, was.drive),
+          coast: spinsOf(motion, now.coast, was.coast),
         },
       }),
   };

@@ -1,11 +1,15 @@
 import { compare, ONE, type Rational } from '../linear/index.ts';
+import type { Motion } from '../motion/index.ts';
 import { isSpan, type Quantity, sizeOf } from '../reckon/index.ts';
-import type { Assembly, MemberName } from '../train/index.ts';
+import type { MemberName } from '../train/index.ts';
 import type { FaultMatrix, FaultRow, MatrixGear, Spins } from './answer.ts';
 import type { Speeds } from './trial.ts';
 
 /** What spins free or fast of a faulty train's bodies, held against the healthy `sound` speeds. */
-export function spinsOf({ bodies, onPins }: Assembly, speeds: Speeds, sound: Speeds): Spins {
+export function spinsOf({ assembly, train }: Motion, speeds: Speeds, sound: Speeds): Spins {
+  const { bodies, onPins } = assembly;
+  const ends = [train.input, train.output].flatMap((end) => speeds.get(end) ?? []);
+  const limit = greatest(ends.map(sizeOf).filter((size): size is Rational => !isSpan(size)));
   const free: MemberName[] = [];
   const fast = new Map<MemberName, Quantity>();
   bodies.forEach(({ label, names }, body) => {
@@ -14,7 +18,7 @@ export function spinsOf({ bodies, onPins }: Assembly, speeds: Speeds, sound: Spe
     const before = names.flatMap((name) => sound.get(name) ?? []);
     if (isSpan(speed) && before.some((was) => !isSpan(was))) free.push(label);
     const least = leastSize(speed);
-    if (!least || compare(least, ONE) <= 0) return;
+    if (!least || compare(least, limit) <= 0) return;
     // A body that was free might have turned as fast.
     const faster = before.every((was) => {
       const size = sizeOf(was);
@@ -47,6 +51,11 @@ export interface Fast {
   readonly end: 'drive' | 'coast';
   readonly member: MemberName;
   readonly speed: Quantity;
+}
+
+// The turned end turns once, so an end that is free counts for nothing.
+function greatest(sizes: readonly Rational[]): Rational {
+  return sizes.reduce((a, b) => (compare(b, a) > 0 ? b : a), ONE);
 }
 
 function leastSize(speed: Quantity): Rational | null {

@@ -71,7 +71,7 @@ export const es: Messages = {
   'one-way.legend':
     'En un sentido debe arrastrar apenas y en el otro bloquearse en seco en pocos grados: pruebe en varios ángulos. Las palabras valen solo con las cuatro cosas: qué pista se retiene, cuál gira, desde qué lado se mira, qué cara queda arriba.',
   fault:
-    '{name}: {is, select, will_not_apply {no aplica} will_not_release {no suelta} slips {patina} seized {gripado} backwards {al revés} left_out {sin montar} stripped_at {estriado roto en {place}} other {dientes o estriado rotos}}',
+    '{name}: {is, select, will_not_apply {no aplica} will_not_release {no suelta} slips {patina} seized {gripado} backwards {al revés} left_out {sin montar} stripped_at {estriado roto en {place}} let_go {estriado roto} other {dientes rotos}}',
   'sign.bench':
     'En el banco: {count, plural, =0 {sin retener nada} other {reteniendo {held}}}{air, plural, =0 {} other { y con aire en {on}}}, {turned} {turns, select, yes {gira {way}, y debería bloquearse} other {se bloquea {way}, y debería girar}}, {seen}.',
   'sign.bench.none': 'En el banco: ninguna prueba con dos cosas retenidas o aplicadas lo muestra.',

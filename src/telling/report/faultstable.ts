@@ -53,7 +53,7 @@ export function nameOf(faults: FaultRow['faults'], { language }: Page): string {
 
 const LONGEST_HEAD = 8;
 const WIDEST_NAME = 31;
-const NARROWEST_NAME = 18;
+const NARROWEST_NAME = 16;
 
 interface Row {
   readonly names: readonly string[];

@@ -44,7 +44,7 @@ export function faultsText(report: FaultsReport, page: Page): string {
     ...(bench
       ? section(
           voice.say('faults.signs'),
-          matrix.classes.flatMap((among) => signLines(report, among, page)),
+          matrix.classes.flatMap((among) => signLines(report, among, page)).slice(0, -1),
           page,
         )
       : []),
@@ -53,14 +53,24 @@ export function faultsText(report: FaultsReport, page: Page): string {
   ].join('\n');
 }
 
-// A class has one sign on the road, and each of its faults its own on the bench.
-function signLines({ train, matrix, bench }: FaultsReport, among: FaultClass, page: Page) {
+// A class has one sign on the road, and its faults theirs on the bench: like ones are told once.
+function signLines(report: FaultsReport, { rows }: FaultClass, page: Page): string[] {
+  const { train, matrix, bench } = report;
   const { language, stand } = page;
-  const indented = (text: string) => paragraph(`  ${text}`, page, '  ');
-  const own = among.rows.flatMap((place) => [
-    ...paragraph(nameOf((matrix.rows[place] as FaultRow).faults, page), page, ' '),
-    ...indented(benchText(bench?.[place], train, language, stand)),
-  ]);
-  const [first] = among.rows;
-  return [...own, ...indented(roadText(matrix, matrix.rows[first ?? 0] as FaultRow, language))];
+  const inner = { ...page, columns: page.columns - INDENT.length };
+  const indented = (text: string) => paragraph(text, inner).map((line) => INDENT + line);
+  const rowOf = (place: number) => matrix.rows[place] as FaultRow;
+  const alike = new Map<string, string[]>();
+  for (const place of rows) {
+    const text = benchText(bench?.[place], train, language, stand);
+    const names = paragraph(nameOf(rowOf(place).faults, page), page, ' ');
+    alike.set(text, [...(alike.get(text) ?? []), ...names]);
+  }
+  return [
+    ...[...alike].flatMap(([text, names]) => [...names, ...indented(text)]),
+    ...indented(roadText(matrix, rowOf(rows[0] ?? 0), language)),
+    '',
+  ];
 }
+
+const INDENT = '   ';
