@@ -55,13 +55,48 @@ export { chart, MOST_DEVICES } from './engine/chart/index.ts';
 export type { Chart, ChartGear, Step } from './engine/chart/index.ts';
 
 // A fault is an edit of the train: "low sprag: backwards" makes another train, to ask the same.
-export { applyFault, faultNamed } from './engine/faults/index.ts';
-export type { Fault, FrictionFault, NamedFault, OneWayFault } from './engine/faults/index.ts';
+export {
+  applyFault,
+  Bench,
+  everyFault,
+  faultMatrix,
+  faultNamed,
+  faultText,
+  roadSign,
+} from './engine/faults/index.ts';
+export type {
+  BenchSign,
+  Change,
+  Changed,
+  Fault,
+  FaultCell,
+  FaultClass,
+  FaultMatrix,
+  FaultRow,
+  FrictionFault,
+  MatrixGear,
+  MatrixOptions,
+  NamedFault,
+  OneWayFault,
+  Outcome,
+  RoadSign,
+  Sign,
+  Spins,
+} from './engine/faults/index.ts';
 
 // Exact numbers.
 export { fromText, toNumber, toText } from './engine/linear/index.ts';
 export type { Int, Rational } from './engine/linear/index.ts';
 
 // Reasons and problems as sentences.
-export { LANGUAGES, problemText, sentences } from './telling/narrative/index.ts';
-export type { Language } from './telling/narrative/index.ts';
+export {
+  AT_THE_INPUT,
+  benchText,
+  faultName,
+  LANGUAGES,
+  oneWayWords,
+  problemText,
+  roadText,
+  sentences,
+} from './telling/narrative/index.ts';
+export type { Language, Stand } from './telling/narrative/index.ts';

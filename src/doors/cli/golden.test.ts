@@ -9,6 +9,8 @@ import { type Answer, ask } from './asked.ts';
 const FOLDER = path.join(import.meta.dirname, 'golden');
 
 const KESTREL = 'trains/kestrel-three-speed.train.yaml';
+const HERON = 'trains/heron-eight-speed.train.yaml';
+const WREN = 'trains/wren-plain-set.train.yaml';
 const TERN = 'trains/tern-power-split.train.yaml';
 
 const TYPED: Readonly<Record<string, readonly string[]>> = {
@@ -34,6 +36,26 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
     `hand ${KESTREL} --turn "turbine shaft" --hold "main shaft" --on "forward clutch" --way cw`,
     `hand ${KESTREL} --turn rear.carrier --way anticlockwise --fault "low sprag: backwards"`,
     `hand ${KESTREL} --turn "rear arm" --way anticlockwise --without "low sprag" --lang es`,
+  ],
+  'hand one-way': [
+    `hand ${KESTREL} --one-way`,
+    `hand ${KESTREL} --one-way "low sprag" --hold inner --seen-from output`,
+    `hand ${KESTREL} --one-way "low sprag" --fault "low sprag: seized" --lang es`,
+    `hand ${KESTREL} --turn rear.carrier --way clockwise --seen-from output`,
+    `hand ${HERON} --one-way`,
+  ],
+  faults: [`faults ${KESTREL}`],
+  'faults in Spanish': [
+    `faults ${HERON} --lang es --only "sun brake: will not apply,third.planet: seized,sun tube: stripped at first.sun,locking clutch: will not release"`,
+  ],
+  'faults of gears with long names': [
+    `faults ${WREN} --only "hold sun: will not apply,wren.planet: stripped"`,
+  ],
+  'faults two at once': [
+    `faults ${KESTREL} --pairs --only "low sprag: seized,second brake: will not apply,low brake: will not release"`,
+  ],
+  'faults for the reader': [
+    `faults ${KESTREL} --only "low sprag: backwards" --hold inner --seen-from output`,
   ],
 };
 

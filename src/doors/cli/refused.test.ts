@@ -49,6 +49,28 @@ const REFUSED: readonly [typed: string, line: string][] = [
     `flow ${K} --at "turbine shaft=1,sun shell=2" --mesh-efficiency external=0.9`,
     'too much: at given speeds no losses are reckoned; leave out --mesh-efficiency or --at',
   ],
+  [
+    `hand ${K} --turn "sun shell" --seen-from above`,
+    'unknown end: above; type --seen-from input or --seen-from output',
+  ],
+  [
+    `hand ${K} --one-way --hold rear.carrier`,
+    'unknown race: rear.carrier; type --hold outer or --hold inner',
+  ],
+  [`hand ${K} --one-way "low sprog"`, 'unknown one-way clutch: low sprog; did you mean low sprag?'],
+  [
+    `hand ${K} --one-way --turn rear.carrier`,
+    'too much: --one-way asks of races; leave out --turn',
+  ],
+  [`faults ${K} --json --csv`, 'too much: give --json or --csv, but not both'],
+  [
+    `faults ${K} --only "low sprog: backwards"`,
+    'unknown name in --only: low sprog; did you mean low sprag?',
+  ],
+  [
+    `faults ${K} --only "low sprag: upside down"`,
+    'unknown fault of low sprag: upside down; type one of slips, seized, backwards, left out',
+  ],
   [`hand ${K}`, 'missing member to turn: type --turn MEMBER'],
   [`hand ${K} --turn "sun shel"`, 'unknown member: sun shel; did you mean sun shell?'],
   [`hand ${K} --turn case`, 'the case cannot be turned: name another member with --turn'],

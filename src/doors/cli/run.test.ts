@@ -82,6 +82,63 @@ describe('--json', () => {
     expect([both.clockwise.turns, both.anticlockwise.turns]).toEqual([true, false]);
   });
 
+  it('faults: every gear of every fault, its class and its first signs', async () => {
+    const only = '--only "low sprag: seized,low brake: will not release"';
+    const { gears, faults, classes } = await answer(`faults ${K} ${only}`);
+    expect(gears[0]).toEqual({
+      range: 'D',
+      gear: '1',
+      on: ['forward clutch'],
+      drive: { state: 'driving', ratio: { exact: '27/11', value: 27 / 11 } },
+      coast: { state: 'neutral' },
+    });
+    expect(faults.map((row: { faults: string[] }) => row.faults)).toEqual([
+      ['low sprag: seized'],
+      ['low brake: will not release'],
+    ]);
+    expect(faults[0].gears[0]).toMatchObject({
+      drive: { is: 'same' },
+      coast: { is: 'drives', ratio: { exact: '27/11' } },
+      engineBraking: 'gained',
+    });
+    expect(faults[0].road).toMatchObject({ range: 'D', gear: '1', end: 'coast' });
+    expect(faults[0].bench).toMatchObject({
+      hold: [],
+      turn: 'rear.carrier',
+      way: 'clockwise',
+      turns: false,
+    });
+    expect(classes).toEqual([{ rows: [0, 1], silent: false }]);
+    const { faults: pairs } = await answer(`faults ${K} ${only} --pairs`);
+    expect(pairs).toHaveLength(3);
+    expect(pairs[2]).not.toHaveProperty('bench');
+  });
+
+  it('hand: a statement of a one-way clutch has its four things', async () => {
+    const typed = `hand ${K} --one-way "low sprag" --hold inner --seen-from output`;
+    expect(await answer(typed)).toMatchObject([
+      {
+        hold: 'inner',
+        held: 'rear.carrier',
+        turned: 'case',
+        seenFrom: 'output',
+        free: 'clockwise',
+      },
+      { fitted: 'other way up', free: 'anticlockwise' },
+    ]);
+  });
+
+  // The reader's words turn round, the numbers' signs do not.
+  it('hand and flow: seen from the other end', async () => {
+    const typed = `hand ${K} --turn rear.carrier`;
+    const [here, there] = [await answer(typed), await answer(`${typed} --seen-from output`)];
+    expect(there.anticlockwise.moves).toEqual(here.clockwise.moves);
+    expect(there.clockwise.because).toEqual(here.anticlockwise.because);
+    const flow = await answer(`flow ${K} --range D --gear 1 --seen-from output`);
+    expect(flow.drive.speeds['front.sun'].exact).toBe('-121/135');
+    expect(flow.drive.why).toContain('is turned anticlockwise, seen from the output end');
+  });
+
   it('check: errors and warnings with places, and exit code 1 for an error', async () => {
     const { out, exit } = await ask('check broken --json');
     expect(exit).toBe(1);
@@ -94,6 +151,27 @@ describe('--json', () => {
     });
     expect(warnings).toEqual([]);
     expect((await ask(`check ${K} --json`)).exit).toBe(0);
+  });
+});
+
+describe('--csv', () => {
+  it('has the healthy train first, a line a fault, and as many values in each', async () => {
+    const { out } = await ask(`faults ${K} --only "low sprag: backwards" --csv`);
+    const [heads = '', healthy = '', fault = ''] = out.trimEnd().split('\r\n');
+    expect(heads).toMatch(/^fault,class,D 1 under power,D 1 on the over-run,.*,on the bench$/);
+    expect(healthy).toMatch(/^healthy,,2\.45454545\d*,runs free,/);
+    expect(fault).toMatch(/^low sprag: backwards,1,neutral,2\.45454545\d*,tied up,tied up,/);
+    const values = (line: string) => line.replaceAll(/"[^"]*"/g, '').split(',').length;
+    expect([healthy, fault].map(values)).toEqual([values(heads), values(heads)]);
+  });
+
+  // A spreadsheet would run a text that begins with an equals sign.
+  it('has no formulas', async () => {
+    const text =
+      'holdturn: 1\nname: A\ninput: a\noutput: b\nsets:\n  s: { sun: 30, ring: 60 }\njoined:\n  a: [s.sun]\n  b: [s.carrier]\ndevices:\n  "=1+2": { band: s.ring }\nranges:\n  D: { "1": ["=1+2"] }\n';
+    const { out } = await ask('faults - --csv', { stdin: text });
+    expect(out).toContain("\r\n'=1+2: will not apply,");
+    expect(out).not.toMatch(/^=/m);
   });
 });
 
@@ -142,7 +220,15 @@ describe('the reader', () => {
   it.each(['bash', 'zsh', 'fish'])('may have %s complete verbs and options', async (shell) => {
     const { out, exit } = await ask(`completion ${shell}`);
     expect(exit).toBe(0);
-    for (const word of ['check', 'flow', 'chart', 'hand', 'mesh-efficiency', 'anticlockwise'])
+    for (const word of [
+      'check',
+      'flow',
+      'chart',
+      'hand',
+      'faults',
+      'mesh-efficiency',
+      'anticlockwise',
+    ])
       expect(out).toContain(word);
   });
 

@@ -197,8 +197,8 @@ describe('every fault of every train of ours', () => {
   test.each(trains)('does in the matrix what it does by itself: %s', (_, train) => {
     const { gears, rows } = faultMatrix(train);
     for (const { faults, cells } of rows) {
-      const faulty = faults.reduce(applyFault, train);
-      const motion = motionOf(faulty);
+      const broken = faults.reduce(applyFault, train);
+      const motion = motionOf(broken);
       const found = gears.map(({ on }) => {
         const drive = judge(motion, underPower(train, on));
         const coast = judge(motion, onTheOverRun(train, on));
@@ -233,6 +233,14 @@ describe('a fault is an edit of the train', () => {
     expect(drive.speeds.get('front.sun')).toEqual(drive.speeds.get('front.carrier'));
     expect(drive.ratio).toEqual({ num: 1, den: 1 });
   });
+  test('a part left out takes all that it carries with it', () => {
+    expect(state('sprag cage: left out')).toBe('neutral');
+    expect(state('common sun: left out')).toBe('neutral');
+    // The low sprag is another part's.
+    expect(state('low pack: left out')).toBe('driving');
+    expect(state('front thrust washer: left out')).toBe('driving');
+  });
+
   test('a set left out has members that mesh nothing', () => {
     expect(state('rear: left out')).toBe('neutral');
   });
