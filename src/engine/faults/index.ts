@@ -3,6 +3,6 @@ export { applyFault } from './apply.ts';
 export { everyFault, faultText } from './every.ts';
 export type * from './fault.ts';
 export { faultNamed, type NamedFault } from './name.ts';
-export { faultMatrix, isSame, type MatrixOptions } from './matrix.ts';
+export { faultMatrix, type MatrixOptions } from './matrix.ts';
 export { Bench, type BenchSign, type RoadSign, roadSign, type Sign } from './sign.ts';
 export { type Fast, fastest } from './spin.ts';

@@ -43,8 +43,8 @@ export function faultMatrix(train: Train, options: MatrixOptions = {}): FaultMat
   return { gears: test.gears, rows, classes: classesOf(rows) };
 }
 
-/** Whether a cell is that of the healthy train. */
-export function isSame({ drive, coast }: FaultCell): boolean {
+// Whether a cell is that of the healthy train.
+function isSame({ drive, coast }: FaultCell): boolean {
   return drive.is === 'same' && coast.is === 'same';
 }
 
