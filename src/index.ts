@@ -19,6 +19,7 @@ export type {
   Join,
   MemberName,
   OneWayClutch,
+  Part,
   Range,
   Train,
   Way,
@@ -84,6 +85,20 @@ export type {
   Spins,
 } from './engine/faults/index.ts';
 
+// The build of a train whose file tells its parts: the teardown replayed backwards.
+export { plan } from './engine/plan/index.ts';
+export type {
+  Felt,
+  Grip,
+  Inspection,
+  Mistake,
+  Plan,
+  PlannedCheck,
+  Slip,
+  Watched,
+} from './engine/plan/index.ts';
+export type { Step as PlanStep } from './engine/plan/index.ts';
+
 // Exact numbers.
 export { fromText, toNumber, toText } from './engine/linear/index.ts';
 export type { Int, Rational } from './engine/linear/index.ts';
@@ -93,8 +108,11 @@ export {
   AT_THE_INPUT,
   benchText,
   faultName,
+  feltText,
   LANGUAGES,
+  mistakeText,
   oneWayWords,
+  partTexts,
   problemText,
   roadText,
   sentences,

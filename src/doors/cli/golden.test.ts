@@ -11,6 +11,7 @@ const FOLDER = path.join(import.meta.dirname, 'golden');
 const KESTREL = 'trains/kestrel-three-speed.train.yaml';
 const HERON = 'trains/heron-eight-speed.train.yaml';
 const WREN = 'trains/wren-plain-set.train.yaml';
+const AVOCET = 'trains/avocet-four-speed.train.yaml';
 const TERN = 'trains/tern-power-split.train.yaml';
 
 const TYPED: Readonly<Record<string, readonly string[]>> = {
@@ -57,6 +58,9 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   'faults for the reader': [
     `faults ${KESTREL} --only "low sprag: backwards" --hold inner --seen-from output`,
   ],
+  plan: [`plan ${KESTREL}`],
+  'plan in Spanish': [`plan ${HERON} --lang es`],
+  'plan seen from the output': [`plan ${AVOCET} --seen-from output`],
 };
 
 function shown(typed: string, { out, err, exit }: Answer): string {

@@ -19,6 +19,10 @@ const REFUSED: readonly [typed: string, line: string][] = [
     'too much: give --on, or --range and --gear, but not both',
   ],
   [`flow ${K} low brake`, 'too much: low brake; put names with blanks in them between quotes'],
+  [
+    'plan trains/wren-plain-set.train.yaml',
+    'no teardown in trains/wren-plain-set.train.yaml: list its parts under teardown, in the order in which they come off',
+  ],
   [`flow ${K} --range Q`, 'unknown range: Q; the ranges are D, L, R, N'],
   [`flow ${K} --range D --gear 7`, 'unknown gear: 7; the gears are 1, 2, 3'],
   [`flow ${K} --gear 1`, 'gear 1 stands in several ranges: add --range with one of D, L'],

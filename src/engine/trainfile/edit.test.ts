@@ -229,6 +229,66 @@ describe('renaming', () => {
   });
 });
 
+describe('renaming what parts carry', () => {
+  const text = `holdturn: 1
+input: crank
+output: set.carrier
+sets: { set: { sun: 30, ring: 66 } }
+devices:
+  sprag: { one-way: [set.ring, race], lets: clockwise }
+teardown:
+  shaft: { carries: [crank, set.sun], covers: [cage] }
+  cage: { carries: [sprag, sprag.outer, race] }   # the rollers
+  rest: { carries: [set.ring, set.carrier, sprag.inner], under: [cage] }
+`;
+
+  it.each<[Renaming, string[]]>([
+    [
+      { what: 'device', from: 'sprag', to: 'low sprag' },
+      [
+        '-   sprag: { one-way: [set.ring, race], lets: clockwise }',
+        '- teardown:',
+        '-   shaft: { carries: [crank, set.sun], covers: [cage] }',
+        '-   cage: { carries: [sprag, sprag.outer, race] }   # the rollers',
+        '-   rest: { carries: [set.ring, set.carrier, sprag.inner], under: [cage] }',
+        '+   low sprag: { one-way: [set.ring, race], lets: clockwise }',
+        '+ teardown:',
+        '+   shaft: { carries: [crank, set.sun], covers: [cage] }',
+        '+   cage: { carries: [low sprag, low sprag.outer, race] }   # the rollers',
+        '+   rest: { carries: [set.ring, set.carrier, low sprag.inner], under: [cage] }',
+      ],
+    ],
+    [
+      { what: 'part', from: 'cage', to: 'rollers' },
+      [
+        '-   shaft: { carries: [crank, set.sun], covers: [cage] }',
+        '-   cage: { carries: [sprag, sprag.outer, race] }   # the rollers',
+        '-   rest: { carries: [set.ring, set.carrier, sprag.inner], under: [cage] }',
+        '+   shaft: { carries: [crank, set.sun], covers: [rollers] }',
+        '+   rollers: { carries: [sprag, sprag.outer, race] }   # the rollers',
+        '+   rest: { carries: [set.ring, set.carrier, sprag.inner], under: [rollers] }',
+      ],
+    ],
+    [{ what: 'device', from: 'sprag', to: 'cage' }, ['refused: name taken']],
+    [{ what: 'part', from: 'cage', to: 'sprag' }, ['refused: name taken']],
+    [
+      { what: 'part', from: 'cage', to: 'race' },
+      [
+        '-   shaft: { carries: [crank, set.sun], covers: [cage] }',
+        '-   cage: { carries: [sprag, sprag.outer, race] }   # the rollers',
+        '-   rest: { carries: [set.ring, set.carrier, sprag.inner], under: [cage] }',
+        '+   shaft: { carries: [crank, set.sun], covers: [race] }',
+        '+   race: { carries: [sprag, sprag.outer, race] }   # the rollers',
+        '+   rest: { carries: [set.ring, set.carrier, sprag.inner], under: [race] }',
+      ],
+    ],
+  ])('%j', (renaming, lines) => {
+    const edited = rename(text, renaming);
+    expect(change(text, edited)).toEqual(lines);
+    if ('text' in edited) expect(readTrain(edited.text).problems).toEqual([]);
+  });
+});
+
 describe('an edit of a train of ours', () => {
   const folder = new URL('../../../trains/', import.meta.url);
   const texts = readdirSync(folder)
