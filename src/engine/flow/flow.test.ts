@@ -142,7 +142,11 @@ sets:
     wheels: { fixed: 75, near: 18, far: 17, last: 71 }
     carried: [near, far]
     meshes: [[fixed, near], [far, last]]
-joined: { case: [creeper.fixed], planet: [creeper.near, creeper.far], shaft: [creeper.last], drum: [creeper.carrier] }
+joined:
+  case: [creeper.fixed]
+  planet: [creeper.near, creeper.far]
+  shaft: [creeper.last]
+  drum: [creeper.carrier]
 `;
     const { drive, coast } = flow(trainOf(text), []);
     expect(drive.efficiency).toMatchObject({ state: 'self-locking' });
