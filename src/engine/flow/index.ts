@@ -1,11 +1,11 @@
 export * from './answer.ts';
 export { flowAt } from './at.ts';
-export { barredBy, type Carried } from './carried.ts';
+export { barredBy } from './carried.ts';
 export { type Efficiency, type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
-export { type Element, elementsOf } from './element.ts';
+export { elementsOf } from './element.ts';
 export type * from './fact.ts';
 export { flow, onTheOverRun, underPower } from './flow.ts';
-export { observe, type Observed } from './observed.ts';
+export { observe } from './observed.ts';
 export { freeFacts, labelOf, pathFacts } from './reasons.ts';
 export { ratioOf, stateOf } from './working.ts';
 export { isSpan, type Quantity, type Span } from '../reckon/index.ts';

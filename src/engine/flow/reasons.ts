@@ -196,6 +196,6 @@ export function labelOf({ motion }: Verdict, member: MemberName): MemberName {
   return bodies[bodyOf(member) as number]?.label ?? member;
 }
 
-export function wayOf(signed: Rational): Way {
+function wayOf(signed: Rational): Way {
   return signOf(signed) < 0 ? 'anticlockwise' : 'clockwise';
 }

@@ -1,5 +1,5 @@
 export { Base } from './base.ts';
-export { type FloatExtremes, floatExtremes } from './float.ts';
+export { floatExtremes } from './float.ts';
 export { Unsure } from './floatrows.ts';
 export { FloatTable } from './floattable.ts';
 export { add, type Int, multiply, negate } from './integer.ts';

@@ -24,18 +24,16 @@ function spoilt({ nums, den }: Vector, k: number): Vector {
 }
 
 describe('what is proved passes', () => {
-  for (const [state, asked] of Object.entries({
-    optimal: programme,
-    infeasible: impossible,
-    unbounded: endless,
-  })) {
-    test(state, () => {
-      const solution = solve(asked, none);
-      expect(solution.state).toBe(state);
-      expect(doubtOf(asked, solution)).toBeUndefined();
-      expect(() => prove(asked, solution)).not.toThrow();
-    });
-  }
+  test.each([
+    ['optimal', programme],
+    ['infeasible', impossible],
+    ['unbounded', endless],
+  ])('%s', (state, asked) => {
+    const solution = solve(asked, none);
+    expect(solution.state).toBe(state);
+    expect(doubtOf(asked, solution)).toBeUndefined();
+    expect(() => prove(asked, solution)).not.toThrow();
+  });
 });
 
 describe('what is not proved is named', () => {

@@ -1,5 +1,5 @@
 export { canPush } from './balance.ts';
-export { type Reactions, reactionsOf } from './loads.ts';
+export { reactionsOf } from './loads.ts';
 export { type Port, portsOf, portTorque } from './port.ts';
 export * from './quantity.ts';
 export { speedsOf, value } from './speeds.ts';

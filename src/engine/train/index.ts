@@ -1,10 +1,10 @@
-export { type Assembly, assemble, type Body } from './body.ts';
+export { type Assembly, assemble } from './body.ts';
 export type * from './gearset.ts';
-export type { GeometryFinding, SpacingRule } from './fit.ts';
+export type { GeometryFinding } from './fit.ts';
 export { geometryOf } from './geometry.ts';
-export { planetTeeth, setGearing } from './gearing.ts';
-export type { Gearing, Mesh, Planet } from './mesh.ts';
-export { companyOf, ownerOf } from './sharing.ts';
+export { setGearing } from './gearing.ts';
+export type { Mesh } from './mesh.ts';
+export { companyOf } from './sharing.ts';
 export {
   carriersOf,
   coversOf,
