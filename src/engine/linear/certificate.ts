@@ -30,17 +30,19 @@ export class Certificate {
   }
 
   private residualCells(row: number): Int[] {
-    const cells: Int[] = this.table.own.map(() => 0);
-    this.table.columnLabel.forEach((label, j) => {
+    const cells = zeros(this.table.own.length);
+    const { columnLabel } = this.table;
+    for (let j = 0; j < columnLabel.length; j++) {
+      const label = columnLabel[j] as number;
       if (label >= 0) cells[label] = this.table.cell(row, j);
-    });
+    }
     return cells;
   }
 
   // What the own rows' multipliers leave of the form (or of nothing) is the base rows' to make.
   private withBase(cells: readonly Int[], scale: Int, form?: Form): Vector {
     const { nums: own, den } = lowest(cells, scale);
-    const rest: Int[] = Array.from({ length: this.table.base.columns }, () => 0);
+    const rest = zeros(this.table.base.columns);
     const spend = ({ at, coef }: Form, times: Int) => {
       for (let k = 0; k < at.length; k++) {
         const column = at[k] as number;
@@ -49,10 +51,12 @@ export class Certificate {
       }
     };
     if (form) spend(form, den);
-    own.forEach((y, r) => y !== 0 && spend(this.table.own[r] as Row, negate(y)));
+    for (let r = 0; r < own.length; r++) {
+      const y = own[r] as Int;
+      if (y !== 0) spend(this.table.own[r] as Row, negate(y));
+    }
     const { nums, den: whole } = this.table.base.multipliers(rest, den);
-    const factor = quotient(whole, den);
-    return lowest([...nums, ...own.map((y) => multiply(y, factor))], whole);
+    return lowest(joined(nums, own, quotient(whole, den)), whole);
   }
 
   /** The values of all columns where every coordinate is zero. */
@@ -100,9 +104,22 @@ export class Certificate {
     if (den !== 1) held.forEach((n, v) => (held[v] = multiply(n, quotient(den, parts[v] as Int))));
     const kept = base.free.length;
     const { nums, den: whole } = base.expand(held.slice(0, kept), den);
-    const factor = quotient(whole, den);
-    return lowest([...nums, ...held.slice(kept).map((n) => multiply(n, factor))], whole);
+    return lowest(joined(nums, held.slice(kept), quotient(whole, den)), whole);
   }
+}
+
+// Plain loops: certificates are made for every answer, and this is where their time goes.
+function zeros(count: number): Int[] {
+  const nums: Int[] = [];
+  for (let k = 0; k < count; k++) nums.push(0);
+  return nums;
+}
+
+// The first numbers, then the others times a factor.
+function joined(first: readonly Int[], others: readonly Int[], factor: Int): Int[] {
+  const nums = first.slice();
+  for (let k = 0; k < others.length; k++) nums.push(multiply(others[k] as Int, factor));
+  return nums;
 }
 
 // The same vector over the smallest denominator: the checker multiplies faster, and the numbers
