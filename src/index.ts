@@ -99,6 +99,35 @@ export type {
 } from './engine/plan/index.ts';
 export type { Step as PlanStep } from './engine/plan/index.ts';
 
+// Which fault a symptom means: what was seen, ranked, and the next best test.
+export { readPractice } from './engine/practice/index.ts';
+export type { Practice, PracticeReading } from './engine/practice/index.ts';
+export {
+  accountsOf,
+  doubtsOf,
+  inquire,
+  nextTest,
+  pairsOf,
+  rank,
+  readSeen,
+  seenText,
+} from './engine/suspects/index.ts';
+export type {
+  Account,
+  Advice,
+  Bracket,
+  Cause,
+  Doubt,
+  Evidence,
+  Inquiry,
+  Observation,
+  Proposal,
+  Ranking,
+  SeenReading,
+  Suspect,
+  Test,
+} from './engine/suspects/index.ts';
+
 // Exact numbers.
 export { fromText, toNumber, toText } from './engine/linear/index.ts';
 export type { Int, Rational } from './engine/linear/index.ts';

@@ -53,6 +53,22 @@ devices:
 ranges:
   D: { "1": [rnig band] }
 `,
+  seen: `D 1: drives
+D 2: 2.455                    # as in first
+L 2 over-run: brakes
+R: drives, not sure
+fluid: burnt
+`,
+  doubtful: `D 1: slips
+D 2: drives
+D 3: ties up
+L 1: slips, not sure
+R: slips
+`,
+  unseen: `D 1: drives
+D 22: slips
+D 3: purrs
+`,
   wide: `holdturn: 1
 name: 名前の長い遊星歯車装置、そして端末の幅より長くても切り捨てられない列車の名前の例である
 input: Antriebswelle mit einem langen Namen

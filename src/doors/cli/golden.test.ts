@@ -32,6 +32,11 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   'flow long and wide names': ['flow wide --on "多片式离合器一号"'],
   chart: [`chart ${KESTREL}`],
   'chart in full': [`chart ${KESTREL} --all`],
+  suspects: [
+    `suspects ${KESTREL} seen`,
+    `suspects ${KESTREL} doubtful`,
+    `suspects ${KESTREL} seen --lang es`,
+  ],
   hand: [
     `hand ${KESTREL} --turn rear.carrier`,
     `hand ${KESTREL} --turn "turbine shaft" --hold "main shaft" --on "forward clutch" --way cw`,

@@ -1,6 +1,9 @@
 import {
+  accountsOf,
+  type Inquiry,
+  nextTest,
   type Observation,
-  type Outcome,
+  rank,
   seenText,
   type Sight,
   sightMeant,
@@ -8,7 +11,14 @@ import {
   type Test,
   testText,
 } from '../../engine/suspects/index.ts';
-import { causeText, outcomeText, testName, visible, voiceOf } from '../../telling/narrative/index.ts';
+import {
+  causeText,
+  outcomeText,
+  testName,
+  visible,
+  type Voice,
+  voiceOf,
+} from '../../telling/narrative/index.ts';
 import {
   adviceLines,
   paragraph,
@@ -17,38 +27,54 @@ import {
   type Suspicion,
 } from '../../telling/report/index.ts';
 import { done, type Reply, type Session } from './session.ts';
+import { suspicionOf } from './suspicion.ts';
 
 /**
  * Asks a question at a time, the one that is worth most, until the first suspect is likely
  * enough, no test parts them, or nobody answers; ends with the whole answer and the file.
  */
 export async function interview(
-  reckon: (observations: readonly Observation[], tests?: readonly Test[]) => Suspicion,
+  inquiry: Inquiry,
+  practice: string,
   lines: AsyncIterable<string>,
-  session: Session,
+  { world, page, options }: Session,
 ): Promise<Reply> {
-  const { world, page, options } = session;
   const voice = voiceOf(page.language);
   const observations: Observation[] = [];
   const skipped = new Set<string>();
-  const answers = lines[Symbol.asyncIterator]();
-  const tell = (told: readonly string[]) => world.out(`${told.join('\n')}\n`);
-  let suspicion = reckon(observations);
+  const tell = (told: readonly string[], end = '\n') => world.out(`${told.join('\n')}${end}`);
+  // What is piped in is not echoed, and ends no line.
+  const prompt = world.terminal ? '> ' : '>\n';
+  const offered = () => inquiry.tests.filter((test) => !skipped.has(testText(test)));
+  const asked = (): Test | undefined => {
+    const accounts = accountsOf(inquiry, observations);
+    const ranking = rank(inquiry, accounts);
+    const advice = nextTest(inquiry, accounts, ranking.chances, offered());
+    if (ranking.enough || !advice.best) return undefined;
+    tell([...question({ inquiry, observations, ranking, advice }, page), prompt], '');
+    return advice.best.test;
+  };
   const example = voice.say('outcome', { word: 'slips', has: 'no', ratio: '' });
   tell(paragraph(voice.say('ask.how', { example }), page));
-  while (!suspicion.ranking.enough && suspicion.advice.best) {
-    const { test } = suspicion.advice.best;
-    tell(question(suspicion, session));
-    const answer = await heard(test, suspicion, answers, observations, session);
-    if (answer === 'quit') break;
-    if (answer === 'skip') skipped.add(testText(test));
-    else observations.push(answer);
-    const { tests } = suspicion.inquiry;
-    suspicion = reckon(
-      observations,
-      tests.filter((other) => !skipped.has(testText(other))),
-    );
+  let test = asked();
+  if (test) {
+    for await (const line of lines) {
+      const answer = answerIn(line, test, inquiry, voice);
+      if (answer === 'quit') break;
+      if (answer === 'print') tell([seenText(observations) + prompt], '');
+      else if (answer === undefined) {
+        const shown = others(test, inquiry, voice).join(', ');
+        const values = { given: visible(line.trim()), others: shown };
+        tell([...paragraph(voice.say('ask.known', values), page), prompt], '');
+      } else {
+        if (answer === 'skip') skipped.add(testText(test));
+        else observations.push(answer);
+        test = asked();
+        if (!test) break;
+      }
+    }
   }
+  const suspicion = suspicionOf(inquiry, observations, practice, offered());
   const file = seenText(observations).trimEnd();
   return done(
     [
@@ -60,20 +86,29 @@ export async function interview(
 }
 
 // Who leads so far, what must wait, the test with its cautions, and the question.
-function question({ advice, ranking, observations, inquiry }: Suspicion, { page }: Session): string[] {
+function question(
+  {
+    advice,
+    ranking,
+    observations,
+    inquiry,
+  }: Pick<Suspicion, 'advice' | 'ranking' | 'observations' | 'inquiry'>,
+  page: Session['page'],
+): string[] {
   const voice = voiceOf(page.language);
   const { best } = advice;
   if (!best) return [];
   const leading = ranking.brackets.slice(0, 3).flatMap(({ suspects: [first], chance }) => {
     if (!first) return [];
     const suspect = causeText(first.cause, voice);
-    return [voice.say('ask.leading one', { suspect, chance: percent(chance) })];
+    return [voice.say('ask.leading one', { suspect, chance: percent(chance, voice) })];
   });
   const { outcomes, whole } = inquiry.predict(best.test);
+  const [should] = outcomes.slice(whole);
   const asked = voice.say('ask.test', {
     test: testName(best.test, voice),
     minutes: best.minutes,
-    whole: outcomeText(outcomes[whole] as Outcome, voice),
+    whole: should ? outcomeText(should, voice) : '',
     others: others(best.test, inquiry, voice).join(', '),
   });
   return [
@@ -86,53 +121,34 @@ function question({ advice, ranking, observations, inquiry }: Suspicion, { page 
   ];
 }
 
-async function heard(
+// What was typed; undefined for what is no answer.
+function answerIn(
+  line: string,
   test: Test,
-  { inquiry }: Suspicion,
-  answers: AsyncIterator<string>,
-  observations: readonly Observation[],
-  { world, page }: Session,
-): Promise<Observation | 'skip' | 'quit'> {
-  const voice = voiceOf(page.language);
-  for (;;) {
-    world.out('> ');
-    const { done: ended, value } = await answers.next();
-    if (ended) {
-      world.out('\n');
-      return 'quit';
-    }
-    const typed = String(value).trim();
-    const sure = /\?$/.test(typed) ? 'not sure' : 'sure';
-    const said = typed.replace(/\s*\?$/, '').toLowerCase();
-    if (said === 'q' || said === 'quit') return 'quit';
-    if (said === 's' || said === 'skip') return 'skip';
-    if (said === 'p' || said === 'print') {
-      world.out(seenText(observations));
-      continue;
-    }
-    const sight = sightSaid(said);
-    if (sight) return { test, sight, sure };
-    const values = { given: visible(typed), others: others(test, inquiry, voice).join(', ') };
-    world.out(`${paragraph(voice.say('ask.known', values), page).join('\n')}\n`);
-  }
+  inquiry: Inquiry,
+  voice: Voice,
+): Observation | 'skip' | 'print' | 'quit' | undefined {
+  const typed = line.trim();
+  const sure = typed.endsWith('?') ? 'not sure' : 'sure';
+  const said = typed.replace(/\s*\?$/, '').toLowerCase();
+  if (['q', 'quit'].includes(said)) return 'quit';
+  if (['s', 'skip'].includes(said)) return 'skip';
+  if (['p', 'print'].includes(said)) return 'print';
+  const sight = sightIn(said, test, inquiry, voice);
+  return sight && { test, sight, sure };
+}
 
-  function sightSaid(said: string): Sight | undefined {
-    if (['y', 'yes', 'sí', 'si'].includes(said)) return { saw: 'as it should' };
-    if (['n', 'no'].includes(said)) return { saw: 'not as it should' };
-    // The words of the page, and those of the file.
-    const shown = inquiry
-      .predict(test)
-      .outcomes.find((outcome) => outcomeText(outcome, voice).toLowerCase() === said);
-    return shown ? sightOf(shown) : sightMeant(said, test);
-  }
+function sightIn(said: string, test: Test, inquiry: Inquiry, voice: Voice): Sight | undefined {
+  if (['y', 'yes', 'sí', 'si'].includes(said)) return { saw: 'as it should' };
+  if (['n', 'no'].includes(said)) return { saw: 'not as it should' };
+  // The words of the page, and those of the file.
+  const { outcomes } = inquiry.predict(test);
+  const shown = outcomes.find((outcome) => outcomeText(outcome, voice).toLowerCase() === said);
+  return shown ? sightOf(shown) : sightMeant(said, test);
 }
 
 // What the test may show beside what it should.
-function others(
-  test: Test,
-  inquiry: Suspicion['inquiry'],
-  voice: ReturnType<typeof voiceOf>,
-): string[] {
+function others(test: Test, inquiry: Inquiry, voice: Voice): string[] {
   const { outcomes, whole } = inquiry.predict(test);
   return outcomes.flatMap((outcome, o) => (o === whole ? [] : [outcomeText(outcome, voice)]));
 }

@@ -1,6 +1,6 @@
 import { Findings, find, Lines, parseTree, type Problem, Walker } from '../trainfile/index.ts';
 import { PRACTICE } from './definition.ts';
-import { type CauseWord, type Practice, type TestWord } from './practice.ts';
+import type { CauseWord, Practice, TestWord } from './practice.ts';
 
 /** What a practice file says: a practice if it has no error, and every error with its place. */
 export interface PracticeReading {

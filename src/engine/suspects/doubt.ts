@@ -6,14 +6,6 @@ import type { Account, Observation } from './observation.ts';
 import { meantBy } from './outcome.ts';
 import { type Prediction, Predictor } from './prediction.ts';
 
-/** What was seen cannot all be so, whichever one thing is wrong. */
-export interface Contradiction {
-  /** The fewest observations that must be mistaken, in every way in which so few can be. */
-  readonly doubts: readonly Doubt[];
-  /** Pairs of faults of the train that would explain all of it, the likeliest first. */
-  readonly pairs: readonly Cause[];
-}
-
 /** Without these observations the causes explain all the others. */
 export interface Doubt {
   readonly observations: readonly Observation[];
@@ -21,21 +13,22 @@ export interface Doubt {
 }
 
 /**
- * Undefined where one cause explains everything that was seen. Mechanics alone can contradict:
- * what a table of the practice makes unlikely may still be. `chances` order the answer.
+ * The fewest observations that must be mistaken, in every way in which so few can be; none
+ * where one cause explains everything that was seen. Mechanics alone can contradict: what a
+ * table of the practice makes unlikely may still be. `chances` order the answer.
  */
-export function contradiction(
+export function doubtsOf(
   inquiry: Inquiry,
   accounts: readonly Account[],
   chances: readonly number[],
-): Contradiction | undefined {
+): Doubt[] {
   const against = inquiry.causes.map((cause, c) => ({
     cause,
     chance: chances[c] as number,
     observations: accounts.flatMap((account) => mistaken(account, account.prediction, c)),
   }));
   const fewest = Math.min(...against.map(({ observations }) => observations.length));
-  if (fewest === 0) return undefined;
+  if (fewest === 0) return [];
   const doubts = new Map<string, { observations: Observation[]; causes: Cause[] }>();
   const all = accounts.flatMap(({ said }) => said.map(({ observation }) => observation));
   for (const { cause, observations } of against
@@ -46,7 +39,7 @@ export function contradiction(
     if (doubt) doubt.causes.push(cause);
     else doubts.set(key, { observations, causes: [cause] });
   }
-  return { doubts: [...doubts.values()], pairs: pairsThatExplain(inquiry, accounts) };
+  return [...doubts.values()];
 }
 
 // The fewest of an account's observations that are mistaken if cause `c` of the prediction is
@@ -72,8 +65,13 @@ function weight(observations: readonly Observation[]): number {
   return observations.length + sure / (observations.length + 1);
 }
 
-function pairsThatExplain(inquiry: Inquiry, accounts: readonly Account[]): Cause[] {
+/**
+ * Pairs of faults of the train that would explain everything that was seen, the likeliest
+ * first. Nothing is looked for where there are too many pairs to try.
+ */
+export function pairsOf(inquiry: Inquiry, accounts: readonly Account[]): Cause[] {
   const single = inquiry.causes.filter(({ faults }) => faults.length > 0);
+  if (single.length > MOST_PAIRED) return [];
   const whole = motionOf(inquiry.train);
   const pairs: Cause[] = [];
   single.forEach((a, k) => {
@@ -89,3 +87,6 @@ function pairsThatExplain(inquiry: Inquiry, accounts: readonly Account[]): Cause
   });
   return pairs.toSorted((a, b) => b.prior - a.prior);
 }
+
+// A hundred faults are five thousand pairs, and a few seconds.
+const MOST_PAIRED = 100;

@@ -1,11 +1,10 @@
 export { type Cause } from './cause.ts';
-export { type Contradiction, contradiction, type Doubt } from './doubt.ts';
+export { type Doubt, doubtsOf, pairsOf } from './doubt.ts';
 export { inquire, type Inquiry } from './inquiry.ts';
-export { type Advice, expectedBits, type HeldBack, nextTest, type Part, type Proposal } from './next.ts';
+export { type Advice, expectedBits, type HeldBack, nextTest, type Proposal } from './next.ts';
 export { type Account, accountsOf, type Observation } from './observation.ts';
 export { type Outcome, type Sight, sightOf } from './outcome.ts';
 export { posterior } from './posterior.ts';
-export { type Prediction } from './prediction.ts';
-export { type Bracket, bracketsOf, type Evidence, rank, type Ranking, type Suspect } from './ranking.ts';
-export { readSeen, type SeenReading, seenText, sightMeant, wordsOf } from './seenfile.ts';
+export { type Bracket, type Evidence, rank, type Ranking, type Suspect } from './ranking.ts';
+export { readSeen, type SeenReading, seenText, sightMeant } from './seenfile.ts';
 export { type Test, testText } from './test.ts';

@@ -2,7 +2,7 @@ import type { Practised, Stage, TestWord } from '../practice/index.ts';
 import { STAGES } from '../practice/index.ts';
 import type { Cause } from './cause.ts';
 import type { Inquiry } from './inquiry.ts';
-import { type Account, wrongness } from './observation.ts';
+import { type Account, openStage, wrongness } from './observation.ts';
 import type { Outcome } from './outcome.ts';
 import { type Test, testText } from './test.ts';
 
@@ -43,7 +43,7 @@ export interface HeldBack {
 }
 
 /** A test from which less is expected is not worth its while. */
-export const LEAST_BITS = 0.01;
+const LEAST_BITS = 0.01;
 
 /**
  * The test that tells most for what it costs: the expected information about the cause, which
@@ -134,15 +134,9 @@ function entropy(chances: readonly number[]): number {
 }
 
 /** From how far the unit is open now, as what was seen tells, to the stage. */
-function openingMinutes(
-  { practice }: Inquiry,
-  accounts: readonly Account[],
-  stage: Stage,
-): number {
+function openingMinutes({ practice }: Inquiry, accounts: readonly Account[], stage: Stage): number {
   const to = STAGES.indexOf(stage);
-  const now = accounts.reduce((deepest, { test }) => {
-    return Math.max(deepest, STAGES.indexOf(practice.tests[test.test].at));
-  }, 0);
+  const now = STAGES.indexOf(openStage(practice, accounts));
   return STAGES.slice(Math.min(now, to) + 1, Math.max(now, to) + 1).reduce((minutes, between) => {
     return minutes + practice['minutes to open'][between as Exclude<Stage, 'in the car'>];
   }, 0);

@@ -1,4 +1,4 @@
-import type { Sureness } from '../practice/index.ts';
+import { type Practice, type Stage, STAGES, type Sureness } from '../practice/index.ts';
 import type { Inquiry } from './inquiry.ts';
 import { meantBy, type Sight } from './outcome.ts';
 import type { Prediction } from './prediction.ts';
@@ -65,6 +65,12 @@ function accountOf(inquiry: Inquiry, observations: readonly Observation[]): Acco
   );
   const most = Math.max(...logs);
   return { test, prediction, said, likelihoods: logs.map((log) => Math.exp(log - most)) };
+}
+
+/** How far the unit must be open for what was seen. */
+export function openStage({ tests }: Practice, accounts: readonly Account[]): Stage {
+  const stages = new Set(accounts.map(({ test }) => tests[test.test].at));
+  return STAGES.findLast((stage) => stages.has(stage)) ?? 'in the car';
 }
 
 /** How often such an answer is mistaken, from 0 to 1/2. */

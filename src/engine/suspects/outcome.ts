@@ -15,7 +15,7 @@ export type Sight =
   | { readonly saw: 'ratio'; readonly ratio: number };
 
 /** A ratio that was read off a road is as good as this. */
-export const RATIO_ALLOWANCE = 0.03;
+const RATIO_ALLOWANCE = 0.03;
 
 /**
  * Which of a test's outcomes a sight means; `whole` is the one of a train that is in order.

@@ -1,13 +1,13 @@
-import { ratioOf, type State, stateOf, underPower } from '../flow/index.ts';
+import { onTheOverRun, ratioOf, type State, stateOf, underPower } from '../flow/index.ts';
 import { turns } from '../hand/index.ts';
-import { ONE, opposite, type Rational, signOf, toText } from '../linear/index.ts';
+import { type Rational, signOf, toText } from '../linear/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { OUTCOMES, type OutcomeWord, type Practice, type Row } from '../practice/index.ts';
 import { judge } from '../reckon/index.ts';
 import { applyFault } from '../faults/index.ts';
 import type { Cause } from './cause.ts';
 import type { Outcome } from './outcome.ts';
-import type { Test } from './test.ts';
+import type { Goes, Test } from './test.ts';
 
 /** What a test would show if each cause were the one. */
 export interface Prediction {
@@ -38,9 +38,11 @@ export class Predictor {
     });
   }
 
-  /** Whether a train in order drives with these devices on. */
-  drives(on: readonly string[]): boolean {
-    return drivenBy(this.whole, on).state === 'driving';
+  /** Where a train in order goes with these devices on. */
+  goes(on: readonly string[]): Goes {
+    const { ratio } = drivenBy(this.whole, on);
+    if (!ratio) return 'nowhere';
+    return signOf(ratio) > 0 ? 'ahead' : 'back';
   }
 
   predict(test: Test): Prediction {
@@ -117,14 +119,10 @@ export class Predictor {
 
   private overRun(on: readonly string[]): Prediction {
     const whole = drivenBy(this.whole, on);
-    // A car that goes backwards over-runs backwards.
-    const back = whole.ratio !== undefined && signOf(whole.ratio) < 0;
     const shown = (motion: Motion, driven: Driven): OutcomeWord => {
       // What does not move cannot coast.
       if (driven.state === 'tied up') return 'ties up';
-      const { input, output } = motion.train;
-      const given = [{ member: output, speed: back ? opposite(ONE) : ONE }];
-      const coast = stateOf(judge(motion, { on: new Set(on), given, reluctant: input }));
+      const coast = stateOf(judge(motion, onTheOverRun(motion.train, on)));
       return coast === 'driving' ? 'brakes' : coast === 'neutral' ? 'runs free' : 'ties up';
     };
     const gear = this.gear(on);

@@ -46,7 +46,7 @@ export function sightMeant(said: string, test: Test): Sight | undefined {
 }
 
 /** The words for what a test can show. */
-export function wordsOf(test: Test): readonly OutcomeWord[] {
+function wordsOf(test: Test): readonly OutcomeWord[] {
   return OUTCOMES[test.test];
 }
 
@@ -56,8 +56,8 @@ export function seenText(observations: readonly Observation[]): string {
     .map(({ test, sight, sure }) => {
       const key = testText(test);
       const saw = sight.saw === 'ratio' ? `${Number(sight.ratio.toPrecision(5))}` : sight.saw;
-      const plain = /^\p{L}[\p{L}\p{N} .-]*$/u.test(key);
-      return `- ${plain ? key : JSON.stringify(key)}: ${saw}${sure === 'sure' ? '' : ', not sure'}\n`;
+      const bare = /^\p{L}[\p{L}\p{N} .-]*$/u.test(key);
+      return `- ${bare ? key : JSON.stringify(key)}: ${saw}${sure === 'sure' ? '' : ', not sure'}\n`;
     })
     .join('');
 }
@@ -141,7 +141,7 @@ class Reader {
     const sure = `${sureness}`.trim().toLowerCase();
     const known = sure === 'sure' || sure === 'not sure';
     if (said === null || said === undefined || !known || more.length > 0) {
-      this.expected(value.at.from < value.at.to ? value : { ...value, at: keyAt }, 'outcome');
+      this.expected(value, 'outcome', keyAt);
       return;
     }
     const sight = sightMeant(`${said}`, test);
@@ -150,8 +150,9 @@ class Reader {
       return;
     }
     const outcome = `${said}`.slice(0, LONGEST);
-    const can = [...wordsOf(test), ...(test.test === 'under power' ? ['2.455'] : [])];
-    const near = nearest(outcome, [...can, ...SAID.keys()]);
+    const can: string[] = [...wordsOf(test), ...(test.test === 'under power' ? ['2.455'] : [])];
+    const others = [...SAID].flatMap(([other, its]) => (can.includes(its) ? [other] : []));
+    const near = nearest(outcome, [...can, ...others]);
     const problem = { problem: 'unknown outcome', outcome, test: key, can } as const;
     this.findings.error(value.at, { ...problem, ...(near !== undefined && { near }) });
   }
@@ -187,10 +188,12 @@ class Reader {
     return this.inquiry.tests.map(testText);
   }
 
-  private expected(node: Node, what: 'tests seen' | 'outcome'): void {
+  // `owner` is pointed at where nothing stands.
+  private expected(node: Node, what: 'tests seen' | 'outcome', owner = node.at): void {
     const found = this.text.slice(node.at.from, node.at.to).replace(/\s+/gu, ' ');
     const cut = found.length > 40 ? `${found.slice(0, 39).replace(/\p{Cs}$/u, '')}…` : found;
-    this.findings.error(node.at, { problem: 'expected', what, found: cut });
+    const at = node.at.from < node.at.to ? node.at : owner;
+    this.findings.error(at, { problem: 'expected', what, found: cut });
   }
 }
 
@@ -203,7 +206,9 @@ function namesOf(test: Test): string[] {
     case 'under power':
       return [text, `${text} under power`, ...twice(test.gear)];
     case 'over-run':
-      return [text, `${text} coast`, ...twice(test.gear).map((gear) => `${gear} over-run`)];
+      return [test.gear, ...twice(test.gear)].flatMap((gear) => {
+        return [`${gear} over-run`, `${gear} coast`];
+      });
     case 'stall':
       return [text, `stall in ${test.range}`, `${test.range} stall`];
     case 'air check':
@@ -224,7 +229,11 @@ function twice(gear: string): string[] {
 
 // Small letters, single blanks, a blank for the dot, our word for a part of a set.
 function plain(name: string): string {
-  const words = name.normalize('NFC').trim().toLowerCase().split(/[\s.]+/);
+  const words = name
+    .normalize('NFC')
+    .trim()
+    .toLowerCase()
+    .split(/[\s.]+/);
   return words.map((word) => ourWord(word)).join(' ');
 }
 

@@ -12,22 +12,26 @@ export type Test =
 
 type On = readonly string[];
 
+/** Where a gear takes the car. */
+export type Goes = 'ahead' | 'back' | 'nowhere';
+
 /**
  * Every test of a train, in the order of its file: its gears under power and on the over-run, a
  * stall of each range, fluid, pressure, the air check of each friction device, and the checks
- * of two hands with nothing applied. Gears for which `drives` is false have only the first.
+ * of two hands with nothing applied, `mostHands` of them at most. Nobody over-runs backwards,
+ * or in neutral.
  */
-export function testsOf(train: Train, drives: (on: On) => boolean): Test[] {
+export function testsOf(train: Train, goes: (on: On) => Goes, mostHands: number): Test[] {
   const gears = train.ranges.flatMap((range) =>
     range.gears.map(({ name, on }) => ({ gear: gearText(range.name, name), on })),
   );
   return [
     ...gears.map((its) => ({ test: 'under power', ...its }) as const),
     ...gears
-      .filter(({ on }) => drives(on))
+      .filter(({ on }) => goes(on) === 'ahead')
       .map((its) => ({ test: 'over-run', ...its }) as const),
     ...train.ranges.flatMap(({ name, gears: [first] }) => {
-      if (!first || !drives(first.on)) return [];
+      if (!first || goes(first.on) === 'nowhere') return [];
       return [{ test: 'stall', range: name, on: first.on } as const];
     }),
     { test: 'fluid' },
@@ -35,7 +39,9 @@ export function testsOf(train: Train, drives: (on: On) => boolean): Test[] {
     ...train.devices
       .filter(isFriction)
       .map(({ name }) => ({ test: 'air check', device: name }) as const),
-    ...handChecks(train).map((check) => ({ test: 'hand check', check }) as const),
+    ...handChecks(train)
+      .slice(0, mostHands)
+      .map((check) => ({ test: 'hand check', check }) as const),
   ];
 }
 

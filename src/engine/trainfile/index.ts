@@ -8,4 +8,4 @@ export { readTrain, type Reading } from './reading.ts';
 export { ourWord } from './synonym.ts';
 export { type Node, parseTree } from './tree.ts';
 export { Walker } from './walker.ts';
-export { scalarText, trainText, type Value } from './write.ts';
+export { trainText, type Value } from './write.ts';

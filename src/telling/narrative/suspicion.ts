@@ -54,7 +54,7 @@ export function observationText({ test, sight }: Observation, voice: Voice): str
 /** As it speaks for a suspect; or with what the suspect would have shown, against it. */
 export function evidenceText(evidence: Evidence, voice: Voice): string {
   const { observation, factor, would } = evidence;
-  if (factor >= 1) return observationText(observation, voice);
+  if (factor >= 1 || !would) return observationText(observation, voice);
   return voice.say('seen.against', {
     test: testName(observation.test, voice),
     outcome: sightText(observation.sight, voice),

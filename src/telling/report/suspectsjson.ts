@@ -1,6 +1,12 @@
-import { type Observation, type Proposal, testText } from '../../engine/suspects/index.ts';
 import { faultText } from '../../engine/faults/index.ts';
-import type { Cause, Outcome, Sight } from '../../engine/suspects/index.ts';
+import {
+  type Cause,
+  type Observation,
+  type Outcome,
+  type Proposal,
+  type Sight,
+  testText,
+} from '../../engine/suspects/index.ts';
 import { type Json, numberJson } from './json.ts';
 import type { Suspicion } from './suspectstext.ts';
 
@@ -9,26 +15,22 @@ import type { Suspicion } from './suspectstext.ts';
  * 1, `bits` the information that a test is expected to give.
  */
 export function suspectsJson(suspicion: Suspicion): Json {
-  const { observations, ranking, advice, contradiction } = suspicion;
+  const { observations, ranking, advice, doubts, pairs } = suspicion;
   return {
     seen: observations.map(observationJson),
     suspects: ranking.brackets.map(({ chance, suspects, evidence }) => ({
       chance,
       bracket: suspects.map(({ cause, chance: its }) => ({ ...causeJson(cause), chance: its })),
       evidence: evidence.map(({ observation, factor, would }) => {
-        return { ...observationJson(observation), factor, would: outcomeJson(would) };
+        const other = would && { would: outcomeJson(would) };
+        return { ...observationJson(observation), factor, ...other };
       }),
     })),
     enough: ranking.enough,
-    ...(contradiction && {
-      contradiction: {
-        doubts: contradiction.doubts.map(({ observations: doubted, causes }) => ({
-          observations: doubted.map(observationJson),
-          causes: causes.map(causeJson),
-        })),
-        pairs: contradiction.pairs.map(causeJson),
-      },
+    doubts: doubts.map(({ observations: doubted, causes }) => {
+      return { observations: doubted.map(observationJson), causes: causes.map(causeJson) };
     }),
+    pairs: pairs.map(causeJson),
     next: advice.best ? proposalJson(advice.best) : null,
     heldBack: advice.heldBack.map(({ test, first, must, shown }) => {
       return { test: testText(test), first, must, shown };

@@ -1,7 +1,8 @@
 import type {
   Advice,
   Bracket,
-  Contradiction,
+  Cause,
+  Doubt,
   HeldBack,
   Inquiry,
   Observation,
@@ -30,14 +31,17 @@ export interface Suspicion {
   readonly observations: readonly Observation[];
   readonly ranking: Ranking;
   readonly advice: Advice;
-  readonly contradiction: Contradiction | undefined;
+  /** None where what was seen agrees. */
+  readonly doubts: readonly Doubt[];
+  /** Two faults that would explain what one does not. */
+  readonly pairs: readonly Cause[];
   /** The name of the practice file. */
   readonly practice: string;
 }
 
 /** What was seen, who is suspected and why, what contradicts, and what to test next. */
 export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): string {
-  const { inquiry, observations, ranking, advice, contradiction, practice } = suspicion;
+  const { inquiry, observations, ranking, advice, practice } = suspicion;
   const voice = voiceOf(page.language);
   const seen = observations.map(({ test, sight, sure }) => [
     testName(test, voice),
@@ -50,9 +54,7 @@ export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): st
     ...(seen.length === 0
       ? paragraph(voice.say('suspects.nothing seen'), page)
       : section(voice.say('suspects.seen'), table(['test', 'seen', 'sure'], seen, page), page)),
-    ...(contradiction
-      ? section(voice.say('contradiction'), contradictionLines(contradiction, page), page)
-      : []),
+    ...section(voice.say('contradiction'), contradictionLines(suspicion, page), page),
     ...section(voice.say('suspects.ranked'), rankingLines(ranking, all, page), page),
     ...section(voice.say('suspects.next'), adviceLines(advice, observations, page), page),
     '',
@@ -94,7 +96,7 @@ function proposalLines(
   const again = observations.some((other) => testText(other.test) === testText(test));
   const rows = parts.map(({ outcome, chance, suspects }) => [
     outcomeText(outcome, voice),
-    `${percent(chance)} %`,
+    `${percent(chance, voice)} %`,
     few(
       suspects.map((cause) => causeText(cause, voice)),
       MOST_LEFT,
@@ -121,7 +123,7 @@ function rankingLines({ brackets, enough }: Ranking, all: boolean, page: Page): 
     ...(others.length === 0
       ? []
       : paragraph(
-          voice.say('suspects.others', { count: others.length, chance: percent(rest) }),
+          voice.say('suspects.others', { count: others.length, chance: percent(rest, voice) }),
           page,
         )),
     ...(enough && shown.length > 0 ? paragraph(voice.say('suspects.enough'), page) : []),
@@ -138,7 +140,7 @@ function bracketLines(
   const named = (suspect: (typeof suspects)[number]) => causeText(suspect.cause, voice);
   const head = voice.say('suspects.bracket', {
     place,
-    chance: percent(chance),
+    chance: percent(chance, voice),
     count: suspects.length,
     suspect: suspects[0] ? named(suspects[0]) : '',
   });
@@ -153,12 +155,15 @@ function bracketLines(
   const inner = { ...page, columns: page.columns - INDENT.length };
   const told = [
     ...listed.flatMap((suspect) => {
-      const values = { chance: percent(suspect.chance).padStart(4), suspect: named(suspect) };
+      const values = {
+        chance: percent(suspect.chance, voice).padStart(4),
+        suspect: named(suspect),
+      };
       return [voice.say('suspects.one', values)];
     }),
     ...(hidden.length === 0
       ? []
-      : [voice.say('suspects.hidden', { count: hidden.length, chance: percent(rest) })]),
+      : [voice.say('suspects.hidden', { count: hidden.length, chance: percent(rest, voice) })]),
     ...(
       [
         ['suspects.for', pro],
@@ -173,7 +178,7 @@ function bracketLines(
   return [...paragraph(head, page, INDENT), ...told.flatMap((line) => indented(line, inner))];
 }
 
-function contradictionLines({ doubts, pairs }: Contradiction, page: Page): string[] {
+function contradictionLines({ doubts, pairs }: Suspicion, page: Page): string[] {
   const voice = voiceOf(page.language);
   const told = doubts.slice(0, MOST_DOUBTS).map(({ observations, causes }) =>
     voice.say('contradiction.doubt', {
@@ -215,10 +220,11 @@ function indented(text: string, page: Page): string[] {
 }
 
 /** Hundredths; one decimal below ten. */
-export function percent(chance: number): string {
+export function percent(chance: number, voice: Voice): string {
   const hundredths = chance * 100;
-  if (hundredths > 0 && hundredths < 0.1) return '<0.1';
-  return hundredths < 10 ? `${Number(hundredths.toFixed(1))}` : hundredths.toFixed(0);
+  const told =
+    hundredths > 0 && hundredths < 0.1 ? '<0.1' : hundredths.toFixed(hundredths < 9.95 ? 1 : 0);
+  return told.replace('.', voice.say('decimal'));
 }
 
 const INDENT = '   ';

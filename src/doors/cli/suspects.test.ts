@@ -1,0 +1,88 @@
+import width from 'fast-string-width';
+import { describe, expect, it } from 'vitest';
+import { ask } from './asked.ts';
+
+const KESTREL = 'trains/kestrel-three-speed.train.yaml';
+
+interface Printed {
+  readonly suspects: readonly { readonly bracket: readonly { readonly faults: string[] }[] }[];
+  readonly next: { readonly test: string } | null;
+}
+
+async function printed(typed: string): Promise<Printed> {
+  const { out, exit } = await ask(`${typed} --json`);
+  expect(exit).toBe(0);
+  return JSON.parse(out) as Printed;
+}
+
+describe('suspects, by a file', () => {
+  it('names the fault as --fault takes it', async () => {
+    const { suspects } = await printed(`suspects ${KESTREL} seen`);
+    const names = suspects[0]?.bracket.flatMap(({ faults }) => faults) ?? [];
+    expect(names).toContain('second brake: will not apply');
+    const { exit } = await ask(`flow ${KESTREL} --fault "${names[0]}"`);
+    expect(exit).toBe(0);
+  });
+
+  it('without a file asks nothing of a program, and says what to test first', async () => {
+    const { suspects, next } = await printed(`suspects ${KESTREL}`);
+    expect(suspects.length).toBe(1);
+    expect(next?.test).toBeDefined();
+  });
+
+  it('takes a practice of the shop’s own', async () => {
+    const { suspects } = await printed(`suspects ${KESTREL} seen --practice practice.yaml`);
+    expect(suspects.length).toBeGreaterThan(1);
+    const { err, exit } = await ask(`suspects ${KESTREL} seen --practice ${KESTREL}`);
+    expect(exit).toBe(2);
+    expect(err).toContain(`holdturn: ${KESTREL}:`);
+  });
+
+  it('points at what it does not know, and offers the nearest', async () => {
+    const { out, err, exit } = await ask(`suspects ${KESTREL} unseen`);
+    expect([out, exit]).toEqual(['', 2]);
+    expect(err).toBe(
+      'holdturn: unseen:2:1: unknown test: D 22; did you mean D 2? (and one more)\n',
+    );
+  });
+
+  it('reads one of the two from standard input', async () => {
+    const { out, exit } = await ask(`suspects ${KESTREL} -`, { stdin: 'D 1: slips\n' });
+    expect(exit).toBe(0);
+    expect(out).toContain('low sprag: slips');
+    expect((await ask('suspects - -')).err).toContain('standard input can be read once');
+  });
+});
+
+describe('suspects, by questions', () => {
+  it('asks one at a time until it knows enough, and ends with a file for next time', async () => {
+    // The questions are answered from a train whose low sprag slips.
+    const { out, exit } = await ask(`suspects ${KESTREL}`, { stdin: 'y\nslips\ny\ny\ny\ny\nq\n' });
+    expect(exit).toBe(0);
+    const asked = out.split('\n').filter((line) => line.includes('as it should? ('));
+    expect(asked.length).toBeGreaterThan(2);
+    const file = out.slice(out.indexOf('as a file for next time:'));
+    expect(file).toContain(': as it should\n');
+    const lines = file.split('\n').filter((line) => line.startsWith('- '));
+    const again = await ask(`suspects ${KESTREL} -`, { stdin: lines.join('\n') });
+    expect(out).toContain(again.out.trim().split('\nNext best test')[0]);
+  });
+
+  it('takes not sure, skips, prints, and says what it does not understand', async () => {
+    const { out } = await ask(`suspects ${KESTREL}`, { stdin: 'n?\nwhat\ns\np\nq\n' });
+    expect(out).toContain('Not an answer: what.');
+    expect(out.match(/not as it should, not sure/g)?.length).toBe(2);
+  });
+
+  it('ends where nobody answers', async () => {
+    const { out, exit } = await ask(`suspects ${KESTREL}`);
+    expect(exit).toBe(0);
+    expect(out).toContain('Nothing has been seen yet');
+  });
+
+  it.each(['en', 'es'])('keeps to the page, and cautions before a test: %s', async (lang) => {
+    const { out } = await ask(`suspects ${KESTREL} --lang ${lang}`, { stdin: 'y\nn\ny?\n' });
+    expect(out.split('\n').filter((line) => width(line) > 80)).toEqual([]);
+    expect(out).toMatch(/On the road, by somebody|En la calle, quien/);
+  });
+});

@@ -1,0 +1,64 @@
+import fs from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { CAUSES, OUTCOMES, readPractice, type TestWord } from './index.ts';
+
+const OURS = fs.readFileSync(new URL('../../../practice.yaml', import.meta.url), 'utf8');
+
+describe('the practice that comes with the package', () => {
+  it('is read without a problem, and says that it is not measured', () => {
+    const { practice, problems } = readPractice(OURS);
+    expect(problems).toEqual([]);
+    expect(Object.keys(practice?.causes ?? {}).toSorted()).toEqual([...CAUSES].toSorted());
+    expect(Object.keys(practice?.tests ?? {}).toSorted()).toEqual(Object.keys(OUTCOMES).toSorted());
+    expect(OURS).toMatch(/common practice, not measured/i);
+  });
+
+  it('lets nobody stall a train before its pressure is known to be good', () => {
+    expect(readPractice(OURS).practice?.tests.stall.first).toMatchObject({ pressure: 'good' });
+  });
+});
+
+// An edit of ours, and what is said of it, at which line of the edit.
+const MISTAKES: readonly (readonly [from: string, to: string, said: string])[] = [
+  ['seized: 3', 'seized: -3', 'expected proportion -3'],
+  ['  planet seized: 1\n', '', 'missing key planet seized'],
+  ['planet seized: 1', 'planet siezed: 1', 'unknown key planet seized'],
+  ['sure: 10', 'sure: 0', 'expected under fifty 0'],
+  ['sure: 10', 'sure: ten', 'expected under fifty ten'],
+  ['hundred: 95', 'hundred: 45', 'expected over fifty 45'],
+  ['minutes: 10\n', 'minutes: 0\n', 'expected minutes 0'],
+  ['risk: none', 'risk: some', 'expected risk some'],
+  ['at: pan off', 'at: under the car', 'expected stage under the car'],
+  ['{ pressure: good }', '{ pressure: fine }', 'expected pressure fine'],
+  ['{ thud: 95, hiss: 4, nothing: 1 }', '{ thud: 0 }', 'expected proportions '],
+  ['{ thud: 95, hiss: 4, nothing: 1 }', '{ thump: 9 }', 'unknown key thump'],
+  ['  low: 1.25', '  low: 1.25\n  low: 2', 'duplicate key low'],
+];
+
+describe('a practice with a mistake', () => {
+  it.each(MISTAKES)('%j > %j', (from, to, said) => {
+    expect(OURS).toContain(from);
+    const { practice, problems } = readPractice(OURS.replace(from, to));
+    expect(practice).toBeUndefined();
+    const [problem] = problems;
+    const { key, keys, near, what, found } = { ...(problem as object) } as Record<string, string>;
+    const shown = [problem?.problem, keys?.[0], near ?? key, what, found];
+    expect(shown.filter((word) => word !== undefined && word !== '').join(' ')).toBe(said.trim());
+    expect(problem?.place.line).toBeGreaterThan(10);
+  });
+
+  it('may be empty, or no text at all', () => {
+    for (const text of ['', '[]', '7', '\u0000', '{', '# nothing\n']) {
+      const { practice, problems } = readPractice(text);
+      expect(practice).toBeUndefined();
+      expect(problems.length).toBeGreaterThan(0);
+    }
+  });
+
+  it('suspects nothing where every weight is 0', () => {
+    const none = OURS.replace(/(causes:.*\n(?:.*\n)*?)\ntests:/, (section) =>
+      section.replaceAll(/: [\d.]+/g, ': 0'),
+    );
+    expect(readPractice(none).problems[0]).toMatchObject({ what: 'proportions' });
+  });
+});
