@@ -63,10 +63,10 @@ train                seed   first  top 3  tests  min    first  top 3  tests  min
   const wished: readonly (readonly [string, (its: Played) => boolean])[] = [
     ['first in at least 90 %', ({ tool }) => share(tool, 1) >= 0.9],
     ['among the first three in at least 98 %', ({ tool }) => share(tool, 3) >= 0.98],
-    ['no more tests than the best order', (its) => times(its, 'fixed', 'tests') <= 1],
-    ['half the minutes of the best order', (its) => times(its, 'fixed', 'minutes') <= 1 / 2],
+    ['no more tests than the best order', (its) => ratioTo(its, 'fixed', 'tests') <= 1],
+    ['half the minutes of the best order', (its) => ratioTo(its, 'fixed', 'minutes') <= 1 / 2],
     ['half the minutes of it as a list', ({ tool, list }) => median(tool, 'minutes') <= list / 2],
-    ['half the minutes of the trade’s order', (its) => times(its, 'trade', 'minutes') <= 1 / 2],
+    ['half the minutes of the trade’s order', (its) => ratioTo(its, 'trade', 'minutes') <= 1 / 2],
   ];
   console.log('Hoped for, and on how many trains it is so:');
   for (const [what, so] of wished) {
@@ -147,13 +147,13 @@ function reranking(inquiry: Inquiry): number {
   for (const test of dice.several(inquiry.tests, 10)) {
     one.observations.push(answered(inquiry, test, one, dice));
   }
-  const times = Array.from({ length: 15 }, () => {
+  const took = Array.from({ length: 15 }, () => {
     const start = performance.now();
     const accounts = accountsOf(inquiry, one.observations);
     nextTest(inquiry, accounts, rank(inquiry, accounts).chances);
     return performance.now() - start;
   });
-  return times.toSorted((a, b) => a - b)[7] as number;
+  return took.toSorted((a, b) => a - b)[7] as number;
 }
 
 function runs(inquiry: Inquiry, seed: number, choose: Choice): Run[] {
@@ -252,7 +252,7 @@ function share(its: readonly Run[], places: number): number {
   return its.filter(({ place }) => place < places).length / its.length;
 }
 
-function times({ tool, ...others }: Played, than: 'fixed' | 'trade', what: 'tests' | 'minutes') {
+function ratioTo({ tool, ...others }: Played, than: 'fixed' | 'trade', what: 'tests' | 'minutes') {
   return median(tool, what) / median(others[than], what);
 }
 
