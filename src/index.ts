@@ -86,7 +86,7 @@ export type {
 } from './engine/faults/index.ts';
 
 // The build of a train whose file tells its parts: the teardown replayed backwards.
-export { plan } from './engine/plan/index.ts';
+export { MOST_PARTS, plan } from './engine/plan/index.ts';
 export type {
   Felt,
   Grip,

@@ -82,4 +82,11 @@ devices:
   多片式离合器一号: { brake: première.ring }
   frein-sans-aucun-espace-mais-beaucoup-trop-long-pour-une-colonne: { band: première.ring }
 `,
+  parts: `holdturn: 1
+input: crank
+output: set.carrier
+sets: { set: { sun: 30, ring: 66 } }
+teardown:
+${Array.from({ length: 61 }, (_, i) => `  washer ${i}:`).join('\n')}
+`,
 };

@@ -1,4 +1,4 @@
-import { plan as planOf } from '../../engine/plan/index.ts';
+import { MOST_PARTS, plan as planOf } from '../../engine/plan/index.ts';
 import { planJson, planText } from '../../telling/report/index.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
@@ -8,6 +8,8 @@ import { trainOf } from './source.ts';
 export function plan(file: string, session: Session): Reply {
   const { options, page } = session;
   const train = trainOf(file, session);
+  const parts = train.teardown?.length ?? 0;
+  if (parts > MOST_PARTS) throw new Refusal('bad.many parts', { count: parts, most: MOST_PARTS });
   const answer = planOf(train);
   if (!answer) throw new Refusal('no.teardown', { file });
   return options.json ? json(planJson(answer, page.stand)) : done(planText(train, answer, page));

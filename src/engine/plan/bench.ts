@@ -25,10 +25,10 @@ export class Bench {
     this.build = (train.teardown ?? []).toReversed();
   }
 
-  /** What a right build does, or one with the mistake. */
+  /** What a right build does, or one with the mistake: proved. */
   felt({ step, hold, turn }: Check, mistake?: Mistake): Felt {
     const feel = mistake ? this.wrong(step, mistake) : this.stage(step).feel;
-    return feel.felt(hold?.member, turn.member);
+    return feel.proved(hold?.member, turn.member);
   }
 
   /** Whether the whole train tells the mistake from a right build in any way at all. */

@@ -1,12 +1,13 @@
 import { turns } from '../hand/index.ts';
-import type { Row } from '../linear/index.ts';
+import { FloatTable, type Form, type Row, Unsure } from '../linear/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
-import type { MemberName, Train } from '../train/index.ts';
+import type { MemberName, Train, Way } from '../train/index.ts';
 import type { Felt } from './answer.ts';
 
 /**
- * What hands feel on one half-built train with nothing applied. Every verdict is judged and
- * proved once, and remembered for every train that has the same company of members.
+ * What hands feel on one half-built train with nothing applied. There are many questions: they
+ * are asked in float64, and where rounding leaves one open, exactly; an answer is remembered
+ * for every train that has the same company of members. `proved` is for what is to be told.
  */
 export class Feel {
   private readonly motion: Motion;
@@ -56,13 +57,53 @@ export class Feel {
     return this.motion.assembly.bodyOf(member);
   }
 
-  private judged(hold: readonly MemberName[], turn: MemberName): Felt {
-    const check = { hold, turn, on: [] };
-    const clockwise = turns(this.motion, { ...check, way: 'clockwise' });
-    const anticlockwise = turns(this.motion, { ...check, way: 'anticlockwise' });
-    if (clockwise) return anticlockwise ? 'both ways' : 'clockwise only';
-    return anticlockwise ? 'anticlockwise only' : 'neither way';
+  /** What is felt, by an exact verdict with its proof each way; throws if it was not so felt. */
+  proved(hold: MemberName | undefined, turn: MemberName): Felt {
+    const felt = this.felt(hold, turn);
+    if (this.bodyOf(turn) === undefined) return felt;
+    const there = hold !== undefined && this.bodyOf(hold) !== undefined;
+    const exact = feltOf((way) => {
+      return turns(this.motion, { hold: there ? [hold] : [], turn, way, on: [] });
+    });
+    if (exact !== felt) throw new Error(`hands feel that ${turn} turns ${exact}, not ${felt}`);
+    return felt;
   }
+
+  private judged(hold: readonly MemberName[], turn: MemberName): Felt {
+    return feltOf((way) => {
+      try {
+        return this.moves(hold, turn, way);
+      } catch (error) {
+        if (!(error instanceof Unsure)) throw error;
+        return turns(this.motion, { hold, turn, way, on: [] });
+      }
+    });
+  }
+
+  // The float twin of `turns`: given speeds and locked devices are settled first.
+  private moves(hold: readonly MemberName[], turn: MemberName, way: Way): boolean {
+    const { base, devices, speedOf } = this.motion;
+    const holding = devices.flatMap(({ whenOff }) => whenOff ?? []);
+    const equal: Form[] = [turn, ...hold].map(speedOf);
+    equal.push(...holding.filter(({ sense }) => sense === '='));
+    const letting = holding.filter(({ sense }) => sense === '>=');
+    const table = new FloatTable(equal.length + letting.length, base.free.length);
+    table.reset(base.free.length);
+    for (const form of equal) table.addForm(form, base, -1);
+    letting.forEach((form, k) => table.addForm(form, base, k));
+    table.shift(0, way === 'clockwise' ? -1 : 1);
+    const settled = equal.every((_, row) => table.settleEquality(row) || table.sign(row, 0) === 0);
+    if (!settled) return false;
+    table.settleVariables();
+    return table.crissCross(-1, 1) !== 'stuck';
+  }
+}
+
+function feltOf(turnsWhen: (way: Way) => boolean): Felt {
+  const clockwise = turnsWhen('clockwise');
+  const anticlockwise = turnsWhen('anticlockwise');
+  if (clockwise) return anticlockwise ? 'both ways' : 'clockwise only';
+  return anticlockwise ? 'anticlockwise only' : 'neither way';
 }
 
 /** Bodies that rows tie together, as columns, and their rows in terms of their places here. */

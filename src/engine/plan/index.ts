@@ -1,2 +1,2 @@
 export type * from './answer.ts';
-export { plan } from './plan.ts';
+export { MOST_PARTS, plan } from './plan.ts';

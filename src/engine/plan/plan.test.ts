@@ -244,6 +244,13 @@ describe('laws', () => {
     expect(felts(mirrored)).toEqual(felts(plan(train) as Plan).map(turned));
   });
 
+  it('a teardown of more parts than a unit has is refused', () => {
+    const kestrel = ours('kestrel-three-speed');
+    const parts = Array.from({ length: 61 }, (_, i) => ({ name: `washer ${i}`, carries: [] }));
+    expect(() => plan({ ...kestrel, teardown: parts })).toThrow(RangeError);
+    expect(plan({ ...kestrel, teardown: parts.slice(1) })?.checks).toBe(0);
+  });
+
   it('there is no plan without a teardown', () => {
     const { teardown: _, ...train } = ours('kestrel-three-speed');
     expect(plan(train)).toBeUndefined();

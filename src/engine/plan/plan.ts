@@ -4,16 +4,21 @@ import { Bench, type Check } from './bench.ts';
 import { smallestCover } from './cover.ts';
 import { type Made, mistakesOf } from './mistakes.ts';
 
+/** A unit has 20 to 40; the work grows with the fourth power of them. */
+export const MOST_PARTS = 60;
+
 /**
  * The build of a train, step by step, with the fewest hand checks that catch every mistake that
  * hands can, each at the first step at which any check would. Undefined where the train has no
- * teardown.
+ * teardown; throws a RangeError beyond MOST_PARTS parts.
  *
  * A check holds one member or none and turns another both ways, with nothing applied. Hands
  * feel whether it moves. A check whose own part is left out is no check: eyes see that.
  */
 export function plan(train: Train): Plan | undefined {
   if (!train.teardown) return undefined;
+  const { length } = train.teardown;
+  if (length > MOST_PARTS) throw new RangeError(`${length} parts are more than ${MOST_PARTS}`);
   const bench = new Bench(train);
   const mistakes = mistakesOf(train);
   const checks = catching(bench, mistakes);

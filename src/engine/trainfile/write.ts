@@ -145,9 +145,17 @@ function partValue({ carries, selective, covers, under, ...part }: Part): Value 
   const { inner, outer, face, align, frictions, steels, refit, photo } = part;
   return mapOf({
     carries: carries.length > 0 ? carries : undefined,
-    ...{ inner, outer, face, align, frictions, steels },
+    inner,
+    outer,
+    face,
+    align,
+    frictions,
+    steels,
     selective: selective === undefined ? undefined : selective ? 'yes' : 'no',
-    ...{ refit, photo, covers, under },
+    refit,
+    photo,
+    covers,
+    under,
   });
 }
 

@@ -339,8 +339,7 @@ export const en = {
   'plan.right': 'Right: it {felt}.',
   'plan.wrong': 'If it {felt}: {mistakes}',
   'plan.late': '{mistake} (strip back to step {step})',
-  'plan.last':
-    '{count, plural, one {Last step at which the {parts} can be put right.} other {Last step at which the {parts} can be put right.}}',
+  'plan.last': 'Last step at which the {parts} can be put right.',
   'plan.felt': 'Mistakes that a hand check catches',
   'plan.instead': 'Mistakes that no hand check catches',
   'plan.end': 'end',
@@ -462,5 +461,7 @@ export const en = {
   'bad.file':
     '{place}: {problem}{more, plural, =0 {} one { (and one more)} other { (and {more} more)}}',
   'bad.stdin twice': 'standard input can be read once: give one of the two files by its path',
+  'bad.many parts':
+    'too many parts for a plan: {count}, and {most} at most; leave out of the teardown what nobody can get wrong',
   'bad.stdin': 'cannot read standard input ({reason}); give the path of a train file',
 } as const;

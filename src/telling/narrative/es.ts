@@ -456,5 +456,7 @@ export const es: Messages = {
   'bad.one-way': 'sobra una: --one-way pregunta por pistas; quite {option}',
   'bad.file': '{place}: {problem}{more, plural, =0 {} one { (y uno más)} other { (y {more} más)}}',
   'bad.stdin twice': 'la entrada estándar se lee una vez: dé uno de los dos archivos por su ruta',
+  'bad.many parts':
+    'demasiadas piezas para un plan: {count}, y {most} como máximo; quite de teardown las que nadie puede montar mal',
   'bad.stdin': 'no se puede leer la entrada estándar ({reason}); dé la ruta de un archivo de tren',
 };
