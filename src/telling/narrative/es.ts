@@ -336,8 +336,7 @@ export const es: Messages = {
   'plan.right': 'Correcto: {felt}.',
   'plan.wrong': 'Si {felt}: {mistakes}',
   'plan.late': '{mistake} (desmontar hasta el paso {step})',
-  'plan.last':
-    '{count, plural, one {Último paso en que se puede corregir {parts}.} other {Último paso en que se pueden corregir {parts}.}}',
+  'plan.last': 'Último paso en que aún se puede corregir: {parts}.',
   'plan.felt': 'Errores que descubre una comprobación a mano',
   'plan.instead': 'Errores que ninguna comprobación a mano descubre',
   'plan.end': 'fin',

@@ -82,7 +82,7 @@ function stepLines({ number, part, checks }: Step, told: Told): string[] {
     ...boxes.flatMap((look) => ticked(look, page)),
     ...checks.flatMap((check) => checkLines(check, number, told)),
     ...lastLook(number, plan).flatMap((parts) => {
-      const text = voice.say('plan.last', { parts: voice.names(parts), count: parts.length });
+      const text = voice.say('plan.last', { parts: voice.names(parts) });
       return indented(text, '   ', page).map(page.ink.strong);
     }),
   ];
