@@ -7,9 +7,18 @@
  * its certificate before it is returned.
  */
 
-// A train file becomes a train and its problems; reading never throws.
-export { readTrain } from './engine/trainfile/index.ts';
-export type { Place, Problem, Reading } from './engine/trainfile/index.ts';
+// A train file becomes a train and its problems; reading never throws. An edit of a file keeps
+// every other byte of it; a train can also be written as a file.
+export { put, readTrain, remove, rename, trainText } from './engine/trainfile/index.ts';
+export type {
+  Edited,
+  Place,
+  Problem,
+  Reading,
+  Refusal,
+  Renaming,
+  Value,
+} from './engine/trainfile/index.ts';
 export type {
   Device,
   FrictionDevice,

@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { CAUSES, OUTCOMES, readPractice, type TestWord } from './index.ts';
+import { CAUSES, OUTCOMES, readPractice } from './index.ts';
 
 const OURS = fs.readFileSync(new URL('../../../practice.yaml', import.meta.url), 'utf8');
 

@@ -37,7 +37,7 @@ export interface Entry {
  * A text of this many characters is read in a second at worst, and 120 members with every
  * device and range take an eighth of it.
  */
-export const MOST_CHARACTERS = 65_536;
+const MOST_CHARACTERS = 65_536;
 
 /**
  * The tree of a YAML 1.2 text, or undefined where it has none to speak of. Whatever is not
