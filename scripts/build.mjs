@@ -22,6 +22,16 @@ const shared = {
   logLevel: 'warning',
 };
 
+// The argument reader could start other programs, and loads what it takes; ours has none.
+const runsNothing = {
+  name: 'runs-nothing',
+  setup({ onResolve, onLoad }) {
+    const filter = /^(node:)?child_process$/;
+    onResolve({ filter }, () => ({ path: 'nothing', namespace: 'nothing' }));
+    onLoad({ filter: /./, namespace: 'nothing' }, () => ({ contents: 'module.exports = {};' }));
+  },
+};
+
 try {
   await buildCommand();
   if (process.argv[2] !== 'command') await buildLibrary();
@@ -46,17 +56,24 @@ async function buildCommand() {
     alias: { yaml: './node_modules/yaml/browser/index.js' },
     define: { 'import.meta.url': 'importMetaUrl' },
     banner: { js: 'const importMetaUrl=require("node:url").pathToFileURL(__filename).href;' },
-    plugins: [readMessages],
+    plugins: [readMessages, runsNothing],
     metafile: true,
     write: false,
   });
-  for (const file of outputFiles) place(file.path, file.text);
+  for (const file of outputFiles) place(file.path, inAscii(file.text));
   place('dist/cli.cjs', fs.readFileSync('scripts/launch.cjs', 'utf8'), 0o755);
   place('dist/THIRD-PARTY.txt', licences(Object.keys(metafile.inputs)));
   fs.rmSync('dist/command.cjs.compiled', { force: true });
   const usual = ['flow', 'trains/kestrel-three-speed.train.yaml', '--range', 'L', '--gear', '1'];
   const compile = ['scripts/compile.cjs', 'dist/command.cjs.compiled', ...usual];
   execFileSync(process.execPath, compile, { stdio: 'inherit' });
+}
+
+// A text of ASCII alone is read and kept in half the time and half the memory.
+function inAscii(text) {
+  // eslint-disable-next-line no-control-regex
+  const other = /[^\x00-\x7f]/gu;
+  return text.replaceAll(other, (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`);
 }
 
 async function buildLibrary() {

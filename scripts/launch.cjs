@@ -9,7 +9,7 @@ const { Script } = require('node:vm');
 
 const filename = path.join(__dirname, 'command.cjs');
 const script = new Script(
-  `(function(require,__filename){${fs.readFileSync(filename, 'utf8')}\n})`,
+  `(function(require,__filename){${fs.readFileSync(filename, 'latin1')}\n})`,
   { filename, cachedData: read(`${filename}.compiled`) },
 );
 const start = () => script.runInThisContext()(require, filename);

@@ -1,18 +1,22 @@
 import {
   type Bound,
-  entry,
+  type Extremes,
   extremes,
   type Form,
   freedom,
   given,
+  minus,
+  over,
+  plus,
   type Rational,
   type Row,
   times,
+  toText,
   valueOf,
   type Vector,
 } from '../linear/index.ts';
 import { prove, spansFreedom } from '../proof/index.ts';
-import { between, type Quantity } from './quantity.ts';
+import { between, isSpan, type Quantity, stretched } from './quantity.ts';
 import { speedAt, type Verdict } from './verdict.ts';
 
 /**
@@ -22,16 +26,36 @@ import { speedAt, type Verdict } from './verdict.ts';
 export function speedsOf(verdict: Verdict, forms: readonly Form[]): Quantity[] {
   const { motion, solution } = verdict;
   if (solution.state === 'infeasible') throw new Error('a train that does not turn has no speeds');
+  const { point } = solution;
   const rows = faceOf(verdict);
-  const loose = looseColumns(verdict, rows);
-  const moving = forms.filter((form) => form.at.some((column) => loose[column]));
-  const bounds = moving.length === 0 ? [] : extremes(motion.columns, rows, moving, motion.base);
-  const spans = new Map(
-    bounds.map(({ least, greatest }, k) => {
-      return [moving[k] as Form, between(value(least, 1), value(greatest, -1))];
-    }),
-  );
-  return forms.map((form) => spans.get(form) ?? valueOf(form, solution.point));
+  const kernel = freedomOf(verdict, rows);
+  const moves = forms.map((form) => kernel.map((vector) => valueOf(form, vector)));
+  // Forms that every change moves in one proportion share their bounds: one of each such class
+  // is asked. The others are as far from their values at the point, in that proportion.
+  const lead = new Map<string, number>();
+  const classes = moves.map((move, f) => {
+    const first = move.find(({ num }) => num !== 0);
+    const shape = first && move.map((part) => toText(over(part, first))).join(' ');
+    if (shape !== undefined && !lead.has(shape)) lead.set(shape, f);
+    return { first, leader: shape === undefined ? undefined : (lead.get(shape) as number) };
+  });
+  const leaders = [...lead.values()];
+  const asked = leaders.map((f) => forms[f] as Form);
+  const bounds = asked.length === 0 ? [] : extremes(motion.columns, rows, asked, motion.base);
+  return forms.map((form, f) => {
+    const here = valueOf(form, point);
+    const { first, leader } = classes[f] as (typeof classes)[number];
+    if (!first || leader === undefined) return here;
+    const { least, greatest } = bounds[leaders.indexOf(leader)] as Extremes;
+    const there = valueOf(forms[leader] as Form, point);
+    const by = over(first, classes[leader]?.first as Rational);
+    const [from, to] = [value(least, 1), value(greatest, -1)].map(
+      (end) => end && minus(end, there),
+    );
+    const reach = stretched({ from: from ?? null, to: to ?? null }, by);
+    const shift = (end: Rational | null) => end && plus(end, here);
+    return isSpan(reach) ? between(shift(reach.from), shift(reach.to)) : here;
+  });
 }
 
 // The rows that all the answers meet: a reluctant end has the speed that was found for it.
@@ -45,14 +69,14 @@ function faceOf(verdict: Verdict): Row[] {
   return rows;
 }
 
-// The columns that the equalities of the face do not settle.
-function looseColumns({ motion }: Verdict, rows: readonly Row[]): boolean[] {
+// The changes that the equalities of the face leave; where that is not proved, every column.
+function freedomOf({ motion }: Verdict, rows: readonly Row[]): readonly Vector[] {
   const { columns, base } = motion;
   const equalities = rows.filter((row) => row.sense === '=');
-  const kernel: Vector[] = freedom(columns, equalities, base);
-  const proved = spansFreedom(columns, equalities, kernel);
-  return Array.from({ length: columns }, (_, column) => {
-    return !proved || kernel.some((vector) => entry(vector, column).num !== 0);
+  const kernel = freedom(columns, equalities, base);
+  if (spansFreedom(columns, equalities, kernel)) return kernel;
+  return Array.from({ length: columns }, (_, at): Vector => {
+    return { nums: Array.from({ length: columns }, (_, k) => (k === at ? 1 : 0)), den: 1 };
   });
 }
 
