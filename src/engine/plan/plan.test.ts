@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { applyFault, faultText } from '../faults/index.ts';
-import { turns } from '../hand/index.ts';
+import { handChecks, turns } from '../hand/index.ts';
 import { motionOf } from '../motion/index.ts';
 import { carriersOf, halfBuilt, type MemberName, type Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
@@ -157,6 +157,30 @@ describe.each([
     const found = mistakes.map(({ mistake }) => [nameOf(mistake), firstFelt(mistake)]);
     expect(told).toEqual(found);
   });
+});
+
+it('would catch nothing more on kestrel if hands could hold a second member too', () => {
+  const train = ours('kestrel-three-speed');
+  const more: string[] = [];
+  for (const its of (plan(train) as Plan).mistakes) {
+    if (feltAt(its) !== undefined || its.mistake.what === 'slip') continue;
+    const spoilt = mistaken(train, its.mistake);
+    const gone = its.mistake.what === 'part' ? its.mistake.part : undefined;
+    const missing = train.teardown?.find(({ name }) => name === gone)?.carries ?? [];
+    for (let step = 1; step <= (train.teardown?.length ?? 0); step++) {
+      const right = after(train, step);
+      const [sound, wrong] = [motionOf(right), motionOf(after(spoilt, step))];
+      for (const check of handChecks(right, 2)) {
+        const both = [check.turn, ...check.hold];
+        const absent = (name: MemberName) => wrong.assembly.bodyOf(name) === undefined;
+        // A hand cannot grip what is not there.
+        if (both.some((name) => absent(name) || missing.includes(name))) continue;
+        if (turns(wrong, check) === turns(sound, check)) continue;
+        more.push(`${nameOf(its.mistake)}, step ${step}: ${JSON.stringify(check)}`);
+      }
+    }
+  }
+  expect(more).toEqual([]);
 });
 
 describe.each(described)('the plan of %s', (name) => {
