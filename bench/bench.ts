@@ -25,6 +25,7 @@ import { judge } from '../src/engine/reckon/index.ts';
 import { isFriction, type Train } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import { diagnosis } from './diagnosis.ts';
+import { eightSpeed } from './faults.ts';
 import { highsModel, inFloats, splitModel, startHighs } from '../test/peers.ts';
 
 // Its types say that the package is CommonJS; what Node imports is a module of its own.
@@ -36,6 +37,7 @@ const FOUR_SPEED = 'trains/curlew-four-speed-overdrive.train.yaml';
 const peersUs = await firstGear();
 await manyStates(peersUs);
 startOfTheCommand();
+eightSpeed();
 diagnosis();
 
 /** The four-speed's first gear, under power; returns what the fastest peers took, in us. */

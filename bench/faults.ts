@@ -1,0 +1,35 @@
+import { readFileSync } from 'node:fs';
+import path from 'node:path';
+import { faultMatrix } from '../src/engine/faults/index.ts';
+import { plan } from '../src/engine/plan/index.ts';
+import type { Train } from '../src/engine/train/index.ts';
+import { readTrain } from '../src/engine/trainfile/index.ts';
+
+/** Faults and the build plan of the eight-speed, each asked as the command asks: once. */
+export function eightSpeed(): void {
+  const file = 'trains/heron-eight-speed.train.yaml';
+  const { train } = readTrain(readFileSync(path.resolve(file), 'utf8')) as { train: Train };
+  console.log('\nThe eight-speed, one run each in a warm process');
+  const single = timed(() => faultMatrix(train));
+  said(`${single.result.rows.length} single faults, ${gearsOf(train)} gears, both ways`, single.ms);
+  const double = timed(() => faultMatrix(train, { pairs: true }));
+  said(`${double.result.rows.length} single and double faults`, double.ms, 1000);
+  const build = timed(() => plan(train));
+  said(`the plan of its ${build.result?.steps.length} parts`, build.ms, 2000);
+}
+
+function gearsOf(train: Train): number {
+  return train.ranges.flatMap(({ gears }) => gears).length;
+}
+
+function timed<Result>(ask: () => Result): { readonly result: Result; readonly ms: number } {
+  const start = performance.now();
+  const result = ask();
+  return { result, ms: performance.now() - start };
+}
+
+function said(what: string, ms: number, most?: number): void {
+  const hoped =
+    most === undefined ? '' : `  (${most} wanted: ${ms <= most ? 'reached' : 'MISSED'})`;
+  console.log(`  ${what.padEnd(44)}${`${ms.toFixed(0)} ms`.padStart(16)}${hoped}`);
+}
