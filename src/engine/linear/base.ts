@@ -96,7 +96,11 @@ interface Matrix {
 
 // The same numbers over the smallest denominator.
 function lowest(rows: readonly (readonly Int[])[], den: Int): Matrix {
-  const common = rows.flat().reduce(gcd, den);
+  let common = den;
+  for (const row of rows) {
+    for (let k = 0; k < row.length && common !== 1; k++) common = gcd(common, row[k] as Int);
+  }
+  if (common === 1) return { rows, den };
   return {
     rows: rows.map((row) => row.map((n) => quotient(n, common))),
     den: quotient(den, common),

@@ -48,14 +48,9 @@ export function motionOf(train: Train): Motion {
     return body === 0 ? { at: [], coef: [] } : { at: [body - 1], coef: [1] };
   });
   // Rows that nearly every question has are made once: the base remembers what it made of them.
-  const once = speeds.map((speed) => given(speed, ONE));
+  const once: Row[] = [];
   const size: Form = { at: [columns], coef: [1] };
-  const sizes = speeds.map(({ at, coef }) => {
-    return [1, -1].map((sign): Row => {
-      const signed = coef.map(() => sign);
-      return { at: [...at, columns], coef: [...signed, 1], sense: '>=', right: 0 };
-    });
-  });
+  const sizes: Row[][] = [];
   const body = (member: MemberName): number => {
     const found = assembly.bodyOf(member);
     if (found === undefined) throw new Error(`no member is called ${member}`);
@@ -86,9 +81,13 @@ export function motionOf(train: Train): Motion {
     speedOf: (member) => speeds[body(member)] as Form,
     givenRow: (member, speed) => {
       const at = body(member);
-      return equal(speed, ONE) ? (once[at] as Row) : given(speeds[at] as Form, speed);
+      if (!equal(speed, ONE)) return given(speeds[at] as Form, speed);
+      return (once[at] ??= given(speeds[at] as Form, speed));
     },
-    sizeOf: (member) => ({ size, rows: sizes[body(member)] as Row[] }),
+    sizeOf: (member) => {
+      const at = body(member);
+      return { size, rows: (sizes[at] ??= sizeRows(speeds[at] as Form, columns)) };
+    },
   };
 }
 
@@ -122,6 +121,14 @@ export function willis({ a, b, carrier, turns }: Mesh): [MemberName, number][] {
   ];
 }
 
+// t ≥ −ω and t ≥ ω.
+function sizeRows({ at, coef }: Form, t: number): Row[] {
+  return [1, -1].map((sign): Row => {
+    const signed = coef.map(() => sign);
+    return { at: [...at, t], coef: [...signed, 1], sense: '>=', right: 0 };
+  });
+}
+
 function deviceRows(
   device: Device,
   form: (terms: readonly (readonly [MemberName, number])[]) => Form,
@@ -150,8 +157,18 @@ function level(form: Form): Row {
 
 // Terms of one column are added up; the case (column -1) and zeros are left out.
 function formOf(terms: readonly (readonly [column: number, coef: number])[]): Form {
-  const sums = new Map<number, number>();
-  for (const [column, coef] of terms) sums.set(column, (sums.get(column) ?? 0) + coef);
-  const kept = [...sums].filter(([column, coef]) => column >= 0 && coef !== 0);
-  return { at: kept.map(([column]) => column), coef: kept.map(([, coef]) => coef) };
+  const at: number[] = [];
+  const coef: number[] = [];
+  for (const [column, term] of terms) {
+    if (column < 0) continue;
+    const known = at.indexOf(column);
+    if (known < 0) {
+      at.push(column);
+      coef.push(term);
+    } else {
+      coef[known] = (coef[known] as number) + term;
+    }
+  }
+  if (!coef.includes(0)) return { at, coef };
+  return { at: at.filter((_, k) => coef[k] !== 0), coef: coef.filter((term) => term !== 0) };
 }
