@@ -62,7 +62,7 @@ export type {
 export { hand } from './engine/hand/index.ts';
 export type { HandAnswer, HandCheck } from './engine/hand/index.ts';
 export { chart, MOST_DEVICES } from './engine/chart/index.ts';
-export type { Chart, ChartGear, Step } from './engine/chart/index.ts';
+export type { Chart, ChartGear, GearName, Step } from './engine/chart/index.ts';
 
 // A fault is an edit of the train: "low sprag: backwards" makes another train, to ask the same.
 export {

@@ -15,8 +15,13 @@ export interface ChartGear {
   /** Input speed / output speed; only when driving. */
   readonly ratio?: Rational;
   readonly coast: State;
-  /** "D 1" for each gear of the file's ranges that applies just these devices. */
-  readonly named: readonly string[];
+  /** The gears of the file's ranges that apply just these devices. */
+  readonly named: readonly GearName[];
+}
+
+export interface GearName {
+  readonly range: string;
+  readonly gear: string;
 }
 
 /** From one named gear to another (`from` and `to` are indices into `gears`). */

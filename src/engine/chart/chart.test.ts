@@ -73,8 +73,8 @@ describe('the chart of the common-sun train', () => {
     expect(new Set(gears.map(({ on }) => on.join())).size).toBe(gears.length);
   });
   test('knows which gears the ranges name', () => {
-    expect(gears[at('forward clutch')]?.named).toEqual(['D 1']);
-    expect(gears[at()]?.named).toEqual(['N N']);
+    expect(gears[at('forward clutch')]?.named).toEqual([{ range: 'D', gear: '1' }]);
+    expect(gears[at()]?.named).toEqual([{ range: 'N', gear: 'N' }]);
   });
   test('gives ratios as fractions', () => {
     const ratios = gears.flatMap(({ ratio }) => (ratio ? [toText(ratio)] : []));
@@ -86,7 +86,7 @@ describe('the chart of the common-sun train', () => {
     );
     expect(swap).toMatchObject({ both: 'tied up', neither: 'neutral' });
     const plain = steps.find(
-      ({ from, to }) => gears[from]?.named[0] === 'D 1' && gears[to]?.named[0] === 'D 2',
+      ({ from, to }) => gears[from]?.named[0]?.gear === '1' && gears[to]?.named[0]?.gear === '2',
     );
     expect(plain).toEqual({
       from: at('forward clutch'),

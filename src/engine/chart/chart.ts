@@ -4,7 +4,7 @@ import { type Motion, motionOf } from '../motion/index.ts';
 import { judge } from '../reckon/index.ts';
 import { isFriction, type Train } from '../train/index.ts';
 import { maskOf, namesOf } from './mask.ts';
-import type { Chart, ChartGear, Step } from './answer.ts';
+import type { Chart, ChartGear, GearName, Step } from './answer.ts';
 
 /** More friction devices than this make too many combinations to list. */
 export const MOST_DEVICES = 12;
@@ -29,7 +29,7 @@ export function chart(train: Train): Chart {
   return { devices, gears, steps: stepsOf(gears, devices) };
 }
 
-function chartGear(motion: Motion, on: readonly string[], named: readonly string[]): ChartGear {
+function chartGear(motion: Motion, on: readonly string[], named: readonly GearName[]): ChartGear {
   const drive = judge(motion, underPower(motion.train, on));
   const state = stateOf(drive);
   const ratio = state === 'driving' ? { ratio: ratioOf(drive, 'input') as Rational } : {};
@@ -38,12 +38,12 @@ function chartGear(motion: Motion, on: readonly string[], named: readonly string
 }
 
 // Combination (a bit a device) -> the gears that apply it.
-function declaredNames(train: Train, devices: readonly string[]): Map<number, string[]> {
-  const names = new Map<number, string[]>();
+function declaredNames(train: Train, devices: readonly string[]): Map<number, GearName[]> {
+  const names = new Map<number, GearName[]>();
   for (const range of train.ranges) {
     for (const gear of range.gears) {
       const mask = maskOf(gear.on, devices);
-      names.set(mask, [...(names.get(mask) ?? []), `${range.name} ${gear.name}`]);
+      names.set(mask, [...(names.get(mask) ?? []), { range: range.name, gear: gear.name }]);
     }
   }
   return names;

@@ -1,7 +1,7 @@
 import type { Chart, ChartGear, Step } from '../../engine/chart/index.ts';
 import { compare, type Rational, signOf } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { type MessageId, visible, voiceOf } from '../narrative/index.ts';
+import { gearName, type MessageId, visible, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph, section } from './page.ts';
 import { type Cell, type Head, table } from './table.ts';
 
@@ -17,7 +17,7 @@ export function chartText(train: Train, chart: Chart, all: boolean, page: Page):
     gear.ratio ?? voice.say('state', { state: gear.drive }),
     voice.say('coast', { state: gear.coast }),
   ];
-  const named = (gear: ChartGear): Cell[] => [gear.named.join(', '), ...row(gear)];
+  const named = (gear: ChartGear): Cell[] => [namesOf(gear), ...row(gear)];
   const columns = ['on', 'ratio', 'coast'] as const;
   const unnamed = chart.gears.filter((gear) => gear.drive === 'driving' && gear.named.length === 0);
   const title = voice.say('chart.title', {
@@ -52,11 +52,15 @@ export function chartText(train: Train, chart: Chart, all: boolean, page: Page):
   ].join('\n');
 }
 
+function namesOf({ named }: ChartGear): string {
+  return named.map(gearName).join(', ');
+}
+
 // A letter a device, a dot where it is off: a line a combination, whatever the names.
 function everyRow(chart: Chart, row: (gear: ChartGear) => Cell[]): Cell[][] {
   return chart.gears.map((gear) => {
     const letters = chart.devices.map((name, i) => (gear.on.includes(name) ? letter(i) : '.'));
-    return [letters.join(''), gear.named.join(', '), ...row(gear).slice(1)];
+    return [letters.join(''), namesOf(gear), ...row(gear).slice(1)];
   });
 }
 
@@ -72,7 +76,10 @@ const STEP_HEADS = ['step', 'release', 'apply', 'both', 'neither'] as const;
 
 function stepRow(step: Step, chart: Chart, page: Page): Cell[] {
   const voice = voiceOf(page.language);
-  const name = (index: number) => chart.gears[index]?.named[0] ?? '';
+  const name = (index: number) => {
+    const [first] = chart.gears[index]?.named ?? [];
+    return first ? gearName(first) : '';
+  };
   const state = (of: Step['both']) => (of === undefined ? '' : voice.say('state', { state: of }));
   return [
     `${name(step.from)} > ${name(step.to)}`,
@@ -84,10 +91,10 @@ function stepRow(step: Step, chart: Chart, page: Page): Cell[] {
 }
 
 function inFileOrder(train: Train, chart: Chart): ChartGear[] {
-  const order = train.ranges.flatMap(({ name, gears }) =>
-    gears.map((gear) => `${name} ${gear.name}`),
-  );
-  const place = (gear: ChartGear) => order.indexOf(gear.named[0] ?? '');
+  const order = train.ranges.flatMap(({ name: range, gears }) => {
+    return gears.map(({ name: gear }) => gearName({ range, gear }));
+  });
+  const place = ({ named: [first] }: ChartGear) => (first ? order.indexOf(gearName(first)) : -1);
   return chart.gears
     .filter((gear) => gear.named.length > 0)
     .toSorted((a, b) => place(a) - place(b));

@@ -1,6 +1,6 @@
 import type { Flow } from '../../engine/flow/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { visible, voiceOf } from '../narrative/index.ts';
+import { gearName, visible, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph } from './page.ts';
 import { type Cell, table } from './table.ts';
 
@@ -18,7 +18,7 @@ export function gearsText(train: Train, gears: readonly NamedFlow[], page: Page)
     const { drive, coast, on } = flow;
     const holding = [...drive.devices].filter(([, { state }]) => state === 'holding');
     return [
-      `${range} ${gear}`,
+      gearName({ range, gear }),
       on.join(' + '),
       drive.ratio ?? voice.say('state', { state: drive.state }),
       holding.map(([name]) => name).join(' + '),

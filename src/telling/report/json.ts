@@ -79,7 +79,7 @@ export function chartJson(chart: Chart): Json {
       drive: gear.drive,
       ...(gear.ratio && { ratio: numberJson(gear.ratio) }),
       coast: gear.coast,
-      named: gear.named,
+      named: gear.named.map(({ range, gear: name }) => `${range} ${name}`),
     })),
     steps: chart.steps.map((step) => ({ ...step })),
   };
