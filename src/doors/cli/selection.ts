@@ -1,4 +1,5 @@
 import { isFriction, type Gear, type Range, type Train } from '../../engine/train/index.ts';
+import { gearName } from '../../telling/narrative/index.ts';
 import { meant, split, suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
 import type { Options } from './session.ts';
@@ -18,7 +19,7 @@ export function selectionOf(train: Train, options: Options): Selection | undefin
   }
   if (gear === undefined) return undefined;
   const [chosen, among] = gearOf(train, range, gear);
-  return { on: chosen.on, gear: `${among.name} ${chosen.name}` };
+  return { on: chosen.on, gear: gearName({ range: among.name, gear: chosen.name }) };
 }
 
 /** The ranges that --range leaves: all where it is not given. */
