@@ -137,6 +137,10 @@ export type {
   Test,
 } from './engine/suspects/index.ts';
 
+// What people measure. A length keeps the last digit that its tool told.
+export { digitsIn, lengthFrom } from './shop/length/index.ts';
+export type { Length, LengthUnit } from './shop/length/index.ts';
+
 // Exact numbers.
 export { fromText, toNumber, toText } from './engine/linear/index.ts';
 export type { Int, Rational } from './engine/linear/index.ts';

@@ -1,0 +1,11 @@
+export {
+  coarsest,
+  digitsIn,
+  type Length,
+  lengthFrom,
+  type LengthUnit,
+  less,
+  meanOf,
+  sumOf,
+  UM_PER,
+} from './length.ts';

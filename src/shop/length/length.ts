@@ -1,0 +1,109 @@
+import {
+  fraction,
+  type Int,
+  minus,
+  multiply,
+  ONE,
+  over,
+  plus,
+  type Rational,
+  signOf,
+  times,
+} from '../../engine/linear/index.ts';
+
+/**
+ * A length as somebody wrote or measured it. It is exact: whole micrometres where it came in
+ * millimetres, and a fraction of them where it came in inches.
+ */
+export interface Length {
+  readonly um: Rational;
+  /** The last digit that the tool told, in micrometres, above 0: 10 for "0.42 mm". */
+  readonly stepUm: Rational;
+}
+
+export type LengthUnit = 'mm' | 'in';
+
+/** Micrometres in a unit. The inch is 25.4 mm exactly. */
+export const UM_PER: Readonly<Record<LengthUnit, Rational>> = {
+  mm: fraction(1000),
+  in: fraction(25400),
+};
+
+const THOU = fraction(254, 10);
+const UNITS: readonly (readonly [words: RegExp, um: Rational])[] = [
+  [/^mm$/u, UM_PER.mm],
+  [/^[uµμ]m$/u, ONE],
+  [/^(?:in|inch|inches|")$/u, UM_PER.in],
+  [/^(?:thou|thousandths?|mil)$/u, THOU],
+];
+
+/**
+ * Reads "0.42 mm", "420 um", "0.017 in", "17 thou", "1/64 in", "1 3/16 in", with a sign before
+ * it or without; a comma may stand for the point. Undefined for all else: a bare number too,
+ * for nobody knows its unit.
+ */
+export function lengthFrom(text: string): Length | undefined {
+  const match = FORM.exec(text.trim());
+  if (!match || text.length > LONGEST) return undefined;
+  const [, sign, whole, top, bottom, integer = '0', decimals = '', word = ''] = match;
+  const unit = UNITS.find(([words]) => words.test(word.toLowerCase()))?.[1];
+  if (!unit) return undefined;
+  const den: Int = bottom === undefined ? 10 ** decimals.length : Number(bottom);
+  if (den === 0) return undefined;
+  const num =
+    bottom === undefined ? Number(integer + decimals) : Number(whole ?? 0) * den + Number(top);
+  const step = times(fraction(1, den), unit);
+  return { um: times(fraction(sign === '-' ? -num : num), step), stepUm: step };
+}
+
+// Seven digits before the point and six behind it: all products stay exact.
+const LONGEST = 40;
+const FORM =
+  /^([+-]?)(?:(?:(\d{1,4}) )?(\d{1,4})\/(\d{1,4})|(\d{1,7})(?:[.,](\d{1,6}))?) ?([a-z"µμ]+)$/iu;
+
+/** The coarser of the steps: a sum tells no more than the coarsest tool in it. */
+export function coarsest(steps: readonly Rational[]): Rational {
+  return steps.reduce((a, b) => (signOf(minus(a, b)) < 0 ? b : a));
+}
+
+/** The sum of lengths, as coarse as the coarsest of them; throws where there are none. */
+export function sumOf(lengths: readonly Length[]): Length {
+  return {
+    um: lengths.map(({ um }) => um).reduce(plus),
+    stepUm: coarsest(lengths.map(({ stepUm }) => stepUm)),
+  };
+}
+
+/** a - b, which may be below 0. */
+export function less(a: Length, b: Length): Length {
+  return { um: minus(a.um, b.um), stepUm: coarsest([a.stepUm, b.stepUm]) };
+}
+
+/** The middle of all; throws where there are none. */
+export function meanOf(lengths: readonly Length[]): Length {
+  const { um, stepUm } = sumOf(lengths);
+  return { um: over(um, fraction(lengths.length)), stepUm };
+}
+
+/**
+ * "0.42" of a length, with the fewest decimals that keep apart what the tool could: no digit
+ * is invented beyond that. Halves are rounded away from 0.
+ */
+export function digitsIn({ um, stepUm }: Length, unit: LengthUnit): string {
+  const size = UM_PER[unit];
+  let decimals = 0;
+  let scale: Int = 1;
+  while (signOf(minus(times(stepUm, fraction(scale)), size)) < 0 && decimals < MOST_DECIMALS) {
+    decimals += 1;
+    scale = multiply(scale, 10);
+  }
+  const { num, den } = times(over(um, size), fraction(scale));
+  const [top, bottom] = [BigInt(num), BigInt(den)];
+  const rounded = ((top < 0n ? -top : top) * 2n + bottom) / (2n * bottom);
+  const digits = `${rounded}`.padStart(decimals + 1, '0');
+  const point = digits.length - decimals;
+  const text = decimals === 0 ? digits : `${digits.slice(0, point)}.${digits.slice(point)}`;
+  return top < 0n && rounded > 0n ? `-${text}` : text;
+}
+
+const MOST_DECIMALS = 9;
