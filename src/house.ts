@@ -24,6 +24,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['engine/plan', 'The build, step by step, and the fewest hand checks that catch its mistakes.'],
   ['engine/check', 'Is this a sensible train? Warnings from its teeth and its behaviour.'],
   ['shop/length', 'Lengths exact in millimetres and inches, with the last digit a tool told.'],
+  ['shop/capacity', 'What torque a pack, a band or a one-way clutch can carry, from its sizes.'],
   ['telling/narrative', 'Facts and problems to sentences; a file a language.'],
   ['telling/report', 'Answers to JSON and to tables of text.'],
   ['doors/cli', 'The command: files, arguments, exit codes; holds no physics.'],

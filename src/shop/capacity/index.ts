@@ -1,0 +1,4 @@
+export * from './band.ts';
+export { oilHeadN } from './oilhead.ts';
+export * from './plate.ts';
+export * from './rise.ts';
