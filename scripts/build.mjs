@@ -66,7 +66,7 @@ async function buildCommand() {
   fs.rmSync('dist/command.cjs.compiled', { force: true });
   const usual = ['flow', 'trains/kestrel-three-speed.train.yaml', '--range', 'L', '--gear', '1'];
   const compile = ['scripts/compile.cjs', 'dist/command.cjs.compiled', ...usual];
-  execFileSync(process.execPath, compile, { stdio: 'inherit' });
+  execFileSync(process.execPath, compile, { stdio: ['ignore', 'ignore', 'inherit'] });
 }
 
 // A text of ASCII alone is read and kept in half the time and half the memory.

@@ -6,7 +6,6 @@ const { script, start } = require('../dist/cli.cjs');
 
 const [out, ...words] = process.argv.splice(2);
 process.argv.push(...words);
-process.stdout.write = () => true;
 process.on('exit', () => {
   fs.writeFileSync(`${out}.draft`, script.createCachedData());
   fs.renameSync(`${out}.draft`, out);

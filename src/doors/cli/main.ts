@@ -1,24 +1,42 @@
 import fs from 'node:fs';
-import readline from 'node:readline';
 import { run } from './run.ts';
 
-// A reader that has seen enough (`holdturn chart … | head`) closes the pipe: no error of ours.
-for (const stream of [process.stdout, process.stderr]) {
-  stream.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error;
-    process.exit(0);
-  });
-}
-
+// Node's own streams for standard output and input take longer to load than an answer takes to
+// find: files and their numbers do here.
 void run({
   args: process.argv.slice(2),
   env: process.env,
-  terminal: process.stdout.isTTY === true,
+  terminal: isDevice(1),
   read: (file) => fs.readFileSync(file === '-' ? 0 : file, 'utf8'),
   list: (folder) => (fs.existsSync(folder) ? fs.readdirSync(folder) : []),
-  lines: () => readline.createInterface({ input: process.stdin }),
-  out: (text) => process.stdout.write(text),
-  err: (text) => process.stderr.write(text),
+  lines: () => process.getBuiltinModule('node:readline').createInterface({ input: process.stdin }),
+  out: (text) => write(1, text),
+  err: (text) => write(2, text),
 }).then((code) => {
   process.exitCode = code;
 });
+
+// A terminal, or the null device, where colours hurt nobody.
+function isDevice(file: number): boolean {
+  try {
+    return fs.fstatSync(file).isCharacterDevice();
+  } catch {
+    return false; // it is closed
+  }
+}
+
+function write(file: number, text: string): void {
+  let rest: Uint8Array = Buffer.from(text);
+  while (rest.length > 0) {
+    try {
+      rest = rest.subarray(fs.writeSync(file, rest));
+    } catch (error) {
+      const { code } = error as NodeJS.ErrnoException;
+      // A reader that has seen enough (`holdturn chart … | head`) closes the pipe.
+      if (code === 'EPIPE') process.exit(0);
+      if (code !== 'EAGAIN') throw error;
+      // One that is slow is waited for.
+      Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, 5);
+    }
+  }
+}
