@@ -183,6 +183,8 @@ function calls(dice: Dice, text: string): string[][] {
       ...fault,
     ],
     ['chart', '-', ...fault],
+    ['faults', '-'],
+    ['plan', '-'],
   ];
   return [check, ...dice.several(asked, 2).map((args) => [...args, ...style])];
 }
