@@ -1,0 +1,40 @@
+import fs from 'node:fs';
+import { expect, test } from 'vitest';
+import { readPractice } from '../src/engine/practice/index.ts';
+import { inquire, readSeen } from '../src/engine/suspects/index.ts';
+import type { Train } from '../src/engine/train/index.ts';
+import { readTrain } from '../src/engine/trainfile/index.ts';
+import { seedOfRun } from './dice.ts';
+import { wildText } from './wild-text.ts';
+
+const TRIES = 1000;
+const seed = seedOfRun();
+
+function kept(file: string): string {
+  return fs.readFileSync(new URL(`../${file}`, import.meta.url), 'utf8');
+}
+
+test(`a damaged practice file has a practice or an error, never a throw (SEED=${seed})`, () => {
+  const good = [kept('practice.yaml')];
+  for (let k = 0; k < TRIES; k++) {
+    const { practice, problems } = readPractice(wildText(seed + k, good));
+    expect(practice !== undefined || problems.length > 0, `SEED=${seed + k}`).toBe(true);
+  }
+});
+
+test(`damaged observations are read or told, never a throw (SEED=${seed})`, () => {
+  const { train } = readTrain(kept('trains/kestrel-three-speed.train.yaml'));
+  const { practice } = readPractice(kept('practice.yaml'));
+  if (!practice) throw new Error('our own practice is not read');
+  const inquiry = inquire(train as Train, practice);
+  const good = [
+    'D 1: slips\nL 1: drives\nL 2 over-run: brakes\nR: drives, not sure\nfluid: burnt\n',
+    '- turn rear.carrier clockwise, hold front.ring: turns\n- pressure: good\n- stall D: high\n',
+  ];
+  for (let k = 0; k < TRIES; k++) {
+    const text = wildText(seed + k, good);
+    const { observations, problems } = readSeen(text, inquiry);
+    const told = observations.length > 0 || problems.length > 0;
+    expect(told || !/[^\s#]/.test(text.replace(/#.*/g, '')), `SEED=${seed + k}`).toBe(true);
+  }
+});
