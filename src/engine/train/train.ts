@@ -1,4 +1,5 @@
 import type { GearSet } from './gearset.ts';
+import type { Pack } from './pack.ts';
 import type { Part } from './teardown.ts';
 
 /**
@@ -19,6 +20,8 @@ export interface Train {
   readonly ranges: readonly Range[];
   /** The parts in the order in which they come off; absent: not described. */
   readonly teardown?: readonly Part[];
+  /** The plates of clutches and brakes; absent: not described. */
+  readonly packs?: readonly Pack[];
 }
 
 export type MemberName = string;

@@ -25,6 +25,7 @@ export function buildTrain(file: FileEntries): Train {
       return { name, gears: listOf(gears, (gear, on) => ({ name: gear, on })) };
     }),
     ...(file.teardown && { teardown: listOf(file.teardown, part) }),
+    ...(file.packs && { packs: listOf(file.packs, (device, pack) => ({ device, ...pack })) }),
   };
 }
 

@@ -7,6 +7,7 @@ import {
   JOIN_NAME,
   MEMBER,
   MESHED_WHEEL,
+  PACKED_DEVICE,
   PAIR_NAME,
   PART_NAME,
   RANGE_NAME,
@@ -14,6 +15,7 @@ import {
   SHARED_SET,
   WHEEL_NAME,
 } from './name.ts';
+import { PACK } from './pack.ts';
 import { PART } from './part.ts';
 import { count, or, teeth, text } from './value.ts';
 
@@ -263,6 +265,7 @@ export const FILE = v.strictObject(
       v.nullish(PART),
       'The parts, by name, in the order in which they come off.',
     ),
+    packs: section(PACKED_DEVICE, PACK, 'The plates of clutches and brakes, by device.'),
   },
   or('section'),
 );

@@ -8,4 +8,5 @@ export { readTrain, type Reading } from './reading.ts';
 export { ourWord } from './synonym.ts';
 export { type Node, parseTree } from './tree.ts';
 export { Walker } from './walker.ts';
+export { length, pressure } from './value.ts';
 export { trainText, type Value } from './write.ts';

@@ -26,7 +26,8 @@ export type Role =
   | 'carried'
   | 'part'
   | 'on a part'
-  | 'cover';
+  | 'cover'
+  | 'packed';
 
 /** The definitions of names. */
 export const ROLES: ReadonlyMap<unknown, Role> = new Map<unknown, Role>([
@@ -45,4 +46,5 @@ export const ROLES: ReadonlyMap<unknown, Role> = new Map<unknown, Role>([
   [names.PART_NAME, 'part'],
   [names.CARRIED, 'on a part'],
   [names.COVER_NAME, 'cover'],
+  [names.PACKED_DEVICE, 'packed'],
 ]);

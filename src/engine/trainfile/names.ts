@@ -47,6 +47,18 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
           findings.error(at, { problem: 'not applied', device: name });
         break;
       }
+      case 'packed': {
+        const device = devices.get(name);
+        if (!deviceNames.has(name)) {
+          findings.error(at, () => ({
+            problem: 'unknown device',
+            device: name,
+            ...near(name, deviceNames),
+          }));
+        } else if (device && device.kind !== 'clutch' && device.kind !== 'brake')
+          findings.error(at, { problem: 'no plates', device: name });
+        break;
+      }
       case 'meshed':
       case 'carried': {
         const set = path[1] ?? '';

@@ -1,6 +1,7 @@
 import { type DeviceEntry, FILE, type PairEntry, type SetEntry } from './definition.ts';
 import type { Findings } from './findings.ts';
 import type { Mention } from './mention.ts';
+import type { PackEntry } from './pack.ts';
 import type { PartEntry } from './part.ts';
 import { ourWord } from './synonym.ts';
 import type { Node } from './tree.ts';
@@ -25,6 +26,7 @@ export interface FileEntries {
   readonly devices?: ReadonlyMap<string, DeviceEntry>;
   readonly ranges?: ReadonlyMap<string, ReadonlyMap<string, readonly string[]>>;
   readonly teardown?: ReadonlyMap<string, PartEntry>;
+  readonly packs?: ReadonlyMap<string, PackEntry>;
 }
 
 /** Reads a tree by the definitions; what does not fit them is an error in `findings`. */

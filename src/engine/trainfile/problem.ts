@@ -56,6 +56,8 @@ export type Mistake =
   | { readonly problem: 'unknown device'; readonly device: string; readonly near?: string }
   /** A range applies a one-way clutch, which nobody can apply. */
   | { readonly problem: 'not applied'; readonly device: string }
+  /** Plates are given for a band or a one-way clutch. */
+  | { readonly problem: 'no plates'; readonly device: string }
   | { readonly problem: 'listed twice'; readonly name: string }
   /** Sets, gear pairs and devices have names of their own. */
   | { readonly problem: 'name taken'; readonly name: string; readonly by: Named }
@@ -154,6 +156,17 @@ export type Expected =
   | 'yes or no'
   | 'refit' // reuse or replace
   | 'device'
+  | 'pack'
+  | 'plates' // a list, one plate or more
+  | 'plate'
+  | 'plate kind' // friction, steel, cushion or flange
+  | 'depth' // its size, and a tolerance
+  | 'shelf'
+  | 'shelf part' // flange, steel, snap ring or piston
+  | 'limit' // least, most, source, by
+  | 'length' // with its unit, above 0 or 0
+  | 'lengths' // a list, one length or more
+  | 'air' // a pressure with its unit
   // Of a practice, and of what was seen.
   | 'proportion' // 0 to 1,000,000
   | 'proportions' // some, and not all of them 0

@@ -21,6 +21,17 @@ export const note = (description: string) =>
     v.description(description),
   );
 
+/** A length with its unit, as `lengthFrom` of the shop reads it, without a sign. */
+export const length = (description: string) =>
+  v.pipe(v.string(or('length')), v.regex(LENGTH, or('length')), v.description(description));
+const LENGTH =
+  /^(?:(?:[0-9]{1,4} )?[0-9]{1,4}\/[1-9][0-9]{0,3}|[0-9]{1,7}(?:[.,][0-9]{1,6})?) ?(?:mm|um|µm|in|inch|inches|"|thou|mil)$/u;
+
+/** A pressure with its unit. */
+export const pressure = (description: string) =>
+  v.pipe(v.string(or('air')), v.regex(AIR, or('air')), v.description(description));
+const AIR = /^[0-9]{1,5}(?:[.,][0-9]{1,3})? ?(?:kPa|bar|psi)$/u;
+
 const whole = (what: Expected, most: number, description: string) =>
   v.pipe(
     v.number(what),

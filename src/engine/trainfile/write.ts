@@ -1,4 +1,4 @@
-import type { Device, GearPair, GearSet, Part, Train } from '../train/index.ts';
+import type { Device, GearPair, GearSet, Pack, Part, Train } from '../train/index.ts';
 import { VERSION } from './definition.ts';
 
 /** What can be written into a train file. A map keeps its order, and may have any key. */
@@ -41,6 +41,10 @@ export function trainText(train: Train): string {
   section(
     'teardown',
     (train.teardown ?? []).map((part) => [part.name, partValue(part)]),
+  );
+  section(
+    'packs',
+    (train.packs ?? []).map((pack) => [pack.device, packValue(pack)]),
   );
   return `${lines.join('\n')}\n`;
 }
@@ -157,6 +161,19 @@ function partValue({ carries, selective, covers, under, ...part }: Part): Value 
     covers,
     under,
   });
+}
+
+function packValue({ device: _, ...pack }: Pack): Value {
+  return plainValue(pack) as Value;
+}
+
+// Sections and lists of texts, as they are.
+function plainValue(data: unknown): Value | undefined {
+  if (Array.isArray(data)) return data.map((item) => plainValue(item) as Value);
+  if (typeof data !== 'object' || data === null) return data as string | undefined;
+  return mapOf(
+    Object.fromEntries(Object.entries(data).map(([key, its]) => [key, plainValue(its)])),
+  );
 }
 
 function mapOf(entries: Readonly<Record<string, Value | undefined>>): Value {

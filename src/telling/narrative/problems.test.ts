@@ -151,6 +151,12 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
       'one-way clutch in a range: low sprag; nobody applies it, so leave it out',
     ],
   ],
+  'no plates': [
+    [
+      { device: 'ring band' },
+      'no plates: ring band is no multi-plate clutch or brake; name one that is',
+    ],
+  ],
   'listed twice': [[{ name: 'low brake' }, 'listed twice: low brake; once is enough']],
   'name taken': [
     [{ name: 'a', by: 'set' }, 'name taken: a is a set already; choose another'],

@@ -63,6 +63,8 @@ function word(p: Problem | Warning, voice: Voice): string {
       return voice.say('problem.unknown device', { name: visible(p.device), ...near(p.near) });
     case 'not applied':
       return voice.say('problem.not applied', { name: visible(p.device) });
+    case 'no plates':
+      return voice.say('problem.no plates', { name: visible(p.device) });
     case 'listed twice':
       return voice.say('problem.listed twice', { name: visible(p.name) });
     case 'name taken':
