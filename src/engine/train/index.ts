@@ -5,6 +5,7 @@ export { geometryOf } from './geometry.ts';
 export { setGearing } from './gearing.ts';
 export type { Mesh } from './mesh.ts';
 export { companyOf } from './sharing.ts';
+export type * from './capacity.ts';
 export * from './pack.ts';
 export {
   carriersOf,

@@ -1,4 +1,5 @@
 import type { GearSet } from './gearset.ts';
+import type { Capacity, Engine } from './capacity.ts';
 import type { Pack } from './pack.ts';
 import type { Part } from './teardown.ts';
 
@@ -22,6 +23,9 @@ export interface Train {
   readonly teardown?: readonly Part[];
   /** The plates of clutches and brakes; absent: not described. */
   readonly packs?: readonly Pack[];
+  /** How much devices can carry; absent: not described. */
+  readonly capacities?: readonly Capacity[];
+  readonly engine?: Engine;
 }
 
 export type MemberName = string;

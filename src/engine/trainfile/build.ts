@@ -25,6 +25,10 @@ export function buildTrain(file: FileEntries): Train {
       return { name, gears: listOf(gears, (gear, on) => ({ name: gear, on })) };
     }),
     ...(file.teardown && { teardown: listOf(file.teardown, part) }),
+    ...(file.capacities && {
+      capacities: listOf(file.capacities, (name, its) => ({ device: name, ...its })),
+    }),
+    ...(file.engine && { engine: { ...file.engine } }),
     ...(file.packs && { packs: listOf(file.packs, (device, pack) => ({ device, ...pack })) }),
   };
 }

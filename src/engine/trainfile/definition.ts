@@ -8,6 +8,7 @@ import {
   MEMBER,
   MESHED_WHEEL,
   PACKED_DEVICE,
+  SIZED_DEVICE,
   PAIR_NAME,
   PART_NAME,
   RANGE_NAME,
@@ -15,6 +16,7 @@ import {
   SHARED_SET,
   WHEEL_NAME,
 } from './name.ts';
+import { CAPACITY, CAPACITY_KEYS, ENGINE } from './capacity.ts';
 import { PACK } from './pack.ts';
 import { PART } from './part.ts';
 import { count, or, teeth, text } from './value.ts';
@@ -192,7 +194,7 @@ const ONE_WAY = v.pipe(
 export const DEVICE = v.union([CLUTCH, BRAKE, BAND, ONE_WAY], or('device'));
 
 /**
- * The keys that tell what kind a set or a device is, the first of them that stands there; a
+ * The keys that tell what kind a set, a device or a capacity is, the first of them that stands there; a
  * set with none of them is a plain one.
  */
 export const TELLING: readonly (readonly [key: string, definition: v.GenericSchema])[] = [
@@ -214,6 +216,7 @@ export const TELLING: readonly (readonly [key: string, definition: v.GenericSche
   ['band', BAND],
   ['one-way', ONE_WAY],
   ['lets', ONE_WAY],
+  ...CAPACITY_KEYS,
 ];
 
 /** The version of the file form that this reader knows. */
@@ -265,6 +268,8 @@ export const FILE = v.strictObject(
       v.nullish(PART),
       'The parts, by name, in the order in which they come off.',
     ),
+    capacities: section(SIZED_DEVICE, CAPACITY, 'How much each device can carry, by device.'),
+    engine: v.exactOptional(ENGINE),
     packs: section(PACKED_DEVICE, PACK, 'The plates of clutches and brakes, by device.'),
   },
   or('section'),

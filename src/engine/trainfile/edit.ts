@@ -90,7 +90,7 @@ function renamedTo({ as, name, path }: Mention, renaming: Renaming): string | un
       if ((as === 'set' || as === 'shared') && name === from) return to;
       return isMember && name.startsWith(`${from}.`) ? to + name.slice(from.length) : undefined;
     case 'device':
-      if (as === 'device' || as === 'applied' || as === 'packed')
+      if (as === 'device' || as === 'applied' || as === 'packed' || as === 'sized')
         return name === from ? to : undefined;
       if (as !== 'on a part') return undefined;
       if (name === from) return to;

@@ -27,7 +27,8 @@ export type Role =
   | 'part'
   | 'on a part'
   | 'cover'
-  | 'packed';
+  | 'packed'
+  | 'sized';
 
 /** The definitions of names. */
 export const ROLES: ReadonlyMap<unknown, Role> = new Map<unknown, Role>([
@@ -47,4 +48,5 @@ export const ROLES: ReadonlyMap<unknown, Role> = new Map<unknown, Role>([
   [names.CARRIED, 'on a part'],
   [names.COVER_NAME, 'cover'],
   [names.PACKED_DEVICE, 'packed'],
+  [names.SIZED_DEVICE, 'sized'],
 ]);

@@ -36,5 +36,6 @@ export const PART_NAME = name('The name of a part as it comes off.');
 export const CARRIED = member(
   'What the part carries: a member, a device, or a race of a one-way clutch (NAME.inner, NAME.outer).',
 );
+export const SIZED_DEVICE = name('A device whose capacity this is.');
 export const PACKED_DEVICE = name('A clutch or brake whose plates these are.');
 export const COVER_NAME = name('The name of another part.');

@@ -47,6 +47,7 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
           findings.error(at, { problem: 'not applied', device: name });
         break;
       }
+      case 'sized':
       case 'packed': {
         const device = devices.get(name);
         if (!deviceNames.has(name)) {
@@ -55,7 +56,7 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
             device: name,
             ...near(name, deviceNames),
           }));
-        } else if (device && device.kind !== 'clutch' && device.kind !== 'brake')
+        } else if (as === 'packed' && device && device.kind !== 'clutch' && device.kind !== 'brake')
           findings.error(at, { problem: 'no plates', device: name });
         break;
       }

@@ -1,6 +1,7 @@
 import { type DeviceEntry, FILE, type PairEntry, type SetEntry } from './definition.ts';
 import type { Findings } from './findings.ts';
 import type { Mention } from './mention.ts';
+import type { CapacityEntry, EngineEntry } from './capacity.ts';
 import type { PackEntry } from './pack.ts';
 import type { PartEntry } from './part.ts';
 import { ourWord } from './synonym.ts';
@@ -26,6 +27,8 @@ export interface FileEntries {
   readonly devices?: ReadonlyMap<string, DeviceEntry>;
   readonly ranges?: ReadonlyMap<string, ReadonlyMap<string, readonly string[]>>;
   readonly teardown?: ReadonlyMap<string, PartEntry>;
+  readonly capacities?: ReadonlyMap<string, CapacityEntry>;
+  readonly engine?: EngineEntry;
   readonly packs?: ReadonlyMap<string, PackEntry>;
 }
 

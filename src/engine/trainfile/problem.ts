@@ -1,4 +1,4 @@
-import type { GeometryFinding } from '../train/index.ts';
+import type { Device, GeometryFinding } from '../train/index.ts';
 import type { Place } from './place.ts';
 
 /** Something to be told about a file, as plain data; the narrative room has the words. */
@@ -56,8 +56,14 @@ export type Mistake =
   | { readonly problem: 'unknown device'; readonly device: string; readonly near?: string }
   /** A range applies a one-way clutch, which nobody can apply. */
   | { readonly problem: 'not applied'; readonly device: string }
+  /** A ring of sizes whose inner diameter is not the smaller. */
+  | { readonly problem: 'inside out'; readonly outer: number; readonly inner: number }
+  /** A capacity by the sizes of another kind of device. */
+  | { readonly problem: 'other kind'; readonly device: string; readonly kind: Device['kind'] }
   /** Plates are given for a band or a one-way clutch. */
   | { readonly problem: 'no plates'; readonly device: string }
+  /** Readings of a device whose plates the train does not tell. */
+  | { readonly problem: 'no pack'; readonly device: string; readonly near?: string }
   | { readonly problem: 'listed twice'; readonly name: string }
   /** Sets, gear pairs and devices have names of their own. */
   | { readonly problem: 'name taken'; readonly name: string; readonly by: Named }
@@ -156,6 +162,12 @@ export type Expected =
   | 'yes or no'
   | 'refit' // reuse or replace
   | 'device'
+  | 'size' // above 0, to 100,000
+  | 'ring' // two sizes, the outer first
+  | 'friction' // above 0, to 1
+  | 'presses' // uniform pressure or uniform wear
+  | 'stall ratio' // 1 to 10
+  | 'capacity'
   | 'pack'
   | 'plates' // a list, one plate or more
   | 'plate'
@@ -167,6 +179,11 @@ export type Expected =
   | 'length' // with its unit, above 0 or 0
   | 'lengths' // a list, one length or more
   | 'air' // a pressure with its unit
+  // Of readings of packs.
+  | 'readings'
+  | 'on air' // its pressure, and strokes
+  | 'depth gauge' // depth and stack, and the height of a straight-edge
+  | 'step gauge' // what fits, and what does not fit
   // Of a practice, and of what was seen.
   | 'proportion' // 0 to 1,000,000
   | 'proportions' // some, and not all of them 0

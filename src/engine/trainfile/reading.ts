@@ -1,5 +1,6 @@
 import type { Train } from '../train/index.ts';
 import { buildTrain } from './build.ts';
+import { checkCapacities } from './capacities.ts';
 import { find } from './find.ts';
 import { Findings } from './findings.ts';
 import type { Mention } from './mention.ts';
@@ -87,7 +88,10 @@ function trainOf(root: Node, { file, mentions }: Outline, findings: Findings): T
   checkSense(train, at, findings);
   doubtNames(train, mentions, findings);
   // Parts carry what is known to be there.
-  if (findings.errorCount === 0) checkTeardown(train, at, findings);
+  if (findings.errorCount === 0) {
+    checkTeardown(train, at, findings);
+    checkCapacities(train, at, findings);
+  }
   if (findings.errorCount === 0) {
     doubtDevices(train, at, findings);
     doubtTeardown(train, at, findings);

@@ -24,8 +24,11 @@ export const note = (description: string) =>
 /** A length with its unit, as `lengthFrom` of the shop reads it, without a sign. */
 export const length = (description: string) =>
   v.pipe(v.string(or('length')), v.regex(LENGTH, or('length')), v.description(description));
-const LENGTH =
-  /^(?:(?:[0-9]{1,4} )?[0-9]{1,4}\/[1-9][0-9]{0,3}|[0-9]{1,7}(?:[.,][0-9]{1,6})?) ?(?:mm|um|µm|in|inch|inches|"|thou|mil)$/u;
+const LENGTH = new RegExp(
+  String.raw`^(?:(?:[0-9]{1,4} )?[0-9]{1,4}/[1-9][0-9]{0,3}|[0-9]{1,7}(?:[.,][0-9]{1,6})?)` +
+    String.raw` ?(?:mm|um|µm|in|inch|inches|"|thou|mil)$`,
+  'u',
+);
 
 /** A pressure with its unit. */
 export const pressure = (description: string) =>

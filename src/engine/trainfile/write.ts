@@ -1,4 +1,4 @@
-import type { Device, GearPair, GearSet, Pack, Part, Train } from '../train/index.ts';
+import type { Device, Engine, GearPair, GearSet, Pack, Part, Train } from '../train/index.ts';
 import { VERSION } from './definition.ts';
 
 /** What can be written into a train file. A map keeps its order, and may have any key. */
@@ -42,6 +42,11 @@ export function trainText(train: Train): string {
     'teardown',
     (train.teardown ?? []).map((part) => [part.name, partValue(part)]),
   );
+  section(
+    'capacities',
+    (train.capacities ?? []).map(({ device, ...its }) => [device, plainValue(its) as Value]),
+  );
+  section('engine', entriesOf(train.engine));
   section(
     'packs',
     (train.packs ?? []).map((pack) => [pack.device, packValue(pack)]),
@@ -161,6 +166,10 @@ function partValue({ carries, selective, covers, under, ...part }: Part): Value 
     covers,
     under,
   });
+}
+
+function entriesOf(engine: Engine = {}): [string, Value][] {
+  return Object.entries(engine).map(([key, its]) => [key, its]);
 }
 
 function packValue({ device: _, ...pack }: Pack): Value {

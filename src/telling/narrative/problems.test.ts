@@ -151,6 +151,26 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
       'one-way clutch in a range: low sprag; nobody applies it, so leave it out',
     ],
   ],
+  'no pack': [
+    [
+      { device: 'frnt brake', near: 'front brake' },
+      'no pack: frnt brake; did you mean front brake?',
+    ],
+    [{ device: 'low brake' }, 'no pack: low brake; tell its plates under packs of the train file'],
+  ],
+  'inside out': [
+    [
+      { outer: 70, inner: 130 },
+      'inside out: 130 is not smaller than 70; give the outer diameter first',
+    ],
+  ],
+  'other kind': [
+    [
+      { device: 'low sprag', kind: 'one-way' },
+      'wrong sizes: low sprag is a one-way clutch; give its own, or one torque Nm',
+    ],
+    [{ device: 'band', kind: 'band' }, 'wrong sizes: band is a band; give its own, or a torque'],
+  ],
   'no plates': [
     [
       { device: 'ring band' },

@@ -63,8 +63,16 @@ function word(p: Problem | Warning, voice: Voice): string {
       return voice.say('problem.unknown device', { name: visible(p.device), ...near(p.near) });
     case 'not applied':
       return voice.say('problem.not applied', { name: visible(p.device) });
+    case 'inside out':
+      return voice.say('problem.inside out', { inner: p.inner, outer: p.outer });
+    case 'other kind': {
+      const names = { name: visible(p.device), kind: keyOf(p.kind) };
+      return voice.say('problem.other kind', names);
+    }
     case 'no plates':
       return voice.say('problem.no plates', { name: visible(p.device) });
+    case 'no pack':
+      return voice.say('problem.no pack', { name: visible(p.device), ...near(p.near) });
     case 'listed twice':
       return voice.say('problem.listed twice', { name: visible(p.name) });
     case 'name taken':

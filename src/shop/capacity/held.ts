@@ -1,0 +1,69 @@
+import { fraction, type Rational, ZERO } from '../../engine/linear/index.ts';
+import type { Limit, Strength } from '../../engine/margin/index.ts';
+import type { Capacity, Train } from '../../engine/train/index.ts';
+import { bandRise, type Drag } from './band.ts';
+import { plateRise, type Ring } from './plate.ts';
+import type { Rise } from './rise.ts';
+
+/**
+ * What each device of a train whose file tells its capacity can put on its first-named member.
+ * Sizes come to torques that are no fractions: these are rounded down, by less than a millionth.
+ */
+export function limitsOf(train: Train): Limit[] {
+  return (train.capacities ?? []).map(limitOf);
+}
+
+// A device pushes back: what it holds against a clockwise push it puts on anticlockwise.
+function limitOf(capacity: Capacity): Limit {
+  const { device } = capacity;
+  if ('faces' in capacity) {
+    const { faces, friction, presses = 'uniform pressure' } = capacity;
+    const [lining, piston] = [ringOf(capacity['lining mm']), ringOf(capacity['piston mm'])];
+    const springsN = capacity['springs N'];
+    const either = rising(plateRise({ faces, friction, lining, piston, springsN, presses }));
+    return { device, clockwise: either, anticlockwise: either };
+  }
+  if ('tightens' in capacity) {
+    const { friction, lever = 1, tightens } = capacity;
+    const band = {
+      drumMm: capacity['drum mm'],
+      wrapDegrees: capacity['wrap degrees'],
+      servo: ringOf(capacity['servo mm']),
+      springsN: capacity['springs N'],
+    };
+    const pushed = (way: typeof tightens) => {
+      const drag: Drag = way === tightens ? 'towards the anchor' : 'from the anchor';
+      return rising(bandRise({ ...band, friction, lever }, drag));
+    };
+    return { device, clockwise: pushed('anticlockwise'), anticlockwise: pushed('clockwise') };
+  }
+  if ('torque Nm' in capacity) {
+    const either = fixed(capacity['torque Nm']);
+    return { device, clockwise: either, anticlockwise: either };
+  }
+  return {
+    device,
+    clockwise: fixed(capacity['anticlockwise Nm']),
+    anticlockwise: fixed(capacity['clockwise Nm']),
+  };
+}
+
+function ringOf([outerMm, innerMm]: readonly [number, number]): Ring {
+  return { outerMm, innerMm };
+}
+
+function rising({ perKpaNm, fromKpa }: Rise): Strength {
+  return {
+    fixedNm: ZERO,
+    perKpaNm: millionths(perKpaNm, Math.floor),
+    fromKpa: millionths(fromKpa, Math.ceil),
+  };
+}
+
+function fixed(torqueNm: number): Strength {
+  return { fixedNm: millionths(torqueNm, Math.round), perKpaNm: ZERO, fromKpa: ZERO };
+}
+
+function millionths(value: number, rounded: (value: number) => number): Rational {
+  return fraction(rounded(value * 1e6), 1e6);
+}
