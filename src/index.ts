@@ -143,7 +143,24 @@ export type {
 
 // What people measure. A length keeps the last digit that its tool told.
 export { digitsIn, lengthFrom } from './shop/length/index.ts';
-export type { Length, LengthUnit } from './shop/length/index.ts';
+export type { Gap, Length, LengthUnit } from './shop/length/index.ts';
+
+// The plates of a clutch or a brake: the clearance, the limits, and the part from the shelf.
+export { judgePack, readReadings } from './shop/packs/index.ts';
+export type {
+  Bounds,
+  Chosen,
+  ClearanceWay,
+  Gauge,
+  Measured,
+  PackJudgement,
+  PackReadings,
+  ReadingsReading,
+  Remark,
+  Selection,
+  Verdict,
+  Wear,
+} from './shop/packs/index.ts';
 
 // Exact numbers.
 export { fromText, toNumber, toText } from './engine/linear/index.ts';

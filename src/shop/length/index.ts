@@ -1,5 +1,4 @@
 export {
-  coarsest,
   digitsIn,
   type Length,
   lengthFrom,
@@ -9,3 +8,4 @@ export {
   sumOf,
   UM_PER,
 } from './length.ts';
+export { type Gap, stackUp } from './stack.ts';

@@ -62,7 +62,7 @@ const FORM =
   /^([+-]?)(?:(?:(\d{1,4}) )?(\d{1,4})\/(\d{1,4})|(\d{1,7})(?:[.,](\d{1,6}))?) ?([a-z"µμ]+)$/iu;
 
 /** The coarser of the steps: a sum tells no more than the coarsest tool in it. */
-export function coarsest(steps: readonly Rational[]): Rational {
+function coarsest(steps: readonly Rational[]): Rational {
   return steps.reduce((a, b) => (signOf(minus(a, b)) < 0 ? b : a));
 }
 

@@ -1,0 +1,74 @@
+import type { Pack } from '../../engine/train/index.ts';
+import { compare, minus, plus, type Rational, signOf, ZERO } from '../../engine/linear/index.ts';
+import { type Length, less, meanOf } from '../length/index.ts';
+import { readLength } from './bounds.ts';
+import type { PackReadings } from './readings.ts';
+
+/** The ways to get at a clearance; the first that was gone is believed first. */
+export type ClearanceWay = 'feeler' | 'lifted' | 'on air' | 'depth gauge';
+
+/** The clearance by one way. */
+export interface Measured {
+  readonly way: ClearanceWay;
+  readonly clearance: Length;
+  /** A place each, in their order, the squash taken off. */
+  readonly places: readonly Length[];
+  /** The largest less the smallest. */
+  readonly spreadUm: Rational;
+  /** What was taken off each stroke on air. */
+  readonly squash?: Length;
+  readonly pressure?: string;
+  /** There is a cushion plate, and nobody wrote how air squashes it: too large by that. */
+  readonly squashUnknown?: true;
+}
+
+export function clearancesBy(readings: PackReadings, pack: Pack): Measured[] {
+  const { feeler, lifted, onAir, depthGauge } = readings;
+  const measured: Measured[] = [];
+  if (feeler) measured.push(of('feeler', feeler));
+  if (lifted) measured.push(of('lifted', lifted));
+  if (onAir) measured.push(strokesOnAir(onAir, pack));
+  if (depthGauge) {
+    const { depth, edge, stack } = depthGauge;
+    measured.push(of('depth gauge', [less(edge ? less(depth, edge) : depth, stack)]));
+  }
+  return measured;
+}
+
+// The piston's stroke takes up the clearance, and then squashes the cushion plates.
+function strokesOnAir(
+  { pressure, strokes }: NonNullable<PackReadings['onAir']>,
+  { plates }: Pack,
+): Measured {
+  const cushions = plates.filter(({ kind }) => kind === 'cushion');
+  const told = cushions.flatMap(({ squash }) => (squash === undefined ? [] : [readLength(squash)]));
+  const squash = told.reduce<Length | undefined>((sum, its) => {
+    return sum ? { um: plus(sum.um, its.um), stepUm: its.stepUm } : its;
+  }, undefined);
+  const corrected = strokes.map((stroke) => {
+    return { um: minus(stroke.um, squash?.um ?? ZERO), stepUm: stroke.stepUm };
+  });
+  return {
+    ...of('on air', corrected),
+    pressure,
+    ...(squash && { squash }),
+    ...(told.length < cushions.length && { squashUnknown: true }),
+  };
+}
+
+function of(way: ClearanceWay, places: readonly Length[]): Measured {
+  const sorted = places.map(({ um }) => um).toSorted(compare);
+  const spreadUm = minus(sorted.at(-1) as Rational, sorted[0] as Rational);
+  return { way, clearance: meanOf(places), places, spreadUm };
+}
+
+/** The place, from 0, that is farthest from what is wanted; the first of several. */
+export function worstPlace({ places }: Measured, wantedUm: Rational): number {
+  const off = places.map(({ um }) => sizeOf(minus(um, wantedUm)));
+  const most = off.reduce((a, b) => (compare(b, a) > 0 ? b : a));
+  return off.findIndex((its) => compare(its, most) === 0);
+}
+
+export function sizeOf(um: Rational): Rational {
+  return signOf(um) < 0 ? minus(ZERO, um) : um;
+}

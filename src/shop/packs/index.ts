@@ -1,0 +1,9 @@
+export { type Bounds, thickening, type Verdict } from './bounds.ts';
+export { type ClearanceWay, type Measured, worstPlace } from './clearance.ts';
+export type { Gauge } from './gauge.ts';
+export { judgePack, type PackJudgement } from './judge.ts';
+export type { PackReadings } from './readings.ts';
+export { readReadings, type ReadingsReading } from './readingsfile.ts';
+export type { Remark } from './remark.ts';
+export type { Chosen, Selection } from './selection.ts';
+export type { Wear } from './wear.ts';

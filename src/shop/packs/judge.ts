@@ -1,0 +1,185 @@
+import {
+  compare,
+  fraction,
+  minus,
+  over,
+  type Rational,
+  signOf,
+  times,
+} from '../../engine/linear/index.ts';
+import type { Pack } from '../../engine/train/index.ts';
+import { type Gap, type Length, stackUp, UM_PER } from '../length/index.ts';
+import { likePressure } from './air.ts';
+import {
+  type Bounds,
+  clearanceBounds,
+  middleOf,
+  readLength,
+  thickening,
+  type Verdict,
+  verdictOf,
+} from './bounds.ts';
+import { clearancesBy, type Measured, sizeOf } from './clearance.ts';
+import { miscounted } from './count.ts';
+import { type Gauge, gaugeOf } from './gauge.ts';
+import type { PackReadings } from './readings.ts';
+import type { Remark } from './remark.ts';
+import { select, type Selection } from './selection.ts';
+import { type Wear, wearOf, wearRemarks } from './wear.ts';
+
+/** What the readings of a pack say. */
+export interface PackJudgement {
+  readonly pack: Pack;
+  /** By each way that was gone; the first is the one that is judged. */
+  readonly measured: readonly Measured[];
+  readonly frictions: number;
+  /** The judged clearance, shared among the friction plates. */
+  readonly eachFriction?: Length;
+  /** What the file's own thicknesses leave of its depth. */
+  readonly drawn?: Gap;
+  readonly bounds?: Bounds;
+  readonly verdict?: Verdict;
+  /** How much thicker the pack must become, where it is outside. */
+  readonly thicker?: { readonly leastUm: Rational; readonly mostUm: Rational };
+  /** Absent where nothing may be selected: the remarks say why. */
+  readonly selection?: Selection;
+  readonly gauge?: Gauge;
+  readonly wear: readonly Wear[];
+  readonly remarks: readonly Remark[];
+}
+
+export function judgePack(pack: Pack, readings: PackReadings): PackJudgement {
+  const measured = clearancesBy(readings, pack);
+  // A stroke with the squash still in it is judged only where there is nothing better.
+  const judged = measured.find((its) => !its.squashUnknown);
+  const bounds = clearanceBounds(pack);
+  const turned = bounds?.least && bounds.most && compare(bounds.least.um, bounds.most.um) > 0;
+  const usable = turned ? undefined : bounds;
+  const verdict = judged && usable && verdictOf(judged.clearance.um, usable);
+  const drawn = drawnOf(pack);
+  const suspicious = judged ? doubts(judged, pack, usable, drawn) : [];
+  const wear = wearOf(readings, pack);
+  const gauge = gaugeOf(readings, usable);
+  const frictions = pack.plates.filter(({ kind }) => kind === 'friction').length;
+  const selection =
+    judged && pack.shelf && usable && suspicious.length === 0
+      ? select(judged, pack.shelf, usable)
+      : undefined;
+  const thicker =
+    judged && usable && verdict !== 'inside' && suspicious.length === 0
+      ? thickening(judged.clearance.um, usable)
+      : undefined;
+  const remarks: Remark[] = [
+    ...suspicious,
+    ...limitRemarks(bounds, Boolean(turned)),
+    ...measured.flatMap((its) => wayRemarks(its, pack)),
+    ...agreement(measured, usable),
+    ...(judged && verdict === 'inside' && usable ? placesOutside(judged, usable) : []),
+    ...shelfRemarks(pack, selection),
+    ...(gauge?.turnedRound ? [{ remark: 'gauge turned round' } as const] : []),
+    ...wearRemarks(wear, pack),
+  ];
+  return {
+    pack,
+    measured,
+    frictions,
+    ...(judged && frictions > 0 && { eachFriction: shared(judged.clearance, frictions) }),
+    ...(drawn && { drawn }),
+    ...(bounds && { bounds }),
+    ...(verdict && { verdict }),
+    ...(thicker && { thicker }),
+    ...(selection && { selection }),
+    ...(gauge && { gauge }),
+    wear,
+    remarks,
+  };
+}
+
+function shared({ um, stepUm }: Length, count: number): Length {
+  return { um: over(um, fraction(count)), stepUm };
+}
+
+/** What the depth leaves when all plates lie in it; absent without a depth. */
+function drawnOf({ depth, plates }: Pack): Gap | undefined {
+  if (!depth) return undefined;
+  const term = (adds: 1 | -1, size: string, tolerance: string | undefined) => ({
+    adds,
+    um: readLength(size).um,
+    ...(tolerance !== undefined && { tolUm: readLength(tolerance).um }),
+  });
+  return stackUp([
+    term(1, depth.size, depth.tolerance),
+    ...plates.map(({ thickness, tolerance }) => term(-1, thickness, tolerance)),
+  ]);
+}
+
+// What makes a selection senseless: no gap, the wrong unit, the wrong number of plates.
+function doubts(
+  { way, clearance }: Measured,
+  pack: Pack,
+  bounds: Bounds | undefined,
+  drawn: Gap | undefined,
+): Remark[] {
+  const wanted = bounds && middleOf(bounds);
+  if (bounds && verdictOf(clearance.um, bounds) === 'inside') return [];
+  const meant = wanted && bounds && unitMeant(clearance.um, bounds);
+  if (meant) return [{ remark: 'other unit', meant }];
+  const counted = drawn?.um ?? wanted;
+  const count = counted && miscounted(clearance.um, counted, pack);
+  const none: Remark[] = signOf(clearance.um) <= 0 ? [{ remark: 'no gap', way }] : [];
+  return count ? [...none, count] : none;
+}
+
+function unitMeant(um: Rational, bounds: Bounds): 'mm' | 'in' | undefined {
+  const inch = over(UM_PER.in, UM_PER.mm);
+  if (verdictOf(times(um, inch), bounds) === 'inside') return 'in';
+  return verdictOf(over(um, inch), bounds) === 'inside' ? 'mm' : undefined;
+}
+
+function limitRemarks(bounds: Bounds | undefined, turned: boolean): Remark[] {
+  if (!bounds || (!bounds.least && !bounds.most)) return [{ remark: 'no limit' }];
+  if (turned) return [{ remark: 'limits turned round' }];
+  return bounds.least && bounds.most ? [] : [{ remark: 'one limit' }];
+}
+
+function wayRemarks({ way, places, pressure, squashUnknown }: Measured, pack: Pack): Remark[] {
+  if (way === 'feeler' && places.length < FEWEST_PLACES) {
+    return [{ remark: 'few places', way, places: places.length }];
+  }
+  if (squashUnknown) return [{ remark: 'squash unknown' }];
+  const given = pack.plates.find(({ squash }) => squash !== undefined)?.at;
+  return pressure !== undefined && given !== undefined && !likePressure(given, pressure)
+    ? [{ remark: 'other pressure', given, read: pressure }]
+    : [];
+}
+
+const FEWEST_PLACES = 3;
+
+function agreement(measured: readonly Measured[], bounds: Bounds | undefined): Remark[] {
+  const [first, ...others] = measured.filter((its) => !its.squashUnknown);
+  if (!first || !bounds?.least || !bounds.most) return [];
+  const allowed = over(minus(bounds.most.um, bounds.least.um), fraction(4));
+  return others
+    .filter(({ clearance }) => {
+      return compare(sizeOf(minus(clearance.um, first.clearance.um)), allowed) > 0;
+    })
+    .map(({ way }) => ({ remark: 'ways differ', ways: [first.way, way] }));
+}
+
+function placesOutside({ places }: Measured, bounds: Bounds): Remark[] {
+  return places.flatMap(({ um }, i): Remark[] => {
+    return verdictOf(um, bounds) === 'inside' ? [] : [{ remark: 'place outside', place: i + 1 }];
+  });
+}
+
+function shelfRemarks({ shelf }: Pack, selection: Selection | undefined): Remark[] {
+  if (!shelf) return [];
+  const fitted = readLength(shelf.fitted);
+  const known = shelf.sizes.some((size) => compare(readLength(size).um, fitted.um) === 0);
+  return [
+    ...(known ? [] : [{ remark: 'not on the shelf', size: fitted } as const]),
+    ...(selection && selection.best.verdict !== 'inside'
+      ? [{ remark: 'shelf too short' } as const]
+      : []),
+  ];
+}

@@ -1,0 +1,26 @@
+import type { Length } from '../length/index.ts';
+
+/** What somebody measured of a pack. No order of readings means anything but the place. */
+export interface PackReadings {
+  readonly device: string;
+  /** Between snap ring and flange, the flange lifted against the ring: a place each. */
+  readonly feeler?: readonly Length[];
+  /** Dial indicator on the flange, lifted: down, zero, up. */
+  readonly lifted?: readonly Length[];
+  /** Dial indicator on the flange, air on the piston. */
+  readonly onAir?: { readonly pressure: string; readonly strokes: readonly Length[] };
+  /** From a straight-edge across the drum's lip, whose own height is taken off. */
+  readonly depthGauge?: {
+    readonly depth: Length;
+    readonly edge?: Length;
+    /** The height of the plates that fill it. */
+    readonly stack: Length;
+  };
+  /** Steps that fit between ring and flange, and that do not. */
+  readonly stepGauge?: { readonly fits?: Length; readonly doesNotFit?: Length };
+  /** Thicknesses of the friction plates, of the steels. */
+  readonly friction?: readonly Length[];
+  readonly steel?: readonly Length[];
+  /** Gaps under a straight-edge on the steels. */
+  readonly cone?: readonly Length[];
+}

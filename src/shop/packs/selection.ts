@@ -1,0 +1,69 @@
+import type { Shelf } from '../../engine/train/index.ts';
+import { compare, fraction, minus, over, type Rational } from '../../engine/linear/index.ts';
+import { type Gap, type Length, stackUp } from '../length/index.ts';
+import { type Bounds, middleOf, readLength, type Verdict, verdictOf } from './bounds.ts';
+import { type Measured, sizeOf } from './clearance.ts';
+
+/** A part from the shelf, and the clearance that it should give. */
+export interface Chosen {
+  readonly size: Length;
+  readonly predicted: Gap;
+  readonly verdict: Verdict;
+  /** Inside even with every tolerance at its worst. */
+  readonly safe: boolean;
+}
+
+export interface Selection {
+  readonly best: Chosen;
+  /** The next best of another size. */
+  readonly second?: Chosen;
+}
+
+/**
+ * The part that brings the clearance nearest to the middle of its limits: a new part takes its
+ * thickness from the gap, and the fitted one gives its own back. Of two that are as near, the
+ * thicker: new paper beds in. Undefined without both limits.
+ */
+export function select(measured: Measured, shelf: Shelf, bounds: Bounds): Selection | undefined {
+  const middle = middleOf(bounds);
+  if (!middle) return undefined;
+  const off = ({ predicted }: Chosen) => sizeOf(minus(predicted.um, middle));
+  const [best, ...others] = shelf.sizes
+    .map((size) => fitted(readLength(size), measured, shelf, bounds))
+    .toSorted((a, b) => compare(off(a), off(b)) || compare(b.size.um, a.size.um));
+  if (!best) return undefined;
+  const second = others.find(({ size }) => compare(size.um, best.size.um) !== 0);
+  return { best, ...(second && { second }) };
+}
+
+function fitted(size: Length, measured: Measured, shelf: Shelf, bounds: Bounds): Chosen {
+  const old = readLength(shelf.fitted);
+  const { um, stepUm } = measured.clearance;
+  // Half the spread, and no less than half of the tool's last digit.
+  const spread = compare(measured.spreadUm, stepUm) > 0 ? measured.spreadUm : stepUm;
+  const tolOf = (length: Length) => {
+    return shelf.tolerance === undefined ? half(length.stepUm) : readLength(shelf.tolerance).um;
+  };
+  const same = compare(size.um, old.um) === 0;
+  const predicted = stackUp([
+    { adds: 1, um, tolUm: half(spread) },
+    // A part that stays is not exchanged, so its thickness plays no part.
+    ...(same
+      ? []
+      : [
+          { adds: 1 as const, um: old.um, tolUm: tolOf(old) },
+          { adds: -1 as const, um: size.um, tolUm: tolOf(size) },
+        ]),
+  ]);
+  const verdict = verdictOf(predicted.um, bounds);
+  const ends = [
+    minus(predicted.um, predicted.worstUm),
+    minus(predicted.um, minus(fraction(0), predicted.worstUm)),
+  ];
+  const safe = ends.every((end) => verdictOf(end, bounds) === 'inside');
+  return { size, predicted, verdict, safe };
+}
+
+function half(um: Rational): Rational {
+  return over(um, fraction(2));
+}

@@ -1,0 +1,74 @@
+import { describe, expect, test } from 'vitest';
+import {
+  fraction,
+  fromText,
+  over,
+  type Rational,
+  toNumber,
+} from '../../src/engine/linear/index.ts';
+import type { Pack } from '../../src/engine/train/index.ts';
+import { type Length, lengthFrom, stackUp } from '../../src/shop/length/index.ts';
+import { judgePack, thickening } from '../../src/shop/packs/index.ts';
+import cases from './stacks.json' with { type: 'json' };
+
+// Stack-ups and shims that somebody has published, each with its source in stacks.json.
+const [gap, shim, pack] = cases as unknown as readonly [Case, Case, Case];
+type Figure = { readonly value: number; readonly tolerance?: number };
+type Case = Readonly<Record<string, unknown>>;
+
+const length = (text: unknown) => lengthFrom(text as string) as Length;
+const mm = (um: Rational) => over(um, fraction(1000));
+const printed = (one: Case, key: string) => fromText(`${(one[key] as Figure).value}`);
+
+describe(`${gap['title']} (${gap['source']})`, () => {
+  const parts = gap['stack'] as readonly (readonly [string, string, string])[];
+  const found = stackUp(
+    parts.map(([sign, size, tolerance]) => ({
+      adds: sign === '+' ? 1 : -1,
+      um: length(size).um,
+      tolUm: length(tolerance).um,
+    })),
+  );
+  test('gap, worst case', () => {
+    expect(mm(found.um)).toEqual(printed(gap, 'gapMm'));
+    expect(mm(found.worstUm)).toEqual(printed(gap, 'worstMm'));
+  });
+  test('root sum square', () => {
+    const { value, tolerance } = gap['likelyMm'] as Required<Figure>;
+    expect(Math.abs(found.likelyUm / 1000 - value)).toBeLessThanOrEqual(tolerance);
+  });
+});
+
+describe(`${shim['title']} (${shim['source']})`, () => {
+  const bounds = { least: length(shim['least']), most: length(shim['most']) };
+  test('thinnest and thickest shim', () => {
+    const found = thickening(length(shim['measured']).um, bounds);
+    expect(found && mm(found.leastUm)).toEqual(printed(shim, 'thinnestMm'));
+    expect(found && mm(found.mostUm)).toEqual(printed(shim, 'thickestMm'));
+  });
+  test('0.02 mm measured is refused: even the thickest shim would have to be below nothing', () => {
+    const { value } = shim['refused'] as { readonly value: string };
+    const found = thickening(length(value).um, bounds);
+    expect(found && toNumber(found.mostUm)).toBeLessThan(0);
+  });
+});
+
+describe(`${pack['title']} (${pack['source']})`, () => {
+  const limits = { clearance: { least: pack['least'] as string, most: pack['most'] as string } };
+  // The manual's plates are not told; one of an invented thickness stands for them.
+  const plates = [{ kind: 'friction', thickness: '2.00 mm' }] as const;
+  const described: Pack = { device: 'brake', plates, limits };
+  const [depth, edge, stack] = ['depth', 'edge', 'stack'].map((key) => length(pack[key]));
+  const judged = judgePack(described, {
+    device: 'brake',
+    depthGauge: { depth: depth as Length, edge: edge as Length, stack: stack as Length },
+  });
+  test('clearance, and that it is outside', () => {
+    expect(mm(judged.measured[0]?.clearance.um as Rational)).toEqual(printed(pack, 'clearanceMm'));
+    expect(judged.verdict === 'inside').toBe((pack['inside'] as { value: boolean }).value);
+  });
+  test('smallest and largest shim to add', () => {
+    expect(judged.thicker && mm(judged.thicker.leastUm)).toEqual(printed(pack, 'thinnestMm'));
+    expect(judged.thicker && mm(judged.thicker.mostUm)).toEqual(printed(pack, 'thickestMm'));
+  });
+});
