@@ -69,6 +69,28 @@ R: slips
 D 22: slips
 D 3: purrs
 `,
+  empty: '# nothing yet\n',
+  readings: `forward clutch:
+  feeler: [1.42 mm, 1.44 mm, 1.43 mm, 1.40 mm]
+  on air: { pressure: 300 kPa, strokes: [1.55 mm, 1.54 mm] }
+  step gauge: { fits: 1.40 mm, does not fit: 1.45 mm }
+  friction: [2.06 mm, 2.07 mm, 2.05 mm, 2.06 mm]
+  steel: [1.79 mm, 1.69 mm, 1.78 mm, 1.79 mm]
+  cone: [0.05 mm, 0.20 mm]
+second brake:
+  feeler: [0.040 in, 0.041 in]
+  cone: [0.30 mm]
+`,
+  miscounted: `forward clutch:
+  depth gauge: { depth: 23.10 mm, stack: 20.00 mm }
+second brake:
+  feeler: [0.99 in, 0.99 in, 0.99 in]
+`,
+  unread: `forward clutch:
+  feeler: [1.42, 1.44 mm]
+  feler: [1.40 mm]
+low brake: { feeler: [1.00 mm] }
+`,
   wide: `holdturn: 1
 name: 名前の長い遊星歯車装置、そして端末の幅より長くても切り捨てられない列車の名前の例である
 input: Antriebswelle mit einem langen Namen

@@ -32,6 +32,9 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   'flow long and wide names': ['flow wide --on "多片式离合器一号"'],
   chart: [`chart ${KESTREL}`],
   'chart in full': [`chart ${KESTREL} --all`],
+  pack: [`pack ${KESTREL} readings`],
+  'pack in Spanish': [`pack ${KESTREL} readings --inch --lang es`],
+  'pack to be counted': [`pack ${KESTREL} miscounted`, `pack ${KESTREL} unread`],
   suspects: [
     `suspects ${KESTREL} seen`,
     `suspects ${KESTREL} doubtful`,
@@ -62,6 +65,11 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   ],
   'faults for the reader': [
     `faults ${KESTREL} --only "low sprag: backwards" --hold inner --seen-from output`,
+  ],
+  margin: [`margin ${KESTREL}`, `margin ${HERON} --torque 160 --range R`],
+  'margin of a gear': [
+    `margin ${KESTREL} --range L --gear 2 --pressure "130 psi" --lang es`,
+    `margin ${KESTREL} --gear R --torque "162 lbft" --stall-ratio 1.8 --pressure "14 bar"`,
   ],
   plan: [`plan ${KESTREL}`],
   'plan in Spanish': [`plan ${HERON} --lang es`],

@@ -11,7 +11,7 @@ export type Call =
   | {
       readonly verb: Verb;
       readonly file: string;
-      /** A second file, which `suspects` may have. */
+      /** A second file, which `suspects` may have and `pack` must. */
       readonly seen?: string;
       readonly options: Options;
     }
@@ -60,6 +60,7 @@ function programOf(voice: Voice, ears: Ears): Command {
         ears.take({ verb, file, ...(seen !== undefined && { seen }), options: command.opts() });
       });
     if (verb === 'suspects') command.argument('[SEEN]', voice.say('cli.seen'));
+    if (verb === 'pack') command.argument('<READINGS>', voice.say('cli.readings'));
     for (const option of VERBS[verb]) command.addOption(optionOf(option, voice));
   }
   dressed(program.command('help'), voice, ears)
@@ -142,6 +143,7 @@ function refusalOf(error: CommanderError, program: Command, args: readonly strin
       return new Refusal('no.option', { ...suggestion(quoted, options), verb });
     }
     case 'commander.missingArgument':
+      if (quoted === 'READINGS') return new Refusal('bad.missing readings', { verb });
       return verb === 'completion'
         ? new Refusal('bad.missing shell')
         : new Refusal('bad.missing file', { verb });

@@ -27,6 +27,37 @@ const REFUSED: readonly [typed: string, line: string][] = [
     'plan parts',
     'too many parts for a plan: 61, and 60 at most; leave out of the teardown what nobody can get wrong',
   ],
+  [
+    'margin trains/wren-plain-set.train.yaml',
+    'no capacities in trains/wren-plain-set.train.yaml: tell under capacities how much each device can carry, by its sizes or as a torque Nm',
+  ],
+  [
+    `margin ${K} --pressure high`,
+    'unreadable pressure: high; type it above 0, as in --pressure 900, --pressure "9 bar" or --pressure "130 psi"',
+  ],
+  [
+    `margin ${K} --torque 0`,
+    'unreadable torque: 0; type it above 0, as in --torque 220 or --torque "162 lbft"',
+  ],
+  [
+    `margin ${K} --torque NaN`,
+    'unreadable torque: NaN; type it above 0, as in --torque 220 or --torque "162 lbft"',
+  ],
+  [
+    `margin ${K} --stall-ratio 0.5`,
+    'unreadable stall ratio: 0.5; type 1 or more, as in --stall-ratio 2',
+  ],
+  ['pack', 'missing train file: type holdturn pack FILE, or - for standard input'],
+  [`pack ${K}`, 'missing file of readings: type holdturn pack FILE READINGS'],
+  ['pack - -', 'standard input can be read once: give one of the two files by its path'],
+  [
+    `pack ${K} empty`,
+    'no readings in empty: write them by device, as in low brake: { feeler: [0.42 mm, 0.44 mm, 0.42 mm] }',
+  ],
+  [
+    'pack trains/wren-plain-set.train.yaml readings',
+    'readings:1:1: no pack: forward clutch; tell its plates under packs of the train file (and one more)',
+  ],
   [`flow ${K} --range Q`, 'unknown range: Q; the ranges are D, L, R, N'],
   [`flow ${K} --range D --gear 7`, 'unknown gear: 7; the gears are 1, 2, 3'],
   [`flow ${K} --gear 1`, 'gear 1 stands in several ranges: add --range with one of D, L'],

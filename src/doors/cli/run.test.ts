@@ -5,6 +5,35 @@ const K = 'trains/kestrel-three-speed.train.yaml';
 const answer = async (typed: string) => JSON.parse((await ask(`${typed} --json`)).out);
 
 describe('--json', () => {
+  // Worked by hand: the mean of 1.42, 1.44, 1.43 and 1.40 is 1.4225 mm, and with a flange of 5.40
+  // in place of 5.00 it is 1.0225; the steel limit has no source.
+  it('pack: lengths in both units, exact micrometres, and what to look at', async () => {
+    const [forward, second] = await answer(`pack ${K} readings`);
+    expect(forward.clearance).toEqual({
+      mm: '1.42',
+      in: '0.0560',
+      um: { exact: '2845/2', value: 1422.5 },
+    });
+    expect([forward.by, forward.verdict, forward.gauge.verdict]).toEqual([
+      'feeler',
+      'too big',
+      'too big',
+    ]);
+    expect(forward.limits).toMatchObject({ source: 'invented for the class', by: 'HT' });
+    expect(forward.selection.best).toMatchObject({
+      size: { mm: '5.40' },
+      clearance: { um: { exact: '2045/2' } },
+      verdict: 'inside',
+      stays: false,
+    });
+    expect(forward.wear[1]).toMatchObject({ verdict: 'too small', limits: { source: null } });
+    expect(forward.remarks).toEqual([
+      { remark: 'worn', what: 'steel' },
+      { remark: 'coned or warped' },
+    ]);
+    expect(second.remarks[1]).toMatchObject({ remark: 'coned on purpose', by: { mm: '0.30' } });
+  });
+
   // The figures are worked by hand: 27/11 = 1 + 1 + 1·(30/66)·... of the twin 30/66 sets, as
   // Willis's relation gives them for a held rear carrier.
   it('flow: the forms that other programs read', async () => {

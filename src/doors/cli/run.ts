@@ -42,10 +42,14 @@ async function replyTo(world: World, language: Language): Promise<Reply> {
       return (await import('./chart.ts')).chart(call.file, session(call.options));
     case 'hand':
       return (await import('./hand.ts')).hand(call.file, session(call.options));
+    case 'margin':
+      return (await import('./margin.ts')).margin(call.file, session(call.options));
     case 'plan':
       return (await import('./plan.ts')).plan(call.file, session(call.options));
     case 'faults':
       return (await import('./faults.ts')).faults(call.file, session(call.options));
+    case 'pack':
+      return (await import('./pack.ts')).pack(call.file, call.seen ?? '', session(call.options));
     case 'suspects': {
       const { suspects } = await import('./suspects.ts');
       return suspects(call.file, call.seen, session(call.options));

@@ -28,7 +28,11 @@ export interface Options {
   readonly pairs?: boolean;
   readonly only?: string;
   readonly practice?: string;
+  readonly pressure?: string;
+  readonly torque?: string;
+  readonly stallRatio?: string;
   readonly all?: boolean;
+  readonly inch?: boolean;
   readonly json?: boolean;
   readonly csv?: boolean;
 }

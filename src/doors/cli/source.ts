@@ -25,8 +25,16 @@ export function trainOf(file: string, session: Session): Train {
   });
 }
 
+/** Refuses a file beside the train's with its first problem. */
+export function refuseFile(file: string, problems: readonly Problem[], session: Session): never {
+  const [first] = problems as [Problem];
+  const problem = problemText(first, session.language);
+  const place = placeOf(file, first);
+  throw new Refusal('bad.file', { place, problem, more: problems.length - 1 });
+}
+
 // "file:line:column", which editors and terminals turn into a link.
-export function placeOf(file: string, { place }: Problem): string {
+function placeOf(file: string, { place }: Problem): string {
   return `${file}:${place.line}:${place.column}`;
 }
 

@@ -1,13 +1,11 @@
 import { type Practice, readPractice } from '../../engine/practice/index.ts';
 import { inquire, type Inquiry, type Observation, readSeen } from '../../engine/suspects/index.ts';
-import type { Problem } from '../../engine/trainfile/index.ts';
-import { problemText } from '../../telling/narrative/index.ts';
 import { suspectsJson, suspectsText } from '../../telling/report/index.ts';
 import { interview } from './interview.ts';
 import { ours } from './ours.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
-import { placeOf, textOf, trainOf } from './source.ts';
+import { refuseFile, textOf, trainOf } from './source.ts';
 import { suspicionOf } from './suspicion.ts';
 
 /** Which fault it is, by a file of what was seen or by the answers to questions. */
@@ -32,22 +30,12 @@ export async function suspects(
 
 function practiceOf(file: string, session: Session): Practice {
   const { practice, problems } = readPractice(textOf(file, session.world));
-  if (!practice) refuse(file, problems, session);
+  if (!practice) refuseFile(file, problems, session);
   return practice;
 }
 
 function seenIn(file: string, inquiry: Inquiry, session: Session): readonly Observation[] {
   const { observations, problems } = readSeen(textOf(file, session.world), inquiry);
-  if (problems.length > 0) refuse(file, problems, session);
+  if (problems.length > 0) refuseFile(file, problems, session);
   return observations;
-}
-
-function refuse(file: string, problems: readonly Problem[], { language }: Session): never {
-  const [first] = problems as [Problem];
-  const problem = problemText(first, language);
-  throw new Refusal('bad.file', {
-    place: placeOf(file, first),
-    problem,
-    more: problems.length - 1,
-  });
 }

@@ -30,8 +30,10 @@ export const VERBS = {
     'lang',
   ],
   faults: ['pairs', 'only', 'seen-from', 'hold', 'json', 'csv', 'lang'],
+  margin: ['pressure', 'torque', 'stall-ratio', 'range', 'gear', 'json', 'lang'],
   plan: ['seen-from', 'json', 'lang'],
   suspects: ['practice', 'all', 'json', 'lang'],
+  pack: ['inch', 'json', 'lang'],
 } as const satisfies Record<string, readonly OptionName[]>;
 
 export type Verb = keyof typeof VERBS;
@@ -53,7 +55,11 @@ export const OPTIONS = {
   pairs: '',
   only: 'FAULTS',
   practice: 'FILE',
+  pressure: 'PRESSURE',
+  torque: 'TORQUE',
+  'stall-ratio': 'RATIO',
   all: '',
+  inch: '',
   json: '',
   csv: '',
   lang: 'LANGUAGE',

@@ -1,7 +1,7 @@
 import type { Pack } from '../../engine/train/index.ts';
 import { compare, minus, plus, type Rational, signOf, ZERO } from '../../engine/linear/index.ts';
 import { type Length, less, meanOf } from '../length/index.ts';
-import { readLength } from './bounds.ts';
+import { clearanceBounds, middleOf, readLength } from './bounds.ts';
 import type { PackReadings } from './readings.ts';
 
 /** The ways to get at a clearance; the first that was gone is believed first. */
@@ -15,6 +15,8 @@ export interface Measured {
   readonly places: readonly Length[];
   /** The largest less the smallest. */
   readonly spreadUm: Rational;
+  /** Which place, from 0, is farthest from the middle of the limits, or else from the mean. */
+  readonly worst: number;
   /** What was taken off each stroke on air. */
   readonly squash?: Length;
   readonly pressure?: string;
@@ -25,12 +27,13 @@ export interface Measured {
 export function clearancesBy(readings: PackReadings, pack: Pack): Measured[] {
   const { feeler, lifted, onAir, depthGauge } = readings;
   const measured: Measured[] = [];
-  if (feeler) measured.push(of('feeler', feeler));
-  if (lifted) measured.push(of('lifted', lifted));
-  if (onAir) measured.push(strokesOnAir(onAir, pack));
+  const wanted = middleOf(clearanceBounds(pack) ?? {});
+  if (feeler) measured.push(of('feeler', feeler, wanted));
+  if (lifted) measured.push(of('lifted', lifted, wanted));
+  if (onAir) measured.push(strokesOnAir(onAir, pack, wanted));
   if (depthGauge) {
     const { depth, edge, stack } = depthGauge;
-    measured.push(of('depth gauge', [less(edge ? less(depth, edge) : depth, stack)]));
+    measured.push(of('depth gauge', [less(edge ? less(depth, edge) : depth, stack)], wanted));
   }
   return measured;
 }
@@ -39,6 +42,7 @@ export function clearancesBy(readings: PackReadings, pack: Pack): Measured[] {
 function strokesOnAir(
   { pressure, strokes }: NonNullable<PackReadings['onAir']>,
   { plates }: Pack,
+  wanted: Rational | undefined,
 ): Measured {
   const cushions = plates.filter(({ kind }) => kind === 'cushion');
   const told = cushions.flatMap(({ squash }) => (squash === undefined ? [] : [readLength(squash)]));
@@ -49,24 +53,21 @@ function strokesOnAir(
     return { um: minus(stroke.um, squash?.um ?? ZERO), stepUm: stroke.stepUm };
   });
   return {
-    ...of('on air', corrected),
+    ...of('on air', corrected, wanted),
     pressure,
     ...(squash && { squash }),
     ...(told.length < cushions.length && { squashUnknown: true }),
   };
 }
 
-function of(way: ClearanceWay, places: readonly Length[]): Measured {
+function of(way: ClearanceWay, places: readonly Length[], wanted: Rational | undefined): Measured {
   const sorted = places.map(({ um }) => um).toSorted(compare);
   const spreadUm = minus(sorted.at(-1) as Rational, sorted[0] as Rational);
-  return { way, clearance: meanOf(places), places, spreadUm };
-}
-
-/** The place, from 0, that is farthest from what is wanted; the first of several. */
-export function worstPlace({ places }: Measured, wantedUm: Rational): number {
-  const off = places.map(({ um }) => sizeOf(minus(um, wantedUm)));
-  const most = off.reduce((a, b) => (compare(b, a) > 0 ? b : a));
-  return off.findIndex((its) => compare(its, most) === 0);
+  const clearance = meanOf(places);
+  const off = places.map(({ um }) => sizeOf(minus(um, wanted ?? clearance.um)));
+  const most = off.toSorted(compare).at(-1) as Rational;
+  const worst = off.findIndex((its) => compare(its, most) === 0);
+  return { way, clearance, places, spreadUm, worst };
 }
 
 export function sizeOf(um: Rational): Rational {

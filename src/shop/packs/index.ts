@@ -1,5 +1,5 @@
 export { type Bounds, thickening, type Verdict } from './bounds.ts';
-export { type ClearanceWay, type Measured, worstPlace } from './clearance.ts';
+export type { ClearanceWay, Measured } from './clearance.ts';
 export type { Gauge } from './gauge.ts';
 export { judgePack, type PackJudgement } from './judge.ts';
 export type { PackReadings } from './readings.ts';

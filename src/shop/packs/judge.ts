@@ -30,8 +30,10 @@ import { type Wear, wearOf, wearRemarks } from './wear.ts';
 /** What the readings of a pack say. */
 export interface PackJudgement {
   readonly pack: Pack;
-  /** By each way that was gone; the first is the one that is judged. */
+  /** By each way that was gone. */
   readonly measured: readonly Measured[];
+  /** The one that is judged: the first that needs no guess. */
+  readonly judged?: Measured;
   readonly frictions: number;
   /** The judged clearance, shared among the friction plates. */
   readonly eachFriction?: Length;
@@ -82,6 +84,7 @@ export function judgePack(pack: Pack, readings: PackReadings): PackJudgement {
   return {
     pack,
     measured,
+    ...(judged && { judged }),
     frictions,
     ...(judged && frictions > 0 && { eachFriction: shared(judged.clearance, frictions) }),
     ...(drawn && { drawn }),

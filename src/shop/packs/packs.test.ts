@@ -149,7 +149,8 @@ const SAID: readonly (readonly [string, readonly string[], (readonly [string, st
     ['coned or warped'],
     ['limits: {', 'limits: { cone: { most: 0.15 mm },'],
   ],
-  ['cone: [0.30 mm]', []],
+  ['cone: [0.30 mm]', ['coned or warped']],
+  ['cone: [0.00 mm]', []],
 ];
 
 describe('it is said', () => {

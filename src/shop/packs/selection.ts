@@ -1,5 +1,5 @@
 import type { Shelf } from '../../engine/train/index.ts';
-import { compare, fraction, minus, over, type Rational } from '../../engine/linear/index.ts';
+import { compare, fraction, minus, over, plus, type Rational } from '../../engine/linear/index.ts';
 import { type Gap, type Length, stackUp } from '../length/index.ts';
 import { type Bounds, middleOf, readLength, type Verdict, verdictOf } from './bounds.ts';
 import { type Measured, sizeOf } from './clearance.ts';
@@ -9,6 +9,8 @@ export interface Chosen {
   readonly size: Length;
   readonly predicted: Gap;
   readonly verdict: Verdict;
+  /** It is the size that is fitted already. */
+  readonly stays: boolean;
   /** Inside even with every tolerance at its worst. */
   readonly safe: boolean;
 }
@@ -44,11 +46,11 @@ function fitted(size: Length, measured: Measured, shelf: Shelf, bounds: Bounds):
   const tolOf = (length: Length) => {
     return shelf.tolerance === undefined ? half(length.stepUm) : readLength(shelf.tolerance).um;
   };
-  const same = compare(size.um, old.um) === 0;
+  const stays = compare(size.um, old.um) === 0;
   const predicted = stackUp([
     { adds: 1, um, tolUm: half(spread) },
     // A part that stays is not exchanged, so its thickness plays no part.
-    ...(same
+    ...(stays
       ? []
       : [
           { adds: 1 as const, um: old.um, tolUm: tolOf(old) },
@@ -56,12 +58,9 @@ function fitted(size: Length, measured: Measured, shelf: Shelf, bounds: Bounds):
         ]),
   ]);
   const verdict = verdictOf(predicted.um, bounds);
-  const ends = [
-    minus(predicted.um, predicted.worstUm),
-    minus(predicted.um, minus(fraction(0), predicted.worstUm)),
-  ];
+  const ends = [minus(predicted.um, predicted.worstUm), plus(predicted.um, predicted.worstUm)];
   const safe = ends.every((end) => verdictOf(end, bounds) === 'inside');
-  return { size, predicted, verdict, safe };
+  return { size, predicted, verdict, stays, safe };
 }
 
 function half(um: Rational): Rational {

@@ -1,4 +1,4 @@
-import { compare } from '../../engine/linear/index.ts';
+import { compare, signOf } from '../../engine/linear/index.ts';
 import type { Pack } from '../../engine/train/index.ts';
 import type { Length } from '../length/index.ts';
 import { type Bounds, boundsOf, readLength, type Verdict, verdictOf } from './bounds.ts';
@@ -37,9 +37,9 @@ export function wearOf(readings: PackReadings, { limits }: Pack): Wear[] {
 
 /** What follows: a set is replaced whole, and a cone is asked about before it is called warped. */
 export function wearRemarks(wear: readonly Wear[], { plates }: Pack): Remark[] {
-  return wear.flatMap(({ what, verdict }): Remark[] => {
+  return wear.flatMap(({ what, worst, verdict }): Remark[] => {
     if (what !== 'cone') return verdict === 'too small' ? [{ remark: 'worn', what }] : [];
-    if (verdict !== 'too big') return [];
+    if (verdict === 'inside' || signOf(worst.um) === 0) return [];
     const coned = plates.find((plate) => plate.coned !== undefined)?.coned;
     return coned === undefined
       ? [{ remark: 'coned or warped' }]

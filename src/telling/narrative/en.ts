@@ -200,7 +200,11 @@ export const en = {
     coast {on the over-run} step {from > to} release {let go} apply {take} both {both on}
     neither {both off} turns {turns} part {part}
     test {test} seen {seen} sure {sure} chance {chance} leaves {would leave}
+    passes {passes, N·m} spare {margin} first {lets go first} least {holds from, kPa}
+    must {must carry, N·m} can {can carry, N·m}
     mistake {mistake} made {made} felt {felt at step} instead {instead} until {until}
+    way {by} clearance {clearance} spread {spread} worst {worst place} rank {choice} size {size}
+    gives {gives} give {± at worst} likely {± likely} then {then} limit {limit} verdict {verdict}
     other {}}`,
   severity: '{severity, select, error {error} other {warning}}',
   'check.summary':
@@ -353,6 +357,108 @@ export const en = {
   'plan.legend':
     'Made: the step at which it can be made. Until: the last step at which it can be put right without stripping again.',
 
+  // Packs of plates: lengths, limits, what was measured, and the part from the shelf.
+  length: '{first} ({second})',
+  limit:
+    '{kind, select, both {{least} to {most}} least {at least {least}} other {at most {most}}}; {sourced, select, yes {source: {source}} other {unsourced}}{signed, select, yes {, {by}} other {}}',
+  verdict:
+    '{verdict, select, inside {inside} too_small {too small} too_big {too big} other {not judged}}',
+  plate: '{kind, select, friction {friction} steel {steel} cushion {cushion plate} other {flange}}',
+  'clearance way':
+    '{way, select, feeler {feeler} lifted {dial, flange lifted} on_air {dial, on air} other {depth gauge}}',
+  'remark.no gap':
+    'The readings by {way} leave no gap: nothing can turn like that. Read again, and count the plates.',
+  'remark.plate missing':
+    'Too big by about the thickness of one {kinds}: a plate is missing. Count, before you select anything.',
+  'remark.plate doubled':
+    'Too small by about the thickness of one {kinds}: a plate is doubled. Count, before you select anything.',
+  'remark.other unit':
+    '{meant, select, in {In inches the same digits would be inside the limits: were inches meant? Correct the unit.} other {In millimetres the same digits would be inside the limits: were millimetres meant? Correct the unit.}}',
+  'remark.few places':
+    '{places, plural, one {One place only} other {Only {places} places}} with the feeler: take three or four, evenly round, the flange lifted against the ring.',
+  'remark.squash unknown':
+    'Air squashes the cushion plate, and the file does not say by how much: the stroke is not judged. Add squash, with at, to the plate; or use a feeler.',
+  'remark.other pressure':
+    'The squash is given at {given}, and the stroke was read at {read}: read it again at {given}.',
+  'remark.ways differ':
+    'By {a} and by {b} the clearance differs by more than a quarter of what the limits allow: find out why. The first is judged.',
+  'remark.no limit':
+    'No limit in the file, so nothing is judged: add clearance under limits, from your unit’s own data.',
+  'remark.one limit':
+    'Only one limit in the file, so no part is selected: add the other under limits.',
+  'remark.limits turned round':
+    'The least that is allowed is more than the most, so nothing is judged: correct the limits.',
+  'remark.not on the shelf':
+    'The fitted part, {size}, is none of the sizes on the shelf: measure it again, or correct the file.',
+  'remark.gauge turned round':
+    'A step that fits is no smaller than one that does not: gauge again.',
+  'remark.place outside':
+    'Place {place} is outside its limits, though the mean is inside: look for dirt, a burr, or a ring that is not home.',
+  'remark.coned on purpose':
+    'The file says that a steel is coned on purpose, by {by}: such a steel is not warped. Judge the flat ones only.',
+  'remark.coned or warped':
+    'A steel shows a gap. Some are coned on purpose: ask your unit’s data before you call it warped. If it is not meant, replace the steels.',
+  'remark.worn':
+    '{what, select, friction {A friction is below its limit: replace all the frictions of the pack, never one, and measure again.} other {A steel is below its limit: replace all the steels of the pack, never one, and measure again.}}',
+  'remark.shelf too short':
+    'No size on the shelf brings it inside: look for another part, and count the plates again.',
+  'pack.title':
+    '{train}: {packs, plural, one {the clearance of one pack} other {the clearance of {packs} packs}}',
+  'pack.device':
+    '{device}: {frictions, plural, =0 {no frictions} one {one friction} other {{frictions} frictions}}',
+  'pack.clearance':
+    'Clearance {clearance}: {verdict}.{has, select, yes { For each friction {each}.} other {}}',
+  'pack.gauge':
+    'Step gauge: {does, select, yes {{fits} fits} other {nothing that fits was written}}, {stops, select, yes {{not} does not fit} other {nothing that does not fit was written}}: {verdict}.',
+  'pack.limits':
+    '{each, select, yes {Limits, by those for each friction: {limits}.} other {Limits: {limits}.}}',
+  'pack.thicker':
+    '{which, select, thinner {To be inside, the pack must become thinner by {from} to {to}.} other {To be inside, the pack must become thicker by {from} to {to}.}}',
+  'pack.drawn':
+    'The sizes in the file would leave {clearance}, ± {worst} at worst, ± {likely} as is likely.',
+  'pack.first': 'Look at this first',
+  'pack.measured': 'Measured',
+  'pack.way':
+    '{way}{has, select, squash {, {air}, {squash} of squash taken off} air {, {air}} other {}}',
+  'pack.place': '{place}: {reading}',
+  'pack.shelf':
+    '{part, select, flange {Flange from the shelf} steel {Steel from the shelf} snap_ring {Snap ring from the shelf} other {Piston from the shelf}}',
+  'pack.rank': '{rank, select, best {best} other {second}}',
+  'pack.prediction':
+    '{verdict, select, inside {{safe, select, yes {inside, even at worst} other {inside, but not at worst}}} too_small {too small} other {too big}}',
+  'pack.again':
+    '{part, select, flange {Fit the flange of {size}} steel {Fit the steel of {size}} snap_ring {Fit the snap ring of {size}} other {Fit the piston of {size}}}, then measure again in the same way: expect {clearance}, ± {worst}. Write down both; only the second closes the job.',
+  'pack.stays':
+    '{part, select, flange {The fitted flange of {size}} steel {The fitted steel of {size}} snap_ring {The fitted snap ring of {size}} other {The fitted piston of {size}}} is the best of the shelf: leave it in.',
+  'pack.wear': 'Plates',
+  'pack.wear of':
+    '{what, select, friction {thinnest friction} steel {thinnest steel} other {largest gap under a steel}}',
+  'pack.legend':
+    'Your unit’s own data wins. Limits are those in the file; an unsourced one is nobody’s word but the writer’s. At worst: every tolerance at its end at once. Likely: the root of the sum of their squares. Three places, a quarter of the limits between two ways, and a quarter of a plate for counting are common practice, no source.',
+
+  // Margins: what holds, what lets go.
+  'margin.title':
+    '{train}: what holds at {pressure} kPa, with {engine} N·m from the engine and a stall ratio of {ratio}',
+  'margin.caution':
+    'Do not prove a margin by stalling: a device that slips at full throttle burns in seconds. Pressure test first; no stall test on low pressure.',
+  'margin.own data':
+    'Your unit’s own data wins: these are sums from the figures of the file, without wear, heat, grooves, oil drag or a shift’s own torque.',
+  'margin.drive': 'Under power, {torque} N·m at the input (at stall)',
+  'margin.coast': 'On the over-run, {torque} N·m at the input (an engine drags with less)',
+  'margin.devices': '{gear}. {side}',
+  'margin.no limit': 'no limit known',
+  'margin.never': 'at no pressure',
+  'margin.unknown': 'nobody has said',
+  'margin.shared': '{from} to {to}, shared',
+  'margin.engine': 'engine',
+  'margin.sources': 'Where the figures come from',
+  'margin.source': '{place}: {names}',
+  'margin.place':
+    '{has, select, yes {{source}{signed, select, yes { ({by})} other {, nobody’s initials}}} other {UNSOURCED{signed, select, yes { ({by})} other {}}}}',
+  'margin.legend':
+    'Passes: the most torque at the input before something lets go, at this pressure. Margin: that over what is asked; below 1 it does not hold. Holds from: the least pressure at which what is asked holds. Every gear is reckoned at stall. Devices that share a reaction are reckoned at the best sharing; the margin of one of them is told as if it carried its greatest share. Pressures are the same at every piston, and the oil’s own head in a turning drum is left out. A friction device slips; a one-way clutch asked for too much rolls over and breaks.',
+  'margin.more': 'What each device carries: --range RANGE --gear GEAR. Exact fractions: --json.',
+
   // The command: what its options do.
   'cli.about':
     'A bench for planetary gear trains: describe one as it comes apart, and be told, exactly and with proof, how it works.',
@@ -364,6 +470,7 @@ export const en = {
   'cli.commands': 'Verbs:',
   'cli.file': 'a train file, or - for standard input',
   'cli.seen': 'a file of what was seen, or - for standard input; without it, questions are asked',
+  'cli.readings': 'a file of readings of the packs, or - for standard input',
   'verb.check': 'is this a train? every error and warning with its place',
   'verb.flow': 'a gear under power and on the over-run: speeds, torques, and why',
   'verb.chart': 'every combination of the friction devices, and the swaps between gears',
@@ -371,7 +478,9 @@ export const en = {
   'verb.faults': 'every fault against every gear: what it does, and what shows it first',
   'verb.suspects':
     'which fault does it mean? suspects ranked by what was seen, and the next best test',
+  'verb.margin': 'what each gear can pass, what lets go first, and the least pressure that holds',
   'verb.plan': 'the build, step by step: what to look at, and the hand checks that catch mistakes',
+  'verb.pack': 'the clearance of packs by your readings, and the part from the shelf that fits',
   'verb.help': 'what a verb does, and its options',
   'verb.completion': 'print the completion script of a shell: bash, zsh or fish',
   'option.range': 'position of the selector',
@@ -392,9 +501,13 @@ export const en = {
   'option.pairs': 'every two faults at once, too',
   'option.only': 'some faults, with commas between, as in "low sprag: backwards"',
   'option.csv': 'print the answer as CSV, for a spreadsheet',
+  'option.pressure': 'at every piston, as in 900 (kPa), "9 bar" or "130 psi"; 900 kPa if left out',
+  'option.torque': 'of the engine, as in 220 (N·m) or "162 lbft"; from the file if left out',
+  'option.stall-ratio': 'by how much the converter multiplies torque at stall; 1 without one',
   'option.practice':
     'a shop’s own practice.yaml: tests, minutes, risks, how often things are wrong',
   'option.all': 'leave nothing brief',
+  'option.inch': 'put inches first',
   'option.json': 'print the answer as JSON',
   'option.lang': 'language of the answer: en or es',
   'option.help': 'print this',
@@ -405,8 +518,18 @@ export const en = {
   // The command: what to type instead.
   'no.verb':
     'unknown verb: {given}; {has, select, yes {did you mean {near}?} other {type holdturn help}}',
+  'no.capacities':
+    'no capacities in {file}: tell under capacities how much each device can carry, by its sizes or as a torque Nm',
+  'no.torque': 'no engine torque: type it as in --torque 220, or tell it in {file} under engine',
+  'bad.pressure':
+    'unreadable pressure: {given}; type it above 0, as in --pressure 900, --pressure "9 bar" or --pressure "130 psi"',
+  'bad.torque':
+    'unreadable torque: {given}; type it above 0, as in --torque 220 or --torque "162 lbft"',
+  'bad.stall ratio': 'unreadable stall ratio: {given}; type 1 or more, as in --stall-ratio 2',
   'no.teardown':
     'no teardown in {file}: list its parts under teardown, in the order in which they come off',
+  'no.readings':
+    "no readings in {file}: write them by device, as in low brake: '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'",
   'no.verb.file': 'missing verb before {given}: type holdturn flow {given}',
   'no.option':
     'unknown option: {given}; {has, select, yes {did you mean {near}?} other {type holdturn help {verb}}}',
@@ -447,6 +570,7 @@ export const en = {
   'bad.train':
     '{place}: {problem}{more, plural, =0 {} one { (and one more: type holdturn check {file})} other { (and {more} more: type holdturn check {file})}}',
   'bad.missing file': 'missing train file: type holdturn {verb} FILE, or - for standard input',
+  'bad.missing readings': 'missing file of readings: type holdturn {verb} FILE READINGS',
   'bad.missing value': 'missing value: type {option}',
   'bad.missing turn': 'missing member to turn: type --turn MEMBER',
   'bad.missing shell': 'missing shell: type holdturn completion bash, zsh or fish',

@@ -197,7 +197,12 @@ export const es: Messages = {
     holding {retiene} braking {freno motor} coast {en retención} step {de > a} release {suelta}
     apply {aplica} both {ambos puestos} neither {ambos sueltos} turns {vueltas} part {pieza}
     test {prueba} seen {visto} sure {seguro} chance {probab.} leaves {dejaría}
+    passes {pasa, N·m} spare {margen} first {cede primero} least {aguanta desde, kPa}
+    must {debe llevar, N·m} can {puede llevar, N·m}
     mistake {error} made {hecho} felt {se nota en el paso} instead {en su lugar} until {hasta}
+    way {con} clearance {holgura} spread {dispersión} worst {peor punto} rank {elección}
+    size {espesor} gives {deja} give {± peor} likely {± probable} then {entonces} limit {límite}
+    verdict {juicio}
     other {}}`,
   severity: '{severity, select, error {error} other {aviso}}',
   'check.summary':
@@ -351,6 +356,110 @@ export const es: Messages = {
   'plan.legend':
     'Hecho: el paso en que se puede cometer. Hasta: el último paso en que se puede corregir sin volver a desmontar.',
 
+  // Paquetes de discos: longitudes, límites, lo medido y la pieza del surtido.
+  length: '{first} ({second})',
+  limit:
+    '{kind, select, both {de {least} a {most}} least {al menos {least}} other {como máximo {most}}}; {sourced, select, yes {fuente: {source}} other {sin fuente}}{signed, select, yes {, {by}} other {}}',
+  verdict:
+    '{verdict, select, inside {dentro} too_small {bajo el mínimo} too_big {sobre el máximo} other {sin juzgar}}',
+  plate:
+    '{kind, select, friction {disco de fricción} steel {disco de acero} cushion {disco ondulado} other {disco de apoyo}}',
+  'clearance way':
+    '{way, select, feeler {galgas} lifted {reloj, disco levantado} on_air {reloj, con aire} other {sonda de profundidad}}',
+  'remark.no gap':
+    'Las lecturas con {way} no dejan holgura: así nada puede girar. Lea otra vez y cuente los discos.',
+  'remark.plate missing':
+    'Sobra más o menos el espesor de un {kinds}: falta un disco. Cuente antes de elegir nada.',
+  'remark.plate doubled':
+    'Falta más o menos el espesor de un {kinds}: hay un disco de más. Cuente antes de elegir nada.',
+  'remark.other unit':
+    '{meant, select, in {En pulgadas las mismas cifras estarían dentro de los límites: ¿eran pulgadas? Corrija la unidad.} other {En milímetros las mismas cifras estarían dentro de los límites: ¿eran milímetros? Corrija la unidad.}}',
+  'remark.few places':
+    '{places, plural, one {Un solo punto} other {Solo {places} puntos}} con las galgas: tome tres o cuatro, repartidos, con el disco de apoyo levantado contra el anillo.',
+  'remark.squash unknown':
+    'El aire aplasta el disco ondulado, y el archivo no dice cuánto: la carrera no se juzga. Añada squash, con at, al disco; o use galgas.',
+  'remark.other pressure':
+    'El aplastamiento se da a {given}, y la carrera se leyó a {read}: léala otra vez a {given}.',
+  'remark.ways differ':
+    'Con {a} y con {b} la holgura difiere en más de un cuarto de lo que permiten los límites: averigüe por qué. Se juzga la primera.',
+  'remark.no limit':
+    'El archivo no da límite, así que nada se juzga: añada clearance en limits, con los datos de su unidad.',
+  'remark.one limit':
+    'El archivo da un solo límite, así que no se elige pieza: añada el otro en limits.',
+  'remark.limits turned round':
+    'El mínimo permitido es mayor que el máximo, así que nada se juzga: corrija los límites.',
+  'remark.not on the shelf':
+    'La pieza montada, {size}, no es de los espesores del surtido: mídala otra vez, o corrija el archivo.',
+  'remark.gauge turned round':
+    'Un escalón que entra no es menor que uno que no entra: pruebe otra vez.',
+  'remark.place outside':
+    'El punto {place} está fuera de los límites, aunque la media está dentro: busque suciedad, una rebaba o un anillo mal asentado.',
+  'remark.coned on purpose':
+    'El archivo dice que un disco de acero es cónico a propósito, {by}: ese disco no está alabeado. Juzgue solo los planos.',
+  'remark.coned or warped':
+    'Un disco de acero deja pasar la galga. Algunos son cónicos a propósito: consulte los datos de su unidad antes de llamarlo alabeado. Si no es a propósito, cambie los discos de acero.',
+  'remark.worn':
+    '{what, select, friction {Un disco de fricción está bajo su límite: cambie todos los de fricción del paquete, nunca uno, y mida otra vez.} other {Un disco de acero está bajo su límite: cambie todos los de acero del paquete, nunca uno, y mida otra vez.}}',
+  'remark.shelf too short':
+    'Ningún espesor del surtido la lleva dentro: busque otra pieza, y cuente otra vez los discos.',
+  'pack.title':
+    '{train}: {packs, plural, one {la holgura de un paquete} other {la holgura de {packs} paquetes}}',
+  'pack.device':
+    '{device}: {frictions, plural, =0 {sin discos de fricción} one {un disco de fricción} other {{frictions} discos de fricción}}',
+  'pack.clearance':
+    'Holgura {clearance}: {verdict}.{has, select, yes { Por disco de fricción {each}.} other {}}',
+  'pack.gauge':
+    'Galga escalonada: {does, select, yes {{fits} entra} other {no se anotó lo que entra}}, {stops, select, yes {{not} no entra} other {no se anotó lo que no entra}}: {verdict}.',
+  'pack.limits':
+    '{each, select, yes {Límites, según los de cada disco de fricción: {limits}.} other {Límites: {limits}.}}',
+  'pack.thicker':
+    '{which, select, thinner {Para quedar dentro, el paquete ha de ser más delgado: de {from} a {to}.} other {Para quedar dentro, el paquete ha de ser más grueso: de {from} a {to}.}}',
+  'pack.drawn':
+    'Las medidas del archivo dejarían {clearance}, ± {worst} en el peor caso, ± {likely} como es probable.',
+  'pack.first': 'Mire esto primero',
+  'pack.measured': 'Medido',
+  'pack.way':
+    '{way}{has, select, squash {, {air}, {squash} de aplastamiento descontado} air {, {air}} other {}}',
+  'pack.place': '{place}: {reading}',
+  'pack.shelf':
+    '{part, select, flange {Disco de apoyo del surtido} steel {Disco de acero del surtido} snap_ring {Anillo elástico del surtido} other {Pistón del surtido}}',
+  'pack.rank': '{rank, select, best {mejor} other {segunda}}',
+  'pack.prediction':
+    '{verdict, select, inside {{safe, select, yes {dentro, aun en el peor caso} other {dentro, pero no en el peor caso}}} too_small {bajo el mínimo} other {sobre el máximo}}',
+  'pack.again':
+    '{part, select, flange {Monte el disco de apoyo de {size}} steel {Monte el disco de acero de {size}} snap_ring {Monte el anillo elástico de {size}} other {Monte el pistón de {size}}} y mida otra vez del mismo modo: espere {clearance}, ± {worst}. Anote las dos; solo la segunda cierra el trabajo.',
+  'pack.stays':
+    '{part, select, flange {El disco de apoyo montado, de {size},} steel {El disco de acero montado, de {size},} snap_ring {El anillo elástico montado, de {size},} other {El pistón montado, de {size},}} es el mejor del surtido: déjelo puesto.',
+  'pack.wear': 'Discos',
+  'pack.wear of':
+    '{what, select, friction {disco de fricción más delgado} steel {disco de acero más delgado} other {mayor hueco bajo uno de acero}}',
+  'pack.legend':
+    'Mandan los datos de su unidad. Los límites son los del archivo; uno sin fuente es solo palabra de quien lo escribió. Peor caso: todas las tolerancias en su extremo a la vez. Probable: la raíz de la suma de sus cuadrados. Los tres puntos, el cuarto de los límites entre dos modos y el cuarto de disco para contar son práctica común, sin fuente.',
+
+  // Márgenes: qué aguanta, qué cede.
+  'margin.title':
+    '{train}: qué aguanta a {pressure} kPa, con {engine} N·m del motor y una relación de calado de {ratio}',
+  'margin.caution':
+    'No pruebe un margen calando: un elemento que patina a todo gas se quema en segundos. Antes, la prueba de presión; nunca una prueba de calado con presión baja.',
+  'margin.own data':
+    'Mandan los datos de su unidad: estas son cuentas con las cifras del archivo, sin desgaste, calor, ranuras, arrastre del aceite ni el par propio de un cambio.',
+  'margin.drive': 'En tracción, {torque} N·m en la entrada (en calado)',
+  'margin.coast': 'En retención, {torque} N·m en la entrada (un motor frena con menos)',
+  'margin.devices': '{gear}. {side}',
+  'margin.no limit': 'sin límite conocido',
+  'margin.never': 'a ninguna',
+  'margin.unknown': 'nadie lo ha dicho',
+  'margin.shared': '{from} a {to}, compartido',
+  'margin.engine': 'motor',
+  'margin.sources': 'De dónde salen las cifras',
+  'margin.source': '{place}: {names}',
+  'margin.place':
+    '{has, select, yes {{source}{signed, select, yes { ({by})} other {, sin iniciales}}} other {SIN FUENTE{signed, select, yes { ({by})} other {}}}}',
+  'margin.legend':
+    'Pasa: el mayor par en la entrada antes de que algo ceda, a esta presión. Margen: ese par entre el que se pide; por debajo de 1 no aguanta. Aguanta desde: la presión mínima con la que aguanta lo que se pide. Todas las marchas se cuentan en calado. Los elementos que comparten una reacción se cuentan con el mejor reparto; el margen de cada uno, como si llevara su mayor parte. La presión es la misma en todos los pistones, y no se cuenta la del propio aceite en un tambor que gira. Un elemento de fricción patina; un embrague unidireccional al que se pide demasiado vuelca y se rompe.',
+  'margin.more':
+    'Lo que lleva cada elemento: --range RANGE --gear GEAR. Fracciones exactas: --json.',
+
   'cli.about':
     'Un banco para trenes epicicloidales: describa uno según lo desmonta y sabrá, con exactitud y con prueba, cómo trabaja.',
   'cli.usage': 'Uso:',
@@ -361,13 +470,16 @@ export const es: Messages = {
   'cli.commands': 'Verbos:',
   'cli.file': 'un archivo de tren, o - para la entrada estándar',
   'cli.seen': 'un archivo de lo visto, o - para la entrada estándar; sin él, se hacen preguntas',
+  'cli.readings': 'un archivo de lecturas de los paquetes, o - para la entrada estándar',
   'verb.check': '¿es esto un tren? cada error y aviso con su lugar',
   'verb.flow': 'una marcha en tracción y en retención: velocidades, pares y por qué',
   'verb.chart': 'cada combinación de los elementos de fricción, y los relevos entre marchas',
   'verb.hand': 'retener unos miembros y girar otro: ¿gira?, ¿y qué hacen los demás?',
   'verb.faults': 'cada avería en cada marcha: qué hace, y qué la delata primero',
   'verb.suspects': '¿qué avería significa? sospechosos según lo visto, y la mejor prueba siguiente',
+  'verb.margin': 'cuánto puede pasar cada marcha, qué cede primero y la presión mínima que aguanta',
   'verb.plan': 'el montaje, paso a paso: qué mirar y qué comprobar a mano',
+  'verb.pack': 'la holgura de los paquetes según sus lecturas, y la pieza del surtido que sirve',
   'verb.help': 'qué hace un verbo, y sus opciones',
   'verb.completion': 'imprime el guion de completado de un intérprete: bash, zsh o fish',
   'option.range': 'posición del selector',
@@ -389,8 +501,12 @@ export const es: Messages = {
   'option.pairs': 'también cada dos averías a la vez',
   'option.only': 'algunas averías, con comas, como en "low sprag: backwards"',
   'option.csv': 'imprime la respuesta como CSV, para una hoja de cálculo',
+  'option.pressure': 'en todos los pistones: 900 (kPa), "9 bar" o "130 psi"; sin ella, 900 kPa',
+  'option.torque': 'del motor: 220 (N·m) o "162 lbft"; sin él, el del archivo',
+  'option.stall-ratio': 'cuánto multiplica el par el convertidor en calado; 1 sin convertidor',
   'option.practice': 'el practice.yaml del taller: pruebas, minutos, riesgos, qué falla más',
   'option.all': 'no abreviar nada',
+  'option.inch': 'las pulgadas primero',
   'option.json': 'imprime la respuesta como JSON',
   'option.lang': 'idioma de la respuesta: en o es',
   'option.help': 'imprime esto',
@@ -400,8 +516,19 @@ export const es: Messages = {
 
   'no.verb':
     'verbo desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help}}',
+  'no.capacities':
+    'sin capacidades en {file}: diga en capacities cuánto puede llevar cada elemento, por sus medidas o como torque Nm',
+  'no.torque': 'sin par motor: escríbalo como en --torque 220, o póngalo en engine, en {file}',
+  'bad.pressure':
+    'presión ilegible: {given}; escríbala mayor que 0, como en --pressure 900, --pressure "9 bar" o --pressure "130 psi"',
+  'bad.torque':
+    'par ilegible: {given}; escríbalo mayor que 0, como en --torque 220 o --torque "162 lbft"',
+  'bad.stall ratio':
+    'relación de calado ilegible: {given}; escriba 1 o más, como en --stall-ratio 2',
   'no.teardown':
     'no hay teardown en {file}: escriba sus piezas bajo teardown, en el orden en que salen',
+  'no.readings':
+    "no hay lecturas en {file}: anótelas por elemento, como low brake: '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'",
   'no.verb.file': 'falta el verbo antes de {given}: escriba holdturn flow {given}',
   'no.option':
     'opción desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help {verb}}}',
@@ -443,6 +570,7 @@ export const es: Messages = {
     '{place}: {problem}{more, plural, =0 {} one { (y uno más: escriba holdturn check {file})} other { (y {more} más: escriba holdturn check {file})}}',
   'bad.missing file':
     'falta el archivo de tren: escriba holdturn {verb} ARCHIVO, o - para la entrada estándar',
+  'bad.missing readings': 'falta el archivo de lecturas: escriba holdturn {verb} ARCHIVO LECTURAS',
   'bad.missing value': 'falta el valor: escriba {option}',
   'bad.missing turn': 'falta el miembro que gira: escriba --turn MIEMBRO',
   'bad.missing shell': 'falta el intérprete: escriba holdturn completion bash, zsh o fish',

@@ -1,3 +1,4 @@
+import type { LengthUnit } from '../../shop/length/index.ts';
 import { type Language, type Stand, visible } from '../narrative/index.ts';
 import { wrap } from './lines.ts';
 
@@ -8,6 +9,8 @@ export interface Page {
   readonly ink: Ink;
   /** Where the reader stands: at the input, where it is left out. */
   readonly stand?: Stand;
+  /** The unit of lengths that stands first: mm, where it is left out. */
+  readonly unit?: LengthUnit;
 }
 
 /** How a terminal dresses words. What it adds is never needed to understand them. */

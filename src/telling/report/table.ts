@@ -10,6 +10,9 @@ export type Head =
   | ('wheel' | 'meshing' | 'gear' | 'on' | 'ratio' | 'holding' | 'braking' | 'coast' | 'step')
   | ('release' | 'apply' | 'both' | 'neither' | 'turns' | 'part')
   | ('test' | 'seen' | 'sure' | 'chance' | 'leaves')
+  | ('way' | 'clearance' | 'spread' | 'worst' | 'rank' | 'size' | 'gives' | 'give' | 'likely')
+  | ('then' | 'limit' | 'verdict')
+  | ('passes' | 'spare' | 'first' | 'least' | 'must' | 'can')
   | ('mistake' | 'made' | 'felt' | 'instead' | 'until');
 
 /** A text, or a number whose fraction and decimal stand under those of its neighbours. */

@@ -1,0 +1,90 @@
+import { fraction, type Rational } from '../../engine/linear/index.ts';
+import type { PlateKind } from '../../engine/train/index.ts';
+import { digitsIn, type Length, type LengthUnit } from '../../shop/length/index.ts';
+import type { Bounds, ClearanceWay, Remark } from '../../shop/packs/index.ts';
+import { keyOf, visible, type Voice } from './voice.ts';
+
+/** "0.42 mm (0.0165 in)", or the inches first. */
+export function lengthText(length: Length, voice: Voice, first: LengthUnit = 'mm'): string {
+  const said = (unit: LengthUnit) => {
+    // A blank at which no line is broken.
+    return `${digitsIn(length, unit).replace('.', voice.say('decimal'))}\u00A0${unit}`;
+  };
+  const second = first === 'mm' ? 'in' : 'mm';
+  return voice.say('length', { first: said(first), second: said(second) });
+}
+
+/** A length of micrometres, told as finely as another. */
+export function asFineAs(um: Rational | number, { stepUm }: Length): Length {
+  return { um: typeof um === 'number' ? fraction(Math.round(um)) : um, stepUm };
+}
+
+/** "0.80 mm (…) to 1.20 mm (…), from the manual, p. 12 (HT)"; "unsourced" where it has none. */
+export function boundsText(bounds: Bounds, voice: Voice, first: LengthUnit = 'mm'): string {
+  const { least, most, source, by } = bounds;
+  return voice.say('limit', {
+    kind: least && most ? 'both' : least ? 'least' : 'most',
+    least: least ? lengthText(least, voice, first) : '',
+    most: most ? lengthText(most, voice, first) : '',
+    sourced: source === undefined ? 'no' : 'yes',
+    source: visible(source ?? ''),
+    signed: by === undefined ? 'no' : 'yes',
+    by: visible(by ?? ''),
+  });
+}
+
+/** "feeler gauge". */
+export function clearanceWayText(way: ClearanceWay, voice: Voice): string {
+  return voice.say('clearance way', { way: keyOf(way) });
+}
+
+/** What a builder must be told before the numbers are believed, and what to do about it. */
+export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm'): string {
+  switch (remark.remark) {
+    case 'no gap':
+      return voice.say('remark.no gap', { way: clearanceWayText(remark.way, voice) });
+    case 'plate missing':
+    case 'plate doubled': {
+      const kinds = remark.kinds.map((kind) => plateText(kind, voice));
+      const last = kinds.at(-1) ?? '';
+      const either =
+        kinds.length < 2
+          ? last
+          : voice.say('list.either', { a: kinds.slice(0, -1).join(', '), b: last });
+      return voice.say(`remark.${remark.remark}`, { kinds: either });
+    }
+    case 'other unit':
+      return voice.say('remark.other unit', { meant: remark.meant });
+    case 'few places':
+      return voice.say('remark.few places', { places: remark.places });
+    case 'other pressure':
+      return voice.say('remark.other pressure', {
+        given: visible(remark.given),
+        read: visible(remark.read),
+      });
+    case 'ways differ': {
+      const [a, b] = remark.ways.map((way) => clearanceWayText(way, voice)) as [string, string];
+      return voice.say('remark.ways differ', { a, b });
+    }
+    case 'not on the shelf':
+      return voice.say('remark.not on the shelf', { size: lengthText(remark.size, voice, first) });
+    case 'place outside':
+      return voice.say('remark.place outside', { place: remark.place });
+    case 'coned on purpose':
+      return voice.say('remark.coned on purpose', { by: lengthText(remark.by, voice, first) });
+    case 'worn':
+      return voice.say('remark.worn', { what: remark.what });
+    case 'squash unknown':
+    case 'no limit':
+    case 'one limit':
+    case 'limits turned round':
+    case 'gauge turned round':
+    case 'coned or warped':
+    case 'shelf too short':
+      return voice.say(`remark.${remark.remark}`);
+  }
+}
+
+function plateText(kind: PlateKind, voice: Voice): string {
+  return voice.say('plate', { kind });
+}

@@ -1,0 +1,118 @@
+import type { Gap, Length } from '../../shop/length/index.ts';
+import { digitsIn } from '../../shop/length/index.ts';
+import type { Bounds, Chosen, Measured, PackJudgement } from '../../shop/packs/index.ts';
+import { asFineAs } from '../narrative/index.ts';
+import { type Json, numberJson } from './json.ts';
+
+/**
+ * A length is { mm, in, um }: digits as the tool told them, and the exact micrometres. A length
+ * that was reckoned (`plusMinus`, `likely`) is told as finely as the reading that it goes with.
+ */
+export function packJson(judged: readonly PackJudgement[]): Json {
+  return judged.map((its) => {
+    const { pack, judged: by, frictions, eachFriction, bounds, thicker, selection, gauge } = its;
+    const tool = by?.clearance;
+    return {
+      device: pack.device,
+      frictions,
+      clearance: tool ? lengthJson(tool) : null,
+      by: by?.way ?? null,
+      eachFriction: eachFriction ? lengthJson(eachFriction) : null,
+      limits: bounds ? boundsJson(bounds) : null,
+      verdict: its.verdict ?? null,
+      thicker:
+        thicker && tool
+          ? {
+              from: lengthJson(asFineAs(thicker.leastUm, tool)),
+              to: lengthJson(asFineAs(thicker.mostUm, tool)),
+            }
+          : null,
+      byTheFile: its.drawn && tool ? gapJson(its.drawn, tool) : null,
+      measured: its.measured.map(measuredJson),
+      gauge: gauge
+        ? {
+            fits: gauge.fits ? lengthJson(gauge.fits) : null,
+            doesNotFit: gauge.doesNotFit ? lengthJson(gauge.doesNotFit) : null,
+            verdict: gauge.verdict ?? null,
+          }
+        : null,
+      selection:
+        selection && tool
+          ? {
+              part: pack.shelf?.part ?? null,
+              best: chosenJson(selection.best, tool),
+              second: selection.second ? chosenJson(selection.second, tool) : null,
+            }
+          : null,
+      wear: its.wear.map(({ what, worst, place, bounds: limits, verdict }) => ({
+        what,
+        worst: lengthJson(worst),
+        place,
+        limits: limits ? boundsJson(limits) : null,
+        verdict: verdict ?? null,
+      })),
+      remarks: its.remarks.map(({ remark, ...told }) => ({
+        remark,
+        ...Object.fromEntries(
+          Object.entries(told).map(([key, value]) => [
+            key,
+            isLength(value) ? lengthJson(value) : (value as Json),
+          ]),
+        ),
+      })),
+    };
+  });
+}
+
+function measuredJson({
+  way,
+  clearance,
+  places,
+  spreadUm,
+  worst,
+  pressure,
+  squash,
+}: Measured): Json {
+  return {
+    way,
+    clearance: lengthJson(clearance),
+    places: places.map(lengthJson),
+    spread: lengthJson(asFineAs(spreadUm, clearance)),
+    worstPlace: worst + 1,
+    ...(pressure !== undefined && { pressure }),
+    ...(squash && { squash: lengthJson(squash) }),
+  };
+}
+
+function chosenJson({ size, predicted, verdict, stays, safe }: Chosen, tool: Length): Json {
+  return { size: lengthJson(size), ...gapJson(predicted, tool), verdict, stays, safe };
+}
+
+function gapJson({ um, worstUm, likelyUm }: Gap, tool: Length): { readonly [key: string]: Json } {
+  return {
+    clearance: lengthJson(asFineAs(um, tool)),
+    plusMinus: lengthJson(asFineAs(worstUm, tool)),
+    likely: lengthJson(asFineAs(likelyUm, tool)),
+  };
+}
+
+function boundsJson({ least, most, source, by }: Bounds): Json {
+  return {
+    least: least ? lengthJson(least) : null,
+    most: most ? lengthJson(most) : null,
+    source: source ?? null,
+    by: by ?? null,
+  };
+}
+
+function isLength(value: unknown): value is Length {
+  return typeof value === 'object' && value !== null && 'stepUm' in value;
+}
+
+function lengthJson(length: Length): Json {
+  return {
+    mm: digitsIn(length, 'mm'),
+    in: digitsIn(length, 'in'),
+    um: numberJson(length.um),
+  };
+}

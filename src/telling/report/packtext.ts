@@ -1,0 +1,182 @@
+import { fraction, opposite, type Rational, signOf } from '../../engine/linear/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import type { Length } from '../../shop/length/index.ts';
+import type { Chosen, PackJudgement } from '../../shop/packs/index.ts';
+import {
+  asFineAs,
+  boundsText,
+  clearanceWayText,
+  keyOf,
+  lengthText,
+  remarkText,
+  visible,
+  type Voice,
+  voiceOf,
+} from '../narrative/index.ts';
+import { type Page, paragraph, section } from './page.ts';
+import { table } from './table.ts';
+
+/** The packs that were measured: what is right, what to look at first, and what to fit. */
+export function packText(train: Train, judged: readonly PackJudgement[], page: Page): string {
+  const voice = voiceOf(page.language);
+  const onAir = judged.some(({ measured }) => measured.some(({ way }) => way === 'on air'));
+  const cautions = ['springs', ...(onAir ? ['air'] : []), 'maker'].flatMap((what) => {
+    return paragraph(`! ${voice.say('plan.caution.of', { what })}`, page, '  ');
+  });
+  const title = { train: visible(train.name), packs: judged.length };
+  return [
+    ...paragraph(voice.say('pack.title', title), page).map(page.ink.strong),
+    ...section(voice.say('plan.caution'), cautions, page),
+    ...judged.flatMap((its) => ['', ...packLines(its, page)]),
+    '',
+    ...paragraph(voice.say('pack.legend'), page).map(page.ink.faint),
+  ].join('\n');
+}
+
+function packLines(judgement: PackJudgement, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const { pack, frictions, remarks } = judgement;
+  const told = remarks.flatMap((remark) => {
+    return paragraph(`! ${remarkText(remark, voice, page.unit)}`, page, '  ').map(page.ink.odd);
+  });
+  return [
+    ...paragraph(voice.say('pack.device', { device: visible(pack.device), frictions }), page).map(
+      page.ink.strong,
+    ),
+    ...answerLines(judgement, page),
+    ...section(voice.say('pack.first'), told, page),
+    ...section(voice.say('pack.measured'), measuredLines(judgement, page), page),
+    ...section(
+      voice.say('pack.shelf', { part: keyOf(pack.shelf?.part ?? '') }),
+      selectionLines(judgement, page),
+      page,
+    ),
+    ...section(voice.say('pack.wear'), wearLines(judgement, page), page),
+  ];
+}
+
+// The verdict, its limits, what the file's own sizes would leave, and the step gauge.
+function answerLines(judgement: PackJudgement, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const { judged, eachFriction, verdict, bounds, drawn, gauge, thicker } = judgement;
+  const told = (length: Length) => lengthText(length, voice, page.unit);
+  const lines: string[] = [];
+  if (judged) {
+    const text = voice.say('pack.clearance', {
+      clearance: told(judged.clearance),
+      each: eachFriction ? told(eachFriction) : '',
+      has: eachFriction ? 'yes' : 'no',
+      verdict: verdictText(verdict, voice),
+    });
+    lines.push(...paragraph(text, page).map(verdict === 'inside' ? same : page.ink.bad));
+  }
+  if (gauge) {
+    const text = voice.say('pack.gauge', {
+      does: gauge.fits ? 'yes' : 'no',
+      fits: gauge.fits ? told(gauge.fits) : '',
+      stops: gauge.doesNotFit ? 'yes' : 'no',
+      not: gauge.doesNotFit ? told(gauge.doesNotFit) : '',
+      verdict: verdictText(gauge.verdict, voice),
+    });
+    lines.push(...paragraph(text, page));
+  }
+  if (bounds && (bounds.least || bounds.most)) {
+    const limits = boundsText(bounds, voice, page.unit);
+    const each = judgement.pack.limits?.clearance ? 'no' : 'yes';
+    lines.push(...paragraph(voice.say('pack.limits', { limits, each }), page));
+  }
+  if (judged && thicker) {
+    const thinner = signOf(thicker.mostUm) < 0;
+    const [from, to] = thinner
+      ? [opposite(thicker.mostUm), opposite(thicker.leastUm)]
+      : [thicker.leastUm, thicker.mostUm];
+    const values = { which: thinner ? 'thinner' : 'thicker', from: at(from), to: at(to) };
+    lines.push(...paragraph(voice.say('pack.thicker', values), page));
+  }
+  if (drawn) {
+    const tool = judged?.clearance ?? HUNDREDTHS;
+    const values = {
+      clearance: told(asFineAs(drawn.um, tool)),
+      worst: told(asFineAs(drawn.worstUm, tool)),
+      likely: told(asFineAs(drawn.likelyUm, tool)),
+    };
+    lines.push(...paragraph(voice.say('pack.drawn', values), page));
+  }
+  return lines;
+
+  function at(um: Rational): string {
+    return told(asFineAs(um, judged?.clearance ?? HUNDREDTHS));
+  }
+}
+
+const HUNDREDTHS: Length = { um: fraction(0), stepUm: fraction(10) };
+const same = (text: string) => text;
+
+function measuredLines({ measured }: PackJudgement, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const told = (length: Length) => lengthText(length, voice, page.unit);
+  const rows = measured.map((its) => {
+    const { clearance, places, spreadUm, worst, way } = its;
+    const air = its.pressure === undefined ? '' : visible(its.pressure);
+    return [
+      voice.say('pack.way', {
+        way: clearanceWayText(way, voice),
+        has: air === '' ? 'no' : its.squash ? 'squash' : 'air',
+        air,
+        squash: its.squash ? told(its.squash) : '',
+      }),
+      told(clearance),
+      places.length > 1 ? told(asFineAs(spreadUm, clearance)) : '',
+      places.length > 1
+        ? voice.say('pack.place', { place: worst + 1, reading: told(places[worst] as Length) })
+        : '',
+    ];
+  });
+  return rows.length === 0 ? [] : table(['way', 'clearance', 'spread', 'worst'], rows, page);
+}
+
+function selectionLines({ judged, selection, pack }: PackJudgement, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  if (!selection || !judged || !pack.shelf) return [];
+  const told = (length: Length) => lengthText(length, voice, page.unit);
+  const tool = judged.clearance;
+  const row = (rank: 'best' | 'second', { size, predicted, verdict, safe }: Chosen) => [
+    voice.say('pack.rank', { rank }),
+    told(size),
+    told(asFineAs(predicted.um, tool)),
+    told(asFineAs(predicted.worstUm, tool)),
+    told(asFineAs(predicted.likelyUm, tool)),
+    voice.say('pack.prediction', { verdict: keyOf(verdict), safe: safe ? 'yes' : 'no' }),
+  ];
+  const { best, second } = selection;
+  const rows = [row('best', best), ...(second ? [row('second', second)] : [])];
+  const { part } = pack.shelf;
+  const values = { part: keyOf(part), size: told(best.size) };
+  const next = best.stays
+    ? voice.say('pack.stays', values)
+    : voice.say('pack.again', {
+        ...values,
+        clearance: told(asFineAs(best.predicted.um, tool)),
+        worst: told(asFineAs(best.predicted.worstUm, tool)),
+      });
+  return [
+    ...table(['rank', 'size', 'gives', 'give', 'likely', 'then'], rows, page),
+    // A part that leaves it outside is not to be fitted: a remark says so.
+    ...(best.verdict === 'inside' ? paragraph(next, page) : []),
+  ];
+}
+
+function wearLines({ wear }: PackJudgement, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const rows = wear.map(({ what, worst, place, bounds, verdict }) => [
+    voice.say('pack.wear of', { what }),
+    voice.say('pack.place', { place, reading: lengthText(worst, voice, page.unit) }),
+    bounds && (bounds.least || bounds.most) ? boundsText(bounds, voice, page.unit) : '',
+    verdictText(verdict, voice),
+  ]);
+  return rows.length === 0 ? [] : table(['part', 'worst', 'limit', 'verdict'], rows, page);
+}
+
+function verdictText(verdict: PackJudgement['verdict'], voice: Voice): string {
+  return voice.say('verdict', { verdict: keyOf(verdict ?? 'none') });
+}
