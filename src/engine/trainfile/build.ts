@@ -29,7 +29,7 @@ export function buildTrain(file: FileEntries): Train {
       capacities: listOf(file.capacities, (name, its) => ({ device: name, ...its })),
     }),
     ...(file.engine && { engine: { ...file.engine } }),
-    ...(file.packs && { packs: listOf(file.packs, (device, pack) => ({ device, ...pack })) }),
+    ...(file.packs && { packs: listOf(file.packs, (name, pack) => ({ device: name, ...pack })) }),
   };
 }
 

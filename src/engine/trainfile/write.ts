@@ -1,4 +1,4 @@
-import type { Device, Engine, GearPair, GearSet, Pack, Part, Train } from '../train/index.ts';
+import type { Device, Engine, GearPair, GearSet, Part, Train } from '../train/index.ts';
 import { VERSION } from './definition.ts';
 
 /** What can be written into a train file. A map keeps its order, and may have any key. */
@@ -49,7 +49,7 @@ export function trainText(train: Train): string {
   section('engine', entriesOf(train.engine));
   section(
     'packs',
-    (train.packs ?? []).map((pack) => [pack.device, packValue(pack)]),
+    (train.packs ?? []).map(({ device, ...pack }) => [device, plainValue(pack) as Value]),
   );
   return `${lines.join('\n')}\n`;
 }
@@ -170,10 +170,6 @@ function partValue({ carries, selective, covers, under, ...part }: Part): Value 
 
 function entriesOf(engine: Engine = {}): [string, Value][] {
   return Object.entries(engine).map(([key, its]) => [key, its]);
-}
-
-function packValue({ device: _, ...pack }: Pack): Value {
-  return plainValue(pack) as Value;
 }
 
 // Sections and lists of texts, as they are.
