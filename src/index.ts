@@ -162,6 +162,21 @@ export type {
   Wear,
 } from './shop/packs/index.ts';
 
+// What each gear can pass before something lets go, from what the file tells of its devices.
+export { marginsOf } from './engine/margin/index.ts';
+export type {
+  AskedGear,
+  DeviceMargin,
+  GearMargin,
+  Limit,
+  Load,
+  Margins,
+  SideMargin,
+  Strength,
+} from './engine/margin/index.ts';
+export { limitsOf } from './shop/capacity/index.ts';
+export type { Capacity, Engine } from './engine/train/index.ts';
+
 // Exact numbers.
 export { fromText, toNumber, toText } from './engine/linear/index.ts';
 export type { Int, Rational } from './engine/linear/index.ts';

@@ -1,23 +1,27 @@
-import type { State } from '../flow/index.ts';
 import {
   Base,
   compare,
   entry,
   type Form,
+  freedom,
   type Int,
+  lcm,
   minus,
   multiply,
   negate,
   opposite,
+  over,
   type Programme,
   type Rational,
   type Row,
   type Solution,
   solve,
   times,
+  valueOf,
+  type Vector,
   ZERO,
 } from '../linear/index.ts';
-import { prove } from '../proof/index.ts';
+import { prove, spansFreedom } from '../proof/index.ts';
 import { canPush, type Quantity, type Verdict } from '../reckon/index.ts';
 import type { Device, Way } from '../train/index.ts';
 import { type Limit, NO_STRENGTH, type Strength, strengthNm } from './limit.ts';
@@ -29,40 +33,29 @@ export interface Most {
   readonly letsGo: readonly string[];
 }
 
-/** sign · λ ≤ strength, for the torque λ in a column. */
-interface Bound {
-  readonly device: string;
-  readonly column: number;
-  readonly sign: 1 | -1;
-  readonly strength: Strength;
-  /** The way in which a one-way clutch lets go by itself. */
-  readonly bare: boolean;
-}
-
 /**
- * A driving gear as a balance of torques that holds at any size: columns are the meshes'
- * multipliers, the torques of the devices that can push on their first members, the torque of
- * the input end and that of the output end. It is solved once; each question then adds two
- * bounds a device: −anticlockwise ≤ λ ≤ clockwise.
+ * A driving gear as a balance of torques that holds at any size: the meshes' multipliers, the
+ * torques of the devices that can push on their first members, the torque of the input end and
+ * that of the output end. All the ways to balance are found once, and proved to be all; each
+ * question is then a small programme over them, with two bounds a device:
+ * −anticlockwise ≤ λ ≤ clockwise.
  *
  * A device that slips in this gear's motion carries nothing, so the answers are about this gear
  * and not about the one into which the train may fall when a one-way clutch takes over.
  */
 export class Carrying {
-  readonly state: State;
+  /** The coordinates of the ways to balance; nothing is known of them yet. */
   private readonly base: Base;
   private readonly bounds: readonly Bound[];
   private readonly input: Form;
 
-  /** `torque` is the way in which the input end pushes the train. */
+  /** `push` is the way in which the input end pushes the train. */
   constructor(
-    state: State,
     verdict: Verdict,
     slips: readonly Quantity[],
-    torque: 1 | -1,
+    push: 1 | -1,
     limits: ReadonlyMap<string, Limit>,
   ) {
-    this.state = state;
     const { motion } = verdict;
     const pushing = motion.devices.filter((_, d) => canPush(verdict, d, slips));
     const first = motion.meshes.length;
@@ -70,32 +63,39 @@ export class Carrying {
     const forms: Form[] = [
       ...motion.meshes.map((_, m) => motion.base.rows[m] as Row),
       ...pushing.map(({ slip }) => slip),
-      turned(motion.speedOf(input), torque),
+      turned(motion.speedOf(input), push),
       motion.speedOf(output),
     ];
-    this.base = new Base(forms.length, balanceOf(forms, motion.columns));
-    this.input = { at: [forms.length - 2], coef: [1] };
-    this.bounds = pushing.flatMap(({ device }, k) => boundsOf(device, first + k, limits));
+    const ways = balances(forms, motion.columns);
+    this.base = new Base(ways.length, []);
+    this.input = inWays(ways, forms.length - 2);
+    this.bounds = pushing.flatMap(({ device }, k) => {
+      return boundsOf(device, inWays(ways, first + k), limits.get(device.name));
+    });
   }
 
   /** The most torque of the input end at a pressure. */
   most(pressureKpa: Rational): Most {
-    const bounds = this.bounds.map(({ column, sign, strength }) => {
-      const most = strengthNm(strength, pressureKpa);
-      return atLeast({ at: [column], coef: [-sign] }, opposite(most));
+    const strengths = this.bounds.map(({ strength }) => strengthNm(strength, pressureKpa));
+    // In so small a unit of torque that every strength is a whole number: then all numbers are
+    // small ones.
+    const unit = strengths.reduce((common: Int, { den }) => lcm(common, den), 1);
+    const rows = this.bounds.map(({ torque }, r): Row => {
+      const { num } = times(strengths[r] as Rational, { num: unit, den: 1 });
+      return { ...turned(torque, -1), sense: '>=', right: negate(num) };
     });
     const { columns } = this.base;
-    const rows = [...this.base.rows, ...bounds];
     const solution = this.solved({ columns, rows, minimise: turned(this.input, -1) });
     if (solution.state !== 'optimal') return { torqueNm: null, letsGo: [] };
-    const torqueNm = entry(solution.point, this.input.at[0] as number);
-    // Where nothing but the size of the load is free, all that stand at their bound let go.
-    const alone = this.base.free.length === 1;
-    const letting = this.bounds.filter(({ bare }, r) => {
-      const priced = solution.prices.nums[this.base.rows.length + r] !== 0;
-      return !bare && (priced || (alone && this.reached(bounds[r] as Row, solution.point)));
+    const { point, prices } = solution;
+    const letting = this.bounds.filter(({ bare, torque }, r) => {
+      if (bare) return false;
+      if (prices.nums[r] !== 0) return true;
+      // Where only the size of the load is free, all that stand at their bound let go.
+      return columns === 1 && this.grows(torque) && stands(rows[r] as Row, point);
     });
-    return { torqueNm, letsGo: [...new Set(letting.map(({ device }) => device))] };
+    const letsGo = [...new Set(letting.map(({ device }) => device))];
+    return { torqueNm: over(valueOf(this.input, point), { num: unit, den: 1 }), letsGo };
   }
 
   /** The least pressure at which the input end can have so much torque; null where none does. */
@@ -117,7 +117,6 @@ export class Carrying {
     const pressure = this.base.columns;
     const aim: Form = { at: [pressure], coef: [1] };
     const rows = [
-      ...this.base.rows,
       atLeast(this.input, torqueNm),
       atLeast(aim, start),
       ...this.bounds.map((bound) => risingRow(bound, pressure, start)),
@@ -132,27 +131,54 @@ export class Carrying {
     return solution;
   }
 
-  // Whether the load stands against the bound, and would press on it if it grew.
-  private reached(row: Row, point: { readonly nums: readonly Int[]; readonly den: Int }): boolean {
-    const column = row.at[0] as number;
-    const left = multiply(row.coef[0] as Int, point.nums[column] as Int);
-    if (left !== multiply(row.right, point.den)) return false;
-    const grows = this.base.reduce(row).coef[0] as Int;
-    const load = this.base.reduce(this.input).coef[0] as Int;
-    return grows !== 0 && grows > 0 !== load > 0;
+  // Whether the torque grows as the load does, where one coordinate is all there is.
+  private grows({ coef }: Form): boolean {
+    return (coef[0] ?? 0) > 0 === (this.input.coef[0] ?? 0) > 0;
   }
 }
 
-// The torques on each body add up to nothing.
-function balanceOf(forms: readonly Form[], bodies: number): Row[] {
-  const rows = Array.from({ length: bodies }, () => ({ at: [] as number[], coef: [] as Int[] }));
+/** torque ≤ strength. */
+interface Bound {
+  readonly device: string;
+  /** What the device puts on its first member, one way or the other. */
+  readonly torque: Form;
+  readonly strength: Strength;
+  /** The way in which a one-way clutch lets go by itself. */
+  readonly bare: boolean;
+}
+
+// Every way in which the torques on each body add up to nothing.
+function balances(forms: readonly Form[], bodies: number): readonly Vector[] {
+  const sums = Array.from({ length: bodies }, () => ({ at: [] as number[], coef: [] as Int[] }));
   forms.forEach(({ at, coef }, column) => {
     at.forEach((body, k) => {
-      rows[body]?.at.push(column);
-      rows[body]?.coef.push(coef[k] as Int);
+      sums[body]?.at.push(column);
+      sums[body]?.coef.push(coef[k] as Int);
     });
   });
-  return rows.map((form) => ({ ...form, sense: '=', right: 0 }));
+  const rows = sums.map((form): Row => ({ ...form, sense: '=', right: 0 }));
+  const ways = freedom(forms.length, rows, new Base(forms.length, rows));
+  if (!spansFreedom(forms.length, rows, ways)) throw new Error('a way to balance was missed');
+  return ways;
+}
+
+// What a column of the balance comes to, where each way is taken so many times its denominator.
+function inWays(ways: readonly Vector[], column: number): Form {
+  const at = ways.flatMap(({ nums }, way) => (nums[column] === 0 ? [] : [way]));
+  return { at, coef: at.map((way) => ways[way]?.nums[column] as Int) };
+}
+
+// A one-way clutch is bare one way, whatever is known of it; a torque that is always nothing
+// needs no bound.
+function boundsOf(device: Device, torque: Form, limit: Limit | undefined): Bound[] {
+  if (torque.at.length === 0) return [];
+  const bound = (sign: 1 | -1, way: Way): Bound[] => {
+    const bare = device.kind === 'one-way' && device.stuck === undefined && device.lets !== way;
+    const strength = bare ? NO_STRENGTH : limit?.[way];
+    if (!strength) return [];
+    return [{ device: device.name, torque: turned(torque, sign), strength, bare }];
+  };
+  return [...bound(1, 'clockwise'), ...bound(-1, 'anticlockwise')];
 }
 
 function turned({ at, coef }: Form, sign: 1 | -1): Form {
@@ -163,28 +189,22 @@ function atLeast({ at, coef }: Form, { num, den }: Rational): Row {
   return { at, coef: coef.map((c) => multiply(c, den)), sense: '>=', right: num };
 }
 
+function stands(row: Row, point: Vector): boolean {
+  return compare(valueOf(row, point), { num: row.right, den: 1 }) === 0;
+}
+
 function startOf({ perKpaNm, fromKpa }: Strength): Rational[] {
   return perKpaNm.num === 0 ? [] : [fromKpa];
 }
 
-// A one-way clutch is bare one way, whatever is known of it.
-function boundsOf(device: Device, column: number, limits: ReadonlyMap<string, Limit>): Bound[] {
-  const { name } = device;
-  const limit = limits.get(name);
-  const bound = (sign: 1 | -1, way: Way): Bound[] => {
-    const bare = device.kind === 'one-way' && device.stuck === undefined && device.lets !== way;
-    const strength = bare ? NO_STRENGTH : limit?.[way];
-    return strength ? [{ device: name, column, sign, strength, bare }] : [];
-  };
-  return [...bound(1, 'clockwise'), ...bound(-1, 'anticlockwise')];
-}
-
-// rise · pressure − sign · λ ≥ rise · from − fixed; no rise where it begins above `start`.
-function risingRow({ column, sign, strength }: Bound, pressure: number, start: Rational): Row {
+// rise · pressure − torque ≥ rise · from − fixed; no rise where it begins above `start`.
+function risingRow({ torque, strength }: Bound, pressure: number, start: Rational): Row {
   const { fixedNm, perKpaNm, fromKpa } = strength;
+  const against = turned(torque, -1);
   const rises = perKpaNm.num !== 0 && compare(fromKpa, start) <= 0;
-  if (!rises) return atLeast({ at: [column], coef: [-sign] }, opposite(fixedNm));
+  if (!rises) return atLeast(against, opposite(fixedNm));
   const { num, den } = perKpaNm;
   const right = times(minus(times(perKpaNm, fromKpa), fixedNm), { num: den, den: 1 });
-  return atLeast({ at: [column, pressure], coef: [sign > 0 ? negate(den) : den, num] }, right);
+  const coef = [...against.coef.map((c) => multiply(c, den)), num];
+  return atLeast({ at: [...against.at, pressure], coef }, right);
 }

@@ -1,3 +1,3 @@
 export type * from './answer.ts';
-export { type Limit, NO_STRENGTH, type Strength, strengthNm } from './limit.ts';
+export { type Limit, type Strength, strengthNm } from './limit.ts';
 export { type AskedGear, type Margins, marginsOf } from './margin.ts';

@@ -1,7 +1,15 @@
-import { flow, onTheOverRun, observe, stateOf, underPower, type Working } from '../flow/index.ts';
-import { compare, opposite, type Rational, signOf, times } from '../linear/index.ts';
-import { motionOf } from '../motion/index.ts';
-import { isSpan, isZero, judge, type Quantity, stretched } from '../reckon/index.ts';
+import { observe, onTheOverRun, type State, stateOf, underPower } from '../flow/index.ts';
+import { compare, ONE, opposite, over, type Rational, times, toText } from '../linear/index.ts';
+import { type Motion, motionOf, type Question } from '../motion/index.ts';
+import {
+  isSpan,
+  isZero,
+  judge,
+  loadsOf,
+  type Quantity,
+  reactionsOf,
+  stretched,
+} from '../reckon/index.ts';
 import type { Train } from '../train/index.ts';
 import type { DeviceMargin, GearMargin, Load, SideMargin } from './answer.ts';
 import { Carrying } from './carrying.ts';
@@ -26,10 +34,15 @@ export function marginsOf(
   gears: readonly AskedGear[] = everyGear(train),
 ): Margins {
   const known = new Map(limits.map((limit) => [limit.device, limit]));
-  const ready = gears.map((gear) => ({ gear, sides: sidesOf(train, gear.on, known) }));
+  const motion = motionOf(train);
+  const ready = gears.map((gear) => ({
+    gear,
+    drive: sideOf(motion, underPower(train, gear.on), known),
+    coast: sideOf(motion, onTheOverRun(train, gear.on), known),
+  }));
   return {
     at: (load) =>
-      ready.map(({ gear, sides: [drive, coast] }) => ({
+      ready.map(({ gear, drive, coast }) => ({
         ...gear,
         drive: sideAt(drive, times(load.engineNm, load.stallRatio), load.pressureKpa, known),
         coast: sideAt(coast, load.engineNm, load.pressureKpa, known),
@@ -44,52 +57,51 @@ function everyGear({ ranges }: Train): AskedGear[] {
 }
 
 interface Side {
-  readonly working: Working;
-  readonly carrying: Carrying | undefined;
+  readonly state: State;
+  /** Absent where the train does not drive. */
+  readonly carrying?: Carrying;
+  /** For one newton metre at the input, by device; those that carry something. */
+  readonly shares: ReadonlyMap<string, Quantity>;
   /** Least pressures by the torque for which they were asked. */
   readonly least: Map<string, Rational | null>;
 }
 
-function sidesOf(
-  train: Train,
-  on: readonly string[],
-  limits: ReadonlyMap<string, Limit>,
-): [Side, Side] {
-  const motion = motionOf(train);
-  const { drive, coast } = flow(train, on);
-  const side = (working: Working, question: ReturnType<typeof underPower>): Side => {
-    const least = new Map<string, Rational | null>();
-    if (working.state !== 'driving') return { working, carrying: undefined, least };
-    const verdict = judge(motion, question);
-    const torque = working.torques.get('input') as Quantity;
-    const way = !isSpan(torque) && signOf(torque) < 0 ? -1 : 1;
-    const { slips } = observe(verdict);
-    const carrying = new Carrying(stateOf(verdict), verdict, slips, way, limits);
-    return { working, carrying, least };
-  };
-  return [side(drive, underPower(train, on)), side(coast, onTheOverRun(train, on))];
+function sideOf(motion: Motion, question: Question, limits: ReadonlyMap<string, Limit>): Side {
+  const verdict = judge(motion, question);
+  const state = stateOf(verdict);
+  const least = new Map<string, Rational | null>();
+  if (state !== 'driving') return { state, shares: new Map(), least };
+  const { slips } = observe(verdict);
+  const { given, reluctant } = loadsOf(verdict);
+  const input = question.reluctant === motion.train.input ? reluctant : (given[0] as Rational);
+  const unit = over(ONE, input.num < 0 ? opposite(input) : input);
+  const torques = reactionsOf(verdict, slips, []).devices;
+  const shares = motion.devices.flatMap(({ device }, d): [string, Quantity][] => {
+    const torque = torques[d] as Quantity;
+    return isZero(torque) ? [] : [[device.name, stretched(torque, unit)]];
+  });
+  const carrying = new Carrying(verdict, slips, input.num < 0 ? -1 : 1, limits);
+  return { state, carrying, shares: new Map(shares), least };
 }
 
 function sideAt(
-  { working, carrying, least }: Side,
+  { state, carrying, shares, least }: Side,
   askedNm: Rational,
   pressureKpa: Rational,
   limits: ReadonlyMap<string, Limit>,
 ): SideMargin {
-  const { state } = working;
   if (!carrying) {
     return { state, askedNm, mostNm: null, letsGo: [], leastKpa: null, devices: [] };
   }
   const { torqueNm, letsGo } = carrying.most(pressureKpa);
-  const key = `${askedNm.num}/${askedNm.den}`;
+  const key = toText(askedNm);
   const known = least.get(key);
   const leastKpa = known === undefined ? carrying.leastPressure(askedNm) : known;
   least.set(key, leastKpa);
-  const devices = [...working.devices].flatMap(([device, { torque }]): DeviceMargin[] => {
-    if (isZero(torque)) return [];
+  const devices = [...shares].map(([device, share]): DeviceMargin => {
     const limit = limits.get(device);
-    const mustNm = stretched(torque, askedNm);
-    return [{ device, mustNm, canNm: limit ? canNm(limit, torque, pressureKpa) : null }];
+    const mustNm = stretched(share, askedNm);
+    return { device, mustNm, canNm: limit ? canNm(limit, share, pressureKpa) : null };
   });
   return { state, askedNm, mostNm: torqueNm, letsGo, leastKpa, devices };
 }

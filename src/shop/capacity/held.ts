@@ -7,7 +7,8 @@ import type { Rise } from './rise.ts';
 
 /**
  * What each device of a train whose file tells its capacity can put on its first-named member.
- * Sizes come to torques that are no fractions: these are rounded down, by less than a millionth.
+ * Sizes come to torques that are no fractions: these are rounded down, by less than a millionth of
+ * a newton metre for each kilopascal, from a pressure rounded up by less than a thousandth.
  */
 export function limitsOf(train: Train): Limit[] {
   return (train.capacities ?? []).map(limitOf);
@@ -56,7 +57,7 @@ function rising({ perKpaNm, fromKpa }: Rise): Strength {
   return {
     fixedNm: ZERO,
     perKpaNm: millionths(perKpaNm, Math.floor),
-    fromKpa: millionths(fromKpa, Math.ceil),
+    fromKpa: fraction(Math.ceil(fromKpa * 1000), 1000),
   };
 }
 

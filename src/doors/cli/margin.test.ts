@@ -1,0 +1,79 @@
+import { describe, expect, it } from 'vitest';
+import { ask } from './asked.ts';
+
+const K = 'trains/kestrel-three-speed.train.yaml';
+
+interface Margin {
+  readonly gears: readonly {
+    readonly range: string;
+    readonly gear: string;
+    readonly drive: Side;
+    readonly coast: Side;
+  }[];
+  readonly sources: Readonly<Record<string, { source: string | null; by: string | null }>>;
+}
+
+interface Side {
+  readonly state: string;
+  readonly mostNm?: { readonly value: number };
+  readonly letsGo?: readonly string[];
+  readonly leastKpa?: { readonly value: number };
+  readonly devices?: Readonly<Record<string, Record<string, Record<string, number>>>>;
+}
+
+async function margin(typed: string): Promise<Margin> {
+  const { out, exit } = await ask(`margin ${typed} --json`);
+  expect(exit).toBe(0);
+  return JSON.parse(out) as Margin;
+}
+
+describe('margin', () => {
+  it('asks one-way clutches one way, and bands by the way in which the drum drags them', async () => {
+    const { gears } = await margin(`${K} --pressure 900 --torque 220 --stall-ratio 2`);
+    const side = (range: string, gear: string, end: 'drive' | 'coast') => {
+      return gears.find((one) => one.range === range && one.gear === gear)?.[end] as Side;
+    };
+    // Statics by hand: first gear's reaction is 16/11 of the input torque, second's 5/11.
+    expect(side('D', '1', 'drive').devices?.['low sprag']?.['mustNm']?.['value']).toBe(640);
+    expect(side('D', '1', 'coast').state).toBe('neutral');
+    const band = (end: 'drive' | 'coast') => side('L', '2', end).devices?.['intermediate band'];
+    expect(band('drive')?.['mustNm']).toMatchObject({ from: 0, to: 200 });
+    expect(band('coast')?.['mustNm']?.['value']).toBe(-100);
+    // e^(μθ) = 1.996 is how much better it holds with the drum than against it.
+    const better =
+      Number(band('drive')?.['canNm']?.['value']) / Number(band('coast')?.['canNm']?.['value']);
+    expect(better).toBeCloseTo(Math.exp((0.12 * 330 * Math.PI) / 180), 3);
+  });
+
+  it('names what lets go first, and the pressure from which it does not', async () => {
+    const slips = await margin(`${K} --gear R --pressure 900`);
+    const { mostNm, letsGo, leastKpa } = slips.gears[0]?.drive as Side;
+    expect(letsGo).toEqual(['low brake']);
+    expect(mostNm?.value).toBeLessThan(440);
+    const kpa = Math.ceil(leastKpa?.value ?? 0);
+    const holds = await margin(`${K} --gear R --pressure ${kpa}`);
+    expect(holds.gears[0]?.drive.mostNm?.value).toBeGreaterThanOrEqual(440);
+  });
+
+  it('takes the same pressure and torque in other units', async () => {
+    const [kpa, bar] = await Promise.all(
+      ['900', '"9 bar"'].map((pressure) => margin(`${K} --range D --pressure ${pressure}`)),
+    );
+    expect(bar?.gears).toEqual(kpa?.gears);
+    const pounds = await margin(
+      `${K} --range D --pressure "130.5339 psi" --torque "162.2637 lbft"`,
+    );
+    const [ours, theirs] = [kpa, pounds].map((told) => told?.gears[0]?.drive.mostNm?.value ?? 0);
+    expect(theirs).toBeCloseTo(ours ?? 0, 2);
+  });
+
+  it('tells whose figures they are, and which have no source', async () => {
+    const { sources } = await margin(K);
+    expect(sources['low sprag']).toEqual({ source: null, by: null });
+    expect(sources['low brake']?.by).toBe('TW');
+    const { out } = await ask(`margin ${K}`);
+    expect(out).toContain('UNSOURCED: low sprag');
+    expect(out).toContain('own data wins');
+    expect(out).toContain('no stall test on low pressure');
+  });
+});

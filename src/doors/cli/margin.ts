@@ -1,0 +1,66 @@
+import { fromText, ONE, type Rational, signOf, compare } from '../../engine/linear/index.ts';
+import { type AskedGear, type Load, marginsOf } from '../../engine/margin/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { limitsOf, pressureKpaOf, torqueNmOf } from '../../shop/capacity/index.ts';
+import { visible } from '../../telling/narrative/index.ts';
+import { marginJson, marginText } from '../../telling/report/index.ts';
+import { Refusal } from './refusal.ts';
+import { rangesOf, selectionOf } from './selection.ts';
+import { done, json, type Options, type Reply, type Session } from './session.ts';
+import { trainOf } from './source.ts';
+
+/** What each gear can pass before something lets go, and at what pressure it holds. */
+export function margin(file: string, session: Session): Reply {
+  const { options, page } = session;
+  const train = trainOf(file, session);
+  if (!train.capacities) throw new Refusal('no.capacities', { file });
+  const load = loadOf(train, file, options);
+  const gears = marginsOf(train, limitsOf(train), gearsOf(train, options)).at(load);
+  if (options.json) return json(marginJson(train, load, gears));
+  const one = options.gear !== undefined;
+  return done(marginText({ train, load, gears, one, typed: allTyped(train, options) }, page));
+}
+
+function gearsOf(train: Train, options: Options): AskedGear[] {
+  const chosen = selectionOf(train, options)?.on;
+  const gears = rangesOf(train, options).flatMap(({ name, gears: among }) => {
+    return among.map(({ name: gear, on }) => ({ range: name, gear, on }));
+  });
+  if (gears.length === 0) throw new Refusal('no.ranges');
+  return chosen ? gears.filter(({ on }) => on === chosen).slice(0, 1) : gears;
+}
+
+// Whether nothing of the file's engine is used.
+function allTyped({ engine }: Train, { torque, stallRatio }: Options): boolean {
+  return torque !== undefined && (stallRatio !== undefined || !engine?.['stall ratio']);
+}
+
+function loadOf({ engine }: Train, file: string, options: Options): Load {
+  const { pressure, torque, stallRatio } = options;
+  const engineNm = torque ?? engine?.['torque Nm']?.toString();
+  if (engineNm === undefined) throw new Refusal('no.torque', { file });
+  const ratio = stallRatio ?? engine?.['stall ratio']?.toString() ?? '1';
+  return {
+    pressureKpa: some(pressure ?? USUAL_KPA, pressureKpaOf, 'bad.pressure'),
+    engineNm: some(engineNm, torqueNmOf, 'bad.torque'),
+    stallRatio: some(ratio, ratioOf, 'bad.stall ratio'),
+  };
+}
+
+// At full throttle in a forward range; common practice, no source.
+const USUAL_KPA = '900';
+
+function ratioOf(text: string): Rational | undefined {
+  const ratio = fromText(text);
+  return ratio && compare(ratio, ONE) >= 0 ? ratio : undefined;
+}
+
+function some(
+  text: string,
+  read: (text: string) => Rational | undefined,
+  bad: 'bad.pressure' | 'bad.torque' | 'bad.stall ratio',
+): Rational {
+  const value = read(text);
+  if (!value || signOf(value) <= 0) throw new Refusal(bad, { given: visible(text) });
+  return value;
+}

@@ -1,0 +1,165 @@
+import { isSpan, type Quantity } from '../../engine/flow/index.ts';
+import { fraction, type Rational, times, toNumber } from '../../engine/linear/index.ts';
+import type { DeviceMargin, GearMargin, Load, SideMargin } from '../../engine/margin/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { gearName, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { type Page, paragraph, section } from './page.ts';
+import { type Cell, table } from './table.ts';
+
+/** What is told of a train's gears at a load. */
+export interface MarginReport {
+  readonly train: Train;
+  readonly load: Load;
+  readonly gears: readonly GearMargin[];
+  /** Whether one gear was asked for: its devices are told, too. */
+  readonly one: boolean;
+  /** Whether the engine's figures were typed, and none of the file's is used. */
+  readonly typed: boolean;
+}
+
+/** The cautions, a row a gear for either way of the load, and where the figures come from. */
+export function marginText(report: MarginReport, page: Page): string {
+  const { train, load, gears, one } = report;
+  const voice = voiceOf(page.language);
+  const { pressureKpa, engineNm, stallRatio } = load;
+  const [pressure, engine] = [voice.decimal(pressureKpa), voice.decimal(engineNm)];
+  const title = { train: visible(train.name), pressure, engine, ratio: voice.decimal(stallRatio) };
+  const stalled = voice.decimal(times(engineNm, stallRatio));
+  const sides = [
+    ['drive', voice.say('margin.drive', { torque: stalled })],
+    ['coast', voice.say('margin.coast', { torque: engine })],
+  ] as const;
+  const said = (text: string) => paragraph(text, page);
+  return [
+    ...said(voice.say('margin.title', title)).map(page.ink.strong),
+    ...section(
+      voice.say('plan.caution'),
+      [
+        ...paragraph(`! ${voice.say('margin.caution')}`, page, '  '),
+        ...paragraph(`! ${voice.say('caution.stall')}`, page, '  '),
+        ...paragraph(`! ${voice.say('margin.own data')}`, page, '  '),
+      ],
+      page,
+    ),
+    ...sides.flatMap(([end, head]) => section(head, sideTable(gears, end, page), page)),
+    ...(one ? sides.flatMap(([end, head]) => devicesOf(gears, end, head, page)) : []),
+    ...section(voice.say('margin.sources'), sources(report, page), page),
+    '',
+    ...said(voice.say('margin.legend')).map(page.ink.faint),
+    ...(one ? [] : said(voice.say('margin.more')).map(page.ink.faint)),
+  ].join('\n');
+}
+
+function sideTable(gears: readonly GearMargin[], end: 'drive' | 'coast', page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const rows = gears.map((gear) => [gearName(gear), ...sideCells(gear[end], voice)]);
+  return table(['gear', 'passes', 'spare', 'first', 'least'], rows, page);
+}
+
+function sideCells(side: SideMargin, voice: Voice): Cell[] {
+  const { state, askedNm, mostNm, letsGo, leastKpa } = side;
+  if (state !== 'driving') return [voice.say('state', { state }), '', '', ''];
+  return [
+    mostNm ? down(mostNm) : voice.say('margin.no limit'),
+    mostNm ? spare(mostNm, askedNm, voice) : '',
+    letsGo.map(visible).join(' + '),
+    leastKpa ? up(leastKpa) : voice.say('margin.never'),
+  ];
+}
+
+function devicesOf(
+  gears: readonly GearMargin[],
+  end: 'drive' | 'coast',
+  head: string,
+  page: Page,
+): string[] {
+  const voice = voiceOf(page.language);
+  return gears.flatMap((gear) => {
+    const rows = gear[end].devices.map((margin) => deviceCells(margin, voice));
+    if (rows.length === 0) return [];
+    const title = voice.say('margin.devices', { gear: gearName(gear), side: head });
+    return section(title, table(['device', 'must', 'can', 'spare'], rows, page), page);
+  });
+}
+
+function deviceCells({ device, mustNm, canNm }: DeviceMargin, voice: Voice): Cell[] {
+  const most = greatest(mustNm);
+  return [
+    visible(device),
+    isSpan(mustNm) ? voice.say('margin.shared', sharedEnds(mustNm, voice)) : up(size(mustNm)),
+    canNm ? down(canNm) : voice.say('margin.unknown'),
+    canNm && most && most.num !== 0 ? spare(canNm, most, voice) : '',
+  ];
+}
+
+// Devices whose figures are used, by where they come from; then those of which nobody has said.
+function sources({ train, gears, typed }: MarginReport, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const used = new Set(
+    gears.flatMap(({ drive, coast }) => [...drive.devices, ...coast.devices]).map((d) => d.device),
+  );
+  const known = train.capacities ?? [];
+  const places = new Map<string, string[]>();
+  const note = (place: string, name: string) => {
+    places.set(place, [...(places.get(place) ?? []), name]);
+  };
+  for (const { device, source = '', by = '' } of known) {
+    if (used.has(device)) note(sourceText(source, by, voice), visible(device));
+  }
+  if (train.engine && !typed) {
+    const { source = '', by = '' } = train.engine;
+    note(sourceText(source, by, voice), voice.say('margin.engine'));
+  }
+  for (const name of used) {
+    if (!known.some(({ device }) => device === name))
+      note(voice.say('margin.unknown'), visible(name));
+  }
+  return [...places].flatMap(([place, names]) => {
+    return paragraph(voice.say('margin.source', { names: voice.list(names), place }), page, '  ');
+  });
+}
+
+function sourceText(source: string, by: string, voice: Voice): string {
+  const values = {
+    has: source === '' ? 'no' : 'yes',
+    source: visible(source),
+    signed: by === '' ? 'no' : 'yes',
+    by: visible(by),
+  };
+  return voice.say('margin.place', values);
+}
+
+// Whole newton metres and kilopascals, to the safe side.
+function down(value: Rational): Rational {
+  return fraction(Math.floor(toNumber(value)));
+}
+
+function up(value: Rational): Rational {
+  return fraction(Math.ceil(toNumber(value)));
+}
+
+function size({ num, den }: Rational): Rational {
+  return num < 0 ? { num: -num, den } : { num, den };
+}
+
+function greatest(quantity: Quantity): Rational | null {
+  if (!isSpan(quantity)) return size(quantity);
+  const ends = [quantity.from, quantity.to].map((end) => end && size(end));
+  const [from, to] = ends;
+  return from && to ? (toNumber(from) > toNumber(to) ? from : to) : null;
+}
+
+function sharedEnds(quantity: Quantity, voice: Voice) {
+  const { from, to } = isSpan(quantity) ? quantity : { from: quantity, to: quantity };
+  const sizes = [from, to].map((end) => (end ? toNumber(size(end)) : Infinity));
+  const [least, most] = [Math.min(...sizes), Math.max(...sizes)];
+  const opposed = from && to && from.num < 0 && to.num > 0;
+  const told = (value: number) => voice.decimal(fraction(Math.ceil(value)));
+  return { from: opposed ? '0' : told(least), to: told(most) };
+}
+
+// 1.21 where 532 can be passed and 440 is asked: two decimals, never more than it is.
+function spare(can: Rational, must: Rational, voice: Voice): string {
+  const hundredths = Math.floor((toNumber(can) / toNumber(must)) * 100 + 1e-9);
+  return (hundredths / 100).toFixed(2).replace('.', voice.say('decimal'));
+}
