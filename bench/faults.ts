@@ -1,11 +1,14 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { faultMatrix } from '../src/engine/faults/index.ts';
+import { fraction } from '../src/engine/linear/index.ts';
+import { marginsOf } from '../src/engine/margin/index.ts';
 import { plan } from '../src/engine/plan/index.ts';
 import type { Train } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
+import { limitsOf } from '../src/shop/capacity/index.ts';
 
-/** Faults and the build plan of the eight-speed, each asked as the command asks: once. */
+/** Faults, the build plan and the margins of the eight-speed, each asked as the command asks: once. */
 export function eightSpeed(): void {
   const file = 'trains/heron-eight-speed.train.yaml';
   const { train } = readTrain(readFileSync(path.resolve(file), 'utf8')) as { train: Train };
@@ -16,7 +19,17 @@ export function eightSpeed(): void {
   said(`${double.result.rows.length} single and double faults`, double.ms, 1000);
   const build = timed(() => plan(train));
   said(`the plan of its ${build.result?.steps.length} parts`, build.ms, 2000);
+  const margins = timed(() => {
+    const ready = marginsOf(train, limitsOf(train));
+    const [engineNm, stallRatio] = [fraction(160), fraction(19, 10)];
+    return PRESSURES_KPA.map((kpa) =>
+      ready.at({ pressureKpa: fraction(kpa), engineNm, stallRatio }),
+    );
+  });
+  said(`the margins of its gears at ${margins.result.length} pressures`, margins.ms, 100);
 }
+
+const PRESSURES_KPA = Array.from({ length: 50 }, (_, k) => 400 + 20 * k);
 
 function gearsOf(train: Train): number {
   return train.ranges.flatMap(({ gears }) => gears).length;
