@@ -113,7 +113,7 @@ test(`what a gear can pass is what general-purpose solvers find (SEED=${seed})`,
 
 test(`at the least pressure what is asked holds, and below it does not (SEED=${seed})`, () => {
   let found = 0;
-  onEveryCase(({ side, again }) => {
+  onEveryCase(({ side, pressure, again }) => {
     const { leastKpa, askedNm } = side;
     const holds = ({ mostNm }: SideMargin) => mostNm === null || compare(mostNm, askedNm) >= 0;
     if (side.state !== 'driving') return;
@@ -122,6 +122,8 @@ test(`at the least pressure what is asked holds, and below it does not (SEED=${s
       return;
     }
     expect(holds(again(leastKpa))).toBe(true);
+    // Whatever was asked before.
+    expect(again(pressure)).toEqual(side);
     if (leastKpa.num === 0) return;
     expect(holds(again(minus(leastKpa, fraction(1, 1_000_000_000))))).toBe(false);
     found++;

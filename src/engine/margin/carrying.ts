@@ -1,8 +1,10 @@
 import {
+  add,
   Base,
   compare,
   entry,
   type Form,
+  fraction,
   freedom,
   type Int,
   lcm,
@@ -21,7 +23,7 @@ import {
   type Vector,
   ZERO,
 } from '../linear/index.ts';
-import { prove, spansFreedom } from '../proof/index.ts';
+import { doubtOf, prove, spansFreedom } from '../proof/index.ts';
 import { canPush, type Quantity, type Verdict } from '../reckon/index.ts';
 import type { Device, Way } from '../train/index.ts';
 import { type Limit, NO_STRENGTH, type Strength, strengthNm } from './limit.ts';
@@ -48,6 +50,7 @@ export class Carrying {
   private readonly base: Base;
   private readonly bounds: readonly Bound[];
   private readonly input: Form;
+  private lastPrices: Vector | undefined;
 
   /** `push` is the way in which the input end pushes the train. */
   constructor(
@@ -85,9 +88,11 @@ export class Carrying {
       return { ...turned(torque, -1), sense: '>=', right: negate(num) };
     });
     const { columns } = this.base;
-    const solution = this.solved({ columns, rows, minimise: turned(this.input, -1) });
+    const programme = { columns, rows, minimise: turned(this.input, -1) };
+    const solution = this.asBefore(programme) ?? this.solved(programme);
     if (solution.state !== 'optimal') return { torqueNm: null, letsGo: [] };
     const { point, prices } = solution;
+    this.lastPrices = prices;
     const letting = this.bounds.filter(({ bare, torque }, r) => {
       if (bare) return false;
       if (prices.nums[r] !== 0) return true;
@@ -123,6 +128,20 @@ export class Carrying {
     ];
     const solution = this.solved({ columns: pressure + 1, rows, minimise: aim });
     return solution.state === 'optimal' ? entry(solution.point, pressure) : undefined;
+  }
+
+  // Only the right sides change with the pressure, so the prices of one pressure bound the load
+  // at every other; where the load that they promise meets every row, that is the answer, and
+  // is proved like any other.
+  private asBefore(programme: Programme): Extract<Solution, { state: 'optimal' }> | undefined {
+    const prices = this.lastPrices;
+    if (!prices || programme.columns !== 1) return undefined;
+    const promise = programme.rows.reduce((sum: Int, { right }, r) => {
+      return add(sum, multiply(right, prices.nums[r] as Int));
+    }, 0);
+    const { num, den } = fraction(promise, multiply(prices.den, programme.minimise.coef[0] as Int));
+    const solution = { state: 'optimal', point: { nums: [num], den }, prices } as const;
+    return doubtOf(programme, solution) === undefined ? solution : undefined;
   }
 
   private solved(programme: Programme): Solution {
@@ -189,8 +208,9 @@ function atLeast({ at, coef }: Form, { num, den }: Rational): Row {
   return { at, coef: coef.map((c) => multiply(c, den)), sense: '>=', right: num };
 }
 
-function stands(row: Row, point: Vector): boolean {
-  return compare(valueOf(row, point), { num: row.right, den: 1 }) === 0;
+// Where one coordinate is all there is.
+function stands({ coef, right }: Row, { nums, den }: Vector): boolean {
+  return multiply(coef[0] as Int, nums[0] as Int) === multiply(right, den);
 }
 
 function startOf({ perKpaNm, fromKpa }: Strength): Rational[] {

@@ -62,15 +62,20 @@ interface Side {
   readonly carrying?: Carrying;
   /** For one newton metre at the input, by device; those that carry something. */
   readonly shares: ReadonlyMap<string, Quantity>;
-  /** Least pressures by the torque for which they were asked. */
-  readonly least: Map<string, Rational | null>;
+  /** What does not change with the pressure, by the torque for which it was asked. */
+  readonly asked: Map<string, Asked>;
+}
+
+interface Asked {
+  readonly leastKpa: Rational | null;
+  readonly mustNm: readonly Quantity[];
 }
 
 function sideOf(motion: Motion, question: Question, limits: ReadonlyMap<string, Limit>): Side {
   const verdict = judge(motion, question);
   const state = stateOf(verdict);
-  const least = new Map<string, Rational | null>();
-  if (state !== 'driving') return { state, shares: new Map(), least };
+  const asked = new Map<string, Asked>();
+  if (state !== 'driving') return { state, shares: new Map(), asked };
   const { slips } = observe(verdict);
   const { given, reluctant } = loadsOf(verdict);
   const input = question.reluctant === motion.train.input ? reluctant : (given[0] as Rational);
@@ -81,11 +86,11 @@ function sideOf(motion: Motion, question: Question, limits: ReadonlyMap<string, 
     return isZero(torque) ? [] : [[device.name, stretched(torque, unit)]];
   });
   const carrying = new Carrying(verdict, slips, input.num < 0 ? -1 : 1, limits);
-  return { state, carrying, shares: new Map(shares), least };
+  return { state, carrying, shares: new Map(shares), asked };
 }
 
 function sideAt(
-  { state, carrying, shares, least }: Side,
+  { state, carrying, shares, asked }: Side,
   askedNm: Rational,
   pressureKpa: Rational,
   limits: ReadonlyMap<string, Limit>,
@@ -95,13 +100,15 @@ function sideAt(
   }
   const { torqueNm, letsGo } = carrying.most(pressureKpa);
   const key = toText(askedNm);
-  const known = least.get(key);
-  const leastKpa = known === undefined ? carrying.leastPressure(askedNm) : known;
-  least.set(key, leastKpa);
-  const devices = [...shares].map(([device, share]): DeviceMargin => {
+  const { leastKpa, mustNm } = asked.get(key) ?? {
+    leastKpa: carrying.leastPressure(askedNm),
+    mustNm: [...shares.values()].map((share) => stretched(share, askedNm)),
+  };
+  asked.set(key, { leastKpa, mustNm });
+  const devices = [...shares].map(([device, share], k): DeviceMargin => {
     const limit = limits.get(device);
-    const mustNm = stretched(share, askedNm);
-    return { device, mustNm, canNm: limit ? canNm(limit, share, pressureKpa) : null };
+    const can = limit ? canNm(limit, share, pressureKpa) : null;
+    return { device, mustNm: mustNm[k] as Quantity, canNm: can };
   });
   return { state, askedNm, mostNm: torqueNm, letsGo, leastKpa, devices };
 }
