@@ -105,17 +105,20 @@ export class Carrying {
 
   /** The least pressure at which the input end can have so much torque; null where none does. */
   // Strengths begin to rise at pressures of their own; between two of them every bound is linear
-  // in the pressure, which is then one more column.
+  // in the pressure, which is then one more column. What holds at a pressure holds above it, so
+  // the search goes down from the highest of them, where it mostly ends.
   leastPressure(torqueNm: Rational): Rational | null {
     const starts = [ZERO, ...this.bounds.flatMap(({ strength }) => startOf(strength))]
-      .toSorted(compare)
+      .toSorted((a, b) => compare(b, a))
       .filter((kpa, k, all) => k === 0 || compare(kpa, all[k - 1] as Rational) !== 0);
-    for (const [k, start] of starts.entries()) {
-      const least = this.leastFrom(start, torqueNm);
-      const end = starts[k + 1];
-      if (least && (!end || compare(least, end) <= 0)) return least;
+    let least: Rational | null = null;
+    for (const start of starts) {
+      const found = this.leastFrom(start, torqueNm);
+      if (!found || (least && compare(found, least) > 0)) return least;
+      if (compare(found, start) > 0) return found;
+      least = found;
     }
-    return null;
+    return least;
   }
 
   private leastFrom(start: Rational, torqueNm: Rational): Rational | undefined {
