@@ -30,6 +30,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['shop/length', 'Lengths exact in millimetres and inches, with the last digit a tool told.'],
   ['shop/capacity', 'What torque a pack, a band or a one-way clutch can carry, from its sizes.'],
   ['shop/packs', 'Plates and their clearance: measured, judged, and the part that sets it right.'],
+  ['shop/endplay', 'How far a shaft moves along itself, and the washer or race that sets it.'],
   ['telling/narrative', 'Facts and problems to sentences; a file a language.'],
   ['telling/report', 'Answers to JSON and to tables of text.'],
   ['doors/cli', 'The command: files, arguments, exit codes; holds no physics.'],

@@ -21,6 +21,7 @@ export type {
 } from './engine/trainfile/index.ts';
 export type {
   Device,
+  EndPlay,
   FrictionDevice,
   Gear,
   GearPair,
@@ -144,6 +145,10 @@ export type {
 // What people measure. A length keeps the last digit that its tool told.
 export { digitsIn, lengthFrom } from './shop/length/index.ts';
 export type { Gap, Length, LengthUnit } from './shop/length/index.ts';
+
+// The end play of a shaft, and the washer or race that sets it.
+export { judgeEndPlay, readPlays } from './shop/endplay/index.ts';
+export type { EndPlayJudgement, PlaysReading } from './shop/endplay/index.ts';
 
 // The plates of a clutch or a brake: the clearance, the limits, and the part from the shelf.
 export { judgePack, readReadings } from './shop/packs/index.ts';

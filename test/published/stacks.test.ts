@@ -8,7 +8,8 @@ import {
 } from '../../src/engine/linear/index.ts';
 import type { Pack } from '../../src/engine/train/index.ts';
 import { type Length, lengthFrom, stackUp } from '../../src/shop/length/index.ts';
-import { judgePack, thickening } from '../../src/shop/packs/index.ts';
+import { judgeEndPlay } from '../../src/shop/endplay/index.ts';
+import { judgePack } from '../../src/shop/packs/index.ts';
 import cases from './stacks.json' with { type: 'json' };
 
 // Stack-ups and shims that somebody has published, each with its source in stacks.json.
@@ -40,16 +41,18 @@ describe(`${gap['title']} (${gap['source']})`, () => {
 });
 
 describe(`${shim['title']} (${shim['source']})`, () => {
-  const bounds = { least: length(shim['least']), most: length(shim['most']) };
+  const limit = { least: shim['least'] as string, most: shim['most'] as string };
+  const judged = (read: unknown) => judgeEndPlay({ shaft: 'shaft', limit }, [length(read)]);
   test('thinnest and thickest shim', () => {
-    const found = thickening(length(shim['measured']).um, bounds);
+    const found = judged(shim['measured']).thicker;
     expect(found && mm(found.leastUm)).toEqual(printed(shim, 'thinnestMm'));
     expect(found && mm(found.mostUm)).toEqual(printed(shim, 'thickestMm'));
   });
   test('0.02 mm measured is refused: even the thickest shim would have to be below nothing', () => {
     const { value } = shim['refused'] as { readonly value: string };
-    const found = thickening(length(value).um, bounds);
-    expect(found && toNumber(found.mostUm)).toBeLessThan(0);
+    const { verdict, thicker } = judged(value);
+    expect(verdict).toBe('too small');
+    expect(thicker && toNumber(thicker.mostUm)).toBeLessThan(0);
   });
 });
 

@@ -81,6 +81,12 @@ second brake:
   feeler: [0.040 in, 0.041 in]
   cone: [0.30 mm]
 `,
+  plays: `turbine shaft: [0.82 mm, 0.84 mm, 0.83 mm]
+main shaft: [0.012 in]
+`,
+  tight: `turbine shaft: [0.10 mm]
+main shaft: [0.30 mm]
+`,
   miscounted: `forward clutch:
   depth gauge: { depth: 23.10 mm, stack: 20.00 mm }
 second brake:

@@ -32,6 +32,7 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   'flow long and wide names': ['flow wide --on "多片式离合器一号"'],
   chart: [`chart ${KESTREL}`],
   'chart in full': [`chart ${KESTREL} --all`],
+  endplay: [`endplay ${KESTREL} plays`, `endplay ${KESTREL} tight --inch --lang es`],
   pack: [`pack ${KESTREL} readings`],
   'pack in Spanish': [`pack ${KESTREL} readings --inch --lang es`],
   'pack to be counted': [`pack ${KESTREL} miscounted`, `pack ${KESTREL} unread`],

@@ -11,7 +11,7 @@ export type Call =
   | {
       readonly verb: Verb;
       readonly file: string;
-      /** A second file, which `suspects` may have and `pack` must. */
+      /** A second file, which `suspects` may have and `pack` and `endplay` must. */
       readonly seen?: string;
       readonly options: Options;
     }
@@ -61,6 +61,7 @@ function programOf(voice: Voice, ears: Ears): Command {
       });
     if (verb === 'suspects') command.argument('[SEEN]', voice.say('cli.seen'));
     if (verb === 'pack') command.argument('<READINGS>', voice.say('cli.readings'));
+    if (verb === 'endplay') command.argument('<READINGS>', voice.say('cli.plays'));
     for (const option of VERBS[verb]) command.addOption(optionOf(option, voice));
   }
   dressed(program.command('help'), voice, ears)

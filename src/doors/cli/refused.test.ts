@@ -58,6 +58,15 @@ const REFUSED: readonly [typed: string, line: string][] = [
     'pack trains/wren-plain-set.train.yaml readings',
     'readings:1:1: no pack: forward clutch; tell its plates under packs of the train file (and one more)',
   ],
+  [`endplay ${K}`, 'missing file of readings: type holdturn endplay FILE READINGS'],
+  [
+    `endplay ${K} empty`,
+    'no readings in empty: write them by shaft, as in input shaft: [0.42 mm, 0.44 mm]',
+  ],
+  [
+    'endplay trains/wren-plain-set.train.yaml plays',
+    'plays:1:1: no end play: turbine shaft; tell it under endplay of the train file (and one more)',
+  ],
   [`flow ${K} --range Q`, 'unknown range: Q; the ranges are D, L, R, N'],
   [`flow ${K} --range D --gear 7`, 'unknown gear: 7; the gears are 1, 2, 3'],
   [`flow ${K} --gear 1`, 'gear 1 stands in several ranges: add --range with one of D, L'],

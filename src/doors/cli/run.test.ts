@@ -5,6 +5,21 @@ const K = 'trains/kestrel-three-speed.train.yaml';
 const answer = async (typed: string) => JSON.parse((await ask(`${typed} --json`)).out);
 
 describe('--json', () => {
+  // Worked by hand: 0.83 + 1.60 - 2.00 = 0.43 mm, and 210.00 - 31.00 - 1.60 - 176.90 = 0.50 mm.
+  it('endplay: the reading, what to add, and the washer', async () => {
+    const [shaft] = await answer(`endplay ${K} plays`);
+    expect(shaft).toMatchObject({
+      shaft: 'turbine shaft',
+      endPlay: { mm: '0.83', in: '0.0327', um: { exact: '830' } },
+      limits: { source: 'invented for the class' },
+      verdict: 'too big',
+      thicker: { from: { mm: '0.23' }, to: { mm: '0.53' } },
+      byTheFile: { clearance: { mm: '0.50' }, plusMinus: { mm: '0.27' } },
+      selection: { best: { size: { mm: '2.00' }, clearance: { mm: '0.43' }, verdict: 'inside' } },
+      remarks: [],
+    });
+  });
+
   // Worked by hand: the mean of 1.42, 1.44, 1.43 and 1.40 is 1.4225 mm, and with a flange of 5.40
   // in place of 5.00 it is 1.0225; the steel limit has no source.
   it('pack: lengths in both units, exact micrometres, and what to look at', async () => {

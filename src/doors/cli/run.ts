@@ -48,6 +48,10 @@ async function replyTo(world: World, language: Language): Promise<Reply> {
       return (await import('./plan.ts')).plan(call.file, session(call.options));
     case 'faults':
       return (await import('./faults.ts')).faults(call.file, session(call.options));
+    case 'endplay': {
+      const { endplay } = await import('./endplay.ts');
+      return endplay(call.file, call.seen ?? '', session(call.options));
+    }
     case 'pack':
       return (await import('./pack.ts')).pack(call.file, call.seen ?? '', session(call.options));
     case 'suspects': {

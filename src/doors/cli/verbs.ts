@@ -34,6 +34,7 @@ export const VERBS = {
   plan: ['seen-from', 'json', 'lang'],
   suspects: ['practice', 'all', 'json', 'lang'],
   pack: ['inch', 'json', 'lang'],
+  endplay: ['inch', 'json', 'lang'],
 } as const satisfies Record<string, readonly OptionName[]>;
 
 export type Verb = keyof typeof VERBS;

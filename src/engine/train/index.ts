@@ -6,6 +6,7 @@ export { setGearing } from './gearing.ts';
 export type { Mesh } from './mesh.ts';
 export { companyOf } from './sharing.ts';
 export type * from './capacity.ts';
+export * from './endplay.ts';
 export * from './pack.ts';
 export {
   carriersOf,

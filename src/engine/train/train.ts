@@ -1,5 +1,6 @@
 import type { GearSet } from './gearset.ts';
 import type { Capacity, Engine } from './capacity.ts';
+import type { EndPlay } from './endplay.ts';
 import type { Pack } from './pack.ts';
 import type { Part } from './teardown.ts';
 
@@ -23,6 +24,8 @@ export interface Train {
   readonly teardown?: readonly Part[];
   /** The plates of clutches and brakes; absent: not described. */
   readonly packs?: readonly Pack[];
+  /** The end play of each shaft; absent: not described. */
+  readonly endPlays?: readonly EndPlay[];
   /** How much devices can carry; absent: not described. */
   readonly capacities?: readonly Capacity[];
   readonly engine?: Engine;

@@ -29,6 +29,9 @@ export function buildTrain(file: FileEntries): Train {
       capacities: listOf(file.capacities, (name, its) => ({ device: name, ...its })),
     }),
     ...(file.engine && { engine: { ...file.engine } }),
+    ...(file.endplay && {
+      endPlays: listOf(file.endplay, (name, its) => ({ shaft: name, ...its })),
+    }),
     ...(file.packs && { packs: listOf(file.packs, (name, pack) => ({ device: name, ...pack })) }),
   };
 }

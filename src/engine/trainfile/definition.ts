@@ -13,10 +13,12 @@ import {
   PART_NAME,
   RANGE_NAME,
   SET_NAME,
+  SHAFT_NAME,
   SHARED_SET,
   WHEEL_NAME,
 } from './name.ts';
 import { CAPACITY, CAPACITY_KEYS, ENGINE } from './capacity.ts';
+import { END_PLAY } from './endplay.ts';
 import { PACK } from './pack.ts';
 import { PART } from './part.ts';
 import { count, or, teeth, text } from './value.ts';
@@ -270,6 +272,7 @@ export const FILE = v.strictObject(
     ),
     capacities: section(SIZED_DEVICE, CAPACITY, 'How much each device can carry, by device.'),
     engine: v.exactOptional(ENGINE),
+    endplay: section(SHAFT_NAME, END_PLAY, 'The end play of each shaft.'),
     packs: section(PACKED_DEVICE, PACK, 'The plates of clutches and brakes, by device.'),
   },
   or('section'),

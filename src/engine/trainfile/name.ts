@@ -38,4 +38,5 @@ export const CARRIED = member(
 );
 export const SIZED_DEVICE = name('A device whose capacity this is.');
 export const PACKED_DEVICE = name('A clutch or brake whose plates these are.');
+export const SHAFT_NAME = name('What the end play is of.');
 export const COVER_NAME = name('The name of another part.');

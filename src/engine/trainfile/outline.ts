@@ -1,4 +1,5 @@
 import { type DeviceEntry, FILE, type PairEntry, type SetEntry } from './definition.ts';
+import type { EndPlayEntry } from './endplay.ts';
 import type { Findings } from './findings.ts';
 import type { Mention } from './mention.ts';
 import type { CapacityEntry, EngineEntry } from './capacity.ts';
@@ -29,6 +30,7 @@ export interface FileEntries {
   readonly teardown?: ReadonlyMap<string, PartEntry>;
   readonly capacities?: ReadonlyMap<string, CapacityEntry>;
   readonly engine?: EngineEntry;
+  readonly endplay?: ReadonlyMap<string, EndPlayEntry>;
   readonly packs?: ReadonlyMap<string, PackEntry>;
 }
 

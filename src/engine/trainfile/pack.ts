@@ -19,7 +19,7 @@ const PLATE = v.pipe(
   v.description('A plate of a pack.'),
 );
 
-const LIMIT = v.pipe(
+export const LIMIT = v.pipe(
   v.strictObject(
     {
       least: v.exactOptional(length('The least that is right.')),
@@ -31,6 +31,26 @@ const LIMIT = v.pipe(
   ),
   v.description('A limit of the unit, with its source.'),
 );
+
+/** A part that comes in several thicknesses. */
+export function shelf<Part extends v.GenericSchema>(part: Part, description: string) {
+  return v.pipe(
+    v.strictObject(
+      {
+        part,
+        fitted: length('The one that is in while the gap is measured.'),
+        sizes: v.pipe(
+          v.array(length('A thickness that can be had.'), or('lengths')),
+          v.minLength(1, or('lengths')),
+          v.description('The thicknesses that can be had.'),
+        ),
+        tolerance,
+      },
+      or('shelf'),
+    ),
+    v.description(description),
+  );
+}
 
 /** The plates of a clutch or brake, and by what its clearance is set. */
 export const PACK = v.pipe(
@@ -51,25 +71,7 @@ export const PACK = v.pipe(
         ),
       ),
       shelf: v.exactOptional(
-        v.pipe(
-          v.strictObject(
-            {
-              part: v.pipe(
-                v.picklist(SHELF_PARTS, or('shelf part')),
-                v.description('Which part comes in several thicknesses.'),
-              ),
-              fitted: length('The one that is in while the clearance is measured.'),
-              sizes: v.pipe(
-                v.array(length('A thickness that can be had.'), or('lengths')),
-                v.minLength(1, or('lengths')),
-                v.description('The thicknesses that can be had.'),
-              ),
-              tolerance,
-            },
-            or('shelf'),
-          ),
-          v.description('The part by which the clearance is set.'),
-        ),
+        shelf(v.picklist(SHELF_PARTS, or('shelf part')), 'The part by which the clearance is set.'),
       ),
       limits: v.exactOptional(
         v.pipe(

@@ -62,6 +62,8 @@ export type Mistake =
   | { readonly problem: 'other kind'; readonly device: string; readonly kind: Device['kind'] }
   /** Plates are given for a band or a one-way clutch. */
   | { readonly problem: 'no plates'; readonly device: string }
+  /** Readings of a shaft whose end play the train does not tell. */
+  | { readonly problem: 'no end play'; readonly shaft: string; readonly near?: string }
   /** Readings of a device whose plates the train does not tell. */
   | { readonly problem: 'no pack'; readonly device: string; readonly near?: string }
   | { readonly problem: 'listed twice'; readonly name: string }
@@ -176,6 +178,11 @@ export type Expected =
   | 'shelf'
   | 'shelf part' // flange, steel, snap ring or piston
   | 'limit' // least, most, source, by
+  | 'end play' // its limit, shelf and stack
+  | 'washer part' // washer, race or shim
+  | 'stack' // a list, one part or more
+  | 'stack part' // its part, size, tolerance and gap
+  | 'opens or fills'
   | 'length' // with its unit, above 0 or 0
   | 'lengths' // a list, one length or more
   | 'air' // a pressure with its unit

@@ -48,6 +48,10 @@ export function trainText(train: Train): string {
   );
   section('engine', entriesOf(train.engine));
   section(
+    'endplay',
+    (train.endPlays ?? []).map(({ shaft, ...its }) => [shaft, plainValue(its) as Value]),
+  );
+  section(
     'packs',
     (train.packs ?? []).map(({ device, ...pack }) => [device, plainValue(pack) as Value]),
   );

@@ -7,9 +7,9 @@ import type { PackReadings } from './readings.ts';
 /** The ways to get at a clearance; the first that was gone is believed first. */
 export type ClearanceWay = 'feeler' | 'lifted' | 'on air' | 'depth gauge';
 
-/** The clearance by one way. */
-export interface Measured {
-  readonly way: ClearanceWay;
+/** A gap as it was read in one place or several. */
+export interface MeanGap {
+  /** The mean. */
   readonly clearance: Length;
   /** A place each, in their order, the squash taken off. */
   readonly places: readonly Length[];
@@ -17,6 +17,11 @@ export interface Measured {
   readonly spreadUm: Rational;
   /** Which place, from 0, is farthest from the middle of the limits, or else from the mean. */
   readonly worst: number;
+}
+
+/** The clearance by one way. */
+export interface Measured extends MeanGap {
+  readonly way: ClearanceWay;
   /** What was taken off each stroke on air. */
   readonly squash?: Length;
   readonly pressure?: string;
@@ -60,14 +65,23 @@ function strokesOnAir(
   };
 }
 
-function of(way: ClearanceWay, places: readonly Length[], wanted: Rational | undefined): Measured {
+function of(
+  way: ClearanceWay,
+  places: readonly Length[],
+  wantedUm: Rational | undefined,
+): Measured {
+  return { way, ...meanGap(places, wantedUm) };
+}
+
+/** Mean, spread and worst place; `wantedUm` is what each place should read, if anybody knows. */
+export function meanGap(places: readonly Length[], wantedUm: Rational | undefined): MeanGap {
   const sorted = places.map(({ um }) => um).toSorted(compare);
   const spreadUm = minus(sorted.at(-1) as Rational, sorted[0] as Rational);
   const clearance = meanOf(places);
-  const off = places.map(({ um }) => sizeOf(minus(um, wanted ?? clearance.um)));
+  const off = places.map(({ um }) => sizeOf(minus(um, wantedUm ?? clearance.um)));
   const most = off.toSorted(compare).at(-1) as Rational;
   const worst = off.findIndex((its) => compare(its, most) === 0);
-  return { way, clearance, places, spreadUm, worst };
+  return { clearance, places, spreadUm, worst };
 }
 
 export function sizeOf(um: Rational): Rational {

@@ -1,9 +1,10 @@
-export { type Bounds, thickening, type Verdict } from './bounds.ts';
-export type { ClearanceWay, Measured } from './clearance.ts';
+export { type Bounds, boundsOf, middleOf, thickening, type Verdict, verdictOf } from './bounds.ts';
+export { type ClearanceWay, meanGap, type MeanGap, type Measured } from './clearance.ts';
+export { limitRemarks, shelfRemarks, unitMeant, usableBounds } from './gap.ts';
 export type { Gauge } from './gauge.ts';
 export { judgePack, type PackJudgement } from './judge.ts';
 export type { PackReadings } from './readings.ts';
 export { readReadings, type ReadingsReading } from './readingsfile.ts';
 export type { Remark } from './remark.ts';
-export type { Chosen, Selection } from './selection.ts';
+export { type Chosen, select, type Selection } from './selection.ts';
 export type { Wear } from './wear.ts';

@@ -5,10 +5,9 @@ import {
   over,
   type Rational,
   signOf,
-  times,
 } from '../../engine/linear/index.ts';
 import type { Pack } from '../../engine/train/index.ts';
-import { type Gap, type Length, stackUp, UM_PER } from '../length/index.ts';
+import { type Gap, type Length, stackUp } from '../length/index.ts';
 import { likePressure } from './air.ts';
 import {
   type Bounds,
@@ -22,6 +21,7 @@ import {
 import { clearancesBy, type Measured, sizeOf } from './clearance.ts';
 import { miscounted } from './count.ts';
 import { type Gauge, gaugeOf } from './gauge.ts';
+import { limitRemarks, shelfRemarks, unitMeant, usableBounds } from './gap.ts';
 import type { PackReadings } from './readings.ts';
 import type { Remark } from './remark.ts';
 import { select, type Selection } from './selection.ts';
@@ -55,8 +55,7 @@ export function judgePack(pack: Pack, readings: PackReadings): PackJudgement {
   // A stroke with the squash still in it is judged only where there is nothing better.
   const judged = measured.find((its) => !its.squashUnknown);
   const bounds = clearanceBounds(pack);
-  const turned = bounds?.least && bounds.most && compare(bounds.least.um, bounds.most.um) > 0;
-  const usable = turned ? undefined : bounds;
+  const usable = usableBounds(bounds);
   const verdict = judged && usable && verdictOf(judged.clearance.um, usable);
   const drawn = drawnOf(pack);
   const suspicious = judged ? doubts(judged, pack, usable, drawn) : [];
@@ -73,11 +72,11 @@ export function judgePack(pack: Pack, readings: PackReadings): PackJudgement {
       : undefined;
   const remarks: Remark[] = [
     ...suspicious,
-    ...limitRemarks(bounds, Boolean(turned)),
+    ...limitRemarks(bounds),
     ...measured.flatMap((its) => wayRemarks(its, pack)),
     ...agreement(measured, usable),
     ...(judged && verdict === 'inside' && usable ? placesOutside(judged, usable) : []),
-    ...shelfRemarks(pack, selection),
+    ...shelfRemarks(pack.shelf, selection),
     ...(gauge?.turnedRound ? [{ remark: 'gauge turned round' } as const] : []),
     ...wearRemarks(wear, pack),
   ];
@@ -133,18 +132,6 @@ function doubts(
   return count ? [...none, count] : none;
 }
 
-function unitMeant(um: Rational, bounds: Bounds): 'mm' | 'in' | undefined {
-  const inch = over(UM_PER.in, UM_PER.mm);
-  if (verdictOf(times(um, inch), bounds) === 'inside') return 'in';
-  return verdictOf(over(um, inch), bounds) === 'inside' ? 'mm' : undefined;
-}
-
-function limitRemarks(bounds: Bounds | undefined, turned: boolean): Remark[] {
-  if (!bounds || (!bounds.least && !bounds.most)) return [{ remark: 'no limit' }];
-  if (turned) return [{ remark: 'limits turned round' }];
-  return bounds.least && bounds.most ? [] : [{ remark: 'one limit' }];
-}
-
 function wayRemarks({ way, places, pressure, squashUnknown }: Measured, pack: Pack): Remark[] {
   if (way === 'feeler' && places.length < FEWEST_PLACES) {
     return [{ remark: 'few places', way, places: places.length }];
@@ -173,16 +160,4 @@ function placesOutside({ places }: Measured, bounds: Bounds): Remark[] {
   return places.flatMap(({ um }, i): Remark[] => {
     return verdictOf(um, bounds) === 'inside' ? [] : [{ remark: 'place outside', place: i + 1 }];
   });
-}
-
-function shelfRemarks({ shelf }: Pack, selection: Selection | undefined): Remark[] {
-  if (!shelf) return [];
-  const fitted = readLength(shelf.fitted);
-  const known = shelf.sizes.some((size) => compare(readLength(size).um, fitted.um) === 0);
-  return [
-    ...(known ? [] : [{ remark: 'not on the shelf', size: fitted } as const]),
-    ...(selection && selection.best.verdict !== 'inside'
-      ? [{ remark: 'shelf too short' } as const]
-      : []),
-  ];
 }

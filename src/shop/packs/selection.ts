@@ -2,7 +2,10 @@ import type { Shelf } from '../../engine/train/index.ts';
 import { compare, fraction, minus, over, plus, type Rational } from '../../engine/linear/index.ts';
 import { type Gap, type Length, stackUp } from '../length/index.ts';
 import { type Bounds, middleOf, readLength, type Verdict, verdictOf } from './bounds.ts';
-import { type Measured, sizeOf } from './clearance.ts';
+import { type MeanGap, sizeOf } from './clearance.ts';
+
+/** The sizes of a part that can be had, and the one that is in. */
+export type Sizes = Omit<Shelf, 'part'>;
 
 /** A part from the shelf, and the clearance that it should give. */
 export interface Chosen {
@@ -26,7 +29,7 @@ export interface Selection {
  * thickness from the gap, and the fitted one gives its own back. Of two that are as near, the
  * thicker: new paper beds in. Undefined without both limits.
  */
-export function select(measured: Measured, shelf: Shelf, bounds: Bounds): Selection | undefined {
+export function select(measured: MeanGap, shelf: Sizes, bounds: Bounds): Selection | undefined {
   const middle = middleOf(bounds);
   if (!middle) return undefined;
   const off = ({ predicted }: Chosen) => sizeOf(minus(predicted.um, middle));
@@ -38,7 +41,7 @@ export function select(measured: Measured, shelf: Shelf, bounds: Bounds): Select
   return { best, ...(second && { second }) };
 }
 
-function fitted(size: Length, measured: Measured, shelf: Shelf, bounds: Bounds): Chosen {
+function fitted(size: Length, measured: MeanGap, shelf: Sizes, bounds: Bounds): Chosen {
   const old = readLength(shelf.fitted);
   const { um, stepUm } = measured.clearance;
   // Half the spread, and no less than half of the tool's last digit.

@@ -121,6 +121,8 @@ export const en = {
   'problem.other kind':
     'wrong sizes: {name} is a {kind, select, clutch {multi-plate clutch} brake {multi-plate brake} band {band} other {one-way clutch}}; give its own, or {kind, select, one_way {one torque Nm} other {a torque}}',
   'problem.no plates': 'no plates: {name} is no multi-plate clutch or brake; name one that is',
+  'problem.no end play':
+    'no end play: {name}{has, select, yes {; did you mean {near}?} other {; tell it under endplay of the train file}}',
   'problem.no pack':
     'no pack: {name}{has, select, yes {; did you mean {near}?} other {; tell its plates under packs of the train file}}',
   'problem.listed twice': 'listed twice: {name}; once is enough',
@@ -182,7 +184,7 @@ export const en = {
   'problem.one body':
     'idle device: {name} joins {a} to {b}, which are one piece, so it can do nothing; name another member',
   expected:
-    "{what, select, section {expected entries, a name, a colon and its thing each} version {expected the number 1} text {expected text} name {expected a name} member {expected the name of a member} members {expected a list of members, as in [front.sun, rear.sun]} two_members {expected two members, as in [front.sun, case]} devices {expected a list of devices, as in [forward clutch]} wheel_names {expected a list of wheels, as in [idler]} meshes {expected a list of meshes, as in [[sun, idler]]} mesh {expected two wheels, as in [sun, planet] or [ring, planet, internal]} internal {expected the word internal, or nothing} wheel {expected a member and its teeth, as in [layshaft, 43]} teeth {expected a number of teeth, a whole number from 1 to 1000000} two_teeth {expected two numbers of teeth, as in [24, 44]} count {expected a whole number from 1 to 100} way {expected clockwise or anticlockwise} pair_kind {expected external, internal or chain} set {expected a set, as in '{' sun: 30, ring: 66 '}'} gear_pair {expected a gear pair, as in '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {expected a number from 0 to 1000000} proportions {expected some numbers above 0, or nothing can be shown} minutes {expected a number above 0} under_fifty {expected a number above 0 and below 50} over_fifty {expected a number above 50 and below 100} risk {expected none, low or high} stage {expected in the car, pan off or on the bench} pressure {expected good, low or high} fluid {expected clean, burnt, metal or milky} tests_seen {expected what was seen, as in D 1: drives} outcome {expected what was seen, as in slips or: slips, not sure} part {expected a part, as in '{' carries: [front.sun] '}'} carried {expected a list of members and devices, as in [front.sun, low brake]} part_names {expected a list of parts, as in [sun shell]} note {expected a text of one line, of 1 to 200 characters} yes_or_no {expected yes or no} refit {expected reuse or replace} size {expected a number above 0, to 100000 (the wrap of a band to 1440 degrees, a lever to 20)} ring {expected two diameters, the outer first, as in [136, 100]} friction {expected a coefficient of friction above 0, to 1} presses {expected uniform pressure or uniform wear} stall_ratio {expected a torque ratio from 1 to 10} capacity {expected a capacity, as in '{' torque Nm: 600 '}'} pack {expected a pack, as in '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {expected a list of plates from the piston on, as in ['{' kind: steel, thickness: 1.80 mm '}']} plate {expected a plate, as in '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {expected friction, steel, cushion or flange} depth {expected a depth, as in '{' size: 22.20 mm '}'} shelf {expected a shelf, as in '{' part: flange, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {expected flange, steel, snap ring or piston} limit {expected a limit, as in '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in} lengths {expected a list of lengths with their units, as in [0.42 mm, 0.44 mm]} air {expected a pressure with its unit, as in 300 kPa, 3 bar or 45 psi} readings {expected readings, as in '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {expected strokes on air, as in '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {expected depths, as in '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} step_gauge {expected steps, as in '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} other {expected a device, as in '{' brake: rear.carrier '}'}}",
+    "{what, select, section {expected entries, a name, a colon and its thing each} version {expected the number 1} text {expected text} name {expected a name} member {expected the name of a member} members {expected a list of members, as in [front.sun, rear.sun]} two_members {expected two members, as in [front.sun, case]} devices {expected a list of devices, as in [forward clutch]} wheel_names {expected a list of wheels, as in [idler]} meshes {expected a list of meshes, as in [[sun, idler]]} mesh {expected two wheels, as in [sun, planet] or [ring, planet, internal]} internal {expected the word internal, or nothing} wheel {expected a member and its teeth, as in [layshaft, 43]} teeth {expected a number of teeth, a whole number from 1 to 1000000} two_teeth {expected two numbers of teeth, as in [24, 44]} count {expected a whole number from 1 to 100} way {expected clockwise or anticlockwise} pair_kind {expected external, internal or chain} set {expected a set, as in '{' sun: 30, ring: 66 '}'} gear_pair {expected a gear pair, as in '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {expected a number from 0 to 1000000} proportions {expected some numbers above 0, or nothing can be shown} minutes {expected a number above 0} under_fifty {expected a number above 0 and below 50} over_fifty {expected a number above 50 and below 100} risk {expected none, low or high} stage {expected in the car, pan off or on the bench} pressure {expected good, low or high} fluid {expected clean, burnt, metal or milky} tests_seen {expected what was seen, as in D 1: drives} outcome {expected what was seen, as in slips or: slips, not sure} part {expected a part, as in '{' carries: [front.sun] '}'} carried {expected a list of members and devices, as in [front.sun, low brake]} part_names {expected a list of parts, as in [sun shell]} note {expected a text of one line, of 1 to 200 characters} yes_or_no {expected yes or no} refit {expected reuse or replace} size {expected a number above 0, to 100000 (the wrap of a band to 1440 degrees, a lever to 20)} ring {expected two diameters, the outer first, as in [136, 100]} friction {expected a coefficient of friction above 0, to 1} presses {expected uniform pressure or uniform wear} stall_ratio {expected a torque ratio from 1 to 10} capacity {expected a capacity, as in '{' torque Nm: 600 '}'} pack {expected a pack, as in '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {expected a list of plates from the piston on, as in ['{' kind: steel, thickness: 1.80 mm '}']} plate {expected a plate, as in '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {expected friction, steel, cushion or flange} depth {expected a depth, as in '{' size: 22.20 mm '}'} shelf {expected a shelf, as in '{' part: flange, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {expected flange, steel, snap ring or piston} limit {expected a limit, as in '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in} lengths {expected a list of lengths with their units, as in [0.42 mm, 0.44 mm]} air {expected a pressure with its unit, as in 300 kPa, 3 bar or 45 psi} readings {expected readings, as in '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {expected strokes on air, as in '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {expected depths, as in '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} step_gauge {expected steps, as in '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {expected an end play, as in '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {expected washer, race or shim} stack {expected a list of parts, as in ['{' part: case, size: 80.00 mm, gap: opens '}']} stack_part {expected a part, as in '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {expected opens or fills} other {expected a device, as in '{' brake: rear.carrier '}'}}",
 
   // Tables and headings.
   state: '{state, select, driving {drives} neutral {neutral} other {tied up}}',
@@ -383,9 +385,8 @@ export const en = {
   'remark.ways differ':
     'By {a} and by {b} the clearance differs by more than a quarter of what the limits allow: find out why. The first is judged.',
   'remark.no limit':
-    'No limit in the file, so nothing is judged: add clearance under limits, from your unit’s own data.',
-  'remark.one limit':
-    'Only one limit in the file, so no part is selected: add the other under limits.',
+    'No limit in the file, so nothing is judged: add it, from your unit’s own data.',
+  'remark.one limit': 'Only one limit in the file, so no part is selected: add the other.',
   'remark.limits turned round':
     'The least that is allowed is more than the most, so nothing is judged: correct the limits.',
   'remark.not on the shelf':
@@ -401,7 +402,7 @@ export const en = {
   'remark.worn':
     '{what, select, friction {A friction is below its limit: replace all the frictions of the pack, never one, and measure again.} other {A steel is below its limit: replace all the steels of the pack, never one, and measure again.}}',
   'remark.shelf too short':
-    'No size on the shelf brings it inside: look for another part, and count the plates again.',
+    'No size on the shelf brings it inside: look for another part, and count again what is in.',
   'pack.title':
     '{train}: {packs, plural, one {the clearance of one pack} other {the clearance of {packs} packs}}',
   'pack.device':
@@ -422,14 +423,14 @@ export const en = {
     '{way}{has, select, squash {, {air}, {squash} of squash taken off} air {, {air}} other {}}',
   'pack.place': '{place}: {reading}',
   'pack.shelf':
-    '{part, select, flange {Flange from the shelf} steel {Steel from the shelf} snap_ring {Snap ring from the shelf} other {Piston from the shelf}}',
+    '{part, select, flange {Flange from the shelf} steel {Steel from the shelf} snap_ring {Snap ring from the shelf} washer {Washer from the shelf} race {Race from the shelf} shim {Shim from the shelf} other {Piston from the shelf}}',
   'pack.rank': '{rank, select, best {best} other {second}}',
   'pack.prediction':
     '{verdict, select, inside {{safe, select, yes {inside, even at worst} other {inside, but not at worst}}} too_small {too small} other {too big}}',
   'pack.again':
-    '{part, select, flange {Fit the flange of {size}} steel {Fit the steel of {size}} snap_ring {Fit the snap ring of {size}} other {Fit the piston of {size}}}, then measure again in the same way: expect {clearance}, ± {worst}. Write down both; only the second closes the job.',
+    '{part, select, flange {Fit the flange of {size}} steel {Fit the steel of {size}} snap_ring {Fit the snap ring of {size}} washer {Fit the washer of {size}} race {Fit the race of {size}} shim {Fit the shim of {size}} other {Fit the piston of {size}}}, then measure again in the same way: expect {clearance}, ± {worst}. Write down both; only the second closes the job.',
   'pack.stays':
-    '{part, select, flange {The fitted flange of {size}} steel {The fitted steel of {size}} snap_ring {The fitted snap ring of {size}} other {The fitted piston of {size}}} is the best of the shelf: leave it in.',
+    '{part, select, flange {The fitted flange of {size}} steel {The fitted steel of {size}} snap_ring {The fitted snap ring of {size}} washer {The fitted washer of {size}} race {The fitted race of {size}} shim {The fitted shim of {size}} other {The fitted piston of {size}}} is the best of the shelf: leave it in.',
   'pack.wear': 'Plates',
   'pack.wear of':
     '{what, select, friction {thinnest friction} steel {thinnest steel} other {largest gap under a steel}}',
@@ -459,6 +460,20 @@ export const en = {
     'Passes: the most torque at the input before something lets go, at this pressure. Margin: that over what is asked; below 1 it does not hold. Holds from: the least pressure at which what is asked holds. Every gear is reckoned at stall. Devices that share a reaction are reckoned at the best sharing; the margin of one of them is told as if it carried its greatest share. Pressures are the same at every piston, and the oil’s own head in a turning drum is left out. A friction device slips; a one-way clutch asked for too much rolls over and breaks.',
   'margin.more': 'What each device carries: --range RANGE --gear GEAR. Exact fractions: --json.',
 
+  // End play: what was measured, and the washer or race that sets it.
+  'endplay.title':
+    '{train}: the end play of {shafts, plural, one {one shaft} other {{shafts} shafts}}',
+  'endplay.how':
+    'Dial indicator on the shaft: push, zero, pull, and take up the other shaft first. A record from before the unit came apart is worth more than any sum.',
+  'endplay.measured':
+    'Measured {clearance}: {verdict}.{places, plural, one {} other { Mean of {places}, spread {spread}, worst {worst}.}}',
+  'endplay.stack':
+    'The sizes in the file leave {clearance}, ± {worst} at worst, ± {likely} as is likely.',
+  'endplay.add':
+    '{which, select, thinner {To be inside, the part must become thinner by {from} to {to}; nothing can be added.} other {To be inside, add from {from} to {to}.}}',
+  'endplay.legend':
+    'Your unit’s own data wins. Limits are those in the file; an unsourced one is nobody’s word but the writer’s. Measure the part that comes off the shelf: stains hide colours. At worst: every tolerance at its end at once. Likely: the root of the sum of their squares.',
+
   // The command: what its options do.
   'cli.about':
     'A bench for planetary gear trains: describe one as it comes apart, and be told, exactly and with proof, how it works.',
@@ -471,6 +486,7 @@ export const en = {
   'cli.file': 'a train file, or - for standard input',
   'cli.seen': 'a file of what was seen, or - for standard input; without it, questions are asked',
   'cli.readings': 'a file of readings of the packs, or - for standard input',
+  'cli.plays': 'a file of readings of end plays, or - for standard input',
   'verb.check': 'is this a train? every error and warning with its place',
   'verb.flow': 'a gear under power and on the over-run: speeds, torques, and why',
   'verb.chart': 'every combination of the friction devices, and the swaps between gears',
@@ -481,6 +497,7 @@ export const en = {
   'verb.margin': 'what each gear can pass, what lets go first, and the least pressure that holds',
   'verb.plan': 'the build, step by step: what to look at, and the hand checks that catch mistakes',
   'verb.pack': 'the clearance of packs by your readings, and the part from the shelf that fits',
+  'verb.endplay': 'the end play of shafts by your readings, and the washer or race that fits',
   'verb.help': 'what a verb does, and its options',
   'verb.completion': 'print the completion script of a shell: bash, zsh or fish',
   'option.range': 'position of the selector',
@@ -530,6 +547,7 @@ export const en = {
     'no teardown in {file}: list its parts under teardown, in the order in which they come off',
   'no.readings':
     "no readings in {file}: write them by device, as in low brake: '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'",
+  'no.plays': 'no readings in {file}: write them by shaft, as in input shaft: [0.42 mm, 0.44 mm]',
   'no.verb.file': 'missing verb before {given}: type holdturn flow {given}',
   'no.option':
     'unknown option: {given}; {has, select, yes {did you mean {near}?} other {type holdturn help {verb}}}',

@@ -119,6 +119,8 @@ export const es: Messages = {
     'medidas de otra cosa: {name} es {kind, select, clutch {un embrague multidisco} brake {un freno multidisco} band {una banda} other {un embrague unidireccional}}; ponga las suyas, o {kind, select, one_way {un solo torque Nm} other {un par}}',
   'problem.no plates':
     'sin discos: {name} no es un embrague ni un freno multidisco; nombre uno que lo sea',
+  'problem.no end play':
+    'sin juego axial: {name}{has, select, yes {; ¿quiso decir {near}?} other {; descríbalo en endplay, en el archivo del tren}}',
   'problem.no pack':
     'sin paquete: {name}{has, select, yes {; ¿quiso decir {near}?} other {; describa sus discos en packs, en el archivo del tren}}',
   'problem.listed twice': 'repetido en la lista: {name}; basta una vez',
@@ -180,7 +182,7 @@ export const es: Messages = {
   'problem.one body':
     'elemento inútil: {name} une {a} con {b}, que son una sola pieza; nombre otro miembro',
   expected:
-    "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {se esperaba un número de 0 a 1000000} proportions {se esperaban números mayores que 0, o nada se puede mostrar} minutes {se esperaba un número mayor que 0} under_fifty {se esperaba un número mayor que 0 y menor que 50} over_fifty {se esperaba un número mayor que 50 y menor que 100} risk {se esperaba none, low o high} stage {se esperaba in the car, pan off u on the bench} pressure {se esperaba good, low o high} fluid {se esperaba clean, burnt, metal o milky} tests_seen {se esperaba lo que se vio, como en D 1: drives} outcome {se esperaba lo que se vio, como en slips o: slips, not sure} part {se esperaba una pieza, como '{' carries: [front.sun] '}'} carried {se esperaba una lista de miembros y elementos, como [front.sun, low brake]} part_names {se esperaba una lista de piezas, como [sun shell]} note {se esperaba un texto de una línea, de 1 a 200 caracteres} yes_or_no {se esperaba yes (sí) o no} refit {se esperaba reuse (sirve) o replace (nueva)} size {se esperaba un número mayor que 0, hasta 100000 (el abrazo de una banda hasta 1440 grados, una palanca hasta 20)} ring {se esperaban dos diámetros, primero el exterior, como [136, 100]} friction {se esperaba un coeficiente de rozamiento mayor que 0, hasta 1} presses {se esperaba uniform pressure (presión uniforme) o uniform wear (desgaste uniforme)} stall_ratio {se esperaba una relación de par de 1 a 10} capacity {se esperaba una capacidad, como '{' torque Nm: 600 '}'} pack {se esperaba un paquete, como '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {se esperaba una lista de discos desde el pistón, como ['{' kind: steel, thickness: 1.80 mm '}']} plate {se esperaba un disco, como '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {se esperaba friction (forrado), steel (acero), cushion (ondulado) o flange (de apoyo)} depth {se esperaba una profundidad, como '{' size: 22.20 mm '}'} shelf {se esperaba un surtido, como '{' part: flange, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {se esperaba flange (disco de apoyo), steel (acero), snap ring (anillo elástico) o piston (pistón)} limit {se esperaba un límite, como '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {se esperaba una longitud con su unidad, como 0.42 mm, 0.017 in, 17 thou o 1/64 in} lengths {se esperaba una lista de longitudes con sus unidades, como [0.42 mm, 0.44 mm]} air {se esperaba una presión con su unidad, como 300 kPa, 3 bar o 45 psi} readings {se esperaban lecturas, como '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {se esperaban carreras con aire, como '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {se esperaban profundidades, como '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} step_gauge {se esperaban pasos, como '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
+    "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {se esperaba un número de 0 a 1000000} proportions {se esperaban números mayores que 0, o nada se puede mostrar} minutes {se esperaba un número mayor que 0} under_fifty {se esperaba un número mayor que 0 y menor que 50} over_fifty {se esperaba un número mayor que 50 y menor que 100} risk {se esperaba none, low o high} stage {se esperaba in the car, pan off u on the bench} pressure {se esperaba good, low o high} fluid {se esperaba clean, burnt, metal o milky} tests_seen {se esperaba lo que se vio, como en D 1: drives} outcome {se esperaba lo que se vio, como en slips o: slips, not sure} part {se esperaba una pieza, como '{' carries: [front.sun] '}'} carried {se esperaba una lista de miembros y elementos, como [front.sun, low brake]} part_names {se esperaba una lista de piezas, como [sun shell]} note {se esperaba un texto de una línea, de 1 a 200 caracteres} yes_or_no {se esperaba yes (sí) o no} refit {se esperaba reuse (sirve) o replace (nueva)} size {se esperaba un número mayor que 0, hasta 100000 (el abrazo de una banda hasta 1440 grados, una palanca hasta 20)} ring {se esperaban dos diámetros, primero el exterior, como [136, 100]} friction {se esperaba un coeficiente de rozamiento mayor que 0, hasta 1} presses {se esperaba uniform pressure (presión uniforme) o uniform wear (desgaste uniforme)} stall_ratio {se esperaba una relación de par de 1 a 10} capacity {se esperaba una capacidad, como '{' torque Nm: 600 '}'} pack {se esperaba un paquete, como '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {se esperaba una lista de discos desde el pistón, como ['{' kind: steel, thickness: 1.80 mm '}']} plate {se esperaba un disco, como '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {se esperaba friction (forrado), steel (acero), cushion (ondulado) o flange (de apoyo)} depth {se esperaba una profundidad, como '{' size: 22.20 mm '}'} shelf {se esperaba un surtido, como '{' part: flange, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {se esperaba flange (disco de apoyo), steel (acero), snap ring (anillo elástico) o piston (pistón)} limit {se esperaba un límite, como '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {se esperaba una longitud con su unidad, como 0.42 mm, 0.017 in, 17 thou o 1/64 in} lengths {se esperaba una lista de longitudes con sus unidades, como [0.42 mm, 0.44 mm]} air {se esperaba una presión con su unidad, como 300 kPa, 3 bar o 45 psi} readings {se esperaban lecturas, como '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {se esperaban carreras con aire, como '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {se esperaban profundidades, como '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} step_gauge {se esperaban pasos, como '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {se esperaba un juego axial, como '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {se esperaba washer (arandela), race (pista) o shim (calce)} stack {se esperaba una lista de piezas, como ['{' part: case, size: 80.00 mm, gap: opens '}']} stack_part {se esperaba una pieza, como '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {se esperaba opens (abre) o fills (llena)} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
 
   state: '{state, select, driving {transmite} neutral {punto muerto} other {bloqueado}}',
   coast: '{state, select, driving {arrastra el motor} neutral {rueda libre} other {bloqueado}}',
@@ -383,9 +385,8 @@ export const es: Messages = {
   'remark.ways differ':
     'Con {a} y con {b} la holgura difiere en más de un cuarto de lo que permiten los límites: averigüe por qué. Se juzga la primera.',
   'remark.no limit':
-    'El archivo no da límite, así que nada se juzga: añada clearance en limits, con los datos de su unidad.',
-  'remark.one limit':
-    'El archivo da un solo límite, así que no se elige pieza: añada el otro en limits.',
+    'El archivo no da límite, así que nada se juzga: añádalo, con los datos de su unidad.',
+  'remark.one limit': 'El archivo da un solo límite, así que no se elige pieza: añada el otro.',
   'remark.limits turned round':
     'El mínimo permitido es mayor que el máximo, así que nada se juzga: corrija los límites.',
   'remark.not on the shelf':
@@ -401,7 +402,7 @@ export const es: Messages = {
   'remark.worn':
     '{what, select, friction {Un disco de fricción está bajo su límite: cambie todos los de fricción del paquete, nunca uno, y mida otra vez.} other {Un disco de acero está bajo su límite: cambie todos los de acero del paquete, nunca uno, y mida otra vez.}}',
   'remark.shelf too short':
-    'Ningún espesor del surtido la lleva dentro: busque otra pieza, y cuente otra vez los discos.',
+    'Ningún espesor del surtido la lleva dentro: busque otra pieza, y cuente otra vez lo montado.',
   'pack.title':
     '{train}: {packs, plural, one {la holgura de un paquete} other {la holgura de {packs} paquetes}}',
   'pack.device':
@@ -422,14 +423,14 @@ export const es: Messages = {
     '{way}{has, select, squash {, {air}, {squash} de aplastamiento descontado} air {, {air}} other {}}',
   'pack.place': '{place}: {reading}',
   'pack.shelf':
-    '{part, select, flange {Disco de apoyo del surtido} steel {Disco de acero del surtido} snap_ring {Anillo elástico del surtido} other {Pistón del surtido}}',
+    '{part, select, flange {Disco de apoyo del surtido} steel {Disco de acero del surtido} snap_ring {Anillo elástico del surtido} washer {Arandela del surtido} race {Pista del surtido} shim {Calce del surtido} other {Pistón del surtido}}',
   'pack.rank': '{rank, select, best {mejor} other {segunda}}',
   'pack.prediction':
     '{verdict, select, inside {{safe, select, yes {dentro, aun en el peor caso} other {dentro, pero no en el peor caso}}} too_small {bajo el mínimo} other {sobre el máximo}}',
   'pack.again':
-    '{part, select, flange {Monte el disco de apoyo de {size}} steel {Monte el disco de acero de {size}} snap_ring {Monte el anillo elástico de {size}} other {Monte el pistón de {size}}} y mida otra vez del mismo modo: espere {clearance}, ± {worst}. Anote las dos; solo la segunda cierra el trabajo.',
+    '{part, select, flange {Monte el disco de apoyo de {size}} steel {Monte el disco de acero de {size}} snap_ring {Monte el anillo elástico de {size}} washer {Monte la arandela de {size}} race {Monte la pista de {size}} shim {Monte el calce de {size}} other {Monte el pistón de {size}}} y mida otra vez del mismo modo: espere {clearance}, ± {worst}. Anote las dos; solo la segunda cierra el trabajo.',
   'pack.stays':
-    '{part, select, flange {El disco de apoyo montado, de {size},} steel {El disco de acero montado, de {size},} snap_ring {El anillo elástico montado, de {size},} other {El pistón montado, de {size},}} es el mejor del surtido: déjelo puesto.',
+    'Lo mejor del surtido es {part, select, flange {el disco de apoyo montado} steel {el disco de acero montado} snap_ring {el anillo elástico montado} washer {la arandela montada} race {la pista montada} shim {el calce montado} other {el pistón montado}}, de {size}: no se cambia.',
   'pack.wear': 'Discos',
   'pack.wear of':
     '{what, select, friction {disco de fricción más delgado} steel {disco de acero más delgado} other {mayor hueco bajo uno de acero}}',
@@ -459,6 +460,18 @@ export const es: Messages = {
     'Pasa: el mayor par en la entrada antes de que algo ceda, a esta presión. Margen: ese par entre el que se pide; por debajo de 1 no aguanta. Aguanta desde: la presión mínima con la que aguanta lo que se pide. Todas las marchas se cuentan en calado. Los elementos que comparten una reacción se cuentan con el mejor reparto; el margen de cada uno, como si llevara su mayor parte. La presión es la misma en todos los pistones, y no se cuenta la del propio aceite en un tambor que gira. Un elemento de fricción patina; un embrague unidireccional al que se pide demasiado vuelca y se rompe.',
   'margin.more':
     'Lo que lleva cada elemento: --range RANGE --gear GEAR. Fracciones exactas: --json.',
+  'endplay.title':
+    '{train}: el juego axial de {shafts, plural, one {un eje} other {{shafts} ejes}}',
+  'endplay.how':
+    'Reloj comparador sobre el eje: empujar, cero, tirar, y antes quitar el juego del otro eje. Lo anotado antes de desmontar vale más que cualquier suma.',
+  'endplay.measured':
+    'Medido {clearance}: {verdict}.{places, plural, one {} other { Media de {places}, dispersión {spread}, peor {worst}.}}',
+  'endplay.stack':
+    'Las medidas del archivo dejan {clearance}, ± {worst} en el peor caso, ± {likely} como es probable.',
+  'endplay.add':
+    '{which, select, thinner {Para quedar dentro, la pieza ha de ser más delgada: de {from} a {to}; no se puede añadir nada.} other {Para quedar dentro, añada de {from} a {to}.}}',
+  'endplay.legend':
+    'Mandan los datos de su unidad. Los límites son los del archivo; uno sin fuente es solo palabra de quien lo escribió. Mida la pieza que sale del surtido: las manchas tapan los colores. Peor caso: todas las tolerancias en su extremo a la vez. Probable: la raíz de la suma de sus cuadrados.',
 
   'cli.about':
     'Un banco para trenes epicicloidales: describa uno según lo desmonta y sabrá, con exactitud y con prueba, cómo trabaja.',
@@ -471,6 +484,7 @@ export const es: Messages = {
   'cli.file': 'un archivo de tren, o - para la entrada estándar',
   'cli.seen': 'un archivo de lo visto, o - para la entrada estándar; sin él, se hacen preguntas',
   'cli.readings': 'un archivo de lecturas de los paquetes, o - para la entrada estándar',
+  'cli.plays': 'un archivo de lecturas de juegos axiales, o - para la entrada estándar',
   'verb.check': '¿es esto un tren? cada error y aviso con su lugar',
   'verb.flow': 'una marcha en tracción y en retención: velocidades, pares y por qué',
   'verb.chart': 'cada combinación de los elementos de fricción, y los relevos entre marchas',
@@ -480,6 +494,7 @@ export const es: Messages = {
   'verb.margin': 'cuánto puede pasar cada marcha, qué cede primero y la presión mínima que aguanta',
   'verb.plan': 'el montaje, paso a paso: qué mirar y qué comprobar a mano',
   'verb.pack': 'la holgura de los paquetes según sus lecturas, y la pieza del surtido que sirve',
+  'verb.endplay': 'el juego axial de los ejes según sus lecturas, y la arandela o pista que sirve',
   'verb.help': 'qué hace un verbo, y sus opciones',
   'verb.completion': 'imprime el guion de completado de un intérprete: bash, zsh o fish',
   'option.range': 'posición del selector',
@@ -529,6 +544,7 @@ export const es: Messages = {
     'no hay teardown en {file}: escriba sus piezas bajo teardown, en el orden en que salen',
   'no.readings':
     "no hay lecturas en {file}: anótelas por elemento, como low brake: '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'",
+  'no.plays': 'no hay lecturas en {file}: anótelas por eje, como input shaft: [0.42 mm, 0.44 mm]',
   'no.verb.file': 'falta el verbo antes de {given}: escriba holdturn flow {given}',
   'no.option':
     'opción desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help {verb}}}',

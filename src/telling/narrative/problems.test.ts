@@ -151,6 +151,13 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
       'one-way clutch in a range: low sprag; nobody applies it, so leave it out',
     ],
   ],
+  'no end play': [
+    [
+      { shaft: 'input shift', near: 'input shaft' },
+      'no end play: input shift; did you mean input shaft?',
+    ],
+    [{ shaft: 'axle' }, 'no end play: axle; tell it under endplay of the train file'],
+  ],
   'no pack': [
     [
       { device: 'frnt brake', near: 'front brake' },

@@ -71,6 +71,8 @@ function word(p: Problem | Warning, voice: Voice): string {
     }
     case 'no plates':
       return voice.say('problem.no plates', { name: visible(p.device) });
+    case 'no end play':
+      return voice.say('problem.no end play', { name: visible(p.shaft), ...near(p.near) });
     case 'no pack':
       return voice.say('problem.no pack', { name: visible(p.device), ...near(p.near) });
     case 'listed twice':

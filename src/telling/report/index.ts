@@ -9,6 +9,8 @@ export { handText } from './handtext.ts';
 export { chartJson, flowJson, flowAtJson, gearsJson, handJson } from './json.ts';
 export { oneWayJson, oneWayText } from './onewaytext.ts';
 export { type Ink, type Page, paragraph, PLAIN } from './page.ts';
+export { endPlayJson } from './endplayjson.ts';
+export { endPlayText } from './endplaytext.ts';
 export { packJson } from './packjson.ts';
 export { packText } from './packtext.ts';
 export { suspectsJson } from './suspectsjson.ts';

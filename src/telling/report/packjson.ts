@@ -1,6 +1,6 @@
 import type { Gap, Length } from '../../shop/length/index.ts';
 import { digitsIn } from '../../shop/length/index.ts';
-import type { Bounds, Chosen, Measured, PackJudgement } from '../../shop/packs/index.ts';
+import type { Bounds, Chosen, Measured, PackJudgement, Remark } from '../../shop/packs/index.ts';
 import { asFineAs } from '../narrative/index.ts';
 import { type Json, numberJson } from './json.ts';
 
@@ -51,15 +51,7 @@ export function packJson(judged: readonly PackJudgement[]): Json {
         limits: limits ? boundsJson(limits) : null,
         verdict: verdict ?? null,
       })),
-      remarks: its.remarks.map(({ remark, ...told }) => ({
-        remark,
-        ...Object.fromEntries(
-          Object.entries(told).map(([key, value]) => [
-            key,
-            isLength(value) ? lengthJson(value) : (value as Json),
-          ]),
-        ),
-      })),
+      remarks: its.remarks.map(remarkJson),
     };
   });
 }
@@ -84,11 +76,14 @@ function measuredJson({
   };
 }
 
-function chosenJson({ size, predicted, verdict, stays, safe }: Chosen, tool: Length): Json {
+export function chosenJson({ size, predicted, verdict, stays, safe }: Chosen, tool: Length): Json {
   return { size: lengthJson(size), ...gapJson(predicted, tool), verdict, stays, safe };
 }
 
-function gapJson({ um, worstUm, likelyUm }: Gap, tool: Length): { readonly [key: string]: Json } {
+export function gapJson(
+  { um, worstUm, likelyUm }: Gap,
+  tool: Length,
+): { readonly [key: string]: Json } {
   return {
     clearance: lengthJson(asFineAs(um, tool)),
     plusMinus: lengthJson(asFineAs(worstUm, tool)),
@@ -96,7 +91,7 @@ function gapJson({ um, worstUm, likelyUm }: Gap, tool: Length): { readonly [key:
   };
 }
 
-function boundsJson({ least, most, source, by }: Bounds): Json {
+export function boundsJson({ least, most, source, by }: Bounds): Json {
   return {
     least: least ? lengthJson(least) : null,
     most: most ? lengthJson(most) : null,
@@ -105,11 +100,18 @@ function boundsJson({ least, most, source, by }: Bounds): Json {
   };
 }
 
+export function remarkJson({ remark, ...told }: Remark): Json {
+  const values = Object.entries(told).map(([key, its]) => {
+    return [key, isLength(its) ? lengthJson(its) : (its as Json)];
+  });
+  return { remark, ...(Object.fromEntries(values) as { readonly [key: string]: Json }) };
+}
+
 function isLength(value: unknown): value is Length {
   return typeof value === 'object' && value !== null && 'stepUm' in value;
 }
 
-function lengthJson(length: Length): Json {
+export function lengthJson(length: Length): Json {
   return {
     mm: digitsIn(length, 'mm'),
     in: digitsIn(length, 'in'),

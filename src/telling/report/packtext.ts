@@ -1,7 +1,6 @@
-import { fraction, opposite, type Rational, signOf } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { Length } from '../../shop/length/index.ts';
-import type { Chosen, PackJudgement } from '../../shop/packs/index.ts';
+import type { PackJudgement } from '../../shop/packs/index.ts';
 import {
   asFineAs,
   boundsText,
@@ -10,9 +9,9 @@ import {
   lengthText,
   remarkText,
   visible,
-  type Voice,
   voiceOf,
 } from '../narrative/index.ts';
+import { choiceLines, gapTexts, HUNDREDTHS, thickerTexts, verdictText } from './choice.ts';
 import { type Page, paragraph, section } from './page.ts';
 import { table } from './table.ts';
 
@@ -35,7 +34,7 @@ export function packText(train: Train, judged: readonly PackJudgement[], page: P
 
 function packLines(judgement: PackJudgement, page: Page): string[] {
   const voice = voiceOf(page.language);
-  const { pack, frictions, remarks } = judgement;
+  const { pack, frictions, remarks, selection, judged } = judgement;
   const told = remarks.flatMap((remark) => {
     return paragraph(`! ${remarkText(remark, voice, page.unit)}`, page, '  ').map(page.ink.odd);
   });
@@ -48,7 +47,9 @@ function packLines(judgement: PackJudgement, page: Page): string[] {
     ...section(voice.say('pack.measured'), measuredLines(judgement, page), page),
     ...section(
       voice.say('pack.shelf', { part: keyOf(pack.shelf?.part ?? '') }),
-      selectionLines(judgement, page),
+      selection && judged && pack.shelf
+        ? choiceLines(selection, pack.shelf.part, judged.clearance, page)
+        : [],
       page,
     ),
     ...section(voice.say('pack.wear'), wearLines(judgement, page), page),
@@ -86,30 +87,16 @@ function answerLines(judgement: PackJudgement, page: Page): string[] {
     lines.push(...paragraph(voice.say('pack.limits', { limits, each }), page));
   }
   if (judged && thicker) {
-    const thinner = signOf(thicker.mostUm) < 0;
-    const [from, to] = thinner
-      ? [opposite(thicker.mostUm), opposite(thicker.leastUm)]
-      : [thicker.leastUm, thicker.mostUm];
-    const values = { which: thinner ? 'thinner' : 'thicker', from: at(from), to: at(to) };
+    const values = thickerTexts(thicker, judged.clearance, page);
     lines.push(...paragraph(voice.say('pack.thicker', values), page));
   }
   if (drawn) {
-    const tool = judged?.clearance ?? HUNDREDTHS;
-    const values = {
-      clearance: told(asFineAs(drawn.um, tool)),
-      worst: told(asFineAs(drawn.worstUm, tool)),
-      likely: told(asFineAs(drawn.likelyUm, tool)),
-    };
+    const values = gapTexts(drawn, judged?.clearance ?? HUNDREDTHS, page);
     lines.push(...paragraph(voice.say('pack.drawn', values), page));
   }
   return lines;
-
-  function at(um: Rational): string {
-    return told(asFineAs(um, judged?.clearance ?? HUNDREDTHS));
-  }
 }
 
-const HUNDREDTHS: Length = { um: fraction(0), stepUm: fraction(10) };
 const same = (text: string) => text;
 
 function measuredLines({ measured }: PackJudgement, page: Page): string[] {
@@ -135,37 +122,6 @@ function measuredLines({ measured }: PackJudgement, page: Page): string[] {
   return rows.length === 0 ? [] : table(['way', 'clearance', 'spread', 'worst'], rows, page);
 }
 
-function selectionLines({ judged, selection, pack }: PackJudgement, page: Page): string[] {
-  const voice = voiceOf(page.language);
-  if (!selection || !judged || !pack.shelf) return [];
-  const told = (length: Length) => lengthText(length, voice, page.unit);
-  const tool = judged.clearance;
-  const row = (rank: 'best' | 'second', { size, predicted, verdict, safe }: Chosen) => [
-    voice.say('pack.rank', { rank }),
-    told(size),
-    told(asFineAs(predicted.um, tool)),
-    told(asFineAs(predicted.worstUm, tool)),
-    told(asFineAs(predicted.likelyUm, tool)),
-    voice.say('pack.prediction', { verdict: keyOf(verdict), safe: safe ? 'yes' : 'no' }),
-  ];
-  const { best, second } = selection;
-  const rows = [row('best', best), ...(second ? [row('second', second)] : [])];
-  const { part } = pack.shelf;
-  const values = { part: keyOf(part), size: told(best.size) };
-  const next = best.stays
-    ? voice.say('pack.stays', values)
-    : voice.say('pack.again', {
-        ...values,
-        clearance: told(asFineAs(best.predicted.um, tool)),
-        worst: told(asFineAs(best.predicted.worstUm, tool)),
-      });
-  return [
-    ...table(['rank', 'size', 'gives', 'give', 'likely', 'then'], rows, page),
-    // A part that leaves it outside is not to be fitted: a remark says so.
-    ...(best.verdict === 'inside' ? paragraph(next, page) : []),
-  ];
-}
-
 function wearLines({ wear }: PackJudgement, page: Page): string[] {
   const voice = voiceOf(page.language);
   const rows = wear.map(({ what, worst, place, bounds, verdict }) => [
@@ -175,8 +131,4 @@ function wearLines({ wear }: PackJudgement, page: Page): string[] {
     verdictText(verdict, voice),
   ]);
   return rows.length === 0 ? [] : table(['part', 'worst', 'limit', 'verdict'], rows, page);
-}
-
-function verdictText(verdict: PackJudgement['verdict'], voice: Voice): string {
-  return voice.say('verdict', { verdict: keyOf(verdict ?? 'none') });
 }

@@ -1,0 +1,41 @@
+import * as v from 'valibot';
+import { WASHER_PARTS } from '../train/index.ts';
+import { LIMIT, shelf } from './pack.ts';
+import { length, note, or } from './value.ts';
+
+/** The end play of a shaft: its limit, and the washer or race by which it is set. */
+export const END_PLAY = v.pipe(
+  v.strictObject(
+    {
+      limit: v.exactOptional(LIMIT),
+      shelf: v.exactOptional(
+        shelf(v.picklist(WASHER_PARTS, or('washer part')), 'The part that sets the end play.'),
+      ),
+      stack: v.exactOptional(
+        v.pipe(
+          v.array(
+            v.strictObject(
+              {
+                part: note('What it is.'),
+                size: length('Its length along the shaft.'),
+                tolerance: v.exactOptional(length('More or less.')),
+                gap: v.pipe(
+                  v.picklist(['opens', 'fills'], or('opens or fills')),
+                  v.description('It makes the gap larger (a case), or fills it (a washer).'),
+                ),
+              },
+              or('stack part'),
+            ),
+            or('stack'),
+          ),
+          v.minLength(1, or('stack')),
+          v.description('The parts between the two stops.'),
+        ),
+      ),
+    },
+    or('end play'),
+  ),
+  v.description('The end play of a shaft.'),
+);
+
+export type EndPlayEntry = v.InferOutput<typeof END_PLAY>;

@@ -1,0 +1,110 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { fraction, toNumber, toText } from '../../engine/linear/index.ts';
+import type { EndPlay } from '../../engine/train/index.ts';
+import { readTrain } from '../../engine/trainfile/index.ts';
+import { type Length, lengthFrom } from '../length/index.ts';
+import { judgeEndPlay, readPlays } from './index.ts';
+
+// An invented shaft.
+const SHAFT: EndPlay = {
+  shaft: 'input shaft',
+  limit: { least: '0.30 mm', most: '0.60 mm' },
+  shelf: { part: 'washer', fitted: '1.60 mm', sizes: ['1.40 mm', '1.60 mm', '1.80 mm', '2.00 mm'] },
+};
+const read = (texts: readonly string[]) => texts.map((text) => lengthFrom(text) as Length);
+const judged = (texts: readonly string[], change: Partial<EndPlay> = {}) =>
+  judgeEndPlay({ ...SHAFT, ...change }, read(texts));
+const said = (texts: readonly string[], change: Partial<EndPlay> = {}) =>
+  judged(texts, change).remarks.map(({ remark }) => remark);
+
+describe('an end play', () => {
+  it('outside has the washer chosen that brings it nearest to the middle', () => {
+    const { verdict, thicker, selection } = judged(['0.82 mm', '0.84 mm', '0.83 mm']);
+    expect(verdict).toBe('too big');
+    expect([thicker?.leastUm, thicker?.mostUm].map((um) => um && toText(um))).toEqual([
+      '230',
+      '530',
+    ]);
+    expect(selection && toText(selection.best.size.um)).toBe('2000');
+    expect(selection && toNumber(selection.best.predicted.um)).toBe(430);
+    expect(selection?.second && toText(selection.second.size.um)).toBe('1800');
+  });
+
+  it('inside may keep its washer', () => {
+    const { verdict, thicker, selection } = judged(['0.44 mm']);
+    expect([verdict, thicker, selection?.best.stays]).toEqual(['inside', undefined, true]);
+  });
+
+  it('is drawn by its stack, at worst and likely', () => {
+    const stack = [
+      { part: 'case', size: '80.00 mm', tolerance: '0.03 mm', gap: 'opens' },
+      { part: 'drum', size: '79.50 mm', tolerance: '0.04 mm', gap: 'fills' },
+    ] as const;
+    const { drawn } = judged(['0.44 mm'], { stack });
+    expect(drawn).toEqual({ um: fraction(500), worstUm: fraction(70), likelyUm: 50 });
+  });
+
+  it.each([
+    [['0.44 mm'], {}, []],
+    [['0.018 mm'], {}, ['other unit']],
+    [['11.0 mm'], {}, ['other unit']],
+    [['0.44 mm'], { limit: {} }, ['no limit']],
+    [['0.44 mm'], { limit: { most: '0.60 mm' } }, ['one limit']],
+    [['0.44 mm'], { limit: { least: '0.60 mm', most: '0.30 mm' } }, ['limits turned round']],
+    [['2.00 mm'], {}, ['shelf too short']],
+    [
+      ['0.44 mm'],
+      { shelf: { part: 'shim', fitted: '1.62 mm', sizes: ['1.60 mm'] } },
+      ['not on the shelf'],
+    ],
+  ] as const)('%j with %j: %j', (texts, change, remarks) => {
+    expect(said(texts, change)).toEqual(remarks);
+  });
+
+  it('in another unit selects nothing', () => {
+    expect(judged(['0.018 mm']).selection).toBeUndefined();
+  });
+
+  it('does not depend on the order of its readings', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.integer({ min: 1, max: 150 }), { minLength: 1, maxLength: 5 }),
+        (all) => {
+          const lengths = all.map((h) => ({ um: fraction(h * 10), stepUm: fraction(10) }));
+          const [one, other] = [lengths, lengths.toReversed()].map((its) => {
+            const { verdict, selection, thicker, remarks } = judgeEndPlay(SHAFT, its);
+            return { verdict, selection, thicker, remarks };
+          });
+          expect(one).toEqual(other);
+        },
+      ),
+      { seed: 5, numRuns: 200 },
+    );
+  });
+});
+
+describe('a file of end plays', () => {
+  const { train } = readTrain(`holdturn: 1
+input: crank
+output: set.carrier
+sets: { set: { sun: 30, ring: 66 } }
+joined: { crank: [set.sun] }
+endplay: { input shaft: { limit: { least: 0.30 mm } } }
+`);
+
+  it.each([
+    ['input shaft: [0.42]', 'expected'],
+    ['input shaft: 0.42 mm', 'expected'],
+    ['input shaft: []', 'expected'],
+    ['input shift: [0.42 mm]', 'no end play'],
+    ['[]', 'expected'],
+  ])('%s: %s', (text, problem) => {
+    const { plays, problems } = readPlays(text, train as NonNullable<typeof train>);
+    expect([plays.size, problems[0]?.problem]).toEqual([0, problem]);
+  });
+
+  it('may be empty', () => {
+    expect(readPlays('', train as NonNullable<typeof train>).plays.size).toBe(0);
+  });
+});

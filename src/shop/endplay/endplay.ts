@@ -1,0 +1,73 @@
+import type { EndPlay, StackPart } from '../../engine/train/index.ts';
+import { type Gap, type Length, lengthFrom, stackUp } from '../length/index.ts';
+import {
+  type Bounds,
+  boundsOf,
+  limitRemarks,
+  meanGap,
+  type MeanGap,
+  middleOf,
+  type Remark,
+  select,
+  type Selection,
+  shelfRemarks,
+  thickening,
+  unitMeant,
+  usableBounds,
+  type Verdict,
+  verdictOf,
+} from '../packs/index.ts';
+
+/** What the readings of a shaft's end play say. */
+export interface EndPlayJudgement {
+  readonly endPlay: EndPlay;
+  /** Absent where nothing was measured. */
+  readonly measured?: MeanGap;
+  readonly bounds?: Bounds;
+  readonly verdict?: Verdict;
+  /** How thick a part must be added: from `leastUm` to `mostUm`, below 0 for thinner. */
+  readonly thicker?: ReturnType<typeof thickening>;
+  /** What the file's own sizes leave. */
+  readonly drawn?: Gap;
+  readonly selection?: Selection;
+  readonly remarks: readonly Remark[];
+}
+
+/** A shaft's end play by its readings (push, zero, pull), in any order. */
+export function judgeEndPlay(endPlay: EndPlay, readings: readonly Length[]): EndPlayJudgement {
+  const { limit, shelf, stack } = endPlay;
+  const bounds = limit && boundsOf(limit);
+  const usable = usableBounds(bounds);
+  const measured = readings.length > 0 ? meanGap(readings, usable && middleOf(usable)) : undefined;
+  const um = measured?.clearance.um;
+  const verdict = um && usable && verdictOf(um, usable);
+  const meant = um && usable && verdict !== 'inside' ? unitMeant(um, usable) : undefined;
+  const sound = measured && usable && !meant ? { measured, usable } : undefined;
+  const selection = sound && shelf && select(sound.measured, shelf, sound.usable);
+  const thicker =
+    sound && verdict !== 'inside'
+      ? thickening(sound.measured.clearance.um, sound.usable)
+      : undefined;
+  return {
+    endPlay,
+    ...(measured && { measured }),
+    ...(bounds && { bounds }),
+    ...(verdict && { verdict }),
+    ...(thicker && { thicker }),
+    ...(stack && { drawn: stackUp(stack.map(termOf)) }),
+    ...(selection && { selection }),
+    remarks: [
+      ...(meant ? [{ remark: 'other unit', meant } as const] : []),
+      ...limitRemarks(bounds),
+      ...shelfRemarks(shelf, selection),
+    ],
+  };
+}
+
+function termOf({ size, tolerance, gap }: StackPart) {
+  return {
+    adds: gap === 'opens' ? (1 as const) : (-1 as const),
+    um: (lengthFrom(size) as Length).um,
+    ...(tolerance !== undefined && { tolUm: (lengthFrom(tolerance) as Length).um }),
+  };
+}

@@ -1,0 +1,2 @@
+export { type EndPlayJudgement, judgeEndPlay } from './endplay.ts';
+export { type PlaysReading, readPlays } from './playsfile.ts';

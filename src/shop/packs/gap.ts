@@ -1,0 +1,41 @@
+import { compare, over, type Rational, times } from '../../engine/linear/index.ts';
+import { type LengthUnit, UM_PER } from '../length/index.ts';
+import { type Bounds, readLength, verdictOf } from './bounds.ts';
+import type { Remark } from './remark.ts';
+import type { Selection, Sizes } from './selection.ts';
+
+// What holds of every gap that has limits and a part from a shelf: a pack's, a shaft's.
+
+/** Limits that can be judged by: not those whose least is more than their most. */
+export function usableBounds(bounds: Bounds | undefined): Bounds | undefined {
+  return bounds && turnedRound(bounds) ? undefined : bounds;
+}
+
+function turnedRound({ least, most }: Bounds): boolean {
+  return least !== undefined && most !== undefined && compare(least.um, most.um) > 0;
+}
+
+/** The unit in which the same digits would be inside, where they are not in their own. */
+export function unitMeant(um: Rational, bounds: Bounds): LengthUnit | undefined {
+  const inch = over(UM_PER.in, UM_PER.mm);
+  if (verdictOf(times(um, inch), bounds) === 'inside') return 'in';
+  return verdictOf(over(um, inch), bounds) === 'inside' ? 'mm' : undefined;
+}
+
+export function limitRemarks(bounds: Bounds | undefined): Remark[] {
+  if (!bounds || (!bounds.least && !bounds.most)) return [{ remark: 'no limit' }];
+  if (turnedRound(bounds)) return [{ remark: 'limits turned round' }];
+  return bounds.least && bounds.most ? [] : [{ remark: 'one limit' }];
+}
+
+export function shelfRemarks(shelf: Sizes | undefined, selection: Selection | undefined): Remark[] {
+  if (!shelf) return [];
+  const fitted = readLength(shelf.fitted);
+  const known = shelf.sizes.some((size) => compare(readLength(size).um, fitted.um) === 0);
+  return [
+    ...(known ? [] : [{ remark: 'not on the shelf', size: fitted } as const]),
+    ...(selection && selection.best.verdict !== 'inside'
+      ? [{ remark: 'shelf too short' } as const]
+      : []),
+  ];
+}

@@ -1,0 +1,36 @@
+import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
+import { asFineAs } from '../narrative/index.ts';
+import { HUNDREDTHS } from './choice.ts';
+import type { Json } from './json.ts';
+import { boundsJson, chosenJson, gapJson, lengthJson, remarkJson } from './packjson.ts';
+
+/** Lengths as in `packJson`. `thicker`: how thick a part to add, below 0 for a thinner one. */
+export function endPlayJson(judged: readonly EndPlayJudgement[]): Json {
+  return judged.map(
+    ({ endPlay, measured, bounds, verdict, thicker, drawn, selection, remarks }) => {
+      const tool = measured?.clearance ?? HUNDREDTHS;
+      return {
+        shaft: endPlay.shaft,
+        endPlay: measured ? lengthJson(measured.clearance) : null,
+        readings: measured ? measured.places.map(lengthJson) : [],
+        limits: bounds ? boundsJson(bounds) : null,
+        verdict: verdict ?? null,
+        thicker: thicker
+          ? {
+              from: lengthJson(asFineAs(thicker.leastUm, tool)),
+              to: lengthJson(asFineAs(thicker.mostUm, tool)),
+            }
+          : null,
+        byTheFile: drawn ? gapJson(drawn, tool) : null,
+        selection: selection
+          ? {
+              part: endPlay.shelf?.part ?? null,
+              best: chosenJson(selection.best, tool),
+              second: selection.second ? chosenJson(selection.second, tool) : null,
+            }
+          : null,
+        remarks: remarks.map(remarkJson),
+      };
+    },
+  );
+}

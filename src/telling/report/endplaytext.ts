@@ -1,0 +1,68 @@
+import type { Train } from '../../engine/train/index.ts';
+import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
+import type { Length } from '../../shop/length/index.ts';
+import {
+  asFineAs,
+  boundsText,
+  keyOf,
+  lengthText,
+  remarkText,
+  visible,
+  voiceOf,
+} from '../narrative/index.ts';
+import { choiceLines, gapTexts, HUNDREDTHS, thickerTexts, verdictText } from './choice.ts';
+import { type Page, paragraph, section } from './page.ts';
+
+/** The end play of each shaft: what is right, and the washer or race that sets it. */
+export function endPlayText(train: Train, judged: readonly EndPlayJudgement[], page: Page): string {
+  const voice = voiceOf(page.language);
+  const cautions = ['weight', 'maker'].flatMap((what) => {
+    return paragraph(`! ${voice.say('plan.caution.of', { what })}`, page, '  ');
+  });
+  const title = { train: visible(train.name), shafts: judged.length };
+  return [
+    ...paragraph(voice.say('endplay.title', title), page).map(page.ink.strong),
+    ...section(voice.say('plan.caution'), cautions, page),
+    '',
+    ...paragraph(voice.say('endplay.how'), page),
+    ...judged.flatMap((its) => ['', ...shaftLines(its, page)]),
+    '',
+    ...paragraph(voice.say('endplay.legend'), page).map(page.ink.faint),
+  ].join('\n');
+}
+
+function shaftLines(judgement: EndPlayJudgement, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const { endPlay, measured, bounds, verdict, thicker, drawn, selection, remarks } = judgement;
+  const told = (length: Length) => lengthText(length, voice, page.unit);
+  const tool = measured?.clearance ?? HUNDREDTHS;
+  const lines = (text: string) => paragraph(text, page);
+  const warned = remarks.flatMap((remark) => {
+    return paragraph(`! ${remarkText(remark, voice, page.unit)}`, page, '  ').map(page.ink.odd);
+  });
+  const reading = measured && {
+    clearance: told(measured.clearance),
+    verdict: verdictText(verdict, voice),
+    places: measured.places.length,
+    spread: told(asFineAs(measured.spreadUm, tool)),
+    worst: told(measured.places[measured.worst] as Length),
+  };
+  const part = endPlay.shelf?.part ?? '';
+  return [
+    ...lines(visible(endPlay.shaft)).map(page.ink.strong),
+    ...(reading ? lines(voice.say('endplay.measured', reading)) : []),
+    ...(bounds && (bounds.least || bounds.most)
+      ? lines(
+          voice.say('pack.limits', { limits: boundsText(bounds, voice, page.unit), each: 'no' }),
+        )
+      : []),
+    ...(thicker ? lines(voice.say('endplay.add', thickerTexts(thicker, tool, page))) : []),
+    ...(drawn ? lines(voice.say('endplay.stack', gapTexts(drawn, tool, page))) : []),
+    ...section(voice.say('pack.first'), warned, page),
+    ...section(
+      voice.say('pack.shelf', { part: keyOf(part) }),
+      selection ? choiceLines(selection, part, tool, page) : [],
+      page,
+    ),
+  ];
+}
