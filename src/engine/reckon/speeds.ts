@@ -75,9 +75,8 @@ function freedomOf({ motion }: Verdict, rows: readonly Row[]): readonly Vector[]
   const equalities = rows.filter((row) => row.sense === '=');
   const kernel = freedom(columns, equalities, base);
   if (spansFreedom(columns, equalities, kernel)) return kernel;
-  return Array.from({ length: columns }, (_, at): Vector => {
-    return { nums: Array.from({ length: columns }, (_, k) => (k === at ? 1 : 0)), den: 1 };
-  });
+  const all = Array.from({ length: columns }, (_, column) => column);
+  return all.map((at) => ({ nums: all.map((column) => (column === at ? 1 : 0)), den: 1 }));
 }
 
 /** The proved value of a bound, with the sign that was minimised; null for no limit. */
