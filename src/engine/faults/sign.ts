@@ -2,6 +2,7 @@ import { type HandCheck, handChecks, turns } from '../hand/index.ts';
 import type { Motion } from '../motion/index.ts';
 import { isFriction, type Train } from '../train/index.ts';
 import type { Changed, FaultMatrix, FaultRow, MatrixGear } from './answer.ts';
+import { everyFault } from './every.ts';
 import type { Fault } from './fault.ts';
 import { Variants } from './variants.ts';
 
@@ -49,10 +50,14 @@ export class Bench {
 
   constructor(train: Train) {
     this.variants = new Variants(train);
-    this.checks = simplestFirst(train);
+    const work = everyFault(train).length * Math.max(10, train.devices.length);
+    this.checks = simplestFirst(train).slice(0, Math.floor(MOST_WORK / work));
   }
 
-  /** Undefined where no check with two things held or applied shows the faults. */
+  /**
+   * Undefined where no check with two things held or applied shows the faults. Of a train with
+   * dozens of devices only the simplest checks are asked.
+   */
   sign(faults: readonly Fault[]): BenchSign | undefined {
     const motion = this.variants.motion(faults);
     for (const check of this.nearestFirst(faults)) {
@@ -86,6 +91,9 @@ export class Bench {
     return sound;
   }
 }
+
+// Checks times faults times devices: more than any of our trains takes, and a second's work.
+const MOST_WORK = 1_000_000;
 
 // Every hand and every device on air makes a check harder; a hand is easier had than air.
 function simplestFirst(train: Train): HandCheck[] {
