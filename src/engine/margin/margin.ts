@@ -1,5 +1,14 @@
 import { observe, onTheOverRun, type State, stateOf, underPower } from '../flow/index.ts';
-import { compare, ONE, opposite, over, type Rational, times, toText } from '../linear/index.ts';
+import {
+  compare,
+  equal,
+  ONE,
+  opposite,
+  over,
+  type Rational,
+  times,
+  toText,
+} from '../linear/index.ts';
 import { type Motion, motionOf, type Question } from '../motion/index.ts';
 import {
   isSpan,
@@ -110,7 +119,16 @@ function sideAt(
     const can = limit ? canNm(limit, share, pressureKpa) : null;
     return { device, mustNm: mustNm[k] as Quantity, canNm: can };
   });
-  return { state, askedNm, mostNm: torqueNm, letsGo, leastKpa, devices };
+  // The certificate names what bars more torque; what stands at its limit beside that, each
+  // with a settled share of the same load, lets go with it.
+  const going = [...shares].flatMap(([device, share], k) => {
+    const can = devices[k]?.canNm;
+    if (letsGo.includes(device)) return [device];
+    if (isSpan(share) || !can || !torqueNm) return [];
+    const carried = times(share.num < 0 ? opposite(share) : share, torqueNm);
+    return equal(carried, can) ? [device] : [];
+  });
+  return { state, askedNm, mostNm: torqueNm, letsGo: going, leastKpa, devices };
 }
 
 // The way of its greater end, where a range reaches to both sides.
