@@ -50,7 +50,9 @@ export class Bench {
 
   constructor(train: Train) {
     this.variants = new Variants(train);
-    const work = everyFault(train).length * Math.max(10, train.devices.length);
+    const { columns } = this.variants.motion([]);
+    const size = Math.max(10, train.devices.length) * Math.max(1, columns / 20) ** 2;
+    const work = everyFault(train).length * size;
     this.checks = simplestFirst(train).slice(0, Math.floor(MOST_WORK / work));
   }
 
@@ -92,7 +94,8 @@ export class Bench {
   }
 }
 
-// Checks times faults times devices: more than any of our trains takes, and a second's work.
+// Checks times faults times devices, and more for many members: more than any of our trains
+// takes, and a second's work.
 const MOST_WORK = 1_000_000;
 
 // Every hand and every device on air makes a check harder; a hand is easier had than air.
