@@ -7,7 +7,7 @@ import { maskOf, namesOf } from './mask.ts';
 import type { Chart, ChartGear, GearName, Step } from './answer.ts';
 
 /** More friction devices than this make too many combinations to list. */
-export const MOST_DEVICES = 12;
+export const MOST_DEVICES = 10;
 
 /**
  * What every combination of the train's friction devices does, each answer with its
