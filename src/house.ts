@@ -33,5 +33,6 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['shop/endplay', 'How far a shaft moves along itself, and the washer or race that sets it.'],
   ['telling/narrative', 'Facts and problems to sentences; a file a language.'],
   ['telling/report', 'Answers to JSON and to tables of text.'],
+  ['telling/drawing', 'A train to a scene as plain data, then to SVG: no screen, no file.'],
   ['doors/cli', 'The command: files, arguments, exit codes; holds no physics.'],
 ];
