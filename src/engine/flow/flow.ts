@@ -6,7 +6,7 @@ import type { Flow, Rollback, RollbackCase } from './answer.ts';
 import { barredBy } from './carried.ts';
 import { type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
 import { elementsOf } from './element.ts';
-import { observe } from './observed.ts';
+import { observe, poseOf } from './observed.ts';
 import { freeFacts, labelOf, pathFacts } from './reasons.ts';
 import { workingOf } from './working.ts';
 
@@ -62,12 +62,19 @@ function rollbackCase(motion: Motion, on: readonly string[], inputHeld: boolean)
     const observed = observe(verdict);
     const rolls = { fact: 'rolls', held } as const;
     const free = freeFacts(verdict, observed);
-    return { rolls: true, speeds: observed.members, heldBy: [], facts: [...facts, rolls, ...free] };
+    return {
+      rolls: true,
+      speeds: observed.members,
+      pose: poseOf(verdict),
+      heldBy: [],
+      facts: [...facts, rolls, ...free],
+    };
   }
   const ports = portsOf(motion);
   const elements = elementsOf(motion, ports, barredBy(verdict, ports));
   const heldBy = elements.flatMap(({ device }) => (device ? [device.name] : []));
   const path = pathFacts(verdict, elements, [output]);
   const end = { fact: 'tied up', ...turned } as const;
-  return { rolls: false, speeds: new Map(), heldBy, facts: [...facts, ...path, end] };
+  const still = { speeds: new Map(), pose: poseOf(verdict) };
+  return { rolls: false, ...still, heldBy, facts: [...facts, ...path, end] };
 }

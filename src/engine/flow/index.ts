@@ -5,7 +5,7 @@ export { type Efficiency, type MeshEfficiency, USUAL_EFFICIENCY } from './effici
 export { elementsOf } from './element.ts';
 export type * from './fact.ts';
 export { flow, onTheOverRun, underPower } from './flow.ts';
-export { observe } from './observed.ts';
+export { observe, poseOf } from './observed.ts';
 export { freeFacts, labelOf, pathFacts } from './reasons.ts';
 export { ratioOf, stateOf } from './working.ts';
 export { isSpan, type Quantity, type Span } from '../reckon/index.ts';

@@ -1,6 +1,6 @@
-import { type Form, ZERO } from '../linear/index.ts';
+import { type Form, type Rational, ZERO } from '../linear/index.ts';
 import type { Motion } from '../motion/index.ts';
-import { type Quantity, speedsOf, type Verdict } from '../reckon/index.ts';
+import { type Quantity, speedAt, speedsOf, type Verdict } from '../reckon/index.ts';
 import type { MemberName } from '../train/index.ts';
 
 /** The speeds of a train that turns, as far as they are settled. */
@@ -35,6 +35,16 @@ export function observe(verdict: Verdict): Observed {
     onPins.set(member, speeds[columns + devices.length + k] as Quantity);
   });
   return { bodies, members, onPins, slips };
+}
+
+/**
+ * One motion among those that answer the question, to draw: it meets every row, and what is
+ * free may turn otherwise. By member name but for the case; at rest where nothing turns.
+ */
+export function poseOf(verdict: Verdict): ReadonlyMap<MemberName, Rational> {
+  const { assembly } = verdict.motion;
+  const turning = assembly.members.filter((member) => assembly.bodyOf(member) !== 0);
+  return new Map(turning.map((member) => [member, speedAt(verdict, member)]));
 }
 
 function pinsOf({ assembly, speedOf }: Motion): { member: MemberName; form: Form }[] {

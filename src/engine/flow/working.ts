@@ -15,7 +15,7 @@ import { barredBy, type Carried, carriedBy, idle, total } from './carried.ts';
 import { efficiencyOf, type MeshEfficiency } from './efficiency.ts';
 import { elementsOf } from './element.ts';
 import type { End } from './fact.ts';
-import { observe, type Observed } from './observed.ts';
+import { observe, type Observed, poseOf } from './observed.ts';
 import { circlingPower } from './power.ts';
 import { reasonsOf } from './reasons.ts';
 
@@ -58,6 +58,7 @@ export function workOf(verdict: Verdict, state: State, unit: 'turned' | 'relucta
   const told = {
     state,
     speeds: observed.members,
+    pose: poseOf(verdict),
     onPins: observed.onPins,
     devices,
     meshes: meshWork(motion, carried),

@@ -1,3 +1,4 @@
+import type { Rational } from '../linear/index.ts';
 import type { Fact, Quantity } from '../flow/index.ts';
 import type { MemberName, Way } from '../train/index.ts';
 
@@ -15,6 +16,8 @@ export type HandAnswer =
       readonly turns: true;
       /** Every member but the case and the held; a range where it is free. */
       readonly moves: ReadonlyMap<MemberName, Quantity>;
+      /** One of the motions, of every member, to draw: what is free may turn otherwise. */
+      readonly pose: ReadonlyMap<MemberName, Rational>;
       readonly facts: readonly Fact[];
     }
   | {

@@ -8,6 +8,7 @@ import {
   labelOf,
   observe,
   pathFacts,
+  poseOf,
   type Quantity,
 } from '../flow/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
@@ -47,7 +48,7 @@ function moving(verdict: Verdict, asked: Fact, { hold, turn }: HandCheck): HandA
     return isSpan(speed) ? [] : [{ fact: 'moves', member, speed: speed as Rational }];
   });
   const facts = [asked, ...moved, ...freeFacts(verdict, observed)];
-  return { turns: true, moves: new Map(moves), facts };
+  return { turns: true, moves: new Map(moves), pose: poseOf(verdict), facts };
 }
 
 function locked(verdict: Verdict, asked: Fact, { hold, turn }: HandCheck): HandAnswer {
