@@ -13,7 +13,7 @@ export interface Import {
 
 /** What is wrong with where the sources under `src/` stand and what they import; a sentence each. */
 export function misplaced(sources: readonly Source[], rooms: Rooms): string[] {
-  const house = sources.filter(({ path: file }) => file.startsWith('src/') && file.endsWith('.ts'));
+  const house = sources.filter(({ path: file }) => /^src\/.*\.tsx?$/u.test(file));
   const stray = house.filter((source) => !isFront(source) && roomOf(source.path, rooms) < 0);
   const empty = rooms.filter(([folder]) => !house.some(({ path: file }) => isIn(file, folder)));
   return [

@@ -28,7 +28,7 @@ export function untidy(sources: readonly Source[], rules: readonly Rule[]): stri
     );
 }
 
-const code = (path: string) => /\.(?:ts|mjs)$/.test(path);
+const code = (path: string) => /\.(?:tsx?|mjs)$/.test(path);
 const own = (path: string) => /^(?:src|test|bench|scripts)\//.test(path);
 const test = (path: string) => path.endsWith('.test.ts') || path.startsWith('test/');
 const fixture = (path: string) => path.startsWith('trains/');

@@ -1,3 +1,3 @@
 export type { Group, Mark, Path, Scene, Standing, Subject, Words } from './scene.ts';
 export { LOOKS } from './looks.ts';
-export { placement, toSvg } from './svg.ts';
+export { placement, round, toSvg } from './svg.ts';

@@ -1,0 +1,58 @@
+import { computed, type ReadonlySignal } from '@preact/signals';
+import { type Flow, flow } from '../../../engine/flow/index.ts';
+import { hand } from '../../../engine/hand/index.ts';
+import {
+  assemble,
+  type Assembly,
+  type MemberName,
+  type Train,
+  type Way,
+} from '../../../engine/train/index.ts';
+import { type Answer, ofEngine, ofHand } from './answer.ts';
+import type { Bench } from './bench.ts';
+
+/**
+ * A train on the bench with what is asked of it answered: the right build, or the wrong one
+ * that stands beside it. Both hear the same questions.
+ */
+export class Build {
+  readonly train: ReadonlySignal<Train | undefined>;
+  readonly assembly: ReadonlySignal<Assembly | undefined>;
+  /** The gear that is applied, whether the engine or a hand turns just now. */
+  readonly flow: ReadonlySignal<Flow | undefined>;
+  readonly answer: ReadonlySignal<Answer | undefined>;
+  /** Degrees that each member has turned, clockwise seen from the input end; no signal. */
+  readonly angles = new Map<MemberName, number>();
+
+  constructor(bench: Bench, train: ReadonlySignal<Train | undefined>) {
+    this.train = train;
+    this.assembly = computed(() => train.value && assemble(train.value));
+    this.flow = computed(() => train.value && flow(train.value, bench.on.value));
+    // Both ways at once, when a hand is laid on: what moves then follows it without asking.
+    const hands = computed(() => {
+      const [turn, built] = [bench.turned.value, train.value];
+      if (turn === undefined || !built || !this.assembly.value?.bodyOf(turn)) return undefined;
+      const hold = [...bench.held.value].filter((member) => this.isAnother(member, turn));
+      const felt = (way: Way) => hand(built, { hold, turn, way, on: bench.on.value });
+      return { clockwise: felt('clockwise'), anticlockwise: felt('anticlockwise') };
+    });
+    this.answer = computed(() => {
+      const setting = bench.setting.value;
+      if (setting.by === 'hand') return hands.value && ofHand(hands.value[setting.way], setting);
+      return this.flow.value && ofEngine(this.flow.value, setting);
+    });
+  }
+
+  /** Turns every member by its speed, times `turns` of the end or the member that is turned. */
+  turn(turns: number): void {
+    for (const [member, speed] of this.answer.value?.pose ?? []) {
+      const angle = (this.angles.get(member) ?? 0) + speed * turns * 360;
+      this.angles.set(member, angle);
+    }
+  }
+
+  private isAnother(member: MemberName, turned: MemberName): boolean {
+    const bodyOf = (name: MemberName) => this.assembly.value?.bodyOf(name);
+    return bodyOf(member) !== undefined && bodyOf(member) !== bodyOf(turned);
+  }
+}

@@ -1,0 +1,64 @@
+import { computed, signal } from '@preact/signals';
+import type { Train } from '../../../engine/train/index.ts';
+import { type Reading, readTrain } from '../../../engine/trainfile/index.ts';
+
+/**
+ * The text of the train file that is open, with undo and redo without end. Every change of the
+ * text goes through `write`; what reads it are signals.
+ */
+export class TrainFile {
+  readonly text = signal('');
+  /** The name on disk, to save it by; a new file has one too. */
+  readonly name = signal('');
+  /** The text as it stands on disk, or as it came; undefined for one that never was saved. */
+  readonly saved = signal<string | undefined>(undefined);
+  readonly changed = computed(() => this.text.value !== this.saved.value);
+  readonly reading = computed<Reading>(() => readTrain(this.text.value));
+  /** The last text that was a train: a half-typed line does not empty the drawing. */
+  readonly train = computed<Train | undefined>(() => {
+    const { train } = this.reading.value;
+    if (train) this.last = train;
+    return this.last;
+  });
+
+  private readonly past = signal<readonly string[]>([]);
+  private readonly future = signal<readonly string[]>([]);
+  private last: Train | undefined;
+
+  readonly canUndo = computed(() => this.past.value.length > 0);
+  readonly canRedo = computed(() => this.future.value.length > 0);
+
+  /** Opens another file; what was there before can be had back by `undo`. */
+  open(name: string, text: string, saved: string | undefined = text): void {
+    const before = this.text.value;
+    this.name.value = name;
+    this.saved.value = saved;
+    if (before !== '' && before !== text) this.past.value = [...this.past.value, before];
+    this.future.value = [];
+    this.text.value = text;
+  }
+
+  /** A step that `undo` takes back; with `joins` it is one with the step before, as typing is. */
+  write(text: string, joins = false): void {
+    if (text === this.text.value) return;
+    if (!joins || !this.canUndo.value) this.past.value = [...this.past.value, this.text.value];
+    this.future.value = [];
+    this.text.value = text;
+  }
+
+  undo(): void {
+    const before = this.past.value.at(-1);
+    if (before === undefined) return;
+    this.past.value = this.past.value.slice(0, -1);
+    this.future.value = [...this.future.value, this.text.value];
+    this.text.value = before;
+  }
+
+  redo(): void {
+    const after = this.future.value.at(-1);
+    if (after === undefined) return;
+    this.future.value = this.future.value.slice(0, -1);
+    this.past.value = [...this.past.value, this.text.value];
+    this.text.value = after;
+  }
+}

@@ -1,0 +1,2 @@
+export { Desk } from './desk.tsx';
+export { FIRST, ourTrains, readOurs } from './ours.ts';

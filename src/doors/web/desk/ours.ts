@@ -1,0 +1,21 @@
+const files = import.meta.glob<string>('../../../../trains/*.train.yaml', {
+  query: '?raw',
+  import: 'default',
+});
+
+const byName = new Map(
+  Object.entries(files).map(([path, read]) => [path.replace(/^.*\/|\.train\.yaml$/gu, ''), read]),
+);
+
+/** Our own trains, by the names of their files. */
+export const ourTrains: readonly string[] = [...byName.keys()];
+
+/** The train that a new bench shows. */
+export const FIRST = 'kestrel-three-speed';
+
+/** The text of a train of ours; each is loaded when it is asked for. */
+export function readOurs(name: string): Promise<string> {
+  const read = byName.get(name);
+  if (!read) throw new RangeError(`no train of ours is called ${name}`);
+  return read();
+}

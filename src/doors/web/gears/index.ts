@@ -1,0 +1,1 @@
+export { Gears } from './gears.tsx';

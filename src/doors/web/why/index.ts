@@ -1,0 +1,1 @@
+export { Why } from './why.tsx';

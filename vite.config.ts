@@ -1,0 +1,38 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+
+const root = fileURLToPath(new URL('src/doors/web', import.meta.url));
+
+/** The screen: static files for any web host, under any path, that work without a network. */
+export default defineConfig({
+  root,
+  base: './',
+  build: {
+    outDir: '../../../dist/web',
+    emptyOutDir: true,
+    target: 'es2023',
+    // No script stands in the page, so the page allows none.
+    modulePreload: { polyfill: false },
+    manifest: true,
+    license: { fileName: 'THIRD-PARTY.md' },
+  },
+  oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  plugins: [
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: null,
+      workbox: { globPatterns: ['**/*.{js,css,html,svg,png,webmanifest}'] },
+      manifest: {
+        name: 'Holdturn',
+        short_name: 'Holdturn',
+        description: 'A bench for planetary gear trains.',
+        display: 'standalone',
+        start_url: './',
+        background_color: '#f6f4ee',
+        theme_color: '#f6f4ee',
+        icons: [{ src: 'icon.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' }],
+      },
+    }),
+  ],
+});
