@@ -5,6 +5,15 @@ export { type Efficiency, type MeshEfficiency, USUAL_EFFICIENCY } from './effici
 export { elementsOf } from './element.ts';
 export type * from './fact.ts';
 export { flow, onTheOverRun, underPower } from './flow.ts';
+export {
+  type BodyAccount,
+  type Entry,
+  type Ledger,
+  ledgerOf,
+  type MeshAccount,
+  type Pushes,
+  pushesOf,
+} from './ledger.ts';
 export { observe, poseOf } from './observed.ts';
 export { freeFacts, labelOf, pathFacts } from './reasons.ts';
 export { ratioOf, stateOf } from './working.ts';

@@ -1,5 +1,5 @@
 import type { Rational } from '../linear/index.ts';
-import type { Fact, Quantity } from '../flow/index.ts';
+import type { Branch, Fact, Quantity } from '../flow/index.ts';
 import type { MemberName, Way } from '../train/index.ts';
 
 /** Hold some members, turn one, with some friction devices applied (none is the bench's way). */
@@ -27,5 +27,7 @@ export type HandAnswer =
        * reaction (by device) put on the train, per unit of the hand's torque.
        */
       readonly torques: ReadonlyMap<string, Quantity>;
+      /** What each set or gear pair puts on each of its members, but for planets. */
+      readonly branches: readonly Pick<Branch, 'within' | 'member' | 'torque'>[];
       readonly facts: readonly Fact[];
     };

@@ -70,7 +70,10 @@ function locked(verdict: Verdict, asked: Fact, { hold, turn }: HandCheck): HandA
     const size = torque.num < 0 ? opposite(torque) : torque;
     return [{ fact: 'held by hand', member: labelOf(verdict, member), pushed, torque: size }];
   });
-  return { turns: false, torques, facts: [asked, ...path, ...byHand] };
+  const branches = ports.map(({ within, member }, k) => {
+    return { within, member, torque: carried.ports[k] as Quantity };
+  });
+  return { turns: false, torques, branches, facts: [asked, ...path, ...byHand] };
 }
 
 // Every body but the case, the planets, and those that the hands are on.
