@@ -1,6 +1,7 @@
 import { isFriction } from '../../../engine/train/index.ts';
 import { type Bench, SIDES } from '../bench/index.ts';
 import { words } from './words.ts';
+import './gears.css';
 
 /** What is applied: the file's gears, each device by itself, and which end turns the train. */
 export function Gears({ bench }: { readonly bench: Bench }) {
@@ -9,10 +10,11 @@ export function Gears({ bench }: { readonly bench: Bench }) {
   const here = new Set(bench.gears.value.map(({ gear }) => gear));
   const setting = bench.setting.value;
   if (!train) return null;
+  const frictions = train.devices.filter(isFriction);
   return (
     <div class="gears">
       {train.ranges.map((range) => (
-        <fieldset key={range.name}>
+        <fieldset key={range.name} class="gears-row">
           <legend>{range.name}</legend>
           {range.gears.map((gear) => (
             <button
@@ -26,21 +28,23 @@ export function Gears({ bench }: { readonly bench: Bench }) {
           ))}
         </fieldset>
       ))}
-      <fieldset>
-        <legend>{say.devices}</legend>
-        {train.devices.filter(isFriction).map(({ name }) => (
-          <button
-            key={name}
-            type="button"
-            aria-pressed={bench.on.value.includes(name)}
-            onClick={() => bench.toggle(name)}
-          >
-            {name}
-          </button>
-        ))}
-      </fieldset>
-      <fieldset>
-        <legend>{say.turnedBy}</legend>
+      {frictions.length > 0 && (
+        <fieldset class="gears-row">
+          <legend>{say.applied}</legend>
+          {frictions.map(({ name }) => (
+            <button
+              key={name}
+              type="button"
+              aria-pressed={bench.on.value.includes(name)}
+              onClick={() => bench.toggle(name)}
+            >
+              {name}
+            </button>
+          ))}
+        </fieldset>
+      )}
+      <fieldset class="gears-row">
+        <legend>{say.turned}</legend>
         {SIDES.map((side) => (
           <button
             key={side}
@@ -51,6 +55,11 @@ export function Gears({ bench }: { readonly bench: Bench }) {
             {say[side]}
           </button>
         ))}
+        {setting.by === 'hand' && (
+          <button type="button" aria-pressed="true" onClick={() => bench.letGo()}>
+            {say.byHand}
+          </button>
+        )}
       </fieldset>
     </div>
   );

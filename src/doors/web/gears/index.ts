@@ -1,1 +1,2 @@
 export { Gears } from './gears.tsx';
+export { Turner } from './turner.tsx';

@@ -1,20 +1,69 @@
+import { useMemo } from 'preact/hooks';
+import type { Fact } from '../../../engine/flow/index.ts';
 import { sentences } from '../../../telling/narrative/index.ts';
-import type { Build } from '../bench/index.ts';
+import type { Bench, Build } from '../bench/index.ts';
 import { language } from '../words.ts';
+import { Proof } from './proof.tsx';
+import { isAbout, subjectsOf } from './subjects.ts';
 import { words } from './words.ts';
+import './why.css';
 
-/** The engine's reasons for what the build does, in the order in which the load travels. */
-export function Why({ build }: { readonly build: Build }) {
+interface Props {
+  readonly bench: Bench;
+  readonly build: Build;
+}
+
+/**
+ * The engine's reasons for what the build does, in the order in which the load travels. Each
+ * lights what it speaks of, is lit by it, and opens to its proof.
+ */
+export function Why({ bench, build }: Props) {
   const say = words();
   const facts = build.answer.value?.facts ?? [];
+  const told = useMemo(() => sentences(facts, language.value), [facts, language.value]);
   return (
-    <div class="why">
+    <section class="why" aria-label={say.why}>
       <h2>{say.why}</h2>
       <ol>
-        {sentences(facts, language.value).map((sentence) => (
-          <li key={sentence}>{sentence}</li>
+        {facts.map((fact, i) => (
+          <Reason key={told[i]} bench={bench} build={build} fact={fact} says={told[i] ?? ''} />
         ))}
       </ol>
-    </div>
+    </section>
+  );
+}
+
+function Reason({
+  bench,
+  build,
+  fact,
+  says,
+}: Props & { readonly fact: Fact; readonly says: string }) {
+  const say = words();
+  const assembly = build.assembly.value;
+  const subjects = subjectsOf(fact, assembly);
+  const [first] = subjects;
+  const pointed = bench.pointed.value;
+  const lit = pointed !== undefined && subjects.some((subject) => isAbout(subject, pointed));
+  return (
+    <li class={lit ? 'why-lit' : ''}>
+      <button
+        type="button"
+        class="why-says"
+        disabled={!first}
+        aria-pressed={lit}
+        onPointerEnter={() => first && (bench.pointed.value = first)}
+        onPointerLeave={() => (bench.pointed.value = undefined)}
+        onFocus={() => first && (bench.pointed.value = first)}
+        onBlur={() => (bench.pointed.value = undefined)}
+        onClick={() => first && (bench.pointed.value = first)}
+      >
+        {says}
+      </button>
+      <details>
+        <summary>{say.proof}</summary>
+        <Proof build={build} subjects={subjects} />
+      </details>
+    </li>
   );
 }

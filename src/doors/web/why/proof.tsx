@@ -1,0 +1,69 @@
+import { useMemo } from 'preact/hooks';
+import type { Entry } from '../../../engine/flow/index.ts';
+import { voiceOf } from '../../../telling/narrative/index.ts';
+import type { Subject } from '../../../telling/drawing/index.ts';
+import type { Build } from '../bench/index.ts';
+import { language } from '../words.ts';
+import { about, accountsOf } from './accounts.ts';
+import { words } from './words.ts';
+
+interface Props {
+  readonly build: Build;
+  readonly subjects: readonly Subject[];
+}
+
+/** Who pushes whom, and that the numbers balance: the accounts behind a reason. */
+export function Proof({ build, subjects }: Props) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const [train, answer] = [build.train.value, build.answer.value];
+  const ledger = useMemo(() => train && answer && accountsOf(train, answer), [train, answer]);
+  const { bodies, meshes } = ledger ? about(ledger, subjects) : { bodies: [], meshes: [] };
+  if (bodies.length + meshes.length === 0) return <p class="aside">{say.noProof}</p>;
+  return (
+    <div class="why-proof">
+      {bodies.map(({ member, entries }) => (
+        <table key={member}>
+          <caption>{say.on(voice.name(member))}</caption>
+          <tbody>
+            {entries.map((entry) => (
+              <tr key={entry.by + entry.name}>
+                <th scope="row">{by(entry)}</th>
+                <td>{voice.quantity(entry.torque)}</td>
+              </tr>
+            ))}
+            <tr class="why-sum">
+              <th scope="row">{say.together}</th>
+              <td>0</td>
+            </tr>
+          </tbody>
+        </table>
+      ))}
+      {meshes.map(({ within, terms }, i) => (
+        <p key={i}>
+          {say.mesh(voice.name(within))}{' '}
+          {terms.map(({ member, coefficient, speed }, k) => (
+            <span key={member}>
+              {k > 0 && ' + '}({coefficient} × {voice.number(speed)} <i>{voice.name(member)}</i>)
+            </span>
+          ))}{' '}
+          = 0
+        </p>
+      ))}
+      <p class="aside">{say.signs}</p>
+    </div>
+  );
+
+  function by({ by: kind, name }: Entry): string {
+    switch (kind) {
+      case 'set':
+        return say.bySet(voice.name(name));
+      case 'device':
+        return voice.name(name);
+      case 'end':
+        return say.byEnd(voice.name(name));
+      case 'ground':
+        return say.byGround;
+    }
+  }
+}
