@@ -1,5 +1,7 @@
 import type { Bench } from './bench/index.ts';
+import { Chart } from './chart/index.ts';
 import { Desk } from './desk/index.ts';
+import { FaultBeside } from './fault/index.ts';
 import { Gears, Turner } from './gears/index.ts';
 import { Why } from './why/index.ts';
 
@@ -12,12 +14,18 @@ export function Page({ bench }: { readonly bench: Bench }) {
         <Desk bench={bench} />
       </header>
       <main class="page-bench">
-        <div class="page-wide">
+        <div class="page-wide page-controls">
           <Gears bench={bench} />
-          <Turner bench={bench} />
+          <div class="page-tools">
+            <Turner bench={bench} />
+            <FaultBeside bench={bench} />
+          </div>
         </div>
         <div />
         <Why bench={bench} build={bench.right} />
+        <div class="page-wide">
+          <Chart bench={bench} />
+        </div>
       </main>
     </div>
   );

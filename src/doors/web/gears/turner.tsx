@@ -16,7 +16,7 @@ export function Turner({ bench }: { readonly bench: Bench }) {
     turning.turn(degrees / 360);
   };
   return (
-    <div class="gears-row page-tools">
+    <div class="gears-row">
       <button type="button" aria-pressed={runs} onClick={() => (turning.runs.value = !runs)}>
         {runs ? say.pause : say.run}
       </button>

@@ -45,23 +45,19 @@ function Reason({
   const [first] = subjects;
   const pointed = bench.pointed.value;
   const lit = pointed !== undefined && subjects.some((subject) => isAbout(subject, pointed));
+  const light = (on: boolean) => (bench.pointed.value = on ? first : undefined);
   return (
     <li class={lit ? 'why-lit' : ''}>
-      <button
-        type="button"
-        class="why-says"
-        disabled={!first}
-        aria-pressed={lit}
-        onPointerEnter={() => first && (bench.pointed.value = first)}
-        onPointerLeave={() => (bench.pointed.value = undefined)}
-        onFocus={() => first && (bench.pointed.value = first)}
-        onBlur={() => (bench.pointed.value = undefined)}
-        onClick={() => first && (bench.pointed.value = first)}
-      >
-        {says}
-      </button>
       <details>
-        <summary>{say.proof}</summary>
+        <summary
+          title={say.proof}
+          onPointerEnter={() => light(true)}
+          onPointerLeave={() => light(false)}
+          onFocus={() => light(true)}
+          onBlur={() => light(false)}
+        >
+          {says}
+        </summary>
         <Proof build={build} subjects={subjects} />
       </details>
     </li>

@@ -3,7 +3,7 @@ import { spoken } from '../words.ts';
 export const words = spoken({
   en: {
     why: 'Why',
-    proof: 'Proof',
+    proof: 'Open the proof',
     noProof: 'Nothing is pushed here, and no mesh is needed to say so.',
     on: (member: string) => `Torques on the ${member}`,
     together: 'together',
@@ -15,7 +15,7 @@ export const words = spoken({
   },
   es: {
     why: 'Por qué',
-    proof: 'Prueba',
+    proof: 'Abrir la prueba',
     noProof: 'Aquí no empuja nada, y no hace falta ningún engrane para decirlo.',
     on: (member: string) => `Pares sobre: ${member}`,
     together: 'juntos',

@@ -1,0 +1,125 @@
+import { Fragment } from 'preact';
+import { useComputed, useSignal } from '@preact/signals';
+import { type Flow, flow, type Working } from '../../../engine/flow/index.ts';
+import type { Gear, Range } from '../../../engine/train/index.ts';
+import { gearName, voiceOf } from '../../../telling/narrative/index.ts';
+import type { Bench } from '../bench/index.ts';
+import { language } from '../words.ts';
+import { CellReason } from './cell.tsx';
+import { Every } from './every.tsx';
+import { letterOf } from './letter.ts';
+import { words } from './words.ts';
+import './chart.css';
+
+interface Row {
+  readonly range: Range;
+  readonly gear: Gear;
+  readonly flow: Flow;
+}
+
+/**
+ * The application chart, derived: a row a gear of the file, a column a device, a letter for what
+ * the device does there, and each cell opens its reason. Below it every other combination.
+ */
+export function Chart({ bench }: { readonly bench: Bench }) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const side = useSignal<'drive' | 'coast'>('drive');
+  const open = useSignal<{ readonly gear: Gear; readonly device: string } | undefined>(undefined);
+  const rows = useComputed<readonly Row[]>(() => {
+    const train = bench.file.train.value;
+    if (!train) return [];
+    return train.ranges.flatMap((range) =>
+      range.gears.map((gear) => ({ range, gear, flow: flow(train, gear.on) })),
+    );
+  });
+  const train = bench.file.train.value;
+  if (!train) return null;
+  const working = (row: Row): Working => row.flow[side.value];
+  const ratio = (row: Row) => {
+    const { state, ratio: number } = working(row);
+    return number ? voice.number(number) : voice.say('state', { state });
+  };
+  const here = new Set(bench.gears.value.map(({ gear }) => gear));
+  return (
+    <section class="chart" aria-label={say.title}>
+      <header class="chart-head">
+        <h2>{say.title}</h2>
+        {(['drive', 'coast'] as const).map((which) => (
+          <button
+            key={which}
+            type="button"
+            aria-pressed={side.value === which}
+            onClick={() => (side.value = which)}
+          >
+            {say[which]}
+          </button>
+        ))}
+      </header>
+      <div class="chart-wide" tabIndex={0} role="group" aria-label={say.title}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{say.gear}</th>
+              {train.devices.map(({ name }) => (
+                <th key={name} scope="col" class="chart-device">
+                  {name}
+                </th>
+              ))}
+              <th scope="col">{say.ratio}</th>
+              <th scope="col">{say.braking}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {rows.value.map((row) => (
+              <Fragment key={`${row.range.name} ${row.gear.name}`}>
+                <tr class={here.has(row.gear) ? 'chart-here' : ''}>
+                  <th scope="row">
+                    <button
+                      type="button"
+                      aria-pressed={here.has(row.gear)}
+                      onClick={() => bench.run(row.gear.on, side.value)}
+                    >
+                      {gearName({ range: row.range.name, gear: row.gear.name })}
+                    </button>
+                  </th>
+                  {train.devices.map(({ name }) => {
+                    const work = working(row).devices.get(name);
+                    const letter = work ? letterOf(work) : 'off';
+                    const shown = open.value?.gear === row.gear && open.value.device === name;
+                    return (
+                      <td key={name} class={`chart-cell chart-${letter}`}>
+                        <button
+                          type="button"
+                          aria-expanded={shown}
+                          aria-label={`${name}: ${say.does[letter]}`}
+                          onClick={() => {
+                            open.value = shown ? undefined : { gear: row.gear, device: name };
+                            if (!shown) bench.pointed.value = { kind: 'device', name };
+                          }}
+                        >
+                          {say.letter[letter]}
+                        </button>
+                      </td>
+                    );
+                  })}
+                  <td class="chart-number">{ratio(row)}</td>
+                  <td>{row.flow.coast.engineBraking ? say.brakes : say.runsFree}</td>
+                </tr>
+                {open.value?.gear === row.gear && (
+                  <tr>
+                    <td colSpan={train.devices.length + 3}>
+                      <CellReason working={working(row)} device={open.value.device} />
+                    </td>
+                  </tr>
+                )}
+              </Fragment>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <p class="aside">{say.key}</p>
+      <Every bench={bench} />
+    </section>
+  );
+}

@@ -1,0 +1,44 @@
+import { useComputed } from '@preact/signals';
+import { everyFault, type Fault, faultText } from '../../../engine/faults/index.ts';
+import { faultName } from '../../../telling/narrative/index.ts';
+import type { Bench } from '../bench/index.ts';
+import { language } from '../words.ts';
+import { words } from './words.ts';
+
+/** What is wrong with the build that stands beside the right one; nothing: it is not shown. */
+export function FaultBeside({ bench }: { readonly bench: Bench }) {
+  const say = words();
+  const known = useComputed<readonly Fault[]>(() => {
+    const train = bench.file.train.value;
+    return train ? everyFault(train) : [];
+  });
+  const chosen = bench.faults.value;
+  const put = (place: number, text: string) => {
+    const faults = chosen.with(place, text).filter((fault) => fault !== '');
+    bench.faults.value = faults;
+  };
+  return (
+    <div class="gears-row">
+      {[...chosen, ''].slice(0, MOST_FAULTS).map((fault, place) => (
+        <select
+          key={place}
+          aria-label={place === 0 ? say.beside : say.another}
+          value={fault}
+          onChange={({ currentTarget: { value } }) =>
+            place < chosen.length ? put(place, value) : (bench.faults.value = [...chosen, value])
+          }
+        >
+          <option value="">{place === 0 ? say.beside : say.another}</option>
+          {known.value.map((one) => (
+            <option key={faultText(one)} value={faultText(one)}>
+              {faultName(one, language.value)}
+            </option>
+          ))}
+        </select>
+      ))}
+    </div>
+  );
+}
+
+/** A wrong build to talk about has one thing wrong, or two. */
+const MOST_FAULTS = 2;

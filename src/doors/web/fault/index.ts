@@ -1,0 +1,1 @@
+export { FaultBeside } from './fault.tsx';
