@@ -1,6 +1,6 @@
 /**
- * Builds dist/. `node scripts/build.mjs command` builds only the command; with no argument the
- * library and its declarations too.
+ * Builds dist/. `node scripts/build.mjs command` builds the command and the screen that it
+ * serves; with no argument the library and its declarations too.
  */
 import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
@@ -34,6 +34,7 @@ const runsNothing = {
 
 try {
   await buildCommand();
+  await buildScreen();
   if (process.argv[2] !== 'command') await buildLibrary();
 } catch (error) {
   // esbuild has told its own errors, with their places.
@@ -74,6 +75,13 @@ function inAscii(text) {
   // eslint-disable-next-line no-control-regex
   const other = /[^\x00-\x7f]/gu;
   return text.replaceAll(other, (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`);
+}
+
+// The screen is static files, dist/web, for any web host. Its builder is loaded here because
+// it takes longer than the command's whole build.
+async function buildScreen() {
+  const { build: buildSite } = await import('vite');
+  await buildSite({ logLevel: 'warn' });
 }
 
 async function buildLibrary() {

@@ -58,7 +58,7 @@ install_modules() {
 
 build_command() {
   [ -f dist/cli.cjs ] && [ -f "$stamp" ] && [ "$(cat "$stamp")" = "$(command -v node)" ] &&
-    [ -z "$(find src package.json package-lock.json tsconfig.json scripts \
+    [ -z "$(find src trains package.json package-lock.json tsconfig.json vite.config.ts scripts \
       -newer "$stamp")" ] && return
   say 'building the command'
   mkdir -p dist

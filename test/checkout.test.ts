@@ -15,12 +15,18 @@ beforeEach(() => {
   place = fs.mkdtempSync(path.join(fs.realpathSync(tmpdir()), 'holdturn test '));
   checkout = path.join(place, 'a checkout');
   tools = path.join(place, 'tools');
-  for (const folder of ['src', 'scripts'])
+  for (const folder of ['src', 'scripts', 'trains'])
     fs.mkdirSync(path.join(checkout, folder), { recursive: true });
   for (const file of ['holdturn', 'scripts/prepare.sh']) {
     fs.copyFileSync(path.join(ROOT, file), path.join(checkout, file));
   }
-  for (const file of ['package.json', 'package-lock.json', 'tsconfig.json', 'scripts/build.mjs']) {
+  for (const file of [
+    'package.json',
+    'package-lock.json',
+    'tsconfig.json',
+    'vite.config.ts',
+    'scripts/build.mjs',
+  ]) {
     fs.writeFileSync(path.join(checkout, file), '');
   }
   fs.mkdirSync(tools);

@@ -6,7 +6,7 @@ export function completion(shell: (typeof SHELLS)[number]): Reply {
   return done({ bash, zsh, fish }[shell]());
 }
 
-const WORDS = [...Object.keys(VERBS), 'help', 'completion'];
+const WORDS = [...Object.keys(VERBS), 'screen', 'help', 'completion'];
 const OF_VERB = Object.entries(VERBS) as [string, readonly OptionName[]][];
 const CHOSEN = Object.entries(CHOICES) as [OptionName, readonly string[]][];
 

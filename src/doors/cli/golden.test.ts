@@ -15,7 +15,6 @@ const AVOCET = 'trains/avocet-four-speed.train.yaml';
 const TERN = 'trains/tern-power-split.train.yaml';
 
 const TYPED: Readonly<Record<string, readonly string[]>> = {
-  tour: [''],
   help: ['help', 'help flow', 'help hand --lang es'],
   check: [`check ${KESTREL}`, 'check broken', 'check broken --lang es'],
   'flow first gear': [`flow ${KESTREL} --range D --gear 1`],

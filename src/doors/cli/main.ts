@@ -10,6 +10,7 @@ void run({
   read: (file) => fs.readFileSync(file === '-' ? 0 : file, 'utf8'),
   list: (folder) => (fs.existsSync(folder) ? fs.readdirSync(folder) : []),
   lines: () => process.getBuiltinModule('node:readline').createInterface({ input: process.stdin }),
+  serve: async (...where) => (await import('./serve.ts')).serve(...where),
   out: (text) => write(1, text),
   err: (text) => write(2, text),
 }).then((code) => {

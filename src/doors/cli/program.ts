@@ -17,11 +17,11 @@ export type Call =
     }
   | { readonly verb: 'completion'; readonly shell: (typeof SHELLS)[number] }
   | { readonly verb: 'text'; readonly text: string }
-  | { readonly verb: 'tour' };
+  | { readonly verb: 'screen'; readonly file?: string; readonly port?: string };
 
 /** Reads the arguments; refuses what is wrong with them, saying what to type instead. */
 export function callOf(args: readonly string[], voice: Voice): Call {
-  let call: Call = { verb: 'tour' };
+  let call: Call = { verb: 'screen' };
   let printed = '';
   const program = programOf(voice, {
     take: (found) => (call = found),
@@ -64,6 +64,14 @@ function programOf(voice: Voice, ears: Ears): Command {
     if (verb === 'endplay') command.argument('<READINGS>', voice.say('cli.plays'));
     for (const option of VERBS[verb]) command.addOption(optionOf(option, voice));
   }
+  dressed(program.command('screen'), voice, ears)
+    .description(voice.say('verb.screen'))
+    .argument('[FILE]', voice.say('cli.file'))
+    .option('--port <PORT>', voice.say('option.port'))
+    .addOption(optionOf('lang', voice))
+    .action((file: string | undefined, { port }: { port?: string }) => {
+      ears.take({ verb: 'screen', ...(file !== undefined && { file }), ...(port && { port }) });
+    });
   dressed(program.command('help'), voice, ears)
     .usage('[VERB]')
     .description(voice.say('verb.help'))

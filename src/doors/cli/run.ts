@@ -32,8 +32,8 @@ async function replyTo(world: World, language: Language): Promise<Reply> {
     return { world, language, page, options };
   };
   switch (call.verb) {
-    case 'tour':
-      return (await import('./tour.ts')).tour(session({}));
+    case 'screen':
+      return (await import('./screen.ts')).screen(call.file, call.port, session({}));
     case 'check':
       return (await import('./check.ts')).check(call.file, session(call.options));
     case 'flow':

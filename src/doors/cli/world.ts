@@ -10,6 +10,15 @@ export interface World {
   readonly list: (folder: string) => readonly string[];
   /** The lines that somebody types on standard input; absent where nobody can be asked. */
   readonly lines?: () => AsyncIterable<string>;
+  /**
+   * Serves a folder to the browsers of this machine until it is stopped, and opens what `say`
+   * makes of the address; absent where there is no network.
+   */
+  readonly serve?: (
+    folder: string,
+    port: number,
+    say: (address: string) => string,
+  ) => Promise<void>;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
 }

@@ -498,6 +498,7 @@ export const en = {
   'verb.plan': 'the build, step by step: what to look at, and the hand checks that catch mistakes',
   'verb.pack': 'the clearance of packs by your readings, and the part from the shelf that fits',
   'verb.endplay': 'the end play of shafts by your readings, and the washer or race that fits',
+  'verb.screen': 'open the bench in a browser; no verb at all does the same',
   'verb.help': 'what a verb does, and its options',
   'verb.completion': 'print the completion script of a shell: bash, zsh or fish',
   'option.range': 'position of the selector',
@@ -528,9 +529,12 @@ export const en = {
   'option.json': 'print the answer as JSON',
   'option.lang': 'language of the answer: en or es',
   'option.help': 'print this',
+  'option.port': 'serve the bench at another port of this machine than 8477',
   'option.version': 'print the version',
-  'tour.intro': 'Holdturn at work on a train of ours, {file}.',
-  'tour.more': 'Now on your own: holdturn help.',
+  'screen.at': 'The bench is open at {address} (Ctrl-C ends it; holdturn help tells the rest)',
+  'screen.over': 'The bench is closed.',
+  'no.screen': 'there is no network here to open the bench with',
+  'bad.port': '--port takes a whole number from 0 to 65535, not {given}',
 
   // The command: what to type instead.
   'no.verb':

@@ -495,6 +495,7 @@ export const es: Messages = {
   'verb.plan': 'el montaje, paso a paso: qué mirar y qué comprobar a mano',
   'verb.pack': 'la holgura de los paquetes según sus lecturas, y la pieza del surtido que sirve',
   'verb.endplay': 'el juego axial de los ejes según sus lecturas, y la arandela o pista que sirve',
+  'verb.screen': 'abre el banco en un navegador; sin ningún verbo hace lo mismo',
   'verb.help': 'qué hace un verbo, y sus opciones',
   'verb.completion': 'imprime el guion de completado de un intérprete: bash, zsh o fish',
   'option.range': 'posición del selector',
@@ -525,9 +526,12 @@ export const es: Messages = {
   'option.json': 'imprime la respuesta como JSON',
   'option.lang': 'idioma de la respuesta: en o es',
   'option.help': 'imprime esto',
+  'option.port': 'sirve el banco en otro puerto de esta máquina que el 8477',
   'option.version': 'imprime la versión',
-  'tour.intro': 'Holdturn con un tren de los nuestros, {file}.',
-  'tour.more': 'Ahora usted: holdturn help.',
+  'screen.at': 'El banco está abierto en {address} (Ctrl-C lo cierra; holdturn help cuenta el resto)',
+  'screen.over': 'El banco está cerrado.',
+  'no.screen': 'aquí no hay red con la que abrir el banco',
+  'bad.port': '--port toma un número entero de 0 a 65535, no {given}',
 
   'no.verb':
     'verbo desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help}}',
