@@ -1,18 +1,26 @@
 import type { Bench } from './bench/index.ts';
 import { Chart } from './chart/index.ts';
-import { Desk } from './desk/index.ts';
+import { Desk, type FileDesk, Notice } from './desk/index.ts';
 import { FaultBeside } from './fault/index.ts';
 import { Gears, Turner } from './gears/index.ts';
+import { Reader } from './reader/index.ts';
 import { Why } from './why/index.ts';
 
+interface Props {
+  readonly bench: Bench;
+  readonly desk: FileDesk;
+}
+
 /** The sheet: the train large in the middle, words beside what they speak of. */
-export function Page({ bench }: { readonly bench: Bench }) {
+export function Page({ bench, desk }: Props) {
   return (
     <div class="page">
       <header class="page-head">
         <h1>{bench.file.train.value?.name}</h1>
-        <Desk bench={bench} />
+        <Desk bench={bench} desk={desk} />
+        <Reader />
       </header>
+      <Notice desk={desk} />
       <main class="page-bench">
         <div class="page-wide page-controls">
           <Gears bench={bench} />

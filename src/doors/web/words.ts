@@ -1,15 +1,21 @@
-import { signal } from '@preact/signals';
-import type { Language } from '../../telling/narrative/index.ts';
+import { computed, signal } from '@preact/signals';
+import { AT_THE_INPUT, type Language, type Stand } from '../../telling/narrative/index.ts';
 
 /** The language of the screen. */
 export const language = signal<Language>('en');
 
+/** The end from which the reader looks. */
+export const seenFrom = signal<Stand['seenFrom']>('input');
+
+/** Where the reader of a sentence stands. */
+export const stand = computed<Stand>(() => ({ ...AT_THE_INPUT, seenFrom: seenFrom.value }));
+
 /**
  * A view's own words in every language; each view keeps its table beside it. Reading the words
- * makes the view follow the language: `const say = spoken({ en, es })`, then `say().turns`.
+ * makes the view follow the language: `const say = words()`, then `say.turns`.
  */
 export function spoken<Words extends object>(
-  words: Readonly<Record<Language, Words>>,
+  table: Readonly<Record<Language, Words>>,
 ): () => Words {
-  return () => words[language.value];
+  return () => table[language.value];
 }

@@ -1,6 +1,6 @@
 import type { Fact, Working } from '../../../engine/flow/index.ts';
 import { sentences, voiceOf } from '../../../telling/narrative/index.ts';
-import { language } from '../words.ts';
+import { language, stand } from '../words.ts';
 import { letterOf } from './letter.ts';
 import { words } from './words.ts';
 
@@ -12,7 +12,7 @@ interface Props {
 /** Why a device does in a gear what the chart's cell says, in the engine's own sentences. */
 export function CellReason({ working, device }: Props) {
   const say = words();
-  const told = sentences(working.facts, language.value);
+  const told = sentences(working.facts, language.value, stand.value);
   const reasons = working.facts.flatMap((fact, i) => (speaksOf(fact, device) ? [told[i]] : []));
   const work = working.devices.get(device);
   return (

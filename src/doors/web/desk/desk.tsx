@@ -1,27 +1,46 @@
 import type { Bench } from '../bench/index.ts';
-import { ourTrains, readOurs } from './ours.ts';
+import type { FileDesk } from './filedesk.ts';
+import { ourTrains } from './ours.ts';
 import { words } from './words.ts';
+import './desk.css';
 
-/** The head of the sheet: which file is on the bench, and where it comes from and goes to. */
-export function Desk({ bench }: { readonly bench: Bench }) {
+interface Props {
+  readonly bench: Bench;
+  readonly desk: FileDesk;
+}
+
+/** The head of the sheet: which file is on the bench, where it comes from and goes to. */
+export function Desk({ bench, desk }: Props) {
   const say = words();
   const { file } = bench;
-  const open = async (name: string) => bench.open(`${name}.train.yaml`, await readOurs(name));
   return (
     <div class="desk">
-      <label>
-        {say.ours}
-        <select
-          value={file.name.value.replace('.train.yaml', '')}
-          onChange={(event) => void open(event.currentTarget.value)}
-        >
-          {ourTrains.map((name) => (
-            <option key={name} value={name}>
-              {name}
-            </option>
-          ))}
-        </select>
-      </label>
+      <select
+        aria-label={say.ours}
+        value=""
+        onChange={({ currentTarget }) => {
+          void desk.openOurs(currentTarget.value);
+          currentTarget.value = '';
+        }}
+      >
+        <option value="">{say.ours}</option>
+        {ourTrains.map((name) => (
+          <option key={name} value={name}>
+            {name.replaceAll('-', ' ')}
+          </option>
+        ))}
+      </select>
+      <OpenButton desk={desk} />
+      <button type="button" onClick={() => desk.openNew(say.untitled)}>
+        {say.empty}
+      </button>
+      <button type="button" onClick={() => void desk.save()}>
+        {say.save}
+        {file.changed.value && <span title={say.changed}> •</span>}
+      </button>
+      <button type="button" onClick={() => void desk.share()}>
+        {say.link}
+      </button>
       <button type="button" disabled={!file.canUndo.value} onClick={() => file.undo()}>
         {say.undo}
       </button>
@@ -29,5 +48,31 @@ export function Desk({ bench }: { readonly bench: Bench }) {
         {say.redo}
       </button>
     </div>
+  );
+}
+
+// Where the browser cannot write a file back, its own picker opens one, and saving downloads.
+function OpenButton({ desk }: { readonly desk: FileDesk }) {
+  const say = words();
+  if (window.showOpenFilePicker) {
+    return (
+      <button type="button" onClick={() => void desk.openDisk()}>
+        {say.open}
+      </button>
+    );
+  }
+  return (
+    <label class="desk-open">
+      {say.open}
+      <input
+        type="file"
+        accept=".yaml,.yml,.json"
+        onChange={({ currentTarget }) => {
+          const [file] = currentTarget.files ?? [];
+          if (file) void desk.openFile(file);
+          currentTarget.value = '';
+        }}
+      />
+    </label>
   );
 }

@@ -1,2 +1,4 @@
 export { Desk } from './desk.tsx';
-export { FIRST, ourTrains, readOurs } from './ours.ts';
+export { download } from './disk.ts';
+export { FileDesk } from './filedesk.ts';
+export { Notice } from './notice.tsx';

@@ -1,6 +1,69 @@
 import { spoken } from '../words.ts';
 
+const time = (language: string, at: Date) =>
+  at.toLocaleString(language, { dateStyle: 'medium', timeStyle: 'short' });
+
 export const words = spoken({
-  en: { ours: 'A train of ours', undo: 'Undo', redo: 'Redo' },
-  es: { ours: 'Un tren nuestro', undo: 'Deshacer', redo: 'Rehacer' },
+  en: {
+    ours: 'Trains of ours',
+    open: 'Open',
+    empty: 'New',
+    untitled: 'new.train.yaml',
+    save: 'Save',
+    changed: 'not saved yet',
+    link: 'Link',
+    undo: 'Undo',
+    redo: 'Redo',
+    over: 'Save over it',
+    elsewhere: 'Save under another name',
+    away: 'Put away',
+    takeUp: 'Take it up',
+    throwAway: 'Throw it away',
+    left: (name: string, at: Date) => `Unsaved work on ${name}, of ${time('en', at)}, was kept.`,
+    failed: (why: string) => `That could not be done (${why}). The text on the bench is as it was.`,
+    word: {
+      saved: 'Saved.',
+      'not kept': 'This browser keeps nothing for this page: save to disk before you close it.',
+      'link copied': 'This link holds the whole train; whoever opens it sends nothing to anybody.',
+      'damaged link':
+        'The link is damaged: part of it is missing. Ask for it again, or for the file.',
+      'not text': 'That file is no text in UTF-8. Save it as UTF-8 and open it again.',
+      'changed on disk': 'Somebody else has written this file since it was opened here.',
+      'open elsewhere': 'A file of this name is open in another tab too. Each keeps its own text.',
+      'saved elsewhere':
+        'Another tab has saved a file of this name. The text here is kept as it is.',
+    },
+  },
+  es: {
+    ours: 'Trenes nuestros',
+    open: 'Abrir',
+    empty: 'Nuevo',
+    untitled: 'nuevo.train.yaml',
+    save: 'Guardar',
+    changed: 'sin guardar',
+    link: 'Enlace',
+    undo: 'Deshacer',
+    redo: 'Rehacer',
+    over: 'Guardar encima',
+    elsewhere: 'Guardar con otro nombre',
+    away: 'Quitar',
+    takeUp: 'Retomarlo',
+    throwAway: 'Tirarlo',
+    left: (name: string, at: Date) =>
+      `Se conservó trabajo sin guardar de ${name}, del ${time('es', at)}.`,
+    failed: (why: string) => `No se pudo (${why}). El texto del banco sigue como estaba.`,
+    word: {
+      saved: 'Guardado.',
+      'not kept':
+        'Este navegador no conserva nada de esta página: guarde en disco antes de cerrar.',
+      'link copied': 'Este enlace lleva el tren entero; quien lo abre no envía nada a nadie.',
+      'damaged link': 'El enlace está dañado: falta una parte. Pídalo otra vez, o pida el archivo.',
+      'not text': 'Ese archivo no es texto en UTF-8. Guárdelo en UTF-8 y ábralo otra vez.',
+      'changed on disk': 'Alguien ha escrito este archivo desde que se abrió aquí.',
+      'open elsewhere':
+        'Otra pestaña tiene abierto un archivo con este nombre. Cada una guarda lo suyo.',
+      'saved elsewhere':
+        'Otra pestaña guardó un archivo con este nombre. Aquí el texto sigue igual.',
+    },
+  },
 });

@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import type { Fact } from '../../../engine/flow/index.ts';
 import { sentences } from '../../../telling/narrative/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
-import { language } from '../words.ts';
+import { language, stand } from '../words.ts';
 import { Proof } from './proof.tsx';
 import { isAbout, subjectsOf } from './subjects.ts';
 import { words } from './words.ts';
@@ -20,7 +20,10 @@ interface Props {
 export function Why({ bench, build }: Props) {
   const say = words();
   const facts = build.answer.value?.facts ?? [];
-  const told = useMemo(() => sentences(facts, language.value), [facts, language.value]);
+  const told = useMemo(
+    () => sentences(facts, language.value, stand.value),
+    [facts, language.value, stand.value],
+  );
   return (
     <section class="why" aria-label={say.why}>
       <h2>{say.why}</h2>

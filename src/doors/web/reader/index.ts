@@ -1,0 +1,2 @@
+export { Reader } from './reader.tsx';
+export { recallReader } from './recalled.ts';

@@ -1,0 +1,46 @@
+import { LANGUAGES } from '../../../telling/narrative/index.ts';
+import { language, seenFrom } from '../words.ts';
+import { theme, THEMES } from './theme.ts';
+import { words } from './words.ts';
+
+/** For whom the sheet is written: the language, the end from which they look, light or dark. */
+export function Reader() {
+  const say = words();
+  return (
+    <div class="desk">
+      <select
+        aria-label={say.language}
+        value={language.value}
+        onChange={({ currentTarget }) => (language.value = currentTarget.value as 'en')}
+      >
+        {LANGUAGES.map((name) => (
+          <option key={name} value={name} lang={name}>
+            {say.languages[name]}
+          </option>
+        ))}
+      </select>
+      <select
+        aria-label={say.seenFrom}
+        value={seenFrom.value}
+        onChange={({ currentTarget }) => (seenFrom.value = currentTarget.value as 'input')}
+      >
+        <option value="input">{say.fromInput}</option>
+        <option value="output">{say.fromOutput}</option>
+      </select>
+      <select
+        aria-label={say.theme}
+        value={theme.value}
+        onChange={({ currentTarget }) => (theme.value = currentTarget.value as 'light')}
+      >
+        {THEMES.map((name) => (
+          <option key={name} value={name}>
+            {say.themes[name]}
+          </option>
+        ))}
+      </select>
+      <button type="button" onClick={() => print()}>
+        {say.print}
+      </button>
+    </div>
+  );
+}

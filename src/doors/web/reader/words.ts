@@ -1,0 +1,24 @@
+import { spoken } from '../words.ts';
+
+export const words = spoken({
+  en: {
+    language: 'Language',
+    languages: { en: 'English', es: 'Español' },
+    seenFrom: 'Where you look from',
+    fromInput: 'seen from the input end',
+    fromOutput: 'seen from the output end',
+    theme: 'Light or dark',
+    themes: { 'as the machine': 'as the machine', light: 'light', dark: 'dark' },
+    print: 'Print',
+  },
+  es: {
+    language: 'Idioma',
+    languages: { en: 'English', es: 'Español' },
+    seenFrom: 'Desde dónde mira',
+    fromInput: 'visto desde la entrada',
+    fromOutput: 'visto desde la salida',
+    theme: 'Claro u oscuro',
+    themes: { 'as the machine': 'como la máquina', light: 'claro', dark: 'oscuro' },
+    print: 'Imprimir',
+  },
+});
