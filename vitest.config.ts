@@ -3,6 +3,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['src/**/*.test.ts', 'test/**/*.test.ts'],
+    // In a browser: vitest.screen.config.ts.
+    exclude: ['test/screen/**'],
     // Laws over thousands of trains on a small machine.
     testTimeout: 60_000,
   },

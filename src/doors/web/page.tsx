@@ -2,7 +2,7 @@ import type { Bench } from './bench/index.ts';
 import { Chart } from './chart/index.ts';
 import { Desk, type FileDesk, Notice } from './desk/index.ts';
 import { FaultBeside } from './fault/index.ts';
-import { Gears, Turner } from './gears/index.ts';
+import { Gears, SideOf, Turner } from './gears/index.ts';
 import { Reader } from './reader/index.ts';
 import { Why } from './why/index.ts';
 
@@ -25,6 +25,7 @@ export function Page({ bench, desk }: Props) {
         <div class="page-wide page-controls">
           <Gears bench={bench} />
           <div class="page-tools">
+            <SideOf bench={bench} />
             <Turner bench={bench} />
             <FaultBeside bench={bench} />
           </div>

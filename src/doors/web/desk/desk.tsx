@@ -1,4 +1,5 @@
 import type { Bench } from '../bench/index.ts';
+import { Menu } from '../menu.tsx';
 import type { FileDesk } from './filedesk.ts';
 import { ourTrains } from './ours.ts';
 import { words } from './words.ts';
@@ -9,44 +10,40 @@ interface Props {
   readonly desk: FileDesk;
 }
 
-/** The head of the sheet: which file is on the bench, where it comes from and goes to. */
+/** Which file is on the bench, where it comes from and goes to. */
 export function Desk({ bench, desk }: Props) {
   const say = words();
   const { file } = bench;
   return (
     <div class="desk">
-      <select
-        aria-label={say.ours}
-        value=""
-        onChange={({ currentTarget }) => {
-          void desk.openOurs(currentTarget.value);
-          currentTarget.value = '';
-        }}
-      >
-        <option value="">{say.ours}</option>
-        {ourTrains.map((name) => (
-          <option key={name} value={name}>
-            {name.replaceAll('-', ' ')}
-          </option>
-        ))}
-      </select>
-      <OpenButton desk={desk} />
-      <button type="button" onClick={() => desk.openNew(say.untitled)}>
-        {say.empty}
-      </button>
-      <button type="button" onClick={() => void desk.save()}>
-        {say.save}
-        {file.changed.value && <span title={say.changed}> •</span>}
-      </button>
-      <button type="button" onClick={() => void desk.share()}>
-        {say.link}
-      </button>
       <button type="button" disabled={!file.canUndo.value} onClick={() => file.undo()}>
         {say.undo}
       </button>
       <button type="button" disabled={!file.canRedo.value} onClick={() => file.redo()}>
         {say.redo}
       </button>
+      <button type="button" onClick={() => void desk.save()}>
+        {say.save}
+        {file.changed.value && <span title={say.changed}> •</span>}
+      </button>
+      <Menu label={say.file}>
+        <OpenButton desk={desk} />
+        <button type="button" onClick={() => desk.openNew(say.untitled)}>
+          {say.empty}
+        </button>
+        <button type="button" onClick={() => void desk.saveElsewhere()}>
+          {say.elsewhere}
+        </button>
+        <button type="button" onClick={() => void desk.share()}>
+          {say.link}
+        </button>
+        <p class="aside">{say.ours}</p>
+        {ourTrains.map((name) => (
+          <button key={name} type="button" onClick={() => void desk.openOurs(name)}>
+            {name.replaceAll('-', ' ')}
+          </button>
+        ))}
+      </Menu>
     </div>
   );
 }

@@ -1,14 +1,13 @@
 import { isFriction } from '../../../engine/train/index.ts';
-import { type Bench, SIDES } from '../bench/index.ts';
+import type { Bench } from '../bench/index.ts';
 import { words } from './words.ts';
 import './gears.css';
 
-/** What is applied: the file's gears, each device by itself, and which end turns the train. */
+/** What is applied: the file's gears, and each device by itself. */
 export function Gears({ bench }: { readonly bench: Bench }) {
   const say = words();
   const train = bench.file.train.value;
   const here = new Set(bench.gears.value.map(({ gear }) => gear));
-  const setting = bench.setting.value;
   if (!train) return null;
   const frictions = train.devices.filter(isFriction);
   return (
@@ -43,24 +42,6 @@ export function Gears({ bench }: { readonly bench: Bench }) {
           ))}
         </fieldset>
       )}
-      <fieldset class="gears-row">
-        <legend>{say.turned}</legend>
-        {SIDES.map((side) => (
-          <button
-            key={side}
-            type="button"
-            aria-pressed={setting.by === 'engine' && setting.side === side}
-            onClick={() => bench.letGo(side)}
-          >
-            {say[side]}
-          </button>
-        ))}
-        {setting.by === 'hand' && (
-          <button type="button" aria-pressed="true" onClick={() => bench.letGo()}>
-            {say.byHand}
-          </button>
-        )}
-      </fieldset>
     </div>
   );
 }

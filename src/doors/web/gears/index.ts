@@ -1,2 +1,3 @@
 export { Gears } from './gears.tsx';
+export { SideOf } from './side.tsx';
 export { Turner } from './turner.tsx';

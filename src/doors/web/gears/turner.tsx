@@ -33,7 +33,6 @@ export function Turner({ bench }: { readonly bench: Bench }) {
           }}
         />
       </label>
-      <output class="gears-speed">{say.perMinute(turnsAMinute)}</output>
       <button type="button" onClick={() => go(-step.value)}>
         <span class="unseen">{say.back} </span>−{say.degrees(step.value)}
       </button>

@@ -17,7 +17,7 @@ export const words = spoken({
     back: 'Back by',
     on: 'On by',
     degrees: (degrees: number) => `${degrees}°`,
-    marks: 'Stop-marks to the start',
+    marks: 'Marks to the start',
   },
   es: {
     applied: 'Aplicados',

@@ -1,4 +1,5 @@
 import { LANGUAGES } from '../../../telling/narrative/index.ts';
+import { Menu } from '../menu.tsx';
 import { language, seenFrom } from '../words.ts';
 import { theme, THEMES } from './theme.ts';
 import { words } from './words.ts';
@@ -7,7 +8,7 @@ import { words } from './words.ts';
 export function Reader() {
   const say = words();
   return (
-    <div class="desk">
+    <Menu label={say.sheet}>
       <select
         aria-label={say.language}
         value={language.value}
@@ -41,6 +42,6 @@ export function Reader() {
       <button type="button" onClick={() => print()}>
         {say.print}
       </button>
-    </div>
+    </Menu>
   );
 }

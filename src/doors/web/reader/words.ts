@@ -2,6 +2,7 @@ import { spoken } from '../words.ts';
 
 export const words = spoken({
   en: {
+    sheet: 'Sheet',
     language: 'Language',
     languages: { en: 'English', es: 'Español' },
     seenFrom: 'Where you look from',
@@ -12,6 +13,7 @@ export const words = spoken({
     print: 'Print',
   },
   es: {
+    sheet: 'Hoja',
     language: 'Idioma',
     languages: { en: 'English', es: 'Español' },
     seenFrom: 'Desde dónde mira',

@@ -1,0 +1,57 @@
+import { existsSync } from 'node:fs';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
+import path from 'node:path';
+import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
+import sirv from 'sirv';
+import { afterAll, beforeAll, expect } from 'vitest';
+import { ROOT } from '../sources.ts';
+
+/** Debian's chromium, or the one that CHROMIUM names. */
+const CHROMIUM = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
+
+export interface Opened {
+  readonly page: Page;
+  readonly address: string;
+  /** What the page complained of: errors, and what its security policy refused. */
+  readonly complaints: readonly string[];
+}
+
+/** Gives a test file a browser and a static server; `open` gives a page with nothing kept. */
+export function withBrowser(): (hash?: string, options?: BrowserContextOptions) => Promise<Opened> {
+  const folder = path.join(ROOT, 'dist/web');
+  let browser: Browser;
+  const server = createServer((request, response) => files(request, response));
+  const files = sirv(folder, { dev: true });
+  let address = '';
+  beforeAll(async () => {
+    expect(existsSync(path.join(folder, 'index.html')), 'npm run build makes dist/web').toBe(true);
+    expect(existsSync(CHROMIUM), 'apt-get install chromium, or set CHROMIUM').toBe(true);
+    await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
+    address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
+    browser = await chromium.launch({
+      executablePath: CHROMIUM,
+      args: ['--no-sandbox', '--disable-dev-shm-usage'],
+    });
+  });
+  afterAll(async () => {
+    await browser?.close();
+    server.close();
+  });
+  return async (hash = '', options = {}) => {
+    const context = await browser.newContext({
+      viewport: { width: 1400, height: 900 },
+      serviceWorkers: 'block',
+      ...options,
+    });
+    const page = await context.newPage();
+    const complaints: string[] = [];
+    page.on('pageerror', (error) => complaints.push(error.message));
+    page.on('console', (message) => {
+      if (message.type() === 'error') complaints.push(message.text());
+    });
+    await page.goto(`${address}${hash}`);
+    await page.waitForSelector('h1');
+    return { page, address, complaints };
+  };
+}

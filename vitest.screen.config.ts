@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+/** What a person does in a real browser, on the screen that stands in dist/web. */
+export default defineConfig({
+  test: {
+    include: ['test/screen/**/*.test.ts'],
+    // One browser at a time: two cores.
+    fileParallelism: false,
+    testTimeout: 120_000,
+    hookTimeout: 60_000,
+  },
+});
