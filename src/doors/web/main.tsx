@@ -1,6 +1,7 @@
 import { render } from 'preact';
 import { Bench } from './bench/index.ts';
-import { FileDesk } from './desk/index.ts';
+import { FileDesk, workOffline } from './desk/index.ts';
+import { hearKeys } from './keys.ts';
 import { Page } from './page.tsx';
 import { recallReader } from './reader/index.ts';
 import './page.css';
@@ -12,5 +13,9 @@ recallReader();
 const bench = new Bench();
 const desk = new FileDesk(bench);
 await desk.begin();
+hearKeys(bench, desk);
 bench.turning.start();
 render(<Page bench={bench} desk={desk} />, sheet);
+
+// After the first picture, which must not wait for it.
+setTimeout(workOffline, 1000);

@@ -3,6 +3,7 @@ import { Chart } from './chart/index.ts';
 import { Desk, type FileDesk, Notice } from './desk/index.ts';
 import { FaultBeside } from './fault/index.ts';
 import { Gears, SideOf, Turner } from './gears/index.ts';
+import { Problems } from './problems/index.ts';
 import { Reader } from './reader/index.ts';
 import { Why } from './why/index.ts';
 
@@ -20,7 +21,10 @@ export function Page({ bench, desk }: Props) {
         <Desk bench={bench} desk={desk} />
         <Reader />
       </header>
-      <Notice desk={desk} />
+      <div>
+        <Notice desk={desk} />
+        <Problems bench={bench} />
+      </div>
       <main class="page-bench">
         <div class="page-wide page-controls">
           <Gears bench={bench} />

@@ -1,4 +1,5 @@
 import type { FileDesk } from './filedesk.ts';
+import { newer } from './offline.ts';
 import { words } from './words.ts';
 
 /** What the desk has to say: never a box in the way, always with the way out beside it. */
@@ -26,6 +27,14 @@ export function Notice({ desk }: { readonly desk: FileDesk }) {
           )}
           <button type="button" onClick={away}>
             {say.away}
+          </button>
+        </p>
+      )}
+      {newer.value && (
+        <p>
+          <span>{say.newer}</span>
+          <button type="button" onClick={newer.value}>
+            {say.takeNewer}
           </button>
         </p>
       )}

@@ -18,6 +18,8 @@ export const words = spoken({
     over: 'Save over it',
     elsewhere: 'Save under another name',
     away: 'Put away',
+    newer: 'A newer version of this page has come. What is unsaved is kept.',
+    takeNewer: 'Take it',
     takeUp: 'Take it up',
     throwAway: 'Throw it away',
     left: (name: string, at: Date) => `Unsaved work on ${name}, of ${time('en', at)}, was kept.`,
@@ -49,6 +51,8 @@ export const words = spoken({
     over: 'Guardar encima',
     elsewhere: 'Guardar con otro nombre',
     away: 'Quitar',
+    newer: 'Ha llegado una versión más nueva de esta página. Lo no guardado se conserva.',
+    takeNewer: 'Usarla',
     takeUp: 'Retomarlo',
     throwAway: 'Tirarlo',
     left: (name: string, at: Date) =>

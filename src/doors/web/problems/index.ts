@@ -1,0 +1,1 @@
+export { Problems } from './problems.tsx';
