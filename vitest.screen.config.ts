@@ -6,7 +6,7 @@ export default defineConfig({
     include: ['test/screen/**/*.test.ts'],
     // One browser at a time: two cores.
     fileParallelism: false,
-    testTimeout: 120_000,
+    testTimeout: 30_000,
     hookTimeout: 60_000,
   },
 });

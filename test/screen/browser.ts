@@ -44,6 +44,7 @@ export function withBrowser(): (hash?: string, options?: BrowserContextOptions) 
       serviceWorkers: 'block',
       ...options,
     });
+    context.setDefaultTimeout(10_000);
     const page = await context.newPage();
     const complaints: string[] = [];
     page.on('pageerror', (error) => complaints.push(error.message));

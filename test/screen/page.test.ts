@@ -1,10 +1,7 @@
-import { readFileSync } from 'node:fs';
-import path from 'node:path';
-import { deflateRawSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { ROOT } from '../sources.ts';
 import { accessFaults } from './access.ts';
 import { withBrowser } from './browser.ts';
+import { linkTo, ourText } from './links.ts';
 
 const open = withBrowser();
 const SIZES = [
@@ -13,8 +10,6 @@ const SIZES = [
   { width: 1400, height: 900 },
   { width: 1920, height: 1080 },
 ];
-
-const linkTo = (text: string) => `#train=${deflateRawSync(text).toString('base64url')}`;
 
 describe('the sheet', () => {
   it.each(SIZES)('is accessible and no wider than the window at $width px', async (viewport) => {
@@ -32,7 +27,7 @@ describe('the sheet', () => {
   });
 
   it('lets no name of a file run anything', async () => {
-    const kestrel = readFileSync(path.join(ROOT, 'trains/kestrel-three-speed.train.yaml'), 'utf8');
+    const kestrel = ourText('kestrel-three-speed');
     const evil = '"<img src=x onerror=alert(1)><script>alert(2)</script>"';
     const text = kestrel.replace(/^name: .*$/mu, `name: ${evil}`);
     const { page, complaints } = await open(linkTo(text));

@@ -29,7 +29,7 @@ export class TrainFile {
   readonly canRedo = computed(() => this.future.value.length > 0);
 
   /** Opens another file; what was there before can be had back by `undo`. */
-  open(name: string, text: string, saved: string | undefined = text): void {
+  open(name: string, text: string, saved: string | undefined): void {
     const before = this.text.value;
     this.name.value = name;
     this.saved.value = saved;

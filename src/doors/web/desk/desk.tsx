@@ -27,7 +27,9 @@ export function Desk({ bench, desk }: Props) {
         {file.changed.value && <span title={say.changed}> •</span>}
       </button>
       <Menu label={say.file}>
-        <OpenButton desk={desk} />
+        <button type="button" onClick={() => void desk.openDisk()}>
+          {say.open}
+        </button>
         <button type="button" onClick={() => desk.openNew(say.untitled)}>
           {say.empty}
         </button>
@@ -45,31 +47,5 @@ export function Desk({ bench, desk }: Props) {
         ))}
       </Menu>
     </div>
-  );
-}
-
-// Where the browser cannot write a file back, its own picker opens one, and saving downloads.
-function OpenButton({ desk }: { readonly desk: FileDesk }) {
-  const say = words();
-  if (window.showOpenFilePicker) {
-    return (
-      <button type="button" onClick={() => void desk.openDisk()}>
-        {say.open}
-      </button>
-    );
-  }
-  return (
-    <label class="desk-open">
-      {say.open}
-      <input
-        type="file"
-        accept=".yaml,.yml,.json"
-        onChange={({ currentTarget }) => {
-          const [file] = currentTarget.files ?? [];
-          if (file) void desk.openFile(file);
-          currentTarget.value = '';
-        }}
-      />
-    </label>
   );
 }

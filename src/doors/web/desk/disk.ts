@@ -9,22 +9,38 @@ export interface DiskFile {
 
 /** What a person picks; undefined where they pick nothing. */
 export async function pick(): Promise<DiskFile | undefined> {
-  if (!window.showOpenFilePicker) return undefined;
+  if (!window.showOpenFilePicker) return pickToRead();
   try {
     const [handle] = await window.showOpenFilePicker({ types: KINDS });
-    return handle && fromHandle(handle);
+    return handle && (await fromHandle(handle));
   } catch (error) {
     if (isChange(error)) return undefined;
     throw error;
   }
 }
 
-export async function fromHandle(handle: FileSystemFileHandle): Promise<DiskFile> {
+// Where the browser gives no way to write a file back.
+function pickToRead(): Promise<DiskFile | undefined> {
+  const input = document.createElement('input');
+  input.type = 'file';
+  input.accept = '.yaml,.yml,.json';
+  return new Promise((resolve, reject) => {
+    input.addEventListener('cancel', () => resolve(undefined));
+    input.addEventListener('change', () => {
+      const [file] = input.files ?? [];
+      if (file) fromFile(file).then(resolve, reject);
+      else resolve(undefined);
+    });
+    input.click();
+  });
+}
+
+async function fromHandle(handle: FileSystemFileHandle): Promise<DiskFile> {
   return { ...(await fromFile(await handle.getFile())), handle };
 }
 
-/** Reads a file that was picked or dropped. Throws where it is no text in UTF-8. */
-export async function fromFile(file: File): Promise<DiskFile> {
+// Throws where it is no text in UTF-8.
+async function fromFile(file: File): Promise<DiskFile> {
   const bytes = await file.arrayBuffer();
   const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   return { name: file.name, text, written: file.lastModified };

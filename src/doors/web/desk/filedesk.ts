@@ -1,6 +1,6 @@
 import { effect, signal } from '@preact/signals';
 import type { Bench } from '../bench/index.ts';
-import { type DiskFile, fromFile, hasChanged, pick, saveAs, writeBack } from './disk.ts';
+import { type DiskFile, hasChanged, pick, saveAs, writeBack } from './disk.ts';
 import { type Draft, forget, keep, live, orphans, TAB } from './kept.ts';
 import { linkOf, textIn } from './link.ts';
 import { hearOthers, type Tell } from './others.ts';
@@ -55,10 +55,6 @@ export class FileDesk {
       const file = await pick();
       if (file) this.put(file);
     });
-  }
-
-  async openFile(file: File): Promise<void> {
-    await this.attempt(async () => this.put(await fromFile(file)));
   }
 
   /** An empty file, to describe a train from nothing. */
@@ -116,22 +112,25 @@ export class FileDesk {
   }
 
   private async arrive(): Promise<void> {
+    let damaged = false;
     const text = await textIn(location.hash).catch(() => {
-      this.say('damaged link');
+      damaged = true;
       return undefined;
     });
-    if (text !== undefined) this.put({ name: 'linked.train.yaml', text, written: 0 }, undefined);
+    // What a link carries is on no disk.
+    if (text !== undefined) this.put({ name: 'linked.train.yaml', text, written: 0 }, false);
     else if (this.bench.file.text.value === '') await this.openOurs(FIRST);
+    if (damaged) this.say('damaged link');
   }
 
-  private put(file: DiskFile, saved: string | undefined = file.text): void {
+  private put(file: DiskFile, isSaved = true): void {
     this.disk = file;
     this.word.value = undefined;
-    this.bench.open(file.name, file.text, saved);
+    this.bench.open(file.name, file.text, isSaved ? file.text : undefined);
     this.tell('opened');
   }
 
-  // A second of quiet after each change, and at once when the page is put away.
+  // A moment of quiet after each change, and at once when the page is put away.
   private keepDrafts(): void {
     let waits: ReturnType<typeof setTimeout> | undefined;
     const store = async () => {
