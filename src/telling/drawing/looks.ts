@@ -1,10 +1,39 @@
 /**
  * How marks look: one style sheet for files and for the screen, which sets the colours by the
- * variables. What a mark means never hangs on a colour: weight, hatch, arrow and letter say it.
+ * variables. What a mark means never hangs on a colour: weight, dashes, hatching, arrows and
+ * letters say it.
  */
 export const LOOKS = `
-.drawing { background: var(--paper, #fff); font-family: "Liberation Sans", Arial, Helvetica, sans-serif; }
-.drawing path { fill: none; stroke: var(--ink, #111); stroke-width: 1.5; stroke-linecap: round; stroke-linejoin: round; }
+.drawing { background: var(--plate, #fff); font-family: 'Liberation Sans', Arial, sans-serif; }
+.drawing path {
+  fill: none; stroke: var(--ink, #111); stroke-width: 2;
+  stroke-linecap: round; stroke-linejoin: round;
+}
 .drawing text { fill: var(--ink, #111); stroke: none; }
-.drawing .carrying > path { stroke: var(--load, #c0391b); stroke-width: 4; }
+.drawing .axis { stroke-width: 1; stroke-dasharray: 18 5 3 5; stroke: var(--quiet, #555); }
+.drawing .leader { stroke-width: 0.8; stroke: var(--quiet, #555); }
+.drawing .case { stroke-width: 1.5; }
+.drawing .line, .drawing .wheel, .drawing .end { stroke-width: 2.5; }
+.drawing .planet { stroke-width: 2; }
+.drawing .band { stroke-width: 3; }
+.drawing .arrow { stroke-width: 1.6; }
+.drawing .set-name { font-style: italic; }
+.drawing .letter { font-weight: 700; }
+.drawing .dial-rim { fill: var(--plate, #fff); stroke-width: 1.6; }
+.drawing .dial-held { display: none; stroke-width: 1.2; }
+.drawing .held .dial-held { display: inline; }
+.drawing .stop-mark { stroke-width: 4; }
+.drawing .carrying > path, .drawing .carrying .plates, .drawing .carrying .band,
+.drawing .carrying .one-way { stroke: var(--load, #b93012); stroke-width: 4; }
+.drawing .weight-1 > path { stroke-width: 3.5; }
+.drawing .weight-2 > path { stroke-width: 4.5; }
+.drawing .weight-3 > path { stroke-width: 6; }
+.drawing .weight-4 > path { stroke-width: 7.5; }
+.drawing .weight-5 > path { stroke-width: 9; }
+.drawing .held > .line, .drawing .held > .wheel { stroke-width: 3.5; }
+.drawing .free > path { stroke-dasharray: 2 6; }
+.drawing .over-running .one-way { stroke-dasharray: 5 4; }
+.drawing .released .plates, .drawing .released .band { stroke-width: 1; }
+.drawing .idle .plates, .drawing .idle .band { stroke-width: 2.5; stroke-dasharray: 7 4; }
+.drawing .circling .planet { stroke-width: 5; stroke-dasharray: 3 3; }
 `.trim();

@@ -1,0 +1,128 @@
+import { type HalfSection } from './halfsection.ts';
+import { DIAL, type Handle } from './handle.ts';
+import type { Figure } from './figure.ts';
+import { SIZE } from './place.ts';
+import type { Group, Mark, Scene } from './scene.ts';
+import type { DeviceStanding, MemberStanding, Standings } from './standing.ts';
+import { hatched, turnArrow } from './symbol.ts';
+import { round } from './svg.ts';
+
+/**
+ * The half-section as a scene: `title` names it for a screen reader, `standings` say how all
+ * stands in a gear. Each dial is a group about its member that holds a group of look "dial-face"
+ * to be turned by the member's angle.
+ */
+export function paintHalfSection(
+  drawn: HalfSection,
+  title: string = drawn.name,
+  standings: Standings = NOTHING,
+): Scene {
+  const { width, height, caseY, axes } = drawn;
+  const member = (name: string) => standings.members.get(name);
+  const axis = axes.map((y) => `M6 ${round(y)}H${round(width - 6)}`).join('');
+  return {
+    width: Math.ceil(width),
+    height: Math.ceil(height),
+    title,
+    marks: [
+      { mark: 'path', look: 'axis', d: axis },
+      { mark: 'path', look: 'case', d: hatched(10, width - 10, caseY, -1) },
+      ...drawn.handles.map((handle): Mark => ({ mark: 'path', look: 'leader', d: handle.leader })),
+      ...drawn.lines.map(({ member: name, d }): Group => {
+        const standing = member(name);
+        return {
+          mark: 'group',
+          look: `member${looks(standing)}${weightOf(standing)}`,
+          about: { kind: 'member', name },
+          marks: [{ mark: 'path', look: 'line', d }],
+        };
+      }),
+      ...drawn.figures.map((figure) => paintFigure(figure, standings)),
+      ...drawn.handles.map((handle) => paintHandle(handle, member(handle.member))),
+    ],
+  };
+}
+
+const NOTHING: Standings = { members: new Map(), devices: new Map(), circling: new Set() };
+
+function paintFigure({ about, marks, names, nameX, nameY }: Figure, standings: Standings): Group {
+  const device = about?.kind === 'device' ? standings.devices.get(about.name) : undefined;
+  const circles = about !== undefined && standings.circling.has(about.name) ? ' circling' : '';
+  const name = [...names, ...(device ? [wordOf(device)] : [])];
+  const kind = about?.kind ?? 'end';
+  return {
+    mark: 'group',
+    look: `${kind}${looks(device)}${circles}`,
+    ...(about && { about }),
+    marks: [
+      ...marks.map((mark) => weighed(mark, standings)),
+      ...name.map((text, k): Mark => {
+        const look = k < names.length ? `name ${kind}-name` : 'letter';
+        return {
+          mark: 'words',
+          text,
+          look,
+          x: nameX,
+          y: nameY + k * 19,
+          anchor: 'end',
+          size: SIZE,
+        };
+      }),
+    ],
+  };
+}
+
+// A wheel stands as its body does.
+function weighed(mark: Mark, { members }: Standings): Mark {
+  if (mark.mark !== 'group' || mark.about?.kind !== 'member') return mark;
+  const standing = members.get(mark.about.name);
+  return { ...mark, look: `member${looks(standing)}${weightOf(standing)}` };
+}
+
+function paintHandle(handle: Handle, standing: MemberStanding | undefined): Group {
+  const { member, x, y, names, nameY } = handle;
+  const says = standing ? [wordOf(standing)] : [];
+  const circle = `M${-DIAL} 0a${DIAL} ${DIAL} 0 1 1 ${2 * DIAL} 0a${DIAL} ${DIAL} 0 1 1 ${-2 * DIAL} 0Z`;
+  const lines = nameY < y ? [...says, ...names] : [...names, ...says];
+  const first = nameY < y ? nameY - 19 * says.length : nameY;
+  return {
+    mark: 'group',
+    look: `handle${looks(standing)}`,
+    about: { kind: 'member', name: member },
+    marks: [
+      {
+        mark: 'group',
+        at: { x, y },
+        marks: [
+          { mark: 'path', look: 'dial-rim', d: circle },
+          { mark: 'path', look: 'dial-held', d: 'M-15 -15L15 15M-21 -6L6 21M-6 -21L21 6' },
+          ...(standing?.way ? [turnArrow(0, 0, 12, standing.way)] : []),
+          {
+            mark: 'group',
+            look: 'dial-face',
+            at: { x: 0, y: 0, degrees: 0 },
+            marks: [{ mark: 'path', look: 'stop-mark', d: `M0 ${-DIAL}V${-DIAL + 13}` }],
+          },
+        ],
+      },
+      ...lines.map((text, k): Mark => {
+        const look = says.includes(text) ? 'letter' : 'name member-name';
+        return { mark: 'words', text, look, x, y: first + k * 19, anchor: 'middle', size: SIZE };
+      }),
+    ],
+  };
+}
+
+function wordOf({ letter, says }: MemberStanding | DeviceStanding): string {
+  return says === undefined ? letter : `${letter} ${says}`.trim();
+}
+
+function looks(standing: { readonly standing: string } | undefined): string {
+  return standing ? ` ${standing.standing}` : '';
+}
+
+// Power by width, in steps that can be told apart on paper.
+function weightOf(standing: MemberStanding | undefined): string {
+  if (standing?.standing !== 'carrying' || standing.power === undefined) return '';
+  return ` weight-${Math.max(1, Math.min(5, Math.round(standing.power * 3)))}`;
+}

@@ -1,0 +1,30 @@
+import type { Way } from '../../engine/train/index.ts';
+import type { Standing } from './scene.ts';
+
+/** How everything stands in the answer that is shown; what is not named is drawn plain. */
+export interface Standings {
+  /** By body label. */
+  readonly members: ReadonlyMap<string, MemberStanding>;
+  /** By name. */
+  readonly devices: ReadonlyMap<string, DeviceStanding>;
+  /** Sets and gear pairs through which power goes round in a circle, by name. */
+  readonly circling: ReadonlySet<string>;
+}
+
+export interface MemberStanding {
+  readonly standing: Standing;
+  /** The letter that says the same without weight or colour. */
+  readonly letter: string;
+  /** How it turns, seen from the input end; absent: it stands still, or nothing settles it. */
+  readonly way?: Way;
+  /** A line under the name: its torque or its speed, as the door words it. */
+  readonly says?: string;
+  /** The share of the power that goes through it, 0 to 1 and more where power circles. */
+  readonly power?: number;
+}
+
+export interface DeviceStanding {
+  readonly standing: Standing;
+  readonly letter: string;
+  readonly says?: string;
+}

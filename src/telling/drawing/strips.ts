@@ -1,0 +1,59 @@
+import { type Assembly, CASE, type Train } from '../../engine/train/index.ts';
+import type { Station } from './station.ts';
+
+/**
+ * The axis on which each body turns: 0 is the input's, the others are reached by gear pairs and
+ * stand below it, a strip each. The case (body 0) is in every strip.
+ */
+export function stripsOf(
+  train: Train,
+  assembly: Assembly,
+  stations: readonly Station[],
+): readonly number[] {
+  const group = assembly.bodies.map((_, body) => body);
+  const root = (body: number): number => {
+    const above = group[body] ?? body;
+    return above === body ? body : root(above);
+  };
+  const unite = (bodies: readonly number[]) => {
+    const turning = bodies.filter((body) => body !== 0);
+    for (const body of turning) group[root(body)] = root(turning[0] ?? body);
+  };
+  for (const station of stations) unite(coaxial(station, assembly));
+  const strips = new Map<number, number>();
+  const strip = (body: number) => {
+    const axis = root(body);
+    if (!strips.has(axis)) strips.set(axis, strips.size);
+  };
+  strip(assembly.bodyOf(train.input) ?? 0);
+  // Each pair reaches from an axis that has its place to one that may not have it yet.
+  for (let round = 0; round < train.pairs.length; round++) {
+    for (const { driver, driven } of train.pairs) {
+      const [a, b] = [driver, driven].map(({ member }) => assembly.bodyOf(member) ?? 0);
+      if (a === undefined || b === undefined) continue;
+      if (strips.has(root(a))) strip(b);
+      if (strips.has(root(b))) strip(a);
+    }
+  }
+  assembly.bodies.forEach((_, body) => body !== 0 && !assembly.onPins.has(body) && strip(body));
+  return assembly.bodies.map((_, body) => strips.get(root(body)) ?? 0);
+}
+
+function coaxial(station: Station, assembly: Assembly): number[] {
+  switch (station.kind) {
+    case 'company':
+      return [
+        station.company.carrier,
+        ...station.company.columns.flatMap(({ sun, ring }) =>
+          [sun, ring].flatMap((wheel) => (wheel ? [wheel.body] : [])),
+        ),
+      ];
+    case 'device':
+      return [station.device.first, station.device.second]
+        .filter((member) => member !== CASE)
+        .map((member) => assembly.bodyOf(member) ?? 0);
+    case 'pair':
+    case 'end':
+      return [];
+  }
+}
