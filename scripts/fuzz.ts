@@ -137,6 +137,7 @@ async function call(args: readonly string[], text: string): Promise<void> {
     terminal: false,
     read: () => text,
     list: () => [],
+    write: () => {},
     out: (more) => (out += more),
     err: (more) => (err += more),
   });

@@ -34,6 +34,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['telling/narrative', 'Facts and problems to sentences; a file a language.'],
   ['telling/report', 'Answers to JSON and to tables of text.'],
   ['telling/drawing', 'A train to a scene as plain data, then to SVG: no screen, no file.'],
+  ['telling/sheets', 'Answers to sheets of paper: plain data, then source text for a typesetter.'],
   ['doors/web', 'The bench on a screen: holds what is asked, paints what is answered; no physics.'],
   ['doors/cli', 'The command: files, arguments, exit codes; holds no physics.'],
 ];

@@ -1,4 +1,5 @@
 import fs from 'node:fs';
+import { press } from './press.ts';
 import { run } from './run.ts';
 
 /** What came back from one call of the command in a test. */
@@ -25,6 +26,8 @@ export async function ask(
     read: (file) => FILES[file] ?? (file === '-' ? stdin : fs.readFileSync(file, 'utf8')),
     list: (folder) => (fs.existsSync(folder) ? fs.readdirSync(folder) : []),
     lines: () => typedLines(stdin),
+    write: (file, bytes) => fs.writeFileSync(file, bytes),
+    press: async (source) => press(source),
     out: (text) => (out += text),
     err: (text) => (err += text),
   });

@@ -11,6 +11,8 @@ void run({
   list: (folder) => (fs.existsSync(folder) ? fs.readdirSync(folder) : []),
   lines: () => process.getBuiltinModule('node:readline').createInterface({ input: process.stdin }),
   serve: async (...where) => (await import('./serve.ts')).serve(...where),
+  write: (file, bytes) => fs.writeFileSync(file, bytes),
+  press: async (source) => (await import('./press.ts')).press(source),
   out: (text) => write(1, text),
   err: (text) => write(2, text),
 }).then((code) => {

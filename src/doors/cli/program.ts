@@ -13,6 +13,8 @@ export type Call =
       readonly file: string;
       /** A second file, which `suspects` may have and `pack` and `endplay` must. */
       readonly seen?: string;
+      /** What `sheet` is to print. */
+      readonly kind?: string;
       readonly options: Options;
     }
   | { readonly verb: 'completion'; readonly shell: (typeof SHELLS)[number] }
@@ -54,11 +56,14 @@ function programOf(voice: Voice, ears: Ears): Command {
   for (const verb of Object.keys(VERBS) as Verb[]) {
     const command = dressed(program.command(verb), voice, ears)
       .description(voice.say(`verb.${verb}`))
-      .argument('<FILE>', voice.say('cli.file'))
       .action(() => {
-        const [file = '', seen] = command.args;
-        ears.take({ verb, file, ...(seen !== undefined && { seen }), options: command.opts() });
+        const [kind = '', ...files] = verb === 'sheet' ? command.args : ['', ...command.args];
+        const [file = '', seen] = files;
+        const second = seen !== undefined && { seen };
+        ears.take({ verb, file, ...second, ...(kind && { kind }), options: command.opts() });
       });
+    if (verb === 'sheet') command.argument('<KIND>', voice.say('cli.kind'));
+    command.argument('<FILE>', voice.say('cli.file'));
     if (verb === 'suspects') command.argument('[SEEN]', voice.say('cli.seen'));
     if (verb === 'pack') command.argument('<READINGS>', voice.say('cli.readings'));
     if (verb === 'endplay') command.argument('<READINGS>', voice.say('cli.plays'));
@@ -113,7 +118,8 @@ function dressed(command: Command, voice: Voice, { print }: Ears): Command {
 function optionOf(name: OptionName, voice: Voice): Option {
   const value = OPTIONS[name];
   const shown = value === '' || value.startsWith('[') ? value : `<${value}>`;
-  const flags = `--${name} ${shown}`.trimEnd();
+  const short = name === 'output' ? '-o, ' : '';
+  const flags = `${short}--${name} ${shown}`.trimEnd();
   const option = new Option(flags, voice.say(`option.${name}`));
   const gather = (text: string, before: readonly string[] = []) => [...before, text];
   return name === 'fault' ? option.argParser(gather) : option;
@@ -152,6 +158,7 @@ function refusalOf(error: CommanderError, program: Command, args: readonly strin
       return new Refusal('no.option', { ...suggestion(quoted, options), verb });
     }
     case 'commander.missingArgument':
+      if (verb === 'sheet') return new Refusal('bad.missing kind');
       if (quoted === 'READINGS') return new Refusal('bad.missing readings', { verb });
       return verb === 'completion'
         ? new Refusal('bad.missing shell')

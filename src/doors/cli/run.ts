@@ -52,6 +52,10 @@ async function replyTo(world: World, language: Language): Promise<Reply> {
       const { endplay } = await import('./endplay.ts');
       return endplay(call.file, call.seen ?? '', session(call.options));
     }
+    case 'sheet': {
+      const { sheet } = await import('./sheet.ts');
+      return sheet(call.kind ?? '', call.file, session(call.options));
+    }
     case 'pack':
       return (await import('./pack.ts')).pack(call.file, call.seen ?? '', session(call.options));
     case 'suspects': {

@@ -31,6 +31,9 @@ export interface Options {
   readonly pressure?: string;
   readonly torque?: string;
   readonly stallRatio?: string;
+  readonly output?: string;
+  readonly paper?: string;
+  readonly date?: string;
   readonly all?: boolean;
   readonly inch?: boolean;
   readonly json?: boolean;

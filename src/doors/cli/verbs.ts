@@ -35,6 +35,7 @@ export const VERBS = {
   suspects: ['practice', 'all', 'json', 'lang'],
   pack: ['inch', 'json', 'lang'],
   endplay: ['inch', 'json', 'lang'],
+  sheet: ['output', 'paper', 'date', 'fault', 'without', 'json', 'lang'],
 } as const satisfies Record<string, readonly OptionName[]>;
 
 export type Verb = keyof typeof VERBS;
@@ -56,6 +57,9 @@ export const OPTIONS = {
   pairs: '',
   only: 'FAULTS',
   practice: 'FILE',
+  output: 'FILE',
+  paper: 'PAPER',
+  date: 'DATE',
   pressure: 'PRESSURE',
   torque: 'TORQUE',
   'stall-ratio': 'RATIO',
@@ -72,6 +76,7 @@ export type OptionName = keyof typeof OPTIONS;
 export const CHOICES: Partial<Record<OptionName, readonly string[]>> = {
   way: ['clockwise', 'anticlockwise'],
   'seen-from': ['input', 'output'],
+  paper: ['a4', 'letter'],
   lang: ['en', 'es'],
 };
 

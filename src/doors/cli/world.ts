@@ -1,3 +1,5 @@
+import type { Printed } from './press.ts';
+
 /** What the command touches of the machine; a test gives it another. */
 export interface World {
   readonly args: readonly string[];
@@ -19,6 +21,10 @@ export interface World {
     port: number,
     say: (address: string) => string,
   ) => Promise<void>;
+  /** Puts bytes into a file, in the place of what it held; throws as Node's `fs` does. */
+  readonly write: (file: string, bytes: Uint8Array) => void;
+  /** Typesets; absent where nothing is printed. Throws where the typesetter is not installed. */
+  readonly press?: (source: string) => Promise<Printed>;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
 }

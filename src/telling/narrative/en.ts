@@ -474,6 +474,21 @@ export const en = {
   'endplay.legend':
     'Your unit’s own data wins. Limits are those in the file; an unsourced one is nobody’s word but the writer’s. Measure the part that comes off the shelf: stains hide colours. At worst: every tolerance at its end at once. Likely: the root of the sum of their squares.',
 
+  // Sheets of paper: what stands on each page, and the words of each kind.
+  'sheet.title':
+    '{sheet, select, chart {Application chart} strip {Strip sheet} build {Build sheet} measure {Measure and select} margins {Margins} diagnosis {Diagnosis sheet} one_way {One-way card} other {Sheets}}',
+  'sheet.stamp': 'File {hash} · {date} · Holdturn',
+  'sheet.page': 'page {page} of {pages}',
+  'sheet.printed':
+    '{file}: {pages, plural, one {one page} other {{pages} pages}}',
+  'sheet.written': '{file}: source text, for Typst 0.14',
+  'sheet.letters missing':
+    'No font here has some of its characters: they are printed as boxes. Install a font that has them, and print again.',
+  'sheet.chart.letters':
+    'O is on and carries load. (O) is on and carries nothing. H holds. R over-runs. Empty: off, or free.',
+  'sheet.chart.legend':
+    'Nobody applies a one-way clutch: the load makes it hold. A ratio is input speed over output speed, below zero for reverse; the fraction under it is exact. On the over-run the output turns the input.',
+
   // The command: what its options do.
   'cli.about':
     'A bench for planetary gear trains: describe one as it comes apart, and be told, exactly and with proof, how it works.',
@@ -487,6 +502,7 @@ export const en = {
   'cli.seen': 'a file of what was seen, or - for standard input; without it, questions are asked',
   'cli.readings': 'a file of readings of the packs, or - for standard input',
   'cli.plays': 'a file of readings of end plays, or - for standard input',
+  'cli.kind': 'what to print: chart',
   'verb.check': 'is this a train? every error and warning with its place',
   'verb.flow': 'a gear under power and on the over-run: speeds, torques, and why',
   'verb.chart': 'every combination of the friction devices, and the swaps between gears',
@@ -498,6 +514,7 @@ export const en = {
   'verb.plan': 'the build, step by step: what to look at, and the hand checks that catch mistakes',
   'verb.pack': 'the clearance of packs by your readings, and the part from the shelf that fits',
   'verb.endplay': 'the end play of shafts by your readings, and the washer or race that fits',
+  'verb.sheet': 'a sheet of paper for the bench or the class, as PDF: chart',
   'verb.screen': 'open the bench in a browser; no verb at all does the same',
   'verb.help': 'what a verb does, and its options',
   'verb.completion': 'print the completion script of a shell: bash, zsh or fish',
@@ -524,6 +541,9 @@ export const en = {
   'option.stall-ratio': 'by how much the converter multiplies torque at stall; 1 without one',
   'option.practice':
     'a shop’s own practice.yaml: tests, minutes, risks, how often things are wrong',
+  'option.output': 'the file to write, as in chart.pdf; or .typ, for its source text',
+  'option.paper': 'a4 or letter; a4 if left out',
+  'option.date': 'the date on the sheet, as in 2026-11-25; today if left out',
   'option.all': 'leave nothing brief',
   'option.inch': 'put inches first',
   'option.json': 'print the answer as JSON',
@@ -552,6 +572,15 @@ export const en = {
   'no.readings':
     "no readings in {file}: write them by device, as in low brake: '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'",
   'no.plays': 'no readings in {file}: write them by shaft, as in input shaft: [0.42 mm, 0.44 mm]',
+  'no.kind':
+    'unknown sheet: {given}; {has, select, yes {did you mean {near}?} other {the sheets are {all}}}',
+  'no.paper': 'unknown paper: {given}; type --paper a4 or --paper letter',
+  'no.press':
+    'the typesetter is not installed here: install the package @myriaddreamin/typst-ts-node-compiler beside holdturn, or write the source text with -o sheet.typ',
+  'bad.date': 'unreadable date: {given}; type it as in --date 2026-11-25',
+  'bad.missing output': 'missing file to write: type -o sheet.pdf',
+  'bad.unwritable': 'cannot write {file} ({reason}); give the path of a file that you may write',
+  'bad.missing kind': 'missing sheet or train file: type holdturn sheet chart FILE -o sheet.pdf',
   'no.verb.file': 'missing verb before {given}: type holdturn flow {given}',
   'no.option':
     'unknown option: {given}; {has, select, yes {did you mean {near}?} other {type holdturn help {verb}}}',

@@ -437,6 +437,21 @@ export const es: Messages = {
   'pack.legend':
     'Mandan los datos de su unidad. Los límites son los del archivo; uno sin fuente es solo palabra de quien lo escribió. Peor caso: todas las tolerancias en su extremo a la vez. Probable: la raíz de la suma de sus cuadrados. Los tres puntos, el cuarto de los límites entre dos modos y el cuarto de disco para contar son práctica común, sin fuente.',
 
+  // Hojas de papel: lo que está en cada página, y las palabras de cada clase.
+  'sheet.title':
+    '{sheet, select, chart {Tabla de aplicación} strip {Hoja de desmontaje} build {Hoja de montaje} measure {Medir y elegir} margins {Márgenes} diagnosis {Hoja de diagnóstico} one_way {Ficha de ruedas libres} other {Hojas}}',
+  'sheet.stamp': 'Archivo {hash} · {date} · Holdturn',
+  'sheet.page': 'página {page} de {pages}',
+  'sheet.printed':
+    '{file}: {pages, plural, one {una página} other {{pages} páginas}}',
+  'sheet.written': '{file}: texto fuente, para Typst 0.14',
+  'sheet.letters missing':
+    'Ninguna fuente instalada tiene algunos de sus caracteres: salen como cuadros. Instale una que los tenga e imprima otra vez.',
+  'sheet.chart.letters':
+    'O: aplicado y lleva carga. (O): aplicado y no lleva nada. H: retiene. R: gira libre. Vacío: suelto o sin carga.',
+  'sheet.chart.legend':
+    'Nadie aplica una rueda libre: la carga la hace retener. La relación es velocidad de entrada entre velocidad de salida, negativa en marcha atrás; la fracción de debajo es exacta. En retención la salida hace girar la entrada.',
+
   // Márgenes: qué aguanta, qué cede.
   'margin.title':
     '{train}: qué aguanta a {pressure} kPa, con {engine} N·m del motor y una relación de calado de {ratio}',
@@ -485,6 +500,7 @@ export const es: Messages = {
   'cli.seen': 'un archivo de lo visto, o - para la entrada estándar; sin él, se hacen preguntas',
   'cli.readings': 'un archivo de lecturas de los paquetes, o - para la entrada estándar',
   'cli.plays': 'un archivo de lecturas de juegos axiales, o - para la entrada estándar',
+  'cli.kind': 'qué se imprime: chart',
   'verb.check': '¿es esto un tren? cada error y aviso con su lugar',
   'verb.flow': 'una marcha en tracción y en retención: velocidades, pares y por qué',
   'verb.chart': 'cada combinación de los elementos de fricción, y los relevos entre marchas',
@@ -495,6 +511,7 @@ export const es: Messages = {
   'verb.plan': 'el montaje, paso a paso: qué mirar y qué comprobar a mano',
   'verb.pack': 'la holgura de los paquetes según sus lecturas, y la pieza del surtido que sirve',
   'verb.endplay': 'el juego axial de los ejes según sus lecturas, y la arandela o pista que sirve',
+  'verb.sheet': 'una hoja de papel para el banco o la clase, como PDF: chart',
   'verb.screen': 'abre el banco en un navegador; sin ningún verbo hace lo mismo',
   'verb.help': 'qué hace un verbo, y sus opciones',
   'verb.completion': 'imprime el guion de completado de un intérprete: bash, zsh o fish',
@@ -521,6 +538,9 @@ export const es: Messages = {
   'option.torque': 'del motor: 220 (N·m) o "162 lbft"; sin él, el del archivo',
   'option.stall-ratio': 'cuánto multiplica el par el convertidor en calado; 1 sin convertidor',
   'option.practice': 'el practice.yaml del taller: pruebas, minutos, riesgos, qué falla más',
+  'option.output': 'el archivo que se escribe, como chart.pdf; o .typ, para su texto fuente',
+  'option.paper': 'a4 o letter; a4 si falta',
+  'option.date': 'la fecha de la hoja, como 2026-11-25; hoy si falta',
   'option.all': 'no abreviar nada',
   'option.inch': 'las pulgadas primero',
   'option.json': 'imprime la respuesta como JSON',
@@ -549,6 +569,16 @@ export const es: Messages = {
   'no.readings':
     "no hay lecturas en {file}: anótelas por elemento, como low brake: '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'",
   'no.plays': 'no hay lecturas en {file}: anótelas por eje, como input shaft: [0.42 mm, 0.44 mm]',
+  'no.kind':
+    'hoja desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las hojas son {all}}}',
+  'no.paper': 'papel desconocido: {given}; escriba --paper a4 o --paper letter',
+  'no.press':
+    'el tipógrafo no está instalado: instale el paquete @myriaddreamin/typst-ts-node-compiler junto a holdturn, o escriba el texto fuente con -o hoja.typ',
+  'bad.date': 'fecha ilegible: {given}; escríbala como en --date 2026-11-25',
+  'bad.missing output': 'falta el archivo que se escribe: añada -o hoja.pdf',
+  'bad.unwritable':
+    'no se puede escribir {file} ({reason}); dé la ruta de un archivo en el que pueda escribir',
+  'bad.missing kind': 'falta la hoja o el archivo de tren: escriba holdturn sheet chart ARCHIVO -o hoja.pdf',
   'no.verb.file': 'falta el verbo antes de {given}: escriba holdturn flow {given}',
   'no.option':
     'opción desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help {verb}}}',

@@ -1,0 +1,90 @@
+import { createHash } from 'node:crypto';
+import type { Train } from '../../engine/train/index.ts';
+import { keyOf, visible, voiceOf } from '../../telling/narrative/index.ts';
+import {
+  type Paper,
+  PAPERS,
+  type Printing,
+  type Sheet,
+  typstOf,
+} from '../../telling/sheets/index.ts';
+import type { Printed } from './press.ts';
+import { Refusal } from './refusal.ts';
+import { done, type Options, type Reply, type Session } from './session.ts';
+import { textOf } from './source.ts';
+
+/** Sheets of one train with what stands on every page of them. */
+export function printingOf(
+  train: Train,
+  file: string,
+  kind: string,
+  sheets: readonly Sheet[],
+  { language, options, world }: Session,
+): Printing {
+  const titled = voiceOf(language).say('sheet.title', { sheet: keyOf(kind) });
+  const hash = createHash('sha256').update(textOf(file, world)).digest('hex').slice(0, 12);
+  return {
+    language,
+    paper: paperOf(options),
+    title: `${titled}: ${visible(train.name)}`,
+    stamp: { train: visible(train.name), hash, date: dateOf(options) },
+    sheets,
+  };
+}
+
+/** Writes the file of --output: PDF, or Typst's source text where its name ends in .typ. */
+export async function printed(printing: Printing, session: Session): Promise<Reply> {
+  const { output } = session.options;
+  const voice = voiceOf(session.language);
+  if (output === undefined) throw new Refusal('bad.missing output');
+  const source = typstOf(printing);
+  if (output.endsWith('.typ')) {
+    write(output, Buffer.from(source), session);
+    return done(voice.say('sheet.written', { file: output }));
+  }
+  const { pdf, pages, readable } = await pressed(source, session);
+  write(output, pdf, session);
+  const told = voice.say('sheet.printed', { file: output, pages });
+  return done(readable ? told : `${told}\n${voice.say('sheet.letters missing')}`);
+}
+
+async function pressed(source: string, { world }: Session): Promise<Printed> {
+  try {
+    if (world.press) return await world.press(source);
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code !== 'MODULE_NOT_FOUND') throw error;
+  }
+  throw new Refusal('no.press');
+}
+
+function write(file: string, bytes: Uint8Array, { world }: Session): void {
+  try {
+    world.write(file, bytes);
+  } catch (error) {
+    const reason = (error as NodeJS.ErrnoException).code ?? String(error);
+    throw new Refusal('bad.unwritable', { file, reason });
+  }
+}
+
+function paperOf({ paper = 'a4' }: Options): Paper {
+  const known = PAPERS.find((one) => one === paper.trim().toLowerCase());
+  if (!known) throw new Refusal('no.paper', { given: visible(paper) });
+  return known;
+}
+
+function dateOf({ date }: Options): string {
+  if (date === undefined) return today();
+  const [, year, month, day] = /^(\d{4})-(\d\d)-(\d\d)$/u.exec(date.trim()) ?? [];
+  const read = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
+  if (Number.isNaN(read.getTime()) || !read.toISOString().startsWith(date.trim())) {
+    throw new Refusal('bad.date', { given: visible(date) });
+  }
+  return date.trim();
+}
+
+// Where the printer stands, not in Greenwich.
+function today(): string {
+  const now = new Date();
+  const two = (part: number) => `${part}`.padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -1,0 +1,108 @@
+import { type DeviceWork, flow, type Flow, isSpan, type Working } from '../../engine/flow/index.ts';
+import { toText } from '../../engine/linear/index.ts';
+import type { Device, Train } from '../../engine/train/index.ts';
+import { gearName, type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import type { Block, Cell, Column, Sheet } from './document.ts';
+
+/**
+ * The application chart: a row a gear, a column a device, under power and on the over-run. O on,
+ * (O) on but carrying nothing, H holding, R over-running; empty: off, or carrying nothing.
+ */
+export function chartSheet(train: Train, language: Language): Sheet {
+  const voice = voiceOf(language);
+  const gears = train.ranges.flatMap(({ name: range, gears: among }) => {
+    return among.map(({ name, on }) => ({
+      name: gearName({ range, gear: name }),
+      flow: flow(train, on),
+    }));
+  });
+  const parts = gears.length === 0 ? [] : partsOf(train.devices);
+  return {
+    title: voice.say('sheet.title', { sheet: 'chart' }),
+    wide: train.devices.length > DEVICES_UPRIGHT,
+    blocks: [
+      ...(gears.length === 0
+        ? [{ block: 'paragraph' as const, text: voice.say('gears.none') }]
+        : [{ block: 'paragraph' as const, text: voice.say('sheet.chart.letters') }]),
+      ...SIDES.flatMap((side) => parts.flatMap((devices) => part(gears, devices, side, voice))),
+      { block: 'paragraph', text: voice.say('sheet.chart.legend'), look: 'quiet' },
+    ],
+  };
+}
+
+interface Row {
+  readonly name: string;
+  readonly flow: Flow;
+}
+
+type Side = 'drive' | 'coast';
+const SIDES = ['drive', 'coast'] as const;
+
+// So many devices go on a page that stands, and on one that lies; more go on the next part.
+const DEVICES_UPRIGHT = 8;
+const DEVICES_WIDE = 16;
+
+function partsOf(devices: readonly Device[]): (readonly Device[])[] {
+  const parts = Math.max(1, Math.ceil(devices.length / DEVICES_WIDE));
+  const each = Math.max(1, Math.ceil(devices.length / parts));
+  return Array.from({ length: parts }, (_, i) => devices.slice(i * each, (i + 1) * each));
+}
+
+function part(rows: readonly Row[], devices: readonly Device[], side: Side, voice: Voice): Block[] {
+  const columns: Column[] = [
+    { head: voice.say('head', { head: 'gear' }), width: { share: 1 } },
+    ...devices.map(({ name }): Column => {
+      return { head: visible(name), width: { mm: 11.5 }, align: 'middle', upright: true };
+    }),
+    { head: voice.say('head', { head: 'ratio' }), width: { mm: 23 }, align: 'middle' },
+    ...(side === 'coast'
+      ? [
+          {
+            head: voice.say('head', { head: 'braking' }),
+            width: { mm: 23 },
+            align: 'middle' as const,
+          },
+        ]
+      : []),
+  ];
+  return [
+    { block: 'heading', text: voice.say(side === 'drive' ? 'flow.power' : 'flow.coast') },
+    {
+      block: 'table',
+      columns,
+      rows: rows.map((row) => [
+        { text: row.name, look: 'strong' },
+        ...devices.map((device) => letterCell(row.flow[side].devices.get(device.name))),
+        ratioCell(row.flow[side], side, voice),
+        ...(side === 'coast' ? [brakingCell(row.flow, voice)] : []),
+      ]),
+    },
+  ];
+}
+
+function letterCell(work: DeviceWork | undefined): Cell {
+  const carries = work && (isSpan(work.torque) || work.torque.num !== 0);
+  switch (work?.state) {
+    case 'applied':
+      return carries ? { text: 'O', look: 'strong', shaded: true } : '(O)';
+    case 'holding':
+      return { text: 'H', look: 'strong', shaded: true };
+    case 'over-running':
+      return 'R';
+    default:
+      return '';
+  }
+}
+
+function ratioCell({ ratio, state }: Working, side: Side, voice: Voice): Cell {
+  if (!ratio) return voice.say(side === 'drive' ? 'state' : 'coast', { state });
+  const decimal = voice.decimal(ratio);
+  const exact = toText(ratio);
+  return ratio.den === 1 || exact.length > LONGEST ? decimal : `${decimal}\n${exact}`;
+}
+
+const LONGEST = 11;
+
+function brakingCell({ coast: { state, engineBraking } }: Flow, voice: Voice): string {
+  return voice.say('braking', { state, braking: engineBraking ? 'yes' : 'no' });
+}

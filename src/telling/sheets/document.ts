@@ -1,0 +1,98 @@
+import type { Language } from '../narrative/index.ts';
+
+/** Sheets to be printed, as plain data: a writer lays them out (`typstOf`). Texts are text only. */
+export interface Printing {
+  readonly language: Language;
+  readonly paper: Paper;
+  readonly title: string;
+  /** What stands on every page, so that a loose one is known again. */
+  readonly stamp: Stamp;
+  readonly sheets: readonly Sheet[];
+}
+
+export const PAPERS = ['a4', 'letter'] as const;
+export type Paper = (typeof PAPERS)[number];
+
+export interface Stamp {
+  readonly train: string;
+  /** Of the train file's bytes; whoever prints works it out. */
+  readonly hash: string;
+  /** "2026-11-25". */
+  readonly date: string;
+}
+
+/** One kind of sheet; it begins on a page of its own. */
+export interface Sheet {
+  readonly title: string;
+  /** Whether its pages lie on their long side. */
+  readonly wide?: boolean;
+  readonly blocks: readonly Block[];
+}
+
+export type Block =
+  | { readonly block: 'heading'; readonly text: string }
+  | { readonly block: 'paragraph'; readonly text: string; readonly look?: Look }
+  | Caution
+  | Table
+  | Ticks
+  | Fields
+  | Figure
+  | Together;
+
+/** `quiet` is for what is read once; `strong` for what must not be missed. */
+export type Look = 'strong' | 'quiet';
+
+/** What can hurt, above the first step: a sign, a word, and a line each. */
+export interface Caution {
+  readonly block: 'caution';
+  readonly title: string;
+  readonly lines: readonly string[];
+}
+
+export interface Table {
+  readonly block: 'table';
+  readonly columns: readonly Column[];
+  readonly rows: readonly (readonly Cell[])[];
+  /** The least height of a row, for what is written in by hand. */
+  readonly rowMm?: number;
+}
+
+export interface Column {
+  readonly head: string;
+  /** In millimetres; a share of what is left (1 is one share); as wide as what is in it. */
+  readonly width: { readonly mm: number } | { readonly share: number } | 'auto';
+  readonly align?: 'start' | 'middle';
+  /** The head stands on its end, for narrow columns. */
+  readonly upright?: boolean;
+}
+
+/** Empty: a box to fill in. `shaded` marks it for the eye; a letter says the same. */
+export type Cell =
+  | string
+  | { readonly text: string; readonly look?: Look; readonly shaded?: boolean };
+
+/** Boxes to tick. */
+export interface Ticks {
+  readonly block: 'ticks';
+  readonly lines: readonly string[];
+}
+
+/** Lines to write on, side by side, each with what goes there. */
+export interface Fields {
+  readonly block: 'fields';
+  readonly fields: readonly { readonly label: string; readonly value?: string }[];
+}
+
+export interface Figure {
+  readonly block: 'figure';
+  readonly svg: string;
+  /** What it shows, for whoever cannot see it. */
+  readonly alt: string;
+  readonly caption: string;
+}
+
+/** Blocks that stay on one page. */
+export interface Together {
+  readonly block: 'together';
+  readonly blocks: readonly Block[];
+}
