@@ -1,4 +1,5 @@
 import { render } from 'preact';
+import { LOOKS } from '../../telling/drawing/index.ts';
 import { Bench } from './bench/index.ts';
 import { FileDesk, workOffline } from './desk/index.ts';
 import { hearKeys } from './keys.ts';
@@ -10,6 +11,9 @@ const sheet = document.getElementById('sheet');
 if (!sheet) throw new Error('index.html has no #sheet');
 
 recallReader();
+const looks = new CSSStyleSheet();
+looks.replaceSync(LOOKS);
+document.adoptedStyleSheets.push(looks);
 const bench = new Bench();
 const desk = new FileDesk(bench);
 await desk.begin();

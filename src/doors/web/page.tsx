@@ -3,6 +3,7 @@ import { Chart } from './chart/index.ts';
 import { Desk, type FileDesk, Notice } from './desk/index.ts';
 import { FaultBeside } from './fault/index.ts';
 import { Gears, SideOf, Turner } from './gears/index.ts';
+import { Plate } from './plate/index.ts';
 import { Problems } from './problems/index.ts';
 import { Reader } from './reader/index.ts';
 import { Why } from './why/index.ts';
@@ -34,7 +35,7 @@ export function Page({ bench, desk }: Props) {
             <FaultBeside bench={bench} />
           </div>
         </div>
-        <div />
+        <Plate bench={bench} build={bench.right} caption={captionOf(bench)} />
         <Why bench={bench} build={bench.right} />
         <div class="page-wide">
           <Chart bench={bench} />
@@ -42,4 +43,8 @@ export function Page({ bench, desk }: Props) {
       </main>
     </div>
   );
+}
+
+function captionOf(bench: Bench): string {
+  return bench.gears.value.map(({ range, gear }) => `${range.name} ${gear.name}`).join(', ');
 }

@@ -23,14 +23,15 @@ export const LOOKS = `
 .drawing .dial-held { display: none; stroke-width: 1.2; }
 .drawing .held .dial-held { display: inline; }
 .drawing .stop-mark { stroke-width: 4; }
+.drawing .load { stroke: var(--load, #b93012); stroke-width: 3.5; }
+.drawing .still { stroke-width: 5; stroke-dasharray: 14 5; }
 .drawing .carrying > path, .drawing .carrying .plates, .drawing .carrying .band,
 .drawing .carrying .one-way { stroke: var(--load, #b93012); stroke-width: 4; }
-.drawing .weight-1 > path { stroke-width: 3.5; }
-.drawing .weight-2 > path { stroke-width: 4.5; }
-.drawing .weight-3 > path { stroke-width: 6; }
-.drawing .weight-4 > path { stroke-width: 7.5; }
-.drawing .weight-5 > path { stroke-width: 9; }
-.drawing .held > .line, .drawing .held > .wheel { stroke-width: 3.5; }
+.drawing .weight-1, .drawing .weight-1 > path { stroke-width: 3.5; }
+.drawing .weight-2, .drawing .weight-2 > path { stroke-width: 4.5; }
+.drawing .weight-3, .drawing .weight-3 > path { stroke-width: 6; }
+.drawing .weight-4, .drawing .weight-4 > path { stroke-width: 7.5; }
+.drawing .weight-5, .drawing .weight-5 > path { stroke-width: 9; }
 .drawing .free > path { stroke-dasharray: 2 6; }
 .drawing .over-running .one-way { stroke-dasharray: 5 4; }
 .drawing .released .plates, .drawing .released .band { stroke-width: 1; }

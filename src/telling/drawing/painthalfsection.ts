@@ -1,6 +1,7 @@
 import { type HalfSection } from './halfsection.ts';
 import { DIAL, type Handle } from './handle.ts';
 import type { Figure } from './figure.ts';
+import type { Line, Piece } from './line.ts';
 import { SIZE } from './place.ts';
 import type { Group, Mark, Scene } from './scene.ts';
 import type { DeviceStanding, MemberStanding, Standings } from './standing.ts';
@@ -18,7 +19,6 @@ export function paintHalfSection(
   standings: Standings = NOTHING,
 ): Scene {
   const { width, height, caseY, axes } = drawn;
-  const member = (name: string) => standings.members.get(name);
   const axis = axes.map((y) => `M6 ${round(y)}H${round(width - 6)}`).join('');
   return {
     width: Math.ceil(width),
@@ -28,22 +28,48 @@ export function paintHalfSection(
       { mark: 'path', look: 'axis', d: axis },
       { mark: 'path', look: 'case', d: hatched(10, width - 10, caseY, -1) },
       ...drawn.handles.map((handle): Mark => ({ mark: 'path', look: 'leader', d: handle.leader })),
-      ...drawn.lines.map(({ member: name, d }): Group => {
-        const standing = member(name);
-        return {
-          mark: 'group',
-          look: `member${looks(standing)}${weightOf(standing)}`,
-          about: { kind: 'member', name },
-          marks: [{ mark: 'path', look: 'line', d }],
-        };
-      }),
+      ...drawn.lines.map((line) => paintLine(line, standings)),
       ...drawn.figures.map((figure) => paintFigure(figure, standings)),
-      ...drawn.handles.map((handle) => paintHandle(handle, member(handle.member))),
+      ...drawn.handles.map((handle) => paintHandle(handle, standings.members.get(handle.member))),
     ],
   };
 }
 
-const NOTHING: Standings = { members: new Map(), devices: new Map(), circling: new Set() };
+const NOTHING: Standings = {
+  members: new Map(),
+  devices: new Map(),
+  circling: new Set(),
+  loads: new Map(),
+};
+
+// The whole body plain, and over it as much of it as the load takes.
+function paintLine({ member, trunk, branches }: Line, standings: Standings): Group {
+  const standing = standings.members.get(member);
+  const loads = standings.loads.get(member);
+  const loaded = loads ? branches.filter(({ meets }) => loads.has(meets)) : [];
+  const whole = trunkPath(trunk, trunk?.x1, trunk?.x2) + branches.map(({ d }) => d).join('');
+  const ends = trunk && loads?.has('input') ? [trunk.x1] : [];
+  if (trunk && loads?.has('output')) ends.push(trunk.x2);
+  const taps = [...loaded.map(({ x }) => x), ...ends];
+  const part = taps.length === 0 ? '' : trunkPath(trunk, Math.min(...taps), Math.max(...taps));
+  const load = part + loaded.map(({ d }) => d).join('');
+  const still = standing?.standing === 'held' ? ' still' : '';
+  return {
+    mark: 'group',
+    look: `member${standing?.standing === 'free' ? ' free' : ''}`,
+    about: { kind: 'member', name: member },
+    marks: [
+      { mark: 'path', look: 'line', d: whole },
+      ...(load
+        ? [{ mark: 'path', look: `load${weightOf(standing)}${still}`, d: load } as const]
+        : []),
+    ],
+  };
+}
+
+function trunkPath(trunk: Piece | undefined, from = 0, to = 0): string {
+  return trunk ? `M${round(from)} ${round(trunk.y1)}H${round(to)}` : '';
+}
 
 function paintFigure({ about, marks, names, nameX, nameY }: Figure, standings: Standings): Group {
   const device = about?.kind === 'device' ? standings.devices.get(about.name) : undefined;
@@ -55,7 +81,7 @@ function paintFigure({ about, marks, names, nameX, nameY }: Figure, standings: S
     look: `${kind}${looks(device)}${circles}`,
     ...(about && { about }),
     marks: [
-      ...marks.map((mark) => weighed(mark, standings)),
+      ...marks.map((mark) => weighed(mark, about?.name ?? '', standings)),
       ...name.map((text, k): Mark => {
         const look = k < names.length ? `name ${kind}-name` : 'letter';
         return {
@@ -72,11 +98,13 @@ function paintFigure({ about, marks, names, nameX, nameY }: Figure, standings: S
   };
 }
 
-// A wheel stands as its body does.
-function weighed(mark: Mark, { members }: Standings): Mark {
+// A wheel stands as its body does in its set.
+function weighed(mark: Mark, within: string, { members, loads }: Standings): Mark {
   if (mark.mark !== 'group' || mark.about?.kind !== 'member') return mark;
-  const standing = members.get(mark.about.name);
-  return { ...mark, look: `member${looks(standing)}${weightOf(standing)}` };
+  const { name } = mark.about;
+  const standing = members.get(name);
+  const loaded = loads.get(name)?.has(within) ? ` carrying${weightOf(standing)}` : '';
+  return { ...mark, look: `member${standing?.standing === 'free' ? ' free' : ''}${loaded}` };
 }
 
 function paintHandle(handle: Handle, standing: MemberStanding | undefined): Group {
@@ -123,6 +151,6 @@ function looks(standing: { readonly standing: string } | undefined): string {
 
 // Power by width, in steps that can be told apart on paper.
 function weightOf(standing: MemberStanding | undefined): string {
-  if (standing?.standing !== 'carrying' || standing.power === undefined) return '';
+  if (standing?.power === undefined || standing.power === 0) return '';
   return ` weight-${Math.max(1, Math.min(5, Math.round(standing.power * 3)))}`;
 }

@@ -164,7 +164,7 @@ function columnsIn(s: number, order: readonly number[], strokes: Strokes): numbe
 
 function nameLines(station: Station): string[] {
   if (station.kind === 'end') return [];
-  const most = station.kind === 'company' ? 90 : 100;
+  const most = station.kind === 'pair' ? 100 : 66;
   return linesOf(station.name, SIZE, most);
 }
 

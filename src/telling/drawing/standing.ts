@@ -7,6 +7,8 @@ export interface Standings {
   readonly members: ReadonlyMap<string, MemberStanding>;
   /** By name. */
   readonly devices: ReadonlyMap<string, DeviceStanding>;
+  /** By body label: the sets, pairs, devices and ends that put a torque on it. */
+  readonly loads: ReadonlyMap<string, ReadonlySet<string>>;
   /** Sets and gear pairs through which power goes round in a circle, by name. */
   readonly circling: ReadonlySet<string>;
 }

@@ -5,7 +5,7 @@ import {
   type Ledger,
   type Quantity,
 } from '../../engine/flow/index.ts';
-import { type Rational, toNumber } from '../../engine/linear/index.ts';
+import { type Rational, signOf, toNumber } from '../../engine/linear/index.ts';
 import type { Assembly, MemberName } from '../../engine/train/index.ts';
 import type { DeviceStanding, MemberStanding, Standings } from './standing.ts';
 
@@ -16,6 +16,8 @@ export interface Shown {
   readonly speeds: ReadonlyMap<MemberName, Quantity>;
   readonly devices?: ReadonlyMap<string, DeviceWork> | undefined;
   readonly branches?: readonly Branch[] | undefined;
+  /** Which end a member is. */
+  readonly ends?: ReadonlyMap<MemberName, 'input' | 'output'> | undefined;
 }
 
 /** What stands beside the names: letters, and the torque through a member as a door words it. */
@@ -51,7 +53,7 @@ export function standingsOf(assembly: Assembly, shown: Shown, words: StandingWor
   });
   const devices = new Map<string, DeviceStanding>();
   for (const [name, work] of shown.devices ?? []) devices.set(name, deviceStanding(work, words));
-  return { members, devices, circling: circlingOf(shown.branches ?? []) };
+  return { members, devices, loads: loadsOf(shown), circling: circlingOf(shown.branches ?? []) };
 }
 
 function memberStanding(
@@ -63,7 +65,7 @@ function memberStanding(
   const loaded = torque > 0;
   const says = loaded ? { says: words.torque(torque) } : {};
   if (speed !== undefined && isSpan(speed)) return { standing: 'free', letter: words.free };
-  const turns = speed === undefined ? 0 : Math.sign(speed.num);
+  const turns = speed === undefined ? 0 : signOf(speed);
   const way = turns === 0 ? {} : ({ way: turns > 0 ? 'clockwise' : 'anticlockwise' } as const);
   if (!loaded) return { standing: 'idle', letter: '', ...way };
   if (turns === 0) return { standing: 'held', letter: words.held, ...says };
@@ -90,6 +92,18 @@ function deviceStanding({ state, torque }: DeviceWork, words: StandingWords): De
     case 'free':
       return { standing: 'released', letter: '' };
   }
+}
+
+// Ends are told by which end they are; a member that a hand is on, by its name.
+function loadsOf({ ledger, ends }: Shown): ReadonlyMap<string, ReadonlySet<string>> {
+  return new Map(
+    ledger?.bodies.map(({ member, entries }) => {
+      const names = entries.map(({ by, name }) =>
+        by === 'end' ? (ends?.get(name) ?? name) : name,
+      );
+      return [member, new Set(names)];
+    }),
+  );
 }
 
 // More than all the power that goes in passes where some of it goes round.

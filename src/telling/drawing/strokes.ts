@@ -34,6 +34,8 @@ export interface Upright {
   readonly column: number;
   readonly low: number;
   readonly high: number;
+  /** The station that the body meets here. */
+  readonly meets: string;
 }
 
 export interface Level {
@@ -43,6 +45,8 @@ export interface Level {
   readonly from: number;
   readonly to: number;
   readonly is: 'trunk' | 'bar' | 'pin';
+  /** The station whose ring or carrier it is; a trunk meets many. */
+  readonly meets: string;
 }
 
 export interface Strokes {
@@ -117,7 +121,7 @@ class Drafting {
     this.reach.forEach((span, body) => {
       if (!span) return;
       const [from, to] = span;
-      this.level(body, this.trunks[body] ?? 0, from, to, 'trunk');
+      this.level(body, this.trunks[body] ?? 0, from, to, 'trunk', '');
     });
   }
 
@@ -154,25 +158,34 @@ class Drafting {
       const column = start + places.mesh(c);
       if (sun) {
         const rim = MIDDLE + sunRimOf(planets[sun.planet]?.level ?? 0);
-        this.port(sun.body, column, rim, rim, MIDDLE);
+        this.port(sun.body, column, rim, rim, MIDDLE, company.name);
       }
       if (!ring) return;
       const rim = MIDDLE + RING_RIM + 5 * rings;
       if (ring.body === 0 || this.arrangement.outer[ring.body]) {
-        this.port(ring.body, column, rim, rim, MIDDLE + MIDDLE_HEIGHT);
+        this.port(ring.body, column, rim, rim, MIDDLE + MIDDLE_HEIGHT, company.name);
       } else {
         const disc = start + places.ringDisc(rings, ringRight);
-        this.level(ring.body, rim, Math.min(column, disc), Math.max(column, disc), 'bar');
-        this.port(ring.body, disc, rim, rim, MIDDLE);
+        this.level(
+          ring.body,
+          rim,
+          Math.min(column, disc),
+          Math.max(column, disc),
+          'bar',
+          company.name,
+        );
+        this.port(ring.body, disc, rim, rim, MIDDLE, company.name);
       }
       rings += 1;
     });
     const plate = start + places.plate(right);
     const pins = planets.map(({ level }) => MIDDLE + pinOf(level));
-    this.port(carrier, plate, Math.min(...pins), Math.max(...pins), MIDDLE + MIDDLE_HEIGHT);
+    const [low, high] = [Math.min(...pins), Math.max(...pins)];
+    this.port(carrier, plate, low, high, MIDDLE + MIDDLE_HEIGHT, company.name);
     planets.forEach(({ from, to }, p) => {
       const far = start + places.mesh(right ? from : to);
-      this.level(carrier, pins[p] ?? 0, Math.min(far, plate), Math.max(far, plate), 'pin');
+      const [left, end] = [Math.min(far, plate), Math.max(far, plate)];
+      this.level(carrier, pins[p] ?? 0, left, end, 'pin', company.name);
     });
   }
 
@@ -182,13 +195,13 @@ class Drafting {
     if (holdsToCase(device)) {
       const member = device.first === CASE ? device.second : device.first;
       const body = assembly.bodyOf(member) ?? 0;
-      this.port(body, start + (right ? 1 : 0), CASE_BAND, CASE_BAND, CASE_BAND);
+      this.port(body, start + (right ? 1 : 0), CASE_BAND, CASE_BAND, CASE_BAND, device.name);
       return;
     }
     [device.first, device.second].forEach((member, k) => {
       const column = start + (right ? 1 - k : k);
       const body = assembly.bodyOf(member) ?? 0;
-      this.port(body, column, MIDDLE + PLATES.low, MIDDLE + PLATES.high, MIDDLE);
+      this.port(body, column, MIDDLE + PLATES.low, MIDDLE + PLATES.high, MIDDLE, device.name);
     });
   }
 
@@ -200,21 +213,29 @@ class Drafting {
       const [own, other] = [at[k] ?? 0, at[1 - k] ?? 0];
       const column = start + (own === other ? k : 0);
       const end = own > other ? ABOVE : BELOW;
-      this.port(body, column, end, end, end);
+      this.port(body, column, end, end, end, pair.name);
     });
     // The driver's wheel reaches through the strips between.
     for (let strip = Math.min(...at) + 1; strip < Math.max(...at); strip++) {
       const body = bodies[0] ?? 0;
-      this.strokes.uprights.push({ body, strip, column: start, low: BELOW, high: ABOVE });
+      const meets = pair.name;
+      this.strokes.uprights.push({ body, strip, column: start, low: BELOW, high: ABOVE, meets });
     }
   }
 
   // From where a body meets something to its trunk, or, of the case, to the ground.
-  private port(body: number, column: number, low: number, high: number, ground: number): void {
+  private port(
+    body: number,
+    column: number,
+    low: number,
+    high: number,
+    ground: number,
+    meets: string,
+  ): void {
     const end = body === 0 ? ground : (this.trunks[body] ?? 0);
     const strip = this.subjects.strips[body] ?? 0;
     const span = { low: Math.min(low, end), high: Math.max(high, end) };
-    this.strokes.uprights.push({ body, strip, column, ...span });
+    this.strokes.uprights.push({ body, strip, column, ...span, meets });
     if (body !== 0) this.touch(body, column);
   }
 
@@ -223,8 +244,15 @@ class Drafting {
     this.reach[body] = [Math.min(from, column), Math.max(to, column)];
   }
 
-  private level(body: number, height: number, from: number, to: number, is: Level['is']): void {
+  private level(
+    body: number,
+    height: number,
+    from: number,
+    to: number,
+    is: Level['is'],
+    meets: string,
+  ): void {
     const strip = this.subjects.strips[body] ?? 0;
-    this.strokes.levels.push({ body, strip, height, from, to, is });
+    this.strokes.levels.push({ body, strip, height, from, to, is, meets });
   }
 }

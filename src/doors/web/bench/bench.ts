@@ -93,6 +93,23 @@ export class Bench {
     this.held.value = new Set(held ? [...others, member] : others);
   }
 
+  /**
+   * Lays a holding hand on a member, or takes it off. Where the engine turns, a hand takes its
+   * place at the input; the member that is turned is let go and held.
+   */
+  lay(member: MemberName): void {
+    batch(() => {
+      this.hold(member);
+      const { turned } = this;
+      const assembly = this.right.assembly.value;
+      const labelOf = (name: MemberName) => assembly?.bodies[assembly.bodyOf(name) ?? 0]?.label;
+      const train = this.file.train.value;
+      if (!train || (turned.value !== undefined && turned.value !== member)) return;
+      const input = labelOf(train.input) ?? train.input;
+      this.grab(input === member ? (labelOf(train.output) ?? train.output) : input);
+    });
+  }
+
   /** Lays a hand on a member: from now on it is what turns, clockwise at first. */
   grab(turn: MemberName, way: Way = 'clockwise'): void {
     this.setting.value = { by: 'hand', turn, way };

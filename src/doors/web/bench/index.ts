@@ -1,3 +1,4 @@
+export { about, accountsOf } from './accounts.ts';
 export type { Answer } from './answer.ts';
 export { Bench } from './bench.ts';
 export type { Build } from './build.ts';

@@ -2,9 +2,9 @@ import { useMemo } from 'preact/hooks';
 import type { Entry } from '../../../engine/flow/index.ts';
 import { voiceOf } from '../../../telling/narrative/index.ts';
 import type { Subject } from '../../../telling/drawing/index.ts';
-import type { Build } from '../bench/index.ts';
+import { about, accountsOf, type Build } from '../bench/index.ts';
 import { language } from '../words.ts';
-import { about, accountsOf } from './accounts.ts';
+
 import { words } from './words.ts';
 
 interface Props {

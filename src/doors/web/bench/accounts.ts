@@ -7,7 +7,7 @@ import {
 } from '../../../engine/flow/index.ts';
 import type { MemberName, Train } from '../../../engine/train/index.ts';
 import type { Subject } from '../../../telling/drawing/index.ts';
-import type { Answer } from '../bench/index.ts';
+import type { Answer } from './answer.ts';
 
 /** The ledger of an answer; none where the train is rolled back. */
 export function accountsOf(train: Train, answer: Answer): Ledger | undefined {

@@ -1,0 +1,30 @@
+import { type Shown, type Standings, standingsOf } from '../../../telling/drawing/index.ts';
+import type { Build } from '../bench/index.ts';
+import { accountsOf } from '../bench/index.ts';
+import type { words } from './words.ts';
+
+/** What of a build's answer the plate shows. */
+export function shownOf(build: Build): Shown | undefined {
+  const [train, answer] = [build.train.value, build.answer.value];
+  if (!train || !answer) return undefined;
+  const { speeds, working } = answer;
+  const ends = new Map([[train.input, 'input'] as const, [train.output, 'output'] as const]);
+  return {
+    ends,
+    speeds,
+    ledger: accountsOf(train, answer),
+    devices: working?.devices,
+    branches: working?.branches,
+  };
+}
+
+/** The standings in the reader's words; the torque numbers are for 100 N·m put in. */
+export function standingsFor(
+  build: Build,
+  shown: Shown | undefined,
+  say: ReturnType<typeof words>,
+): Standings | undefined {
+  const assembly = build.assembly.value;
+  if (!assembly || !shown) return undefined;
+  return standingsOf(assembly, shown, { ...say.letters, torque: say.torque });
+}
