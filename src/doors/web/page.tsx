@@ -7,6 +7,7 @@ import { Plate } from './plate/index.ts';
 import { Problems } from './problems/index.ts';
 import { Reader } from './reader/index.ts';
 import { Why } from './why/index.ts';
+import { captions } from './caption.ts';
 
 interface Props {
   readonly bench: Bench;
@@ -26,8 +27,8 @@ export function Page({ bench, desk }: Props) {
         <Notice desk={desk} />
         <Problems bench={bench} />
       </div>
-      <main class="page-bench">
-        <div class="page-wide page-controls">
+      <main class="page-main">
+        <div class="page-controls">
           <Gears bench={bench} />
           <div class="page-tools">
             <SideOf bench={bench} />
@@ -35,16 +36,35 @@ export function Page({ bench, desk }: Props) {
             <FaultBeside bench={bench} />
           </div>
         </div>
-        <Plate bench={bench} build={bench.right} caption={captionOf(bench)} />
-        <Why bench={bench} build={bench.right} />
-        <div class="page-wide">
-          <Chart bench={bench} />
-        </div>
+        <Builds bench={bench} />
+        <Chart bench={bench} />
       </main>
     </div>
   );
 }
 
-function captionOf(bench: Bench): string {
-  return bench.gears.value.map(({ range, gear }) => `${range.name} ${gear.name}`).join(', ');
+/** The right build with its reasons; beside it the wrong one with its own, moving together. */
+function Builds({ bench }: { readonly bench: Bench }) {
+  const caption = captions();
+  const right = <Plate bench={bench} build={bench.right} caption={caption.right(bench)} />;
+  if (!bench.wrong.train.value) {
+    return (
+      <div class="page-build">
+        {right}
+        <Why bench={bench} build={bench.right} />
+      </div>
+    );
+  }
+  return (
+    <div class="page-beside">
+      <div class="page-column">
+        {right}
+        <Why bench={bench} build={bench.right} />
+      </div>
+      <div class="page-column">
+        <Plate bench={bench} build={bench.wrong} caption={caption.wrong(bench)} />
+        <Why bench={bench} build={bench.wrong} />
+      </div>
+    </div>
+  );
 }

@@ -120,6 +120,7 @@ function paintHandle(handle: Handle, standing: MemberStanding | undefined): Grou
     marks: [
       {
         mark: 'group',
+        look: 'dial',
         at: { x, y },
         marks: [
           { mark: 'path', look: 'dial-rim', d: circle },

@@ -19,10 +19,11 @@ export function dressDials(
     const member = handle.getAttribute('data-name') ?? '';
     const held = bench.held.value.has(member);
     const turned = bench.turned.value === member;
-    handle.setAttribute('tabindex', '0');
-    handle.setAttribute('role', 'button');
-    handle.setAttribute('aria-pressed', String(held));
-    handle.setAttribute('aria-label', say.dial(member, build.answer.value?.speeds.get(member)));
+    const dial = handle.querySelector('.dial');
+    dial?.setAttribute('tabindex', '0');
+    dial?.setAttribute('role', 'button');
+    dial?.setAttribute('aria-pressed', String(held));
+    dial?.setAttribute('aria-label', say.dial(member, build.answer.value?.speeds.get(member)));
     handle.classList.toggle('plate-held', held);
     handle.classList.toggle('plate-turned', turned);
     const face = handle.querySelector('.dial-face');

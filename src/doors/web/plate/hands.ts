@@ -17,7 +17,7 @@ export function hearHands(svg: SVGSVGElement, bench: Bench): () => void {
         event.preventDefault();
         drag = dragOf(dial, event);
         svg.setPointerCapture(event.pointerId);
-        (dial as SVGElement).focus();
+        dial.querySelector<SVGElement>('.dial')?.focus();
       },
     ],
     [
