@@ -1,12 +1,13 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
+import { firstTrain } from './scripts/firsttrain.mjs';
 
-const root = fileURLToPath(new URL('src/doors/web', import.meta.url));
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
 /** The screen: static files for any web host, under any path, that work without a network. */
 export default defineConfig({
-  root,
+  root: here('src/doors/web'),
   base: './',
   build: {
     outDir: '../../../dist/web',
@@ -19,6 +20,7 @@ export default defineConfig({
   },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   plugins: [
+    firstTrain(here('trains/kestrel-three-speed.train.yaml')),
     VitePWA({
       registerType: 'prompt',
       injectRegister: null,

@@ -4,7 +4,7 @@ import type { AddressInfo } from 'node:net';
 import path from 'node:path';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import sirv from 'sirv';
-import { afterAll, beforeAll, expect } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect } from 'vitest';
 import { ROOT } from '../sources.ts';
 
 /** Debian's chromium, or the one that CHROMIUM names. */
@@ -33,6 +33,10 @@ export function withBrowser(): (hash?: string, options?: BrowserContextOptions) 
       executablePath: CHROMIUM,
       args: ['--no-sandbox', '--disable-dev-shm-usage'],
     });
+  });
+  // A page that stays open goes on turning.
+  afterEach(async () => {
+    await Promise.all(browser.contexts().map((context) => context.close()));
   });
   afterAll(async () => {
     await browser?.close();

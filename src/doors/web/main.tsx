@@ -16,10 +16,11 @@ looks.replaceSync(LOOKS);
 document.adoptedStyleSheets.push(looks);
 const bench = new Bench();
 const desk = new FileDesk(bench);
-await desk.begin();
+await desk.arrive();
 hearKeys(bench, desk);
 bench.turning.start();
 render(<Page bench={bench} desk={desk} />, sheet);
+void desk.begin();
 
 // After the first picture, which must not wait for it.
 setTimeout(workOffline, 1000);

@@ -3,4 +3,4 @@ export type { Answer } from './answer.ts';
 export { Bench } from './bench.ts';
 export type { Build } from './build.ts';
 export { type ByEngine, type ByHand, type Setting, type Side, SIDES } from './setting.ts';
-export type { TrainFile } from './trainfile.ts';
+export { fetchReader } from './trainfile.ts';

@@ -1,6 +1,18 @@
 import { computed, signal } from '@preact/signals';
 import type { Train } from '../../../engine/train/index.ts';
-import { type Reading, readTrain } from '../../../engine/trainfile/index.ts';
+import type { Reading } from '../../../engine/trainfile/index.ts';
+import { text as firstText, train as firstTrain } from 'virtual:first-train';
+
+type Read = Partial<Pick<Reading, 'train'>> & Pick<Reading, 'problems'>;
+type Reader = (text: string) => Read;
+
+// The first picture does not wait for it: the first train was read when the page was built.
+const reader = signal<Reader | undefined>(undefined);
+
+/** Fetches the code that reads train files; resolves when it has come. */
+export async function fetchReader(): Promise<void> {
+  reader.value ??= (await import('../../../engine/trainfile/index.ts')).readTrain;
+}
 
 /**
  * The text of the train file that is open, with undo and redo without end. Every change of the
@@ -13,7 +25,12 @@ export class TrainFile {
   /** The text as it stands on disk, or as it came; undefined for one that never was saved. */
   readonly saved = signal<string | undefined>(undefined);
   readonly changed = computed(() => this.text.value !== this.saved.value);
-  readonly reading = computed<Reading>(() => readTrain(this.text.value));
+  /** Where the code that reads files is still on its way, neither a train nor a problem. */
+  readonly reading = computed<Read>(() => {
+    const text = this.text.value;
+    if (text === firstText) return { train: firstTrain, problems: [] };
+    return reader.value?.(text) ?? { problems: [] };
+  });
   /** The last text that was a train: a half-typed line does not empty the drawing. */
   readonly train = computed<Train | undefined>(() => {
     const { train } = this.reading.value;

@@ -1,5 +1,5 @@
 import { effect, signal } from '@preact/signals';
-import type { Bench } from '../bench/index.ts';
+import { type Bench, fetchReader } from '../bench/index.ts';
 import { type DiskFile, hasChanged, pick, saveAs, writeBack } from './disk.ts';
 import { type Draft, forget, keep, live, orphans, TAB } from './kept.ts';
 import { linkOf, textIn } from './link.ts';
@@ -35,13 +35,13 @@ export class FileDesk {
     );
   }
 
-  /** Puts the train of the address on the bench, or ours, and keeps what is unsaved from now on. */
+  /** Keeps what is unsaved from now on, and offers what tabs that are gone have left. */
   async begin(): Promise<void> {
-    await this.arrive();
     window.addEventListener('hashchange', () => void this.arrive());
     live();
     this.keepDrafts();
     this.left.value = await orphans();
+    await fetchReader();
   }
 
   async openOurs(name: string): Promise<void> {
@@ -53,7 +53,7 @@ export class FileDesk {
   async openDisk(): Promise<void> {
     await this.attempt(async () => {
       const file = await pick();
-      if (file) this.put(file);
+      if (file) await this.put(file);
     });
   }
 
@@ -111,19 +111,21 @@ export class FileDesk {
     });
   }
 
-  private async arrive(): Promise<void> {
+  /** Puts the train of the page's address on the bench, or the first of ours. */
+  async arrive(): Promise<void> {
     let damaged = false;
     const text = await textIn(location.hash).catch(() => {
       damaged = true;
       return undefined;
     });
     // What a link carries is on no disk.
-    if (text !== undefined) this.put({ name: 'linked.train.yaml', text, written: 0 }, false);
+    if (text !== undefined) await this.put({ name: 'linked.train.yaml', text, written: 0 }, false);
     else if (this.bench.file.text.value === '') await this.openOurs(FIRST);
     if (damaged) this.say('damaged link');
   }
 
-  private put(file: DiskFile, isSaved = true): void {
+  private async put(file: DiskFile, isSaved = true): Promise<void> {
+    if (file.name !== `${FIRST}.train.yaml`) await fetchReader();
     this.disk = file;
     this.word.value = undefined;
     this.bench.open(file.name, file.text, isSaved ? file.text : undefined);
