@@ -80,6 +80,13 @@ export class Bench {
     }
   }
 
+  /** Puts a build with these faults beside the right one, its marks where the right one's are. */
+  spoil(faults: readonly string[]): void {
+    this.faults.value = faults;
+    this.wrong.angles.clear();
+    for (const [member, angle] of this.right.angles) this.wrong.angles.set(member, angle);
+  }
+
   /** Hands off: the engine turns again. */
   letGo(side?: Side): void {
     const setting = this.setting.value;

@@ -14,8 +14,8 @@ export function FaultBeside({ bench }: { readonly bench: Bench }) {
   });
   const chosen = bench.faults.value;
   const put = (place: number, text: string) => {
-    const faults = chosen.with(place, text).filter((fault) => fault !== '');
-    bench.faults.value = faults;
+    const faults = place < chosen.length ? chosen.with(place, text) : [...chosen, text];
+    bench.spoil(faults.filter((fault) => fault !== ''));
   };
   return (
     <div class="gears-row">
@@ -24,9 +24,7 @@ export function FaultBeside({ bench }: { readonly bench: Bench }) {
           key={place}
           aria-label={place === 0 ? say.beside : say.another}
           value={fault}
-          onChange={({ currentTarget: { value } }) =>
-            place < chosen.length ? put(place, value) : (bench.faults.value = [...chosen, value])
-          }
+          onChange={({ currentTarget }) => put(place, currentTarget.value)}
         >
           <option value="">{place === 0 ? say.beside : say.another}</option>
           {known.value.map((one) => (
