@@ -3,7 +3,7 @@ import { type AskedGear, type Load, marginsOf } from '../../engine/margin/index.
 import type { Train } from '../../engine/train/index.ts';
 import { limitsOf, pressureKpaOf, torqueNmOf } from '../../shop/capacity/index.ts';
 import { visible } from '../../telling/narrative/index.ts';
-import { marginJson, marginText } from '../../telling/report/index.ts';
+import { marginJson, type MarginReport, marginText } from '../../telling/report/index.ts';
 import { Refusal } from './refusal.ts';
 import { rangesOf, selectionOf } from './selection.ts';
 import { done, json, type Options, type Reply, type Session } from './session.ts';
@@ -13,12 +13,18 @@ import { trainOf } from './source.ts';
 export function margin(file: string, session: Session): Reply {
   const { options, page } = session;
   const train = trainOf(file, session);
+  const report = marginReport(train, file, options);
+  if (options.json) return json(marginJson(train, report.load, report.gears));
+  return done(marginText(report, page));
+}
+
+/** The margins of the gears that are asked for; refuses where the file tells no capacities. */
+export function marginReport(train: Train, file: string, options: Options): MarginReport {
   if (!train.capacities) throw new Refusal('no.capacities', { file });
   const load = loadOf(train, file, options);
   const gears = marginsOf(train, limitsOf(train), gearsOf(train, options)).at(load);
-  if (options.json) return json(marginJson(train, load, gears));
   const one = options.gear !== undefined;
-  return done(marginText({ train, load, gears, one, typed: allTyped(train, options) }, page));
+  return { train, load, gears, one, typed: allTyped(train, options) };
 }
 
 function gearsOf(train: Train, options: Options): AskedGear[] {

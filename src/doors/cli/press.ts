@@ -44,6 +44,7 @@ function install(): NodeCompiler {
 
 const FACES = [
   '400Regular/SourceSans3_400Regular.ttf',
+  '400Regular_Italic/SourceSans3_400Regular_Italic.ttf',
   '600SemiBold/SourceSans3_600SemiBold.ttf',
   '700Bold/SourceSans3_700Bold.ttf',
 ];

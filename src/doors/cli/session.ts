@@ -34,6 +34,9 @@ export interface Options {
   readonly output?: string;
   readonly paper?: string;
   readonly date?: string;
+  readonly seen?: string;
+  readonly readings?: string;
+  readonly plays?: string;
   readonly all?: boolean;
   readonly inch?: boolean;
   readonly json?: boolean;

@@ -1,28 +1,98 @@
 import type { Train } from '../../engine/train/index.ts';
-import { chartSheet, type Sheet } from '../../telling/sheets/index.ts';
+import { AT_THE_INPUT } from '../../telling/narrative/index.ts';
+import {
+  buildSheet,
+  chartSheet,
+  diagnosisSheet,
+  drawingSheet,
+  marginSheet,
+  measureSheet,
+  oneWayCard,
+  type Sheet,
+  stripSheet,
+} from '../../telling/sheets/index.ts';
+import { marginReport } from './margin.ts';
+import { measurementsOf } from './measurements.ts';
 import { meant, suggestion } from './names.ts';
-import { printingOf, printed } from './printing.ts';
+import { plannedOf } from './plan.ts';
+import { printed, printingOf } from './printing.ts';
 import { Refusal } from './refusal.ts';
 import { json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
+import { suspicionOfFile } from './suspects.ts';
 import { trainAsFound } from './wrong.ts';
 
-/** What can be printed, in the order in which a job needs it. */
-export const KINDS = ['chart'] as const;
+/** What can be printed; `set` is all of them that the train's file has something for. */
+const KINDS = [
+  'chart',
+  'drawing',
+  'diagnosis',
+  'strip',
+  'measure',
+  'build',
+  'one-way',
+  'margins',
+] as const;
 type Kind = (typeof KINDS)[number];
+const ALL = [...KINDS, 'set'] as const;
 
-/** Prints a sheet of a train into a file of its own. */
-export async function sheet(given: string, file: string, session: Session): Promise<Reply> {
-  const kind = KINDS.find((one) => one === meant(given, KINDS));
-  if (!kind) throw new Refusal('no.kind', suggestion(given, KINDS));
+/** Prints a sheet of a train, or all of them, into a file of its own. */
+export async function sheet(given: string, file: string, asked: Session): Promise<Reply> {
+  const session = readingOnce(asked);
+  const kind = ALL.find((one) => one === meant(given, ALL));
+  if (!kind) throw new Refusal('no.kind', suggestion(given, ALL));
   const train = trainAsFound(trainOf(file, session), session.options);
-  const printing = printingOf(train, file, kind, [made(kind, train, session)], session);
+  const kinds = kind === 'set' ? KINDS.filter((one) => isFor(one, train)) : [kind];
+  const sheets = kinds.map((one) => made(one, train, file, session));
+  const printing = printingOf(train, file, kind, sheets, session);
   return session.options.json ? json(printing) : printed(printing, session);
 }
 
-function made(kind: Kind, train: Train, { language }: Session): Sheet {
+// Standard input can be read once, and its hash is wanted too.
+function readingOnce(session: Session): Session {
+  const { read } = session.world;
+  const texts = new Map<string, string>();
+  const once = (file: string) => {
+    const text = texts.get(file) ?? read(file);
+    texts.set(file, text);
+    return text;
+  };
+  return { ...session, world: { ...session.world, read: once } };
+}
+
+// Of a set: a sheet that would have to be refused, or would say that there is nothing, is left out.
+function isFor(kind: Kind, train: Train): boolean {
+  switch (kind) {
+    case 'build':
+      return train.teardown !== undefined;
+    case 'margins':
+      return train.capacities !== undefined && train.engine?.['torque Nm'] !== undefined;
+    case 'one-way':
+      return train.devices.some((device) => device.kind === 'one-way');
+    default:
+      return true;
+  }
+}
+
+function made(kind: Kind, train: Train, file: string, session: Session): Sheet {
+  const { language, page } = session;
+  const { stand = AT_THE_INPUT } = page;
   switch (kind) {
     case 'chart':
       return chartSheet(train, language);
+    case 'drawing':
+      return drawingSheet(train, language);
+    case 'diagnosis':
+      return diagnosisSheet(suspicionOfFile(train, session.options.seen, session), language);
+    case 'strip':
+      return stripSheet(train, language);
+    case 'measure':
+      return measureSheet(train, measurementsOf(train, session), language);
+    case 'build':
+      return buildSheet(train, plannedOf(train, file), language, stand);
+    case 'one-way':
+      return oneWayCard(train, language, stand.seenFrom);
+    case 'margins':
+      return marginSheet(marginReport(train, file, session.options), language);
   }
 }

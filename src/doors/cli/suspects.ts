@@ -1,6 +1,7 @@
 import { type Practice, readPractice } from '../../engine/practice/index.ts';
 import { inquire, type Inquiry, type Observation, readSeen } from '../../engine/suspects/index.ts';
-import { suspectsJson, suspectsText } from '../../telling/report/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { suspectsJson, suspectsText, type Suspicion } from '../../telling/report/index.ts';
 import { interview } from './interview.ts';
 import { ours } from './ours.ts';
 import { Refusal } from './refusal.ts';
@@ -17,15 +18,28 @@ export async function suspects(
   const { options, page, world } = session;
   if (file === '-' && seen === '-') throw new Refusal('bad.stdin twice');
   const train = trainOf(file, session);
-  const practiceFile = options.practice ?? ours('practice.yaml');
-  const inquiry = inquire(train, practiceOf(practiceFile, session));
   const asks = seen === undefined && file !== '-' && options.json !== true && world.lines;
-  if (asks) return interview(inquiry, practiceFile, asks(), session);
-  const observations = seen === undefined ? [] : seenIn(seen, inquiry, session);
-  const suspicion = suspicionOf(inquiry, observations, practiceFile);
+  if (asks) {
+    const practiceFile = options.practice ?? ours('practice.yaml');
+    const inquiry = inquire(train, practiceOf(practiceFile, session));
+    return interview(inquiry, practiceFile, asks(), session);
+  }
+  const suspicion = suspicionOfFile(train, seen, session);
   return options.json
     ? json(suspectsJson(suspicion))
     : done(suspectsText(suspicion, options.all ?? false, page));
+}
+
+/** What is suspected by a file of what was seen; without one, how often things are wrong. */
+export function suspicionOfFile(
+  train: Train,
+  seen: string | undefined,
+  session: Session,
+): Suspicion {
+  const practiceFile = session.options.practice ?? ours('practice.yaml');
+  const inquiry = inquire(train, practiceOf(practiceFile, session));
+  const observations = seen === undefined ? [] : seenIn(seen, inquiry, session);
+  return suspicionOf(inquiry, observations, practiceFile);
 }
 
 function practiceOf(file: string, session: Session): Practice {

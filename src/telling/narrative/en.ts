@@ -476,18 +476,59 @@ export const en = {
 
   // Sheets of paper: what stands on each page, and the words of each kind.
   'sheet.title':
-    '{sheet, select, chart {Application chart} strip {Strip sheet} build {Build sheet} measure {Measure and select} margins {Margins} diagnosis {Diagnosis sheet} one_way {One-way card} other {Sheets}}',
+    '{sheet, select, chart {Application chart} drawing {Half-section} set {Sheet set} strip {Strip sheet} build {Build sheet} measure {Measure and select} margins {Margins} diagnosis {Diagnosis sheet} one_way {One-way card} other {Sheets}}',
   'sheet.stamp': 'File {hash} · {date} · Holdturn',
   'sheet.page': 'page {page} of {pages}',
-  'sheet.printed':
-    '{file}: {pages, plural, one {one page} other {{pages} pages}}',
+  'sheet.printed': '{file}: {pages, plural, one {one page} other {{pages} pages}}',
   'sheet.written': '{file}: source text, for Typst 0.14',
   'sheet.letters missing':
     'No font here has some of its characters: they are printed as boxes. Install a font that has them, and print again.',
+  'sheet.with': '{train} with {faults}',
+  'sheet.own data': 'Your unit’s own data wins.',
+  'sheet.caution.sharp':
+    'Steels and snap rings have sharp edges: wear cut-proof gloves and eye protection.',
+  'sheet.caution.maker':
+    'The unit’s maker, local rules and licensed practice come before anything that is printed here.',
+  'sheet.drawing': 'The train cut along its axis; sets are symbols, not to scale.',
+  'sheet.field':
+    '{field, select, job {Job} complaint {Complaint} by {By} day {Date} initials {Initials} limit {Limit} source {Source} driver {What the driver says} other {Unit}}',
+  'sheet.head':
+    '{head, select, off {off} look {look at} found {found} check {hand check} felt {felt} before {before} fitted {fitted} chosen {chosen} after {after} initials {initials} predicted {predicted} held {held} turned {turned} end {seen from} face {face up} chance {chance} suspect {suspect} reason {because} reading {reading} mean {mean} other {no.}}',
+  'sheet.strip.first':
+    '{what, select, wash {Washed outside, and photographed.} fixture {On its holding fixture, which is locked.} feel {Input and output turned by hand; what was felt is written down below.} plates {A tray or a peg board stands ready, for order and faces.} other {End play measured at each shaft, before anything comes off.}}',
+  'sheet.strip.before': 'Before it comes apart',
+  'sheet.strip.felt': 'What was felt',
+  'sheet.strip.play': 'End play before, {shaft}',
+  'sheet.strip.order': 'In the order in which it comes apart',
+  'sheet.strip.how':
+    'Tick what you have looked at. Found: the face that looks at the input end, marks, plates counted, the thickness of a selective part, wear.',
+  'sheet.strip.blank':
+    'The file tells no parts: write them down in the order in which they come off.',
+  'sheet.build.none':
+    'The file tells no parts, so the build cannot be planned: list them under teardown.',
+  'sheet.measure.how':
+    'Feeler: between snap ring and flange, the flange lifted against the ring, evenly round. On air: write down the pressure. Depth gauge: depth less the stack. A set of plates is replaced whole.',
+  'sheet.measure.shelf':
+    '{part, select, flange {Flanges} steel {Steels} snap_ring {Snap rings} washer {Washers} race {Races} shim {Shims} other {Pistons}} on the shelf: {sizes}. Fitted: {fitted}.',
+  'sheet.measure.no limit':
+    'No limit in the file: write it down, with its source and your initials.',
+  'sheet.measure.play': 'End play, {shaft}',
+  'sheet.test':
+    '{test, select, under_power {Road test} over_run {Over-run} stall {Stall test} fluid {Fluid} pressure {Line pressure} air_check {Air checks} other {Hand checks}}: {caution}',
+  'sheet.diagnosis.tests': 'Tests, the cheap ones first',
+  'sheet.diagnosis.seen': 'What was seen',
+  'sheet.diagnosis.notes': 'Reasoning: which rows point at it, and what would speak against it',
+  'sheet.diagnosis.others':
+    '{count, plural, one {One other suspect: {chance} %.} other {{count} other suspects, together {chance} %.}}',
+  'sheet.race': '{race, select, inner {inner} other {outer}} race: {member}',
+  'sheet.end': '{end, select, output {output end} other {input end}}',
+  'sheet.fitted': '{fitted, select, other_way_up {the other way up} other {as described}}',
+  'sheet.one-way':
+    '{state, select, open {turns both ways} locked {locks both ways} other {turns {free}, locks {locked}}}',
   'sheet.chart.letters':
     'O is on and carries load. (O) is on and carries nothing. H holds. R over-runs. Empty: off, or free.',
   'sheet.chart.legend':
-    'Nobody applies a one-way clutch: the load makes it hold. A ratio is input speed over output speed, below zero for reverse; the fraction under it is exact. On the over-run the output turns the input.',
+    'Nobody applies a one-way clutch: the load makes it hold. A ratio is input speed over output speed, below zero for reverse; the fraction is exact. On the over-run the output turns the input.',
 
   // The command: what its options do.
   'cli.about':
@@ -502,7 +543,8 @@ export const en = {
   'cli.seen': 'a file of what was seen, or - for standard input; without it, questions are asked',
   'cli.readings': 'a file of readings of the packs, or - for standard input',
   'cli.plays': 'a file of readings of end plays, or - for standard input',
-  'cli.kind': 'what to print: chart',
+  'cli.kind':
+    'what to print: chart, drawing, diagnosis, strip, measure, build, one-way, margins, or set for all',
   'verb.check': 'is this a train? every error and warning with its place',
   'verb.flow': 'a gear under power and on the over-run: speeds, torques, and why',
   'verb.chart': 'every combination of the friction devices, and the swaps between gears',
@@ -514,7 +556,7 @@ export const en = {
   'verb.plan': 'the build, step by step: what to look at, and the hand checks that catch mistakes',
   'verb.pack': 'the clearance of packs by your readings, and the part from the shelf that fits',
   'verb.endplay': 'the end play of shafts by your readings, and the washer or race that fits',
-  'verb.sheet': 'a sheet of paper for the bench or the class, as PDF: chart',
+  'verb.sheet': 'a sheet of paper for the bench or the class, as PDF',
   'verb.screen': 'open the bench in a browser; no verb at all does the same',
   'verb.help': 'what a verb does, and its options',
   'verb.completion': 'print the completion script of a shell: bash, zsh or fish',
@@ -543,6 +585,9 @@ export const en = {
     'a shop’s own practice.yaml: tests, minutes, risks, how often things are wrong',
   'option.output': 'the file to write, as in chart.pdf; or .typ, for its source text',
   'option.paper': 'a4 or letter; a4 if left out',
+  'option.seen': 'a file of what was seen, for the diagnosis sheet',
+  'option.readings': 'a file of readings of the packs, for the measure sheet',
+  'option.plays': 'a file of readings of end plays, for the measure sheet',
   'option.date': 'the date on the sheet, as in 2026-11-25; today if left out',
   'option.all': 'leave nothing brief',
   'option.inch': 'put inches first',

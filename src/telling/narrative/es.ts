@@ -437,21 +437,6 @@ export const es: Messages = {
   'pack.legend':
     'Mandan los datos de su unidad. Los límites son los del archivo; uno sin fuente es solo palabra de quien lo escribió. Peor caso: todas las tolerancias en su extremo a la vez. Probable: la raíz de la suma de sus cuadrados. Los tres puntos, el cuarto de los límites entre dos modos y el cuarto de disco para contar son práctica común, sin fuente.',
 
-  // Hojas de papel: lo que está en cada página, y las palabras de cada clase.
-  'sheet.title':
-    '{sheet, select, chart {Tabla de aplicación} strip {Hoja de desmontaje} build {Hoja de montaje} measure {Medir y elegir} margins {Márgenes} diagnosis {Hoja de diagnóstico} one_way {Ficha de ruedas libres} other {Hojas}}',
-  'sheet.stamp': 'Archivo {hash} · {date} · Holdturn',
-  'sheet.page': 'página {page} de {pages}',
-  'sheet.printed':
-    '{file}: {pages, plural, one {una página} other {{pages} páginas}}',
-  'sheet.written': '{file}: texto fuente, para Typst 0.14',
-  'sheet.letters missing':
-    'Ninguna fuente instalada tiene algunos de sus caracteres: salen como cuadros. Instale una que los tenga e imprima otra vez.',
-  'sheet.chart.letters':
-    'O: aplicado y lleva carga. (O): aplicado y no lleva nada. H: retiene. R: gira libre. Vacío: suelto o sin carga.',
-  'sheet.chart.legend':
-    'Nadie aplica una rueda libre: la carga la hace retener. La relación es velocidad de entrada entre velocidad de salida, negativa en marcha atrás; la fracción de debajo es exacta. En retención la salida hace girar la entrada.',
-
   // Márgenes: qué aguanta, qué cede.
   'margin.title':
     '{train}: qué aguanta a {pressure} kPa, con {engine} N·m del motor y una relación de calado de {ratio}',
@@ -488,6 +473,60 @@ export const es: Messages = {
   'endplay.legend':
     'Mandan los datos de su unidad. Los límites son los del archivo; uno sin fuente es solo palabra de quien lo escribió. Mida la pieza que sale del surtido: las manchas tapan los colores. Peor caso: todas las tolerancias en su extremo a la vez. Probable: la raíz de la suma de sus cuadrados.',
 
+  // Hojas de papel: lo que está en cada página, y las palabras de cada clase.
+  'sheet.title':
+    '{sheet, select, chart {Tabla de aplicación} drawing {Media sección} set {Juego de hojas} strip {Hoja de desmontaje} build {Hoja de montaje} measure {Medir y elegir} margins {Márgenes} diagnosis {Hoja de diagnóstico} one_way {Ficha de ruedas libres} other {Hojas}}',
+  'sheet.stamp': 'Archivo {hash} · {date} · Holdturn',
+  'sheet.page': 'página {page} de {pages}',
+  'sheet.printed': '{file}: {pages, plural, one {una página} other {{pages} páginas}}',
+  'sheet.written': '{file}: texto fuente, para Typst 0.14',
+  'sheet.letters missing':
+    'Ninguna fuente instalada tiene algunos de sus caracteres: salen como cuadros. Instale una que los tenga e imprima otra vez.',
+  'sheet.with': '{train} con {faults}',
+  'sheet.own data': 'Mandan los datos propios de su unidad.',
+  'sheet.caution.sharp':
+    'Los discos de acero y los anillos elásticos cortan: use guantes anticorte y gafas.',
+  'sheet.caution.maker':
+    'El fabricante de la unidad, las normas locales y la práctica autorizada mandan sobre todo lo que aquí se imprime.',
+  'sheet.drawing': 'El tren cortado por su eje; los juegos son símbolos, sin escala.',
+  'sheet.field':
+    '{field, select, job {Trabajo} complaint {Queja} by {Por} day {Fecha} initials {Iniciales} limit {Límite} source {Fuente} driver {Lo que dice el conductor} other {Unidad}}',
+  'sheet.head':
+    '{head, select, off {sale} look {mirar} found {hallado} check {prueba de mano} felt {notado} before {antes} fitted {montado} chosen {elegido} after {después} initials {iniciales} predicted {previsto} held {se retiene} turned {se gira} end {visto desde} face {cara arriba} chance {probab.} suspect {sospechoso} reason {porque} reading {lectura} mean {media} other {n.º}}',
+  'sheet.strip.first':
+    '{what, select, wash {Lavada por fuera y fotografiada.} fixture {En su soporte, con el seguro puesto.} feel {Entrada y salida giradas a mano; lo notado queda escrito abajo.} plates {Hay una bandeja o un tablero de clavijas para el orden y las caras.} other {Juego axial de cada eje medido antes de quitar nada.}}',
+  'sheet.strip.before': 'Antes de desarmar',
+  'sheet.strip.felt': 'Lo que se notó',
+  'sheet.strip.play': 'Juego axial antes, {shaft}',
+  'sheet.strip.order': 'En el orden en que sale',
+  'sheet.strip.how':
+    'Marque lo que ha mirado. Hallado: la cara hacia el lado de entrada, marcas, discos contados, espesor de una pieza selectiva, desgaste.',
+  'sheet.strip.blank': 'El archivo no da las piezas: escríbalas en el orden en que salen.',
+  'sheet.build.none':
+    'El archivo no da las piezas y no se puede planear el montaje: enumérelas en teardown.',
+  'sheet.measure.how':
+    'Galgas: entre el anillo elástico y el disco de apoyo, levantado contra el anillo, repartidas en toda la vuelta. Con aire: anote la presión. Sonda de profundidad: la profundidad menos el paquete. Los discos se cambian todos a la vez.',
+  'sheet.measure.shelf':
+    '{part, select, flange {Discos de apoyo} steel {Discos de acero} snap_ring {Anillos elásticos} washer {Arandelas} race {Pistas} shim {Calces} other {Pistones}} del surtido: {sizes}. Montado: {fitted}.',
+  'sheet.measure.no limit': 'Sin límite en el archivo: escríbalo con su fuente y sus iniciales.',
+  'sheet.measure.play': 'Juego axial, {shaft}',
+  'sheet.test':
+    '{test, select, under_power {Prueba en la calle} over_run {Retención} stall {Prueba de calado} fluid {Aceite} pressure {Presión de línea} air_check {Pruebas de aire} other {Pruebas de mano}}: {caution}',
+  'sheet.diagnosis.tests': 'Pruebas, primero las baratas',
+  'sheet.diagnosis.seen': 'Lo que se vio',
+  'sheet.diagnosis.notes': 'Razones: qué filas lo señalan y qué hablaría en contra',
+  'sheet.diagnosis.others':
+    '{count, plural, one {Otro sospechoso: {chance} %.} other {Otros {count} sospechosos, juntos {chance} %.}}',
+  'sheet.race': 'pista {race, select, inner {interior} other {exterior}}: {member}',
+  'sheet.end': '{end, select, output {lado de salida} other {lado de entrada}}',
+  'sheet.fitted': '{fitted, select, other_way_up {al revés} other {como se describe}}',
+  'sheet.one-way':
+    '{state, select, open {gira en ambos sentidos} locked {bloquea en ambos sentidos} other {gira {free}, bloquea {locked}}}',
+  'sheet.chart.letters':
+    'O: aplicado y lleva carga. (O): aplicado y no lleva nada. H: retiene. R: gira libre. Vacío: suelto o sin carga.',
+  'sheet.chart.legend':
+    'Nadie aplica una rueda libre: la carga la hace retener. La relación es velocidad de entrada entre velocidad de salida, negativa en marcha atrás; la fracción es exacta. En retención la salida hace girar la entrada.',
+
   'cli.about':
     'Un banco para trenes epicicloidales: describa uno según lo desmonta y sabrá, con exactitud y con prueba, cómo trabaja.',
   'cli.usage': 'Uso:',
@@ -500,7 +539,8 @@ export const es: Messages = {
   'cli.seen': 'un archivo de lo visto, o - para la entrada estándar; sin él, se hacen preguntas',
   'cli.readings': 'un archivo de lecturas de los paquetes, o - para la entrada estándar',
   'cli.plays': 'un archivo de lecturas de juegos axiales, o - para la entrada estándar',
-  'cli.kind': 'qué se imprime: chart',
+  'cli.kind':
+    'qué se imprime: chart (tabla), drawing (dibujo), diagnosis (diagnóstico), strip (desmontaje), measure (medir), build (montaje), one-way (ruedas libres), margins (márgenes) o set (todas)',
   'verb.check': '¿es esto un tren? cada error y aviso con su lugar',
   'verb.flow': 'una marcha en tracción y en retención: velocidades, pares y por qué',
   'verb.chart': 'cada combinación de los elementos de fricción, y los relevos entre marchas',
@@ -511,7 +551,7 @@ export const es: Messages = {
   'verb.plan': 'el montaje, paso a paso: qué mirar y qué comprobar a mano',
   'verb.pack': 'la holgura de los paquetes según sus lecturas, y la pieza del surtido que sirve',
   'verb.endplay': 'el juego axial de los ejes según sus lecturas, y la arandela o pista que sirve',
-  'verb.sheet': 'una hoja de papel para el banco o la clase, como PDF: chart',
+  'verb.sheet': 'una hoja de papel para el banco o la clase, como PDF',
   'verb.screen': 'abre el banco en un navegador; sin ningún verbo hace lo mismo',
   'verb.help': 'qué hace un verbo, y sus opciones',
   'verb.completion': 'imprime el guion de completado de un intérprete: bash, zsh o fish',
@@ -540,6 +580,9 @@ export const es: Messages = {
   'option.practice': 'el practice.yaml del taller: pruebas, minutos, riesgos, qué falla más',
   'option.output': 'el archivo que se escribe, como chart.pdf; o .typ, para su texto fuente',
   'option.paper': 'a4 o letter; a4 si falta',
+  'option.seen': 'un archivo de lo que se vio, para la hoja de diagnóstico',
+  'option.readings': 'un archivo de lecturas de los paquetes, para la hoja de medir',
+  'option.plays': 'un archivo de lecturas del juego axial, para la hoja de medir',
   'option.date': 'la fecha de la hoja, como 2026-11-25; hoy si falta',
   'option.all': 'no abreviar nada',
   'option.inch': 'las pulgadas primero',
@@ -548,7 +591,8 @@ export const es: Messages = {
   'option.help': 'imprime esto',
   'option.port': 'sirve el banco en otro puerto de esta máquina que el 8477',
   'option.version': 'imprime la versión',
-  'screen.at': 'El banco está abierto en {address} (Ctrl-C lo cierra; holdturn help cuenta el resto)',
+  'screen.at':
+    'El banco está abierto en {address} (Ctrl-C lo cierra; holdturn help cuenta el resto)',
   'screen.over': 'El banco está cerrado.',
   'no.screen': 'aquí no hay red con la que abrir el banco',
   'bad.port': '--port toma un número entero de 0 a 65535, no {given}',
@@ -578,7 +622,8 @@ export const es: Messages = {
   'bad.missing output': 'falta el archivo que se escribe: añada -o hoja.pdf',
   'bad.unwritable':
     'no se puede escribir {file} ({reason}); dé la ruta de un archivo en el que pueda escribir',
-  'bad.missing kind': 'falta la hoja o el archivo de tren: escriba holdturn sheet chart ARCHIVO -o hoja.pdf',
+  'bad.missing kind':
+    'falta la hoja o el archivo de tren: escriba holdturn sheet chart ARCHIVO -o hoja.pdf',
   'no.verb.file': 'falta el verbo antes de {given}: escriba holdturn flow {given}',
   'no.option':
     'opción desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba holdturn help {verb}}}',

@@ -16,6 +16,6 @@ export { packText } from './packtext.ts';
 export { suspectsJson } from './suspectsjson.ts';
 export { adviceLines, percent, suspectsText, type Suspicion } from './suspectstext.ts';
 export { marginJson } from './marginjson.ts';
-export { marginText } from './margintext.ts';
+export { marginCells, type MarginReport, marginSources, marginText } from './margintext.ts';
 export { planJson } from './planjson.ts';
 export { planText } from './plantext.ts';

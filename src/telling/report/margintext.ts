@@ -43,7 +43,11 @@ export function marginText(report: MarginReport, page: Page): string {
     ),
     ...sides.flatMap(([end, head]) => section(head, sideTable(gears, end, page), page)),
     ...(one ? sides.flatMap(([end, head]) => devicesOf(gears, end, head, page)) : []),
-    ...section(voice.say('margin.sources'), sources(report, page), page),
+    ...section(
+      voice.say('margin.sources'),
+      marginSources(report, voice).flatMap((text) => paragraph(text, page, '  ')),
+      page,
+    ),
     '',
     ...said(voice.say('margin.legend')).map(page.ink.faint),
     ...(one ? [] : said(voice.say('margin.more')).map(page.ink.faint)),
@@ -52,11 +56,12 @@ export function marginText(report: MarginReport, page: Page): string {
 
 function sideTable(gears: readonly GearMargin[], end: 'drive' | 'coast', page: Page): string[] {
   const voice = voiceOf(page.language);
-  const rows = gears.map((gear) => [gearName(gear), ...sideCells(gear[end], voice)]);
+  const rows = gears.map((gear) => [gearName(gear), ...marginCells(gear[end], voice)]);
   return table(['gear', 'passes', 'spare', 'first', 'least'], rows, page);
 }
 
-function sideCells(side: SideMargin, voice: Voice): Cell[] {
+/** What a side passes, its margin, what lets go first, and the least pressure that holds. */
+export function marginCells(side: SideMargin, voice: Voice): Cell[] {
   const { state, askedNm, mostNm, letsGo, leastKpa } = side;
   if (state !== 'driving') return [voice.say('state', { state }), '', '', ''];
   return [
@@ -92,9 +97,8 @@ function deviceCells({ device, mustNm, canNm }: DeviceMargin, voice: Voice): Cel
   ];
 }
 
-// Devices whose figures are used, by where they come from; then those of which nobody has said.
-function sources({ train, gears, typed }: MarginReport, page: Page): string[] {
-  const voice = voiceOf(page.language);
+/** Devices whose figures are used, by where they come from; then those of which nobody has said. */
+export function marginSources({ train, gears, typed }: MarginReport, voice: Voice): string[] {
   const used = new Set(
     gears.flatMap(({ drive, coast }) => [...drive.devices, ...coast.devices]).map((d) => d.device),
   );
@@ -114,8 +118,8 @@ function sources({ train, gears, typed }: MarginReport, page: Page): string[] {
     if (!known.some(({ device }) => device === name))
       note(voice.say('margin.unknown'), visible(name));
   }
-  return [...places].flatMap(([place, names]) => {
-    return paragraph(voice.say('margin.source', { names: voice.list(names), place }), page, '  ');
+  return [...places].map(([place, names]) => {
+    return voice.say('margin.source', { names: voice.list(names), place });
   });
 }
 

@@ -1,5 +1,4 @@
 import { type DeviceWork, flow, type Flow, isSpan, type Working } from '../../engine/flow/index.ts';
-import { toText } from '../../engine/linear/index.ts';
 import type { Device, Train } from '../../engine/train/index.ts';
 import { gearName, type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
 import type { Block, Cell, Column, Sheet } from './document.ts';
@@ -21,11 +20,12 @@ export function chartSheet(train: Train, language: Language): Sheet {
     title: voice.say('sheet.title', { sheet: 'chart' }),
     wide: train.devices.length > DEVICES_UPRIGHT,
     blocks: [
-      ...(gears.length === 0
-        ? [{ block: 'paragraph' as const, text: voice.say('gears.none') }]
-        : [{ block: 'paragraph' as const, text: voice.say('sheet.chart.letters') }]),
-      ...SIDES.flatMap((side) => parts.flatMap((devices) => part(gears, devices, side, voice))),
+      {
+        block: 'paragraph',
+        text: voice.say(gears.length === 0 ? 'gears.none' : 'sheet.chart.letters'),
+      },
       { block: 'paragraph', text: voice.say('sheet.chart.legend'), look: 'quiet' },
+      ...SIDES.flatMap((side) => parts.flatMap((devices) => part(gears, devices, side, voice))),
     ],
   };
 }
@@ -54,7 +54,7 @@ function part(rows: readonly Row[], devices: readonly Device[], side: Side, voic
     ...devices.map(({ name }): Column => {
       return { head: visible(name), width: { mm: 11.5 }, align: 'middle', upright: true };
     }),
-    { head: voice.say('head', { head: 'ratio' }), width: { mm: 23 }, align: 'middle' },
+    { head: voice.say('head', { head: 'ratio' }), width: { mm: 36 }, align: 'middle' },
     ...(side === 'coast'
       ? [
           {
@@ -95,13 +95,9 @@ function letterCell(work: DeviceWork | undefined): Cell {
 }
 
 function ratioCell({ ratio, state }: Working, side: Side, voice: Voice): Cell {
-  if (!ratio) return voice.say(side === 'drive' ? 'state' : 'coast', { state });
-  const decimal = voice.decimal(ratio);
-  const exact = toText(ratio);
-  return ratio.den === 1 || exact.length > LONGEST ? decimal : `${decimal}\n${exact}`;
+  if (ratio) return voice.number(ratio);
+  return voice.say(side === 'drive' ? 'state' : 'coast', { state });
 }
-
-const LONGEST = 11;
 
 function brakingCell({ coast: { state, engineBraking } }: Flow, voice: Voice): string {
   return voice.say('braking', { state, braking: engineBraking ? 'yes' : 'no' });

@@ -36,6 +36,7 @@ export type Block =
   | Table
   | Ticks
   | Fields
+  | Lines
   | Figure
   | Together;
 
@@ -59,17 +60,19 @@ export interface Table {
 
 export interface Column {
   readonly head: string;
-  /** In millimetres; a share of what is left (1 is one share); as wide as what is in it. */
-  readonly width: { readonly mm: number } | { readonly share: number } | 'auto';
+  /** In millimetres, or a share of what is left. */
+  readonly width: { readonly mm: number } | { readonly share: number };
   readonly align?: 'start' | 'middle';
   /** The head stands on its end, for narrow columns. */
   readonly upright?: boolean;
 }
 
-/** Empty: a box to fill in. `shaded` marks it for the eye; a letter says the same. */
+/** Empty: a box to write in. `shaded` marks it for the eye; a letter says the same. */
 export type Cell =
   | string
-  | { readonly text: string; readonly look?: Look; readonly shaded?: boolean };
+  | { readonly text: string; readonly look?: Look; readonly shaded?: boolean }
+  /** Boxes to tick, one under the other; one without words is a box alone. */
+  | { readonly ticks: readonly string[] };
 
 /** Boxes to tick. */
 export interface Ticks {
@@ -77,15 +80,28 @@ export interface Ticks {
   readonly lines: readonly string[];
 }
 
-/** Lines to write on, side by side, each with what goes there. */
+/** Lines to write on, side by side, each with what goes there and, if known, what is there. */
 export interface Fields {
   readonly block: 'fields';
-  readonly fields: readonly { readonly label: string; readonly value?: string }[];
+  readonly fields: readonly Field[];
+}
+
+export interface Field {
+  readonly label: string;
+  readonly value?: string;
+}
+
+/** Empty lines, for as much as somebody has to say. */
+export interface Lines {
+  readonly block: 'lines';
+  readonly count: number;
 }
 
 export interface Figure {
   readonly block: 'figure';
   readonly svg: string;
+  /** Height over width. */
+  readonly aspect: number;
   /** What it shows, for whoever cannot see it. */
   readonly alt: string;
   readonly caption: string;

@@ -1,3 +1,4 @@
+export { buildSheet } from './build.ts';
 export { chartSheet } from './chart.ts';
 export {
   type Block,
@@ -10,3 +11,9 @@ export {
   type Stamp,
 } from './document.ts';
 export { typstOf } from './typst.ts';
+export { drawingSheet } from './drawing.ts';
+export { diagnosisSheet } from './diagnosis.ts';
+export { marginSheet } from './margins.ts';
+export { type Measurements, measureSheet } from './measure.ts';
+export { oneWayCard } from './oneway.ts';
+export { stripSheet } from './strip.ts';

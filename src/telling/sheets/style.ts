@@ -1,5 +1,5 @@
 /**
- * How sheets look: black on white, 12-point text, thin rules, hatching and letters, never a
+ * How sheets look: black on white, 12-point text, thin rules, letters and hatching, never a
  * colour. These are the only words of Typst that are not made from data.
  */
 export const STYLE = String.raw`
@@ -9,11 +9,15 @@ export const STYLE = String.raw`
 #let printing(paper: "a4", lang: "en", title: "", body) = {
   set document(title: title, date: none)
   set page(paper: paper, margin: (x: 17mm, top: 27mm, bottom: 22mm))
-  set text(font: face, size: 12pt, lang: lang, number-type: "lining", hyphenate: true)
+  set text(font: face, size: 12pt, lang: lang, number-type: "lining", hyphenate: false)
   set par(leading: 0.5em, spacing: 0.75em)
   set table(stroke: rule, inset: (x: 2mm, y: 1.6mm))
-  show heading.where(level: 1): it => block(below: 4mm, text(17pt, weight: "bold", it.body))
-  show heading.where(level: 2): it => block(above: 6mm, below: 2.5mm, sticky: true, text(13pt, weight: "bold", it.body))
+  set table.cell(breakable: false)
+  show heading: set text(weight: "bold")
+  show heading.where(level: 1): it => block(below: 4mm, text(17pt, it.body))
+  show heading.where(level: 2): it => {
+    block(above: 6mm, below: 2.5mm, sticky: true, text(13pt, it.body))
+  }
   body
 }
 
@@ -23,47 +27,79 @@ export const STYLE = String.raw`
     set par(leading: 0.35em)
     grid(columns: (1fr, auto), column-gutter: 8mm, align: (left + bottom, right + bottom),
       text(weight: "bold", train), title)
-    v(-2.5mm)
+    v(-1.9mm)
     line(length: 100%, stroke: rule)
   },
   footer: context {
+    let page = counter(page)
     line(length: 100%, stroke: rule)
-    v(-2.5mm)
-    grid(columns: (1fr, auto), text(10pt, mark),
-      text(10pt, number(counter(page).get().first(), counter(page).final().first())))
+    v(-1.6mm)
+    set text(10pt)
+    grid(columns: (1fr, auto), mark, number(page.get().first(), page.final().first()))
   },
   { heading(level: 1, title); body },
 )
 
-#let sign(size) = box(width: size, height: size * 0.9, baseline: 12%, {
-  place(polygon(stroke: (paint: black, thickness: size * 0.09, join: "round"), (50%, 0%), (100%, 100%), (0%, 100%)))
-  place(center + bottom, dy: -size * 0.1, rect(width: size * 0.1, height: size * 0.1, fill: black))
-  place(center + bottom, dy: -size * 0.27, rect(width: size * 0.1, height: size * 0.3, fill: black))
+#let sign(size) = box(width: size, height: size * 0.9, {
+  let edge = (paint: black, thickness: size * 0.09, join: "round")
+  let ink = rect.with(width: size * 0.1, fill: black)
+  place(polygon(stroke: edge, (50%, 0%), (100%, 100%), (0%, 100%)))
+  place(center + bottom, dy: -size * 0.1, ink(height: size * 0.1))
+  place(center + bottom, dy: -size * 0.27, ink(height: size * 0.3))
 })
 
-#let caution(title, lines) = block(width: 100%, stroke: 1.6pt + black, inset: 4mm, above: 4mm, below: 5mm, {
-  grid(columns: (14mm, 1fr), column-gutter: 4mm,
-    sign(14mm),
-    {
-      text(13pt, weight: "bold", title)
-      list(marker: [–], indent: 0mm, body-indent: 2mm, spacing: 0.6em, ..lines.map(line => text(weight: "semibold", line)))
-    })
-})
+#let caution(title, lines) = block(
+  width: 100%, stroke: 1.6pt + black, inset: 4mm, above: 4mm, below: 5mm,
+  grid(columns: (14mm, 1fr), column-gutter: 4mm, sign(14mm), {
+    text(13pt, weight: "bold", title)
+    list(marker: [–], body-indent: 2mm, spacing: 0.6em,
+      ..lines.map(line => text(weight: "semibold", line)))
+  }),
+)
 
-#let said(words, look: "plain") = if look == "strong" { text(weight: "bold", words) } else if look == "quiet" { text(10.5pt, words) } else { text(words) }
+#let said(words, look: "plain") = {
+  if look == "strong" { text(weight: "bold", words) }
+  else if look == "quiet" { text(10.5pt, words) }
+  else { text(words) }
+}
 #let told(words, look: "plain") = par(said(words, look: look))
 
-#let upright(words) = context rotate(-90deg, reflow: true, box(
-  width: calc.min(46mm, measure(words).width + 0.5mm), align(left + horizon, par(leading: 0.25em, words))))
+#let upright(words) = context {
+  let width = calc.min(46mm, measure(words).width + 0.5mm)
+  let lines = box(width: width, align(left + horizon, par(leading: 0.25em, words)))
+  rotate(-90deg, reflow: true, lines)
+}
+#let room(height) = box(width: 1mm, height: height - 3.2mm)
 #let tick = box(width: 3.6mm, height: 3.6mm, stroke: 0.8pt + black, baseline: 12%)
 #let ticks(lines) = for line in lines {
-  block(above: 1.8mm, below: 1.8mm, grid(columns: (auto, 1fr), column-gutter: 2.5mm, tick, line))
+  if line == "" { tick } else {
+    block(above: 1.8mm, below: 1.8mm,
+      grid(columns: (auto, 1fr), column-gutter: 2.2mm, align: left + top, tick, line))
+  }
+}
+
+#let field(label, value) = {
+  let place = box.with(width: 100%, height: 7mm, stroke: (bottom: rule), inset: (bottom: 1mm))
+  grid(columns: (auto, 1fr), column-gutter: 2mm, align: bottom,
+    label, place(align(bottom, value)))
 }
 #let fields(given) = block(above: 5mm, below: 4mm, grid(
   columns: given.map(it => 1fr), column-gutter: 6mm,
-  ..given.map(((label, value)) => grid(columns: (auto, 1fr), column-gutter: 2mm, row-gutter: 0mm,
-    align: bottom, label, box(width: 100%, height: 7mm, stroke: (bottom: rule), inset: (bottom: 1mm), align(bottom, value))))
+  ..given.map(((label, value)) => field(label, value)),
 ))
-#let together(..blocks) = block(breakable: false, blocks.pos().join())
-#let drawing(svg, alt, caption) = figure(image(bytes(svg), format: "svg", alt: alt, width: 100%, height: 105mm, fit: "contain"), caption: caption, supplement: none, numbering: none)
+#let lines(count) = block(above: 2mm, below: 4mm, for _ in range(count) {
+  block(spacing: 0mm, height: 8.5mm, width: 100%, stroke: (bottom: rule))
+})
+
+// What is longer than a page must break after all.
+#let together(..blocks) = layout(area => {
+  let body = blocks.pos().join()
+  let long = measure(width: area.width, body).height > area.height
+  block(breakable: long, above: 5mm, below: 5mm, body)
+})
+#let drawing(svg, aspect, alt, caption) = layout(area => {
+  let height = calc.min(area.width * aspect, area.height - 12mm)
+  let picture = image(bytes(svg), format: "svg", alt: alt, height: height)
+  figure(picture, caption: caption, supplement: none, numbering: none)
+})
 `.trim();

@@ -1,7 +1,7 @@
 import { voiceOf } from '../narrative/index.ts';
 import type { Block, Cell, Column, Figure, Printing, Sheet, Table } from './document.ts';
 import { STYLE } from './style.ts';
-import { array, call, quoted } from './typstcode.ts';
+import { array, call, quoted, words } from './typstcode.ts';
 
 /**
  * The sheets as source text for the typesetter Typst, 0.14. Every text stands in it as a string
@@ -29,12 +29,12 @@ function sheetCode({ title, wide, blocks }: Sheet, { language, stamp }: Printing
   const [before = '', between = '', after = ''] = voice
     .say('sheet.page', { page: '\n', pages: '\n' })
     .split('\n');
-  const parts = [quoted(before), 'str(x)', quoted(between), 'str(y)', quoted(after)];
+  const parts = [words(before), 'str(x)', words(between), 'str(y)', words(after)];
   return call(
     'sheet',
-    quoted(title),
-    quoted(stamp.train),
-    quoted(mark),
+    words(title),
+    words(stamp.train),
+    words(mark),
     `(x, y) => ${parts.join(' + ')}`,
     `${wide ?? false}`,
     `{\n${blocks.map(blockCode).join('\n')}\n}`,
@@ -44,21 +44,23 @@ function sheetCode({ title, wide, blocks }: Sheet, { language, stamp }: Printing
 function blockCode(block: Block): string {
   switch (block.block) {
     case 'heading':
-      return call('heading', 'level: 2', quoted(block.text));
+      return call('heading', 'level: 2', words(block.text));
     case 'paragraph':
-      return call('told', quoted(block.text), ...lookCode(block.look));
+      return call('told', words(block.text), ...lookCode(block.look));
     case 'caution':
-      return call('caution', quoted(block.title), array(block.lines.map(quoted)));
+      return call('caution', words(block.title), array(block.lines.map(words)));
     case 'table':
       return tableCode(block);
     case 'ticks':
-      return call('ticks', array(block.lines.map(quoted)));
+      return call('ticks', array(block.lines.map(words)));
     case 'fields': {
       const pairs = block.fields.map(({ label, value = '' }) => {
-        return array([quoted(label), quoted(value)]);
+        return array([words(label), words(value)]);
       });
       return call('fields', array(pairs));
     }
+    case 'lines':
+      return call('lines', `${block.count}`);
     case 'figure':
       return figureCode(block);
     case 'together':
@@ -68,40 +70,45 @@ function blockCode(block: Block): string {
 
 function tableCode({ columns, rows, rowMm }: Table): string {
   const heads = columns.map(({ head, upright }) => {
-    return upright ? call('upright', quoted(head)) : call('text', 'weight: "bold"', quoted(head));
+    return upright ? call('upright', words(head)) : call('text', 'weight: "bold"', words(head));
   });
   return call(
     'table',
     `columns: ${array(columns.map(widthCode))}`,
-    `align: ${array(columns.map(({ align }) => (align === 'middle' ? 'center + horizon' : 'left + horizon')))}`,
-    ...(rowMm === undefined ? [] : [`rows: (auto, ${rowMm}mm)`]),
+    `align: ${array(columns.map(alignCode))}`,
     call('table.header', ...heads.map((head) => call('table.cell', 'align: bottom', head))),
-    ...rows.flatMap((row) => row.map((cell) => `\n${cellCode(cell)}`)),
+    ...rows.flatMap((row) => row.map((cell) => `\n${cellCode(cell, rowMm)}`)),
   );
 }
 
+function alignCode({ align }: Column): string {
+  return align === 'middle' ? 'center + horizon' : 'left + horizon';
+}
+
 function widthCode({ width }: Column): string {
-  if (width === 'auto') return 'auto';
   return 'mm' in width ? `${width.mm}mm` : `${width.share}fr`;
 }
 
-function cellCode(cell: Cell): string {
-  if (typeof cell === 'string') return quoted(cell);
-  const words = call('said', quoted(cell.text), ...lookCode(cell.look));
-  return cell.shaded ? call('table.cell', 'fill: luma(86%)', words) : words;
+function cellCode(cell: Cell, rowMm = 0): string {
+  if (cell === '' && rowMm > 0) return call('room', `${rowMm}mm`);
+  if (typeof cell === 'string') return words(cell);
+  if ('ticks' in cell) return call('ticks', array(cell.ticks.map(words)));
+  const said = call('said', words(cell.text), ...lookCode(cell.look));
+  return cell.shaded ? call('table.cell', 'fill: luma(86%)', said) : said;
 }
 
 function lookCode(look: string | undefined): string[] {
   return look === undefined ? [] : [`look: ${quoted(look)}`];
 }
 
-function figureCode({ svg, alt, caption }: Figure): string {
-  return call('drawing', quoted(inInk(svg)), quoted(alt), quoted(caption));
+function figureCode({ svg, aspect, alt, caption }: Figure): string {
+  return call('drawing', quoted(inInk(svg)), `${aspect}`, quoted(alt), words(caption));
 }
 
-// A printer has no variables, and no colours.
+// A printer has no variables and no colours, and the sheet's own face.
 function inInk(svg: string): string {
   return svg
+    .replaceAll(/font-family: [^;]+;/gu, "font-family: 'Source Sans 3';")
     .replaceAll(/var\(--load, [^)]+\)/gu, '#000')
     .replaceAll(/var\(--[a-z-]+, ([^)]+)\)/gu, '$1');
 }

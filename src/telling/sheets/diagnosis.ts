@@ -1,0 +1,180 @@
+import { STAGES, type TestWord } from '../../engine/practice/index.ts';
+import { type Bracket, type Test, testText } from '../../engine/suspects/index.ts';
+import {
+  causeText,
+  evidenceText,
+  keyOf,
+  type Language,
+  outcomeText,
+  sightText,
+  testName,
+  type Voice,
+  voiceOf,
+} from '../narrative/index.ts';
+import { percent, type Suspicion } from '../report/index.ts';
+import { cautionOf } from './cautions.ts';
+import type { Block, Caution, Cell, Column, Sheet, Table } from './document.ts';
+import { fieldOf, headOf, jobFields } from './filled.ts';
+
+/**
+ * The diagnosis sheet: the complaint, every test that needs no unit on the bench with room for
+ * what it showed, the suspects by what was seen, the next best test, and lines for the reasoning.
+ */
+export function diagnosisSheet(suspicion: Suspicion, language: Language): Sheet {
+  const voice = voiceOf(language);
+  return {
+    title: voice.say('sheet.title', { sheet: 'diagnosis' }),
+    blocks: [
+      cautionsOf(suspicion, voice),
+      jobFields(voice),
+      { block: 'fields', fields: [fieldOf('complaint', voice)] },
+      { block: 'fields', fields: [fieldOf('driver', voice)] },
+      { block: 'heading', text: voice.say('sheet.diagnosis.tests') },
+      testsTable(suspicion, voice),
+      { block: 'heading', text: voice.say('suspects.ranked') },
+      ...rankedBlocks(suspicion, voice),
+      { block: 'together', blocks: nextBlocks(suspicion, voice) },
+      {
+        block: 'together',
+        blocks: [
+          { block: 'heading', text: voice.say('sheet.diagnosis.notes') },
+          { block: 'lines', count: NOTES },
+        ],
+      },
+      {
+        block: 'paragraph',
+        text: voice.say('suspects.legend', { file: suspicion.practice }),
+        look: 'quiet',
+      },
+    ],
+  };
+}
+
+const NOTES = 6;
+
+function cautionsOf({ inquiry }: Suspicion, voice: Voice): Caution {
+  const made = [...new Set(rowsOf(inquiry).map(({ test }) => test))];
+  const lines = made.map((test) => {
+    return voice.say('sheet.test', { test: keyOf(test), caution: voice.say(`caution.${test}`) });
+  });
+  return cautionOf([], voice, lines);
+}
+
+// Every test but those of the hands on the bench; those first that open nothing and cost little.
+function rowsOf({ tests, practice }: Suspicion['inquiry']): Test[] {
+  const cost = (test: TestWord) => {
+    const { at, minutes, risk } = practice.tests[test];
+    return [STAGES.indexOf(at), minutes * practice.risks[risk]] as const;
+  };
+  return tests
+    .filter(({ test }) => test !== 'hand check')
+    .toSorted((a, b) => {
+      const [[stageA, minutesA], [stageB, minutesB]] = [cost(a.test), cost(b.test)];
+      return stageA - stageB || minutesA - minutesB;
+    });
+}
+
+function testsTable({ inquiry, observations }: Suspicion, voice: Voice): Table {
+  const seen = observations.map(({ test, sight, sure }): Cell[] => [
+    testName(test, voice),
+    { text: sightText(sight, voice), look: 'strong' },
+    voice.say('seen.sure', { sure: keyOf(sure) }),
+  ]);
+  const told = new Set(observations.map(({ test }) => testText(test)));
+  const unseen = rowsOf(inquiry)
+    .filter((test) => !told.has(testText(test)))
+    .map((test): Cell[] => [testName(test, voice), '', '']);
+  return {
+    block: 'table',
+    columns: [
+      { head: voice.say('head', { head: 'test' }), width: { share: 5 } },
+      { head: voice.say('head', { head: 'seen' }), width: { share: 5 } },
+      { head: voice.say('head', { head: 'sure' }), width: { share: 2 } },
+    ],
+    rows: [...seen, ...unseen],
+    rowMm: 9,
+  };
+}
+
+// The likeliest, and how much is left to the others.
+function rankedBlocks({ ranking, observations }: Suspicion, voice: Voice): Block[] {
+  const shown = ranking.brackets.slice(0, MOST_BRACKETS);
+  const columns: Column[] = [
+    { head: headOf('chance', voice), width: { mm: 22 } },
+    { head: headOf('suspect', voice), width: { share: 3 } },
+    { head: headOf('reason', voice), width: { share: 4 } },
+  ];
+  const rest = ranking.brackets.slice(MOST_BRACKETS);
+  const chance = rest.reduce((sum, bracket) => sum + bracket.chance, 0);
+  const count = rest.flatMap(({ suspects }) => suspects).length;
+  return [
+    ...(observations.length === 0
+      ? [{ block: 'paragraph' as const, text: voice.say('suspects.nothing seen') }]
+      : []),
+    { block: 'table', columns, rows: shown.map((bracket) => bracketRow(bracket, voice)) },
+    ...(count === 0
+      ? []
+      : [
+          {
+            block: 'paragraph' as const,
+            text: voice.say('sheet.diagnosis.others', { count, chance: percent(chance, voice) }),
+          },
+        ]),
+  ];
+}
+
+const MOST_BRACKETS = 6;
+const MOST_SUSPECTS = 6;
+const MOST_EVIDENCE = 4;
+
+function bracketRow({ chance, suspects, evidence }: Bracket, voice: Voice): Cell[] {
+  const named = suspects.slice(0, MOST_SUSPECTS).map(({ cause }) => causeText(cause, voice));
+  const more = suspects.length - named.length;
+  const spoken = evidence
+    .filter(({ factor }) => factor > 1.05 || factor < 0.95)
+    .toSorted((a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)))
+    .slice(0, MOST_EVIDENCE);
+  const said = spoken.map((one) => {
+    const id = one.factor >= 1 ? 'suspects.for' : 'suspects.against';
+    return voice.say(id, { evidence: evidenceText(one, voice) });
+  });
+  return [
+    { text: `${percent(chance, voice)} %`, look: 'strong' },
+    named.join('\n') + (more > 0 ? voice.say('few.more', { count: more }) : ''),
+    said.join('\n'),
+  ];
+}
+
+function nextBlocks({ advice: { best } }: Suspicion, voice: Voice): Block[] {
+  const heading: Block = { block: 'heading', text: voice.say('suspects.next') };
+  if (!best) return [heading, { block: 'paragraph', text: voice.say('next.none') }];
+  const { test, minutes, opening, practised, parts } = best;
+  const risk = voice.say('risk', { risk: practised.risk });
+  const said = voice.say('next.best', { test: testName(test, voice), minutes, opening, risk });
+  return [
+    heading,
+    { block: 'paragraph', text: said, look: 'strong' },
+    ...(test.test === 'hand check'
+      ? [{ block: 'paragraph' as const, text: voice.say('caution.hand check') }]
+      : []),
+    {
+      block: 'table',
+      columns: [
+        { head: voice.say('head', { head: 'seen' }), width: { share: 2 } },
+        { head: voice.say('head', { head: 'chance' }), width: { mm: 22 } },
+        { head: voice.say('head', { head: 'leaves' }), width: { share: 5 } },
+        { head: headOf('found', voice), width: { share: 2 } },
+      ],
+      rows: parts.map(({ outcome, chance, suspects }): Cell[] => {
+        const left = suspects.slice(0, MOST_SUSPECTS).map((cause) => causeText(cause, voice));
+        const more = suspects.length - left.length;
+        return [
+          outcomeText(outcome, voice),
+          `${percent(chance, voice)} %`,
+          left.join(', ') + (more > 0 ? voice.say('few.more', { count: more }) : ''),
+          '',
+        ];
+      }),
+    },
+  ];
+}

@@ -1,0 +1,50 @@
+import { gearName, type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { marginCells, type MarginReport, marginSources } from '../report/index.ts';
+import { cautionOf } from './cautions.ts';
+import type { Block, Column, Sheet } from './document.ts';
+
+/** The margins: what each gear passes before something lets go, and from which pressure it holds. */
+export function marginSheet(report: MarginReport, language: Language): Sheet {
+  const voice = voiceOf(language);
+  const { train, load, gears } = report;
+  const told = {
+    train: visible(train.name),
+    pressure: voice.decimal(load.pressureKpa),
+    engine: voice.decimal(load.engineNm),
+    ratio: voice.decimal(load.stallRatio),
+  };
+  return {
+    title: voice.say('sheet.title', { sheet: 'margins' }),
+    blocks: [
+      cautionOf([], voice, [voice.say('margin.caution'), voice.say('caution.stall')]),
+      { block: 'paragraph', text: voice.say('margin.title', told), look: 'strong' },
+      { block: 'paragraph', text: voice.say('margin.own data') },
+      ...(['drive', 'coast'] as const).flatMap((end): Block[] => {
+        const torque = voice.decimal(gears[0]?.[end].askedNm ?? load.engineNm);
+        return [
+          { block: 'heading', text: voice.say(`margin.${end}`, { torque }) },
+          {
+            block: 'table',
+            columns: columnsOf(voice),
+            rows: gears.map((gear) => [
+              { text: gearName(gear), look: 'strong' },
+              ...marginCells(gear[end], voice).map((cell) => {
+                return typeof cell === 'string' ? cell : voice.decimal(cell);
+              }),
+            ]),
+          },
+        ];
+      }),
+      { block: 'heading', text: voice.say('margin.sources') },
+      ...marginSources(report, voice).map((text): Block => ({ block: 'paragraph', text })),
+      { block: 'paragraph', text: voice.say('margin.legend'), look: 'quiet' },
+    ],
+  };
+}
+
+function columnsOf(voice: Voice): Column[] {
+  const shares = { gear: 3, passes: 3, spare: 3, first: 7, least: 4 } as const;
+  return Object.entries(shares).map(([head, share]) => {
+    return { head: voice.say('head', { head }), width: { share } };
+  });
+}

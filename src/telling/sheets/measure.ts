@@ -1,0 +1,91 @@
+import type { Device, Train } from '../../engine/train/index.ts';
+import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
+import type { PackJudgement } from '../../shop/packs/index.ts';
+import { type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { cautionOf } from './cautions.ts';
+import {
+  choiceTable,
+  limitBlocks,
+  readingsTable,
+  remarkBlocks,
+  shelfBlocks,
+  wearTable,
+} from './measured.ts';
+import type { Block, Sheet } from './document.ts';
+import { jobFields } from './filled.ts';
+
+/** What was measured of a train, or nothing yet: then there are boxes to write in. */
+export interface Measurements {
+  readonly packs: readonly PackJudgement[];
+  readonly plays: readonly EndPlayJudgement[];
+}
+
+/**
+ * The measure-and-select sheet: every pack and end play with its limit and the limit's source,
+ * the readings or room for them, and the part that was chosen, before and after.
+ */
+export function measureSheet(train: Train, measured: Measurements, language: Language): Sheet {
+  const voice = voiceOf(language);
+  const packed = train.devices.filter(({ kind }) => kind === 'clutch' || kind === 'brake');
+  return {
+    title: voice.say('sheet.title', { sheet: 'measure' }),
+    blocks: [
+      cautionOf(['springs', 'air', 'sharp'], voice),
+      jobFields(voice),
+      { block: 'paragraph', text: voice.say('sheet.measure.how') },
+      { block: 'paragraph', text: voice.say('sheet.own data'), look: 'strong' },
+      ...packed.flatMap((device) => {
+        return packBlocks(device, measured.packs.find(isOf(device)), voice);
+      }),
+      ...measured.plays.map((play) => playBlock(play, voice)),
+    ],
+  };
+}
+
+function isOf({ name }: Device) {
+  return ({ pack }: PackJudgement) => pack.device === name;
+}
+
+const WAYS = ['feeler', 'lifted', 'on air', 'depth gauge'] as const;
+
+function packBlocks(device: Device, judgement: PackJudgement | undefined, voice: Voice): Block[] {
+  const frictions = judgement?.frictions ?? 0;
+  const name = visible(device.name);
+  const readings = readingsTable(WAYS, judgement?.measured ?? [], judgement?.pack, voice);
+  const blocks: Block[] = [
+    {
+      block: 'heading',
+      text: judgement ? voice.say('pack.device', { device: name, frictions }) : name,
+    },
+    ...limitBlocks(judgement?.bounds, voice),
+    ...(judgement?.pack.shelf ? shelfBlocks(judgement.pack.shelf, voice) : []),
+    readings,
+    ...remarkBlocks(judgement?.remarks ?? [], voice),
+    choiceTable(
+      {
+        before: judgement?.judged?.clearance,
+        fitted: judgement?.pack.shelf?.fitted,
+        selection: judgement?.selection,
+      },
+      voice,
+    ),
+    ...(judgement ? [wearTable(judgement, voice)] : []),
+  ];
+  return [{ block: 'together', blocks }];
+}
+
+function playBlock(judgement: EndPlayJudgement, voice: Voice): Block {
+  const { endPlay, measured, bounds, selection, remarks } = judgement;
+  const shaft = visible(endPlay.shaft);
+  return {
+    block: 'together',
+    blocks: [
+      { block: 'heading', text: voice.say('sheet.measure.play', { shaft }) },
+      ...limitBlocks(bounds, voice),
+      ...(endPlay.shelf ? shelfBlocks(endPlay.shelf, voice) : []),
+      readingsTable(['lifted'], measured ? [{ ...measured, way: 'lifted' }] : [], undefined, voice),
+      ...remarkBlocks(remarks, voice),
+      choiceTable({ before: measured?.clearance, fitted: endPlay.shelf?.fitted, selection }, voice),
+    ],
+  };
+}

@@ -1,0 +1,161 @@
+import type { Pack } from '../../engine/train/index.ts';
+import { type Length, lengthFrom } from '../../shop/length/index.ts';
+import {
+  type Bounds,
+  boundsOf,
+  type ClearanceWay,
+  type Measured,
+  type PackJudgement,
+  type Remark,
+  type Selection,
+} from '../../shop/packs/index.ts';
+import {
+  asFineAs,
+  boundsText,
+  clearanceWayText,
+  keyOf,
+  lengthText,
+  remarkText,
+  visible,
+  type Voice,
+} from '../narrative/index.ts';
+import type { Block, Cell, Column, Table } from './document.ts';
+import { fieldOf, headOf } from './filled.ts';
+
+/** The limit in a sentence, with its source; where there is none, lines to write it on. */
+export function limitBlocks(bounds: Bounds | undefined, voice: Voice): Block[] {
+  if (bounds?.least || bounds?.most) {
+    const limits = boundsText(bounds, voice);
+    return [{ block: 'paragraph', text: voice.say('pack.limits', { limits, each: 'no' }) }];
+  }
+  return [
+    { block: 'paragraph', text: voice.say('sheet.measure.no limit') },
+    {
+      block: 'fields',
+      fields: ['limit', 'source', 'initials'].map((name) => fieldOf(name, voice)),
+    },
+  ];
+}
+
+interface Shelf {
+  readonly part: string;
+  readonly fitted: string;
+  readonly sizes: readonly string[];
+}
+
+/** The sizes that can be had. */
+export function shelfBlocks({ part, fitted, sizes }: Shelf, voice: Voice): Block[] {
+  const text = voice.say('sheet.measure.shelf', {
+    part: keyOf(part),
+    sizes: sizes.map((size) => written(size, voice)).join(', '),
+    fitted: written(fitted, voice),
+  });
+  return [{ block: 'paragraph', text }];
+}
+
+/** A row a way to measure, a box a place; filled in where it was measured. */
+export function readingsTable(
+  ways: readonly ClearanceWay[],
+  measured: readonly Measured[],
+  pack: Pack | undefined,
+  voice: Voice,
+): Table {
+  const places = Math.max(FEWEST, ...measured.map((its) => its.places.length));
+  const most = Math.min(places, MOST);
+  const numbered = Array.from({ length: most }, (_, i): Column => {
+    return { head: `${i + 1}`, width: { share: 1 }, align: 'middle' };
+  });
+  const rows = ways.map((way): Cell[] => {
+    const its = measured.find((one) => one.way === way);
+    const read = numbered.map((_, i) => told(its?.places[i], voice));
+    const mean = its ? { text: told(its.clearance, voice), look: 'strong' as const } : '';
+    return [wayText(way, its, pack, voice), ...read, mean];
+  });
+  const by: Column = { head: voice.say('head', { head: 'way' }), width: { mm: 34 } };
+  const mean: Column = { head: headOf('mean', voice), width: { share: 1 }, align: 'middle' };
+  return { block: 'table', columns: [by, ...numbered, mean], rows, rowMm: 11 };
+}
+
+// Places with room for a length in both units; more readings stand in the answer of the command.
+const FEWEST = 4;
+const MOST = 4;
+
+function wayText(
+  way: ClearanceWay,
+  its: Measured | undefined,
+  pack: Pack | undefined,
+  voice: Voice,
+): string {
+  const at = pack?.plates.find(({ squash }) => squash !== undefined)?.at;
+  const air = way === 'on air' ? visible(its?.pressure ?? at ?? '') : '';
+  return voice.say('pack.way', {
+    way: clearanceWayText(way, voice),
+    has: air === '' ? 'no' : its?.squash ? 'squash' : 'air',
+    air,
+    squash: its?.squash ? told(its.squash, voice) : '',
+  });
+}
+
+/** What to look at before the numbers are believed. */
+export function remarkBlocks(remarks: readonly Remark[], voice: Voice): Block[] {
+  const known = remarks.filter(({ remark }) => remark !== 'no limit');
+  return known.map((remark) => {
+    return { block: 'paragraph', text: remarkText(remark, voice), look: 'strong' };
+  });
+}
+
+interface Choice {
+  readonly before: Length | undefined;
+  readonly fitted: string | undefined;
+  readonly selection: Selection | undefined;
+}
+
+/** Before, the part that was chosen, and after. */
+export function choiceTable({ before, fitted, selection }: Choice, voice: Voice): Table {
+  const best = selection?.best;
+  const tool = before ?? { um: { num: 0, den: 1 }, stepUm: { num: 10, den: 1 } };
+  const cells: Readonly<Record<string, string>> = {
+    before: told(before, voice),
+    fitted: fitted === undefined ? '' : written(fitted, voice),
+    chosen: told(best?.size, voice),
+    predicted: best ? told(asFineAs(best.predicted.um, tool), voice) : '',
+    after: '',
+    initials: '',
+  };
+  const heads = Object.keys(cells).map((name): Column => {
+    return { head: headOf(name, voice), width: { share: 1 }, align: 'middle' };
+  });
+  return { block: 'table', columns: heads, rows: [Object.values(cells)], rowMm: 12 };
+}
+
+/** The plates themselves: the thinnest of each kind and the widest gap, against their limits. */
+export function wearTable({ pack, wear }: PackJudgement, voice: Voice): Table {
+  const rows = (['friction', 'steel', 'cone'] as const).map((what): Cell[] => {
+    const its = wear.find((one) => one.what === what);
+    const limit = pack.limits?.[what];
+    return [
+      voice.say('pack.wear of', { what }),
+      limit ? boundsText(boundsOf(limit), voice) : '',
+      told(its?.worst, voice),
+      its ? voice.say('verdict', { verdict: keyOf(its.verdict ?? 'none') }) : '',
+    ];
+  });
+  const share = (head: string, of: number): Column => ({ head, width: { share: of } });
+  const columns = [
+    share(voice.say('head', { head: 'part' }), 3),
+    share(voice.say('head', { head: 'limit' }), 5),
+    share(headOf('reading', voice), 2),
+    share(voice.say('head', { head: 'verdict' }), 2),
+  ];
+  return { block: 'table', columns, rows, rowMm: 11 };
+}
+
+function told(length: Length | undefined, voice: Voice): string {
+  return length ? lengthText(length, voice) : '';
+}
+
+// As the train file has it, in both units.
+function written(text: string, voice: Voice): string {
+  const length = lengthFrom(text);
+  return length ? lengthText(length, voice) : visible(text);
+}

@@ -1,0 +1,81 @@
+import type { OneWayClutch, Train } from '../../engine/train/index.ts';
+import {
+  freeWay,
+  keyOf,
+  type Language,
+  type Stand,
+  visible,
+  type Voice,
+  voiceOf,
+} from '../narrative/index.ts';
+import { cautionOf } from './cautions.ts';
+import type { Block, Cell, Column, Sheet } from './document.ts';
+import { headOf, jobFields } from './filled.ts';
+
+/** The one-way card: for each clutch what the hands must find, whichever race they hold. */
+export function oneWayCard(train: Train, language: Language, seenFrom: Stand['seenFrom']): Sheet {
+  const voice = voiceOf(language);
+  const clutches = train.devices.filter((one): one is OneWayClutch => one.kind === 'one-way');
+  return {
+    title: voice.say('sheet.title', { sheet: 'one_way' }),
+    blocks: [
+      cautionOf(['hands'], voice),
+      jobFields(voice),
+      {
+        block: 'paragraph',
+        text: voice.say(clutches.length === 0 ? 'one-way.none' : 'one-way.legend'),
+      },
+      ...clutches.map((clutch) => checksOf(clutch, seenFrom, voice)),
+    ],
+  };
+}
+
+function checksOf(clutch: OneWayClutch, seenFrom: Stand['seenFrom'], voice: Voice): Block {
+  const fits = clutch.stuck ? FITS.slice(0, 1) : FITS;
+  const stands = fits.flatMap((fitted) => RACES.map((hold): Stand => ({ seenFrom, hold, fitted })));
+  const rows = stands.map((stand) => rowOf(clutch, stand, voice));
+  return {
+    block: 'together',
+    blocks: [
+      { block: 'heading', text: visible(clutch.name) },
+      { block: 'table', columns: columnsOf(voice), rows, rowMm: 13 },
+    ],
+  };
+}
+
+const FITS = ['as described', 'other way up'] as const;
+const RACES = ['outer', 'inner'] as const;
+
+function rowOf(clutch: OneWayClutch, stand: Stand, voice: Voice): Cell[] {
+  const { seenFrom, hold, fitted = 'as described' } = stand;
+  const [held, turned] =
+    hold === 'outer' ? (['outer', 'inner'] as const) : (['inner', 'outer'] as const);
+  const race = (which: 'inner' | 'outer') => {
+    const member = voice.name(which === 'inner' ? clutch.first : clutch.second);
+    return voice.say('sheet.race', { race: which, member });
+  };
+  return [
+    race(held),
+    race(turned),
+    voice.say('sheet.end', { end: seenFrom }),
+    voice.say('sheet.fitted', { fitted: keyOf(fitted) }),
+    { text: predicted(clutch, stand, voice), look: 'strong' },
+    '',
+  ];
+}
+
+function predicted(clutch: OneWayClutch, stand: Stand, voice: Voice): string {
+  const free = freeWay(clutch, stand);
+  return voice.say('sheet.one-way', {
+    state: clutch.stuck ?? 'sound',
+    free: voice.say('way', { way: free }),
+    locked: voice.say('way', { way: free === 'clockwise' ? 'anticlockwise' : 'clockwise' }),
+  });
+}
+
+function columnsOf(voice: Voice): Column[] {
+  const shares = { held: 5, turned: 5, end: 3, face: 4, predicted: 6, felt: 5 };
+  return Object.entries(shares).map(([head, share]) => {
+    return { head: headOf(head, voice), width: { share } };
+  });
+}

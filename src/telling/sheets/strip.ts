@@ -1,0 +1,74 @@
+import { isFriction, type Part, type Train } from '../../engine/train/index.ts';
+import { type Language, partTexts, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { cautionOf } from './cautions.ts';
+import type { Block, Cell, Column, Sheet } from './document.ts';
+import { headOf, jobFields, linesFor } from './filled.ts';
+
+/**
+ * The strip sheet: what is done before a unit comes apart, then its parts in the order in which
+ * they come off. A train without a teardown gets empty rows.
+ */
+export function stripSheet(train: Train, language: Language): Sheet {
+  const voice = voiceOf(language);
+  const parts = train.teardown ?? [];
+  const springs = train.devices.some((device) => isFriction(device));
+  const dangers = ['weight', 'fluid', ...(springs ? ['springs' as const] : []), 'sharp'] as const;
+  return {
+    title: voice.say('sheet.title', { sheet: 'strip' }),
+    blocks: [
+      cautionOf(dangers, voice),
+      jobFields(voice),
+      ...before(train, voice),
+      { block: 'heading', text: voice.say('sheet.strip.order') },
+      {
+        block: 'paragraph',
+        text: voice.say(parts.length === 0 ? 'sheet.strip.blank' : 'sheet.strip.how'),
+      },
+      {
+        block: 'table',
+        columns: columnsOf(voice),
+        rows:
+          parts.length === 0
+            ? Array.from({ length: EMPTY_ROWS }, (_, i) => [`${i + 1}`, '', '', '', TICK])
+            : parts.map((part, i) => partRow(part, i + 1, language)),
+        rowMm: 12,
+      },
+    ],
+  };
+}
+
+const EMPTY_ROWS = 24;
+const TICK: Cell = { ticks: [''] };
+
+function before(train: Train, voice: Voice): Block[] {
+  const first = ['wash', 'fixture', 'plates', 'play', 'feel'];
+  const shafts = (train.endPlays ?? []).map(({ shaft }) => {
+    return { label: voice.say('sheet.strip.play', { shaft: visible(shaft) }) };
+  });
+  return [
+    { block: 'heading', text: voice.say('sheet.strip.before') },
+    { block: 'ticks', lines: first.map((what) => voice.say('sheet.strip.first', { what })) },
+    ...linesFor(shafts),
+    { block: 'fields', fields: [{ label: voice.say('sheet.strip.felt') }] },
+  ];
+}
+
+function columnsOf(voice: Voice): Column[] {
+  return [
+    { head: headOf('number', voice), width: { mm: 11 }, align: 'middle' },
+    { head: voice.say('head', { head: 'part' }), width: { share: 3 } },
+    { head: headOf('look', voice), width: { share: 7 } },
+    { head: headOf('found', voice), width: { share: 3 } },
+    { head: headOf('off', voice), width: { mm: 13 }, align: 'middle' },
+  ];
+}
+
+function partRow(part: Part, number: number, language: Language): Cell[] {
+  return [
+    `${number}`,
+    { text: visible(part.name), look: 'strong' },
+    { ticks: partTexts(part, language) },
+    '',
+    TICK,
+  ];
+}
