@@ -1,7 +1,11 @@
 export { type Edited, put, type Refusal, remove, rename, type Renaming } from './edit.ts';
+export { discard, goingWith, pathOf, type Thing } from './discard.ts';
 export { find } from './find.ts';
 export { Findings } from './findings.ts';
+export { inTurn, mend } from './mend.ts';
 export { nearest } from './near.ts';
+export { type Offer, type Offers, offersAt } from './offer.ts';
+export { membersOf } from './parts.ts';
 export { Lines, type Place } from './place.ts';
 export type * from './problem.ts';
 export { readTrain, type Reading } from './reading.ts';

@@ -1,4 +1,4 @@
-import type { GearSet } from '../train/index.ts';
+import { CASE, type GearSet, type MemberName, type Train } from '../train/index.ts';
 
 /** The parts of a set that are members: what may stand behind its name and a dot. */
 export function partsOf(set: GearSet): string[] {
@@ -20,4 +20,18 @@ export function partsOf(set: GearSet): string[] {
     case 'bevel':
       return ['left', 'right', 'carrier', 'pinion'];
   }
+}
+
+/** Every name by which a train calls a member, the case first, in the order of the file. */
+export function membersOf(train: Train): MemberName[] {
+  const names = [
+    CASE,
+    train.input,
+    train.output,
+    ...train.sets.flatMap((set) => partsOf(set).map((part) => `${set.name}.${part}`)),
+    ...train.pairs.flatMap(({ driver, driven }) => [driver.member, driven.member]),
+    ...train.joins.flatMap(({ name, members }) => [name, ...members]),
+    ...train.devices.flatMap(({ first, second }) => [first, second]),
+  ];
+  return [...new Set(names)].filter((name) => name !== '');
 }

@@ -16,6 +16,12 @@ import { type Node, parseTree } from './tree.ts';
 /** What a train file says: a train if it has no error, and whatever is to be told. */
 export interface Reading {
   readonly train: Train | undefined;
+  /**
+   * What could be read, for whoever helps to write the rest: an entry with a mistake in it is
+   * left out, a text that is missing is empty, and names may mean nothing. Undefined where the
+   * text is no YAML.
+   */
+  readonly soFar: Train | undefined;
   /** Errors and warnings in the order of the file. */
   readonly problems: readonly Problem[];
   /**
@@ -29,9 +35,10 @@ export interface Reading {
 
 /** Reads a train file. Never throws: every mistake is a problem with its place. */
 export function readTrain(text: string): Reading {
-  const { train, findings, root, lines } = readFile(text);
+  const { train, soFar, findings, root, lines } = readFile(text);
   return {
     train,
+    soFar,
     problems: findings.list(),
     place: (...path) => lines.place(root ? find(root, path) : { from: 0, to: 0 }),
   };
@@ -40,6 +47,7 @@ export function readTrain(text: string): Reading {
 /** A reading with what an edit needs besides. */
 export interface FileReading {
   readonly train: Train | undefined;
+  readonly soFar: Train | undefined;
   readonly findings: Findings;
   readonly root: Node | undefined;
   readonly mentions: readonly Mention[];
@@ -52,9 +60,10 @@ export function readFile(text: string): FileReading {
   const root = parseTree(text, findings);
   // Where the YAML is broken, what it seems to say would only add noise.
   const outline = root && outlineOf(root, text, findings);
-  const train = root && outline && trainOf(root, outline, findings);
+  const soFar = root && outline && trainOf(root, outline, findings);
   return {
-    train: findings.errorCount === 0 ? train : undefined,
+    train: findings.errorCount === 0 ? soFar : undefined,
+    soFar,
     findings,
     root,
     mentions: outline?.mentions ?? [],

@@ -33,6 +33,7 @@ export function spliceForEntry(
   const entry = `${json ? quoted(key) : scalarText(key)}: ${flowText(inner, json)}`;
   if (target.kind === 'scalar') {
     const parent = found.at(-2);
+    if (target === root && target.value === null) return beginning(text, key, inner);
     if (target.value !== null || parent?.kind !== 'section') return undefined;
     if (parent.flow)
       return replacement(text, target, parent, path[depth - 1] ?? '', `{ ${entry} }`);
@@ -54,6 +55,17 @@ export function spliceForEntry(
     ? ['', ...sectionLines(key, inner, json)]
     : [indentOf(text, last) + entry];
   return [{ from: at, to: at, text: lines.map((line) => newline(text) + line).join('') }];
+}
+
+// The first entry of a file that says nothing yet, below what comments it has.
+function beginning(text: string, key: string, value: Value): Splice[] {
+  const lines =
+    value instanceof Map && value.size > 0
+      ? sectionLines(key, value, false)
+      : [`${scalarText(key)}: ${flowText(value, false)}`];
+  const start = text === '' || text.endsWith('\n') ? '' : newline(text);
+  const at = text.length;
+  return [{ from: at, to: at, text: start + lines.map((line) => line + newline(text)).join('') }];
 }
 
 /** The change that takes out what is at a path; undefined where the layout does not let it. */
