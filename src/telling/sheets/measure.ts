@@ -69,9 +69,8 @@ function packBlocks(device: Device, judgement: PackJudgement | undefined, voice:
       },
       voice,
     ),
-    ...(judgement ? [wearTable(judgement, voice)] : []),
   ];
-  return [{ block: 'together', blocks }];
+  return [{ block: 'together', blocks }, ...(judgement ? [wearTable(judgement, voice)] : [])];
 }
 
 function playBlock(judgement: EndPlayJudgement, voice: Voice): Block {

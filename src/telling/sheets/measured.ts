@@ -53,7 +53,7 @@ export function shelfBlocks({ part, fitted, sizes }: Shelf, voice: Voice): Block
   return [{ block: 'paragraph', text }];
 }
 
-/** A row a way to measure, a box a place; filled in where it was measured. */
+/** A row a way to measure, a box a place; the ways that were gone, or all while none was. */
 export function readingsTable(
   ways: readonly ClearanceWay[],
   measured: readonly Measured[],
@@ -65,15 +65,16 @@ export function readingsTable(
   const numbered = Array.from({ length: most }, (_, i): Column => {
     return { head: `${i + 1}`, width: { share: 1 }, align: 'middle' };
   });
-  const rows = ways.map((way): Cell[] => {
+  const gone = ways.filter((way) => measured.some((one) => one.way === way));
+  const rows = (gone.length > 0 ? gone : ways).map((way): Cell[] => {
     const its = measured.find((one) => one.way === way);
     const read = numbered.map((_, i) => told(its?.places[i], voice));
     const mean = its ? { text: told(its.clearance, voice), look: 'strong' as const } : '';
     return [wayText(way, its, pack, voice), ...read, mean];
   });
-  const by: Column = { head: voice.say('head', { head: 'way' }), width: { mm: 34 } };
+  const by: Column = { head: voice.say('head', { head: 'way' }), width: { mm: 38 } };
   const mean: Column = { head: headOf('mean', voice), width: { share: 1 }, align: 'middle' };
-  return { block: 'table', columns: [by, ...numbered, mean], rows, rowMm: 11 };
+  return { block: 'table', columns: [by, ...numbered, mean], rows, rowMm: 10 };
 }
 
 // Places with room for a length in both units; more readings stand in the answer of the command.
@@ -142,12 +143,12 @@ export function wearTable({ pack, wear }: PackJudgement, voice: Voice): Table {
   });
   const share = (head: string, of: number): Column => ({ head, width: { share: of } });
   const columns = [
-    share(voice.say('head', { head: 'part' }), 3),
+    share(visible(pack.device), 3),
     share(voice.say('head', { head: 'limit' }), 5),
     share(headOf('reading', voice), 2),
     share(voice.say('head', { head: 'verdict' }), 2),
   ];
-  return { block: 'table', columns, rows, rowMm: 11 };
+  return { block: 'table', columns, rows, rowMm: 10 };
 }
 
 function told(length: Length | undefined, voice: Voice): string {

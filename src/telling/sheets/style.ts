@@ -92,11 +92,10 @@ export const STYLE = String.raw`
 })
 
 // What is longer than a page must break after all.
-#let together(..blocks) = layout(area => {
+#let together(..blocks) = block(above: 5mm, below: 5mm, layout(area => {
   let body = blocks.pos().join()
-  let long = measure(width: area.width, body).height > area.height
-  block(breakable: long, above: 5mm, below: 5mm, body)
-})
+  block(breakable: measure(width: area.width, body).height > area.height, body)
+}))
 #let drawing(svg, aspect, alt, caption) = layout(area => {
   let height = calc.min(area.width * aspect, area.height - 12mm)
   let picture = image(bytes(svg), format: "svg", alt: alt, height: height)
