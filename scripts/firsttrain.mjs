@@ -2,8 +2,9 @@ import { build } from 'esbuild';
 import fs from 'node:fs';
 
 /**
- * The train that a new screen shows, read when the screen is built: the first picture need not
- * wait for the code that reads files. `import { text, train } from 'virtual:first-train'`.
+ * The train that a new screen shows, read and laid out when the screen is built: the first
+ * picture waits neither for the code that reads files nor for the search that arranges one.
+ * `import { text, train, drawn } from 'virtual:first-train'`.
  */
 export function firstTrain(file) {
   const name = 'virtual:first-train';
@@ -14,19 +15,23 @@ export function firstTrain(file) {
       if (id !== `\0${name}`) return undefined;
       this.addWatchFile(file);
       const text = fs.readFileSync(file, 'utf8');
-      const { train, problems } = (await reader())(text);
+      const { readTrain, halfSection } = await engine();
+      const { train, problems } = readTrain(text);
       if (!train || problems.length > 0) throw new Error(`${file} is no sound train`);
-      return `export const text = ${JSON.stringify(text)};\nexport const train = ${plain(train)};`;
+      return Object.entries({ text, train, drawn: halfSection(train) })
+        .map(([key, value]) => `export const ${key} = ${plain(value)};\n`)
+        .join('');
     },
   };
 }
 
-async function reader() {
+async function engine() {
   const { outputFiles } = await build({
     bundle: true,
     format: 'esm',
     stdin: {
-      contents: "export { readTrain } from './src/engine/trainfile/index.ts';",
+      contents: `export { readTrain } from './src/engine/trainfile/index.ts';
+export { halfSection } from './src/telling/drawing/index.ts';`,
       resolveDir: '.',
       loader: 'ts',
     },
@@ -35,12 +40,12 @@ async function reader() {
     alias: { yaml: './node_modules/yaml/browser/index.js' },
   });
   const code = Buffer.from(outputFiles[0].contents).toString('base64');
-  return (await import(`data:text/javascript;base64,${code}`)).readTrain;
+  return import(`data:text/javascript;base64,${code}`);
 }
 
 // Plain data as JSON has it; a train that holds more is no train for this.
-function plain(train) {
-  return JSON.stringify(train, (_, value) => {
+function plain(data) {
+  return JSON.stringify(data, (_, value) => {
     if (value instanceof Map || value instanceof Set || typeof value === 'bigint') {
       throw new TypeError('the first train must be plain data');
     }

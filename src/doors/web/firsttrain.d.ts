@@ -5,4 +5,7 @@ declare module 'virtual:first-train' {
   // An ambient module cannot import by a relative path.
   // oxlint-disable-next-line typescript/consistent-type-imports
   export const train: import('../../engine/train/index.ts').Train;
+  /** Its half-section. */
+  // oxlint-disable-next-line typescript/consistent-type-imports
+  export const drawn: import('../../telling/drawing/index.ts').HalfSection;
 }

@@ -3,6 +3,7 @@ import { LOOKS } from '../../telling/drawing/index.ts';
 import { Bench } from './bench/index.ts';
 import { FileDesk, workOffline } from './desk/index.ts';
 import { hearKeys } from './keys.ts';
+import { firstPictureIsUp } from './later.tsx';
 import { Page } from './page.tsx';
 import { recallReader } from './reader/index.ts';
 import './page.css';
@@ -20,6 +21,7 @@ await desk.arrive();
 hearKeys(bench, desk);
 bench.turning.start();
 render(<Page bench={bench} desk={desk} />, sheet);
+firstPictureIsUp();
 void desk.begin();
 
 // After the first picture, which must not wait for it.

@@ -1,13 +1,15 @@
 import type { Bench } from './bench/index.ts';
-import { Chart } from './chart/index.ts';
 import { Desk, type FileDesk, Notice } from './desk/index.ts';
-import { FaultBeside } from './fault/index.ts';
 import { Gears, SideOf, Turner } from './gears/index.ts';
+import { later } from './later.tsx';
 import { Plate } from './plate/index.ts';
 import { Problems } from './problems/index.ts';
 import { Reader } from './reader/index.ts';
 import { Why } from './why/index.ts';
 import { captions } from './caption.ts';
+
+const Chart = later(async () => (await import('./chart/index.ts')).Chart);
+const FaultBeside = later(async () => (await import('./fault/index.ts')).FaultBeside);
 
 interface Props {
   readonly bench: Bench;

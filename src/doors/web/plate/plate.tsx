@@ -1,6 +1,7 @@
 import { useComputed } from '@preact/signals';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
-import { halfSection, paintHalfSection } from '../../../telling/drawing/index.ts';
+import type { Train } from '../../../engine/train/index.ts';
+import { type HalfSection, halfSection, paintHalfSection } from '../../../telling/drawing/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
 import { Drawing } from '../drawing.tsx';
 import { Figure } from '../figure.tsx';
@@ -9,6 +10,7 @@ import { dressDials, lightPointed, turnDials } from './dials.ts';
 import { shownOf, standingsFor } from './shown.ts';
 import { PlateTable } from './table.tsx';
 import { words } from './words.ts';
+import { drawn as firstDrawn, train as firstTrain } from 'virtual:first-train';
 import './plate.css';
 
 interface Props {
@@ -24,7 +26,7 @@ interface Props {
 export function Plate({ bench, build, caption }: Props) {
   const say = words();
   const place = useRef<HTMLDivElement>(null);
-  const drawn = useComputed(() => build.train.value && halfSection(build.train.value));
+  const drawn = useComputed(() => build.train.value && layoutOf(build.train.value));
   const shown = useComputed(() => shownOf(build));
   const standings = standingsFor(build, shown.value, say);
   const title = say.title(drawn.value?.name ?? '');
@@ -63,4 +65,9 @@ export function Plate({ bench, build, caption }: Props) {
       </div>
     </Figure>
   );
+}
+
+// The first train was laid out when the page was built.
+function layoutOf(train: Train): HalfSection {
+  return train === firstTrain ? firstDrawn : halfSection(train);
 }
