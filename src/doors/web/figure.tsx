@@ -12,11 +12,13 @@ interface Props {
   readonly scene: Scene;
   /** The same as a table. */
   readonly table: ComponentChildren;
+  /** What else stands in the caption. */
+  readonly tools?: ComponentChildren;
   readonly children: ComponentChildren;
 }
 
 /** A picture with its caption, its twin as a table, and its files. */
-export function Figure({ caption, name, scene, table, children }: Props) {
+export function Figure({ caption, name, scene, table, tools, children }: Props) {
   const say = words();
   const asTable = useSignal(false);
   const svg = () => new Blob([toSvg(scene)], { type: 'image/svg+xml' });
@@ -25,6 +27,7 @@ export function Figure({ caption, name, scene, table, children }: Props) {
       {children}
       <figcaption>
         <span class="figure-caption">{caption}</span>
+        {tools}
         <button
           type="button"
           aria-expanded={asTable.value}

@@ -1,6 +1,6 @@
 import type { Bench } from './bench/index.ts';
 import { Desk, type FileDesk, Notice } from './desk/index.ts';
-import { Gears, SideOf, Turner } from './gears/index.ts';
+import { Applied, Gears, SideOf, Turner } from './gears/index.ts';
 import { later } from './later.tsx';
 import { Plate } from './plate/index.ts';
 import { Problems } from './problems/index.ts';
@@ -25,18 +25,18 @@ export function Page({ bench, desk }: Props) {
         <Desk bench={bench} desk={desk} />
         <Reader />
       </header>
-      <div>
+      <div class="page-words">
         <Notice desk={desk} />
         <Problems bench={bench} />
       </div>
       <main class="page-main">
         <div class="page-controls">
           <Gears bench={bench} />
-          <div class="page-tools">
-            <SideOf bench={bench} />
-            <Turner bench={bench} />
-            <FaultBeside bench={bench} />
-          </div>
+          <Applied bench={bench} />
+        </div>
+        <div class="page-controls page-tools">
+          <SideOf bench={bench} />
+          <Turner bench={bench} />
         </div>
         <Builds bench={bench} />
         <Chart bench={bench} />
@@ -48,7 +48,11 @@ export function Page({ bench, desk }: Props) {
 /** The right build with its reasons; beside it the wrong one with its own, moving together. */
 function Builds({ bench }: { readonly bench: Bench }) {
   const caption = captions();
-  const right = <Plate bench={bench} build={bench.right} caption={caption.right(bench)} />;
+  const right = (
+    <Plate bench={bench} build={bench.right} caption={caption.right(bench)}>
+      <FaultBeside bench={bench} />
+    </Plate>
+  );
   if (!bench.wrong.train.value) {
     return (
       <div class="page-build">

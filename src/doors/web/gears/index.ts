@@ -1,3 +1,4 @@
+export { Applied } from './applied.tsx';
 export { Gears } from './gears.tsx';
 export { SideOf } from './side.tsx';
 export { Turner } from './turner.tsx';

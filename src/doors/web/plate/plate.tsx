@@ -1,4 +1,5 @@
 import { useComputed } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { Train } from '../../../engine/train/index.ts';
 import { type HalfSection, halfSection, paintHalfSection } from '../../../telling/drawing/index.ts';
@@ -17,13 +18,15 @@ interface Props {
   readonly bench: Bench;
   readonly build: Build;
   readonly caption: string;
+  /** What else stands in its caption. */
+  readonly children?: ComponentChildren;
 }
 
 /**
  * The half-section that moves: a dial a member, to be turned or held by hand; a device is
  * applied by touching it; what is pointed at elsewhere lights.
  */
-export function Plate({ bench, build, caption }: Props) {
+export function Plate({ bench, build, caption, children }: Props) {
   const say = words();
   const place = useRef<HTMLDivElement>(null);
   const drawn = useComputed(() => build.train.value && layoutOf(build.train.value));
@@ -59,6 +62,7 @@ export function Plate({ bench, build, caption }: Props) {
       name="half-section"
       scene={scene}
       table={<PlateTable bench={bench} build={build} />}
+      tools={children}
     >
       <div ref={place} class={`plate${locks ? ' plate-locks' : ''}`} tabIndex={-1}>
         <Drawing scene={scene} role="group" />
