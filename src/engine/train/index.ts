@@ -4,7 +4,7 @@ export type { GeometryFinding } from './fit.ts';
 export { geometryOf } from './geometry.ts';
 export { setGearing } from './gearing.ts';
 export type { Mesh } from './mesh.ts';
-export { companyOf } from './sharing.ts';
+export { companyOf, ownerOf } from './sharing.ts';
 export type * from './capacity.ts';
 export * from './endplay.ts';
 export * from './pack.ts';

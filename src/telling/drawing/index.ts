@@ -5,3 +5,6 @@ export type { Group, Mark, Path, Scene, Standing, Subject, Words } from './scene
 export { type Shown, standingsOf, type StandingWords } from './standingsof.ts';
 export { LOOKS } from './looks.ts';
 export { placement, round, toSvg } from './svg.ts';
+export { type EndNote, type EndView, endView, placeWheels } from './endview.ts';
+export type { EndWheel } from './endwheel.ts';
+export { endScene } from './endscene.ts';

@@ -1,3 +1,5 @@
+import { END_LOOKS } from './endlooks.ts';
+
 /**
  * How marks look: one style sheet for files and for the screen, which sets the colours by the
  * variables. What a mark means never hangs on a colour: weight, dashes, hatching, arrows and
@@ -37,4 +39,5 @@ export const LOOKS = `
 .drawing .released .plates, .drawing .released .band { stroke-width: 1; }
 .drawing .idle .plates, .drawing .idle .band { stroke-width: 2.5; stroke-dasharray: 7 4; }
 .drawing .circling .planet { stroke-width: 5; stroke-dasharray: 3 3; }
+${END_LOOKS}
 `.trim();
