@@ -1,86 +1,226 @@
 import { CASE } from '../../engine/train/index.ts';
-import { type Station } from './station.ts';
-import { type Arrangement, type Strokes, strokesOf, type Subjects } from './strokes.ts';
+import { choicesOf } from './ports.ts';
+import type { Station } from './station.ts';
+import { type Arrangement, BOTH, DRUM, SHAFT, type Subjects, type Way } from './arrangement.ts';
+import type { Drafting, Level } from './strokes.ts';
 
 /**
- * The arrangement with the fewest crossings that a search from several beginnings finds, and
- * among those the shortest lines. The same train is always arranged the same way.
+ * An arrangement with few crossings and short lines, found by cooling: changes by chance, of
+ * which those that make it worse are taken ever more seldom (Kirkpatrick, Gelatt and Vecchi,
+ * "Optimization by simulated annealing", 1983); then every change that still helps. The chances
+ * are a fixed run of numbers: the same train is always arranged the same way.
  */
-export function arrange(subjects: Subjects): Arrangement {
-  const free = freedomOf(subjects);
+export function arrange(drafting: Drafting): Arrangement {
+  const search = new Search(drafting);
   let best: Arrangement | undefined;
   let least = Number.POSITIVE_INFINITY;
-  for (const beginning of beginningsOf(subjects)) {
-    const cost = improve(subjects, beginning, free);
-    if (cost < least) [best, least] = [beginning, cost];
+  for (const beginning of beginningsOf(drafting.subjects)) {
+    const cooled = search.cool(beginning);
+    const cost = search.improve(cooled);
+    if (cost < least) [best, least] = [cooled, cost];
+    drafting.draw(cooled);
+    if (drafting.crossings() === 0) break;
   }
   return best as Arrangement;
 }
 
-/** Where a line of one body passes a line of another. */
-export function crossingsOf({ uprights, levels }: Strokes): number {
-  let crossings = 0;
-  for (const { strip, height, from, to, body } of levels) {
-    for (const upright of uprights) {
-      if (
-        upright.body !== body &&
-        upright.column > from &&
-        upright.column < to &&
-        height > upright.low &&
-        height < upright.high &&
-        upright.strip === strip
-      ) {
-        crossings += 1;
-      }
-    }
+const TRIES = 3000;
+const HEAT = 60; // a crossing's cost
+const ROUNDS = 2;
+
+class Search {
+  private readonly drafting: Drafting;
+  private readonly choices: readonly (readonly number[])[];
+  private readonly ways: readonly (readonly Way[])[];
+  private readonly sets: readonly number[];
+
+  constructor(drafting: Drafting) {
+    this.drafting = drafting;
+    const { stations } = drafting.subjects;
+    this.choices = stations.map(choicesOf);
+    this.ways = waysOf(drafting);
+    this.sets = stations.flatMap(({ kind }, s) => (kind === 'company' ? [s] : []));
   }
-  return crossings;
+
+  cool(it: Arrangement): Arrangement {
+    const dice = new Dice();
+    let cost = this.costOf(it);
+    let best = copyOf(it);
+    let least = cost;
+    for (let k = 0; k < TRIES; k++) {
+      const heat = HEAT * (1 - k / TRIES) ** 2 + 0.01;
+      const undo = this.chance(it, dice);
+      if (!undo) continue;
+      const next = this.costOf(it);
+      if (next <= cost || dice.next() < Math.exp((cost - next) / heat)) {
+        cost = next;
+        if (cost < least) [best, least] = [copyOf(it), cost];
+      } else undo();
+    }
+    return best;
+  }
+
+  private chance(it: Arrangement, dice: Dice): (() => void) | undefined {
+    const { stations, assembly } = this.drafting.subjects;
+    const any = (count: number) => Math.floor(dice.next() * count);
+    const what = dice.next();
+    if (what < 0.45) {
+      const i = 1 + any(it.order.length - 2);
+      const station = stations[it.order[i] ?? 0];
+      if (station?.kind === 'disc' && it.way[station.body] !== BOTH) return undefined;
+      const j = 1 + any(it.order.length - 2);
+      return move(it.order, i, j);
+    }
+    if (what < 0.6) {
+      const s = any(stations.length);
+      const bits = this.choices[s] ?? [];
+      if (bits.length === 0) return undefined;
+      const was = it.choice[s] ?? 0;
+      it.choice[s] = was ^ (bits[any(bits.length)] ?? 0);
+      return () => (it.choice[s] = was);
+    }
+    if (what < 0.8) {
+      const body = any(assembly.bodies.length);
+      const ways = this.ways[body] ?? [];
+      const was = it.way[body] ?? SHAFT;
+      const way = ways[any(ways.length)] ?? was;
+      if (way === was) return undefined;
+      it.way[body] = way;
+      if (way !== BOTH) return () => (it.way[body] = was);
+      const at = it.order.findIndex((s) => {
+        const station = stations[s];
+        return station?.kind === 'disc' && station.body === body;
+      });
+      const undo = move(it.order, at, 1 + any(it.order.length - 2));
+      return () => {
+        undo();
+        it.way[body] = was;
+      };
+    }
+    const i = any(it.rank.length);
+    if (this.drafting.touchesOf(it.rank[i] ?? 0) < 2) return undefined;
+    return move(it.rank, i, any(it.rank.length));
+  }
+
+  // Takes every change that lowers the cost until none does.
+  improve(it: Arrangement, rounds = ROUNDS): number {
+    let cost = this.costOf(it);
+    const attempt = (undo: () => void): boolean => {
+      const next = this.costOf(it);
+      if (next < cost - 1e-9) {
+        cost = next;
+        return true;
+      }
+      undo();
+      return false;
+    };
+    const { stations } = this.drafting.subjects;
+    for (let round = 0; round < rounds; round++) {
+      let better = false;
+      this.ways.forEach((ways, body) => {
+        for (const way of ways) {
+          const was = it.way[body] ?? SHAFT;
+          if (way === was) continue;
+          it.way[body] = way;
+          const back = () => (it.way[body] = was);
+          better =
+            (way === BOTH ? this.placeDisc(it, body, attempt, back) : attempt(back)) || better;
+        }
+      });
+      this.choices.forEach((bits, s) => {
+        for (const bit of bits) {
+          const was = it.choice[s] ?? 0;
+          it.choice[s] = was ^ bit;
+          better = attempt(() => (it.choice[s] = was)) || better;
+        }
+      });
+      for (let i = 0; i < it.rank.length; i++) {
+        for (let j = 0; j < it.rank.length; j++) {
+          if (i === j || this.drafting.touchesOf(it.rank[i] ?? 0) < 2) continue;
+          better = attempt(move(it.rank, i, j)) || better;
+        }
+      }
+      for (let i = 1; i < it.order.length - 1; i++) {
+        const station = stations[it.order[i] ?? 0];
+        if (station?.kind === 'disc' && it.way[station.body] !== BOTH) continue;
+        for (let j = 1; j < it.order.length - 1; j++) {
+          if (i !== j) better = attempt(move(it.order, i, j)) || better;
+        }
+      }
+      if (!better) break;
+    }
+    return cost;
+  }
+
+  // A body that gets a disc gets it where it serves.
+  private placeDisc(
+    it: Arrangement,
+    body: number,
+    attempt: (undo: () => void) => boolean,
+    back: () => void,
+  ): boolean {
+    const { stations } = this.drafting.subjects;
+    const at = it.order.findIndex((s) => {
+      const station = stations[s];
+      return station?.kind === 'disc' && station.body === body;
+    });
+    for (let j = 1; j < it.order.length - 1; j++) {
+      if (attempt(move(it.order, at, j))) return true;
+    }
+    back();
+    return false;
+  }
+
+  private costOf(arrangement: Arrangement): number {
+    const { drafting } = this;
+    drafting.draw(arrangement);
+    let cost = 60 * drafting.crossings() + 4 * drafting.tracks;
+    for (let k = 0; k < drafting.levels.count; k++) {
+      const { from, to, trunk } = drafting.levels.items[k] as Level;
+      if (trunk !== 0) cost += to - from;
+    }
+    for (const way of arrangement.way) if (way === BOTH) cost += 8;
+    // Sets stand as the file has them, if nothing is lost by it.
+    for (let k = 1; k < this.sets.length; k++) {
+      const [a, b] = [this.sets[k - 1] ?? 0, this.sets[k] ?? 0];
+      if ((drafting.starts[a] ?? 0) > (drafting.starts[b] ?? 0)) cost += 3;
+    }
+    return cost;
+  }
 }
 
-/** Bodies that may lie outside the sets: a sun's shaft or tube never does. */
-interface Freedom {
-  readonly outer: readonly number[];
-  readonly ends: ReadonlySet<number>;
-}
-
-function freedomOf({ assembly, stations, strips }: Subjects): Freedom {
-  const suns = new Set(
-    stations.flatMap((station) =>
-      station.kind === 'company' ? station.company.columns.map(({ sun }) => sun?.body) : [],
-    ),
-  );
-  const ends = stations.flatMap((station) => (station.kind === 'end' ? [station.body] : []));
-  const outer = assembly.bodies.flatMap((_, body) =>
-    body === 0 || suns.has(body) || assembly.onPins.has(body) || (strips[body] ?? 0) > 0
-      ? []
-      : [body],
-  );
-  return { outer, ends: new Set(ends) };
-}
-
-function costOf(subjects: Subjects, arrangement: Arrangement, { ends }: Freedom): number {
-  const strokes = strokesOf(subjects, arrangement);
-  let cost = 60 * crossingsOf(strokes);
-  for (const { from, to, is } of strokes.levels) if (is === 'trunk') cost += to - from;
-  // A shaft that goes in or comes out does so by the axis.
-  arrangement.outer.forEach((outer, body) => {
-    if (outer) cost += ends.has(body) ? 20 : 2;
+// Where a body's lines may be. A sun's shaft never lies outside the sets, and a shaft goes in and
+// comes out by the axis; a body that has both needs a reason to.
+function waysOf(drafting: Drafting): (readonly Way[])[] {
+  const { assembly, stations, strips } = drafting.subjects;
+  const inside = new Set<number>();
+  const outside = new Set<number>();
+  stations.forEach((station, s) => {
+    if (station.kind === 'end') inside.add(station.body);
+    for (const { body, leaves, aside, low } of drafting.portsAt(s, 0)) {
+      if (leaves === 'down' && aside === undefined && low < 2000) inside.add(body);
+      else outside.add(body);
+    }
   });
-  return cost;
+  return assembly.bodies.map((_, body) => {
+    if (body === 0 || drafting.touchesOf(body) < 2) return [SHAFT];
+    const both = outside.has(body) && drafting.touchesOf(body) > 2 ? ([BOTH] as const) : [];
+    if (inside.has(body)) return [SHAFT, ...both];
+    return strips[body] === 0 || outside.has(body) ? [SHAFT, DRUM, ...both] : [SHAFT];
+  });
 }
 
 function beginningsOf({ assembly, stations }: Subjects): Arrangement[] {
   const inside = stations.map((_, s) => s).slice(1, -1);
   const bodies = assembly.bodies.map((_, body) => body).filter((body) => body !== 0);
   const dice = new Dice();
-  const orders = [inside, nearTheirSets(stations, inside), inside.toReversed()];
-  for (let k = 0; k < 5; k++) orders.push(dice.shuffled(inside));
+  const near = nearTheirSets(stations, inside);
+  const orders = [near, near.toReversed(), dice.shuffled(inside)];
   return orders.map((order, k) => ({
     order: [0, ...order, stations.length - 1],
-    right: stations.map(() => k % 2 === 1),
-    ringRight: stations.map(() => k % 2 === 0),
-    outer: assembly.bodies.map(() => false),
-    rank: k < 2 ? bodies : dice.shuffled(bodies),
+    choice: stations.map(() => (k % 2 === 0 ? 0 : 2)),
+    way: assembly.bodies.map(() => SHAFT),
+    rank: k === 0 ? bodies : dice.shuffled(bodies),
   }));
 }
 
@@ -100,46 +240,8 @@ function nearTheirSets(stations: readonly Station[], inside: readonly number[]):
   return inside.toSorted((a, b) => place(a) - place(b));
 }
 
-// Takes every change that lowers the cost until none does.
-function improve(subjects: Subjects, it: Arrangement, free: Freedom): number {
-  let cost = costOf(subjects, it, free);
-  const attempt = (change: () => () => void): boolean => {
-    const undo = change();
-    const next = costOf(subjects, it, free);
-    if (next < cost - 1e-9) {
-      cost = next;
-      return true;
-    }
-    undo();
-    return false;
-  };
-  for (let round = 0; round < MOST_ROUNDS; round++) {
-    let better = false;
-    for (const body of free.outer) better = attempt(() => flip(it.outer, body)) || better;
-    for (let s = 0; s < subjects.stations.length; s++) {
-      better = attempt(() => flip(it.right, s)) || better;
-      better = attempt(() => flip(it.ringRight, s)) || better;
-    }
-    for (let i = 0; i < it.rank.length; i++) {
-      for (let j = 0; j < it.rank.length; j++) {
-        if (i !== j) better = attempt(() => move(it.rank, i, j)) || better;
-      }
-    }
-    for (let i = 1; i < it.order.length - 1; i++) {
-      for (let j = 1; j < it.order.length - 1; j++) {
-        if (i !== j) better = attempt(() => move(it.order, i, j)) || better;
-      }
-    }
-    if (!better) break;
-  }
-  return cost;
-}
-
-const MOST_ROUNDS = 12;
-
-function flip(list: boolean[], at: number): () => void {
-  list[at] = !list[at];
-  return () => (list[at] = !list[at]);
+function copyOf({ order, choice, way, rank }: Arrangement): Arrangement {
+  return { order: [...order], choice: [...choice], way: [...way], rank: [...rank] };
 }
 
 function move(list: number[], from: number, to: number): () => void {
@@ -157,8 +259,8 @@ class Dice {
     return keyed.toSorted(([a], [b]) => a - b).map(([, item]) => item);
   }
 
-  private next(): number {
+  next(): number {
     this.state = (this.state * 48_271) % 2_147_483_647;
-    return this.state;
+    return this.state / 2_147_483_647;
   }
 }

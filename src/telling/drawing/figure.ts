@@ -1,9 +1,21 @@
-import type { Device, Way } from '../../engine/train/index.ts';
-import { halfOf, MIDDLE, MIDDLE_HEIGHT, pinOf, PLATES, RING_RIM, sunRimOf } from './levels.ts';
-import { type Places, SIZE } from './place.ts';
+import { CASE, type Device, type Way } from '../../engine/train/index.ts';
+import { type Arrangement, SHAFT } from './arrangement.ts';
+import {
+  BELOW,
+  CASE_BAND,
+  DRUM,
+  HUB,
+  HUB_AT_CASE,
+  MIDDLE,
+  MIDDLE_HEIGHT,
+  pinOf,
+} from './levels.ts';
+import type { Places } from './place.ts';
+import { companyColumns, halfIn, RIM_HIGH, RIM_STEP, rimsIn } from './ports.ts';
 import type { Group, Mark, Path, Subject } from './scene.ts';
 import { type Company, holdsToCase, type Station } from './station.ts';
-import { type Arrangement, companyColumns, type Strokes, type Subjects } from './strokes.ts';
+import { type Drafting, STUB } from './strokes.ts';
+import { stripOf } from './strips.ts';
 import * as symbol from './symbol.ts';
 
 /** A set, a device, a gear pair or an end: its symbol, and its name beside it. */
@@ -17,174 +29,188 @@ export interface Figure {
 }
 
 /** The symbols of everything that stands along the axes. */
-export function figuresOf(
-  subjects: Subjects,
-  arrangement: Arrangement,
-  strokes: Strokes,
-  places: Places,
-): Figure[] {
-  return subjects.stations.map((station, s) => {
-    const draft = { subjects, strokes, places, start: strokes.starts[s] ?? 0 };
-    const { lines, x } = places.names[s] ?? { lines: [], x: 0 };
-    const { about, marks, nameY } = drawn(station, draft, arrangement.right[s] ?? false);
-    return { ...(about && { about }), marks, names: lines, nameX: x, nameY };
+export function figuresOf(drafting: Drafting, arrangement: Arrangement, places: Places): Figure[] {
+  return drafting.subjects.stations.flatMap((station, s): Figure[] => {
+    const strip = stripOf(drafting.subjects, s);
+    const draft = {
+      drafting,
+      places,
+      choice: arrangement.choice[s] ?? 0,
+      x: (column: number) => places.x((drafting.starts[s] ?? 0) + column),
+      y: (height: number) => places.y(strip, height),
+      strip,
+    };
+    const drawn = draw(station, draft);
+    if (!drawn) return [];
+    const { lines = [], x = 0, y = 0 } = places.names[s] ?? {};
+    return [{ ...drawn, names: lines, nameX: x, nameY: y }];
   });
 }
 
 interface Draft {
-  readonly subjects: Subjects;
-  readonly strokes: Strokes;
+  readonly drafting: Drafting;
   readonly places: Places;
-  readonly start: number;
+  readonly choice: number;
+  readonly x: (column: number) => number;
+  readonly y: (height: number) => number;
+  readonly strip: number;
 }
 
-interface Drawn {
-  readonly about?: Subject;
-  readonly marks: readonly Mark[];
-  readonly nameY: number;
-}
+type Drawn = Pick<Figure, 'about' | 'marks'>;
 
-function drawn(station: Station, draft: Draft, right: boolean): Drawn {
+function draw(station: Station, draft: Draft): Drawn | undefined {
   switch (station.kind) {
     case 'company':
-      return drawnCompany(station.company, draft);
+      return {
+        about: { kind: 'set', name: station.name },
+        marks: station.company.bevel
+          ? bevelSet(station.company, draft)
+          : planetarySet(station.company, draft),
+      };
     case 'device':
-      return drawnDevice(station.device, draft, right);
+      return {
+        about: { kind: 'device', name: station.name },
+        marks: device(station.device, draft),
+      };
     case 'pair':
-      return drawnPair(station, draft);
+      return { about: { kind: 'pair', name: station.name }, marks: pair(station, draft) };
     case 'end':
-      return drawnEnd(station, draft);
+      return { marks: end(station, draft) };
+    case 'disc':
+      return undefined;
   }
 }
 
-function drawnCompany(company: Company, { subjects, places, start }: Draft): Drawn {
-  const columns = companyColumns(company);
-  const strip = subjects.strips[company.carrier] || stripOfWheels(company, subjects);
-  const y = (middle: number) => places.y(strip, MIDDLE + middle);
-  const label = (body: number) => subjects.assembly.bodies[body]?.label ?? '';
+function planetarySet(company: Company, draft: Draft): Mark[] {
+  const { x, y, choice } = draft;
+  const columns = companyColumns(company, choice);
   const marks: Mark[] = [];
+  const pin = (planet: number) =>
+    y(MIDDLE + pinOf(company.planets[planet]?.level ?? 0, company.levels));
   let rings = 0;
-  company.columns.forEach(({ planets, sun, ring }, c) => {
-    const x = places.x(start + columns.mesh(c));
-    for (const p of planets) {
-      const level = company.planets[p]?.level ?? 0;
-      const [low, high] = [pinOf(level) - halfOf(level), pinOf(level) + halfOf(level)];
-      marks.push(
-        company.bevel ? symbol.bevelPinion(x, y(high), y(low)) : symbol.planet(x, y(high), y(low)),
-      );
+  company.columns.forEach((column, c) => {
+    const at = x(columns.mesh(c));
+    const rims = rimsIn(company, column);
+    for (const { planet } of column.planets) {
+      marks.push(symbol.planet(at, pin(planet), halfIn(company, column, planet)));
     }
+    const { sun, ring } = column;
     if (sun) {
-      const rim = y(sunRimOf(company.planets[sun.planet]?.level ?? 0));
-      const wheel = company.bevel ? symbol.bevelSide(x, rim, c === 0) : symbol.sun(x, rim);
-      marks.push(of(label(sun.body), [wheel, ...ground(sun.body, x, y(0), 'foot')]));
+      const rim = y(MIDDLE + rims.sun);
+      const foot = sun.body === 0 ? [symbol.ground(at, rim + STUB, 1)] : [];
+      marks.push(wheelOf(sun.body, [symbol.sun(at, rim), ...foot], draft));
     }
     if (ring) {
-      const rim = y(RING_RIM + 5 * rings);
-      const wheel = symbol.ring(x, rim, y(RING_RIM));
-      marks.push(of(label(ring.body), [wheel, ...ground(ring.body, x, y(MIDDLE_HEIGHT), 'top')]));
+      const rim = y(MIDDLE + rims.ring);
+      const top = y(MIDDLE + rims.ring + RIM_HIGH + RIM_STEP * rings);
+      const head = ring.body === 0 ? [symbol.ground(at, top - STUB, -1)] : [];
+      marks.push(wheelOf(ring.body, [symbol.ring(at, rim, top), ...head], draft));
       rings += 1;
     }
   });
+  marks.push(...sleeves(company, (c) => x(columns.mesh(c)), pin));
   if (company.carrier === 0) {
-    const plate = places.x(start + columns.plate(false));
-    marks.push(...ground(0, plate, y(MIDDLE_HEIGHT), 'top'));
+    marks.push(symbol.ground(x(columns.plate), y(MIDDLE + MIDDLE_HEIGHT), -1));
   }
-  return {
-    about: { kind: 'set', name: company.name },
-    marks,
-    nameY: y(MIDDLE_HEIGHT) + SIZE,
-  };
+  return marks;
 }
 
-function stripOfWheels({ columns }: Company, { strips }: Subjects): number {
-  const bodies = columns.flatMap(({ sun, ring }) => [sun?.body ?? 0, ring?.body ?? 0]);
-  return strips[bodies.find((body) => body !== 0) ?? 0] ?? 0;
+// Wheels of one planet in several columns, which a set's planets or a join make one.
+function sleeves(
+  { planets, columns }: Company,
+  x: (column: number) => number,
+  pin: (planet: number) => number,
+): Path[] {
+  const spans = new Map<string, { at: number[]; y: number }>();
+  columns.forEach((column, c) => {
+    for (const { planet } of column.planets) {
+      const { body = 0, level = 0 } = planets[planet] ?? {};
+      const span = spans.get(`${body} ${level}`) ?? { at: [], y: pin(planet) };
+      span.at.push(x(c));
+      spans.set(`${body} ${level}`, span);
+    }
+  });
+  return [...spans.values()].flatMap(({ at, y }) => {
+    const [from, to] = [Math.min(...at), Math.max(...at)];
+    return from < to ? [symbol.sleeve(from, to, y)] : [];
+  });
 }
 
-function ground(body: number, x: number, y: number, side: 'top' | 'foot'): Path[] {
-  return body === 0 ? [symbol.ground(x, y, side)] : [];
+function bevelSet(company: Company, draft: Draft): Mark[] {
+  const { x, y, choice } = draft;
+  const columns = companyColumns(company, choice);
+  const pin = y(MIDDLE + pinOf(0, 1));
+  const top = y(MIDDLE + pinOf(0, 1) + 46);
+  const at = x(columns.pin);
+  const marks: Mark[] = [symbol.bevelPinion(at, pin, top)];
+  if (company.carrier === 0) marks.push(symbol.ground(at, top - STUB, -1));
+  company.columns.forEach(({ sun }, c) => {
+    if (!sun) return;
+    const wheel = symbol.bevelSide(x(columns.mesh(c)), pin, x(columns.mesh(c)) < at);
+    const foot = sun.body === 0 ? [symbol.ground(x(columns.mesh(c)), pin + STUB, 1)] : [];
+    marks.push(wheelOf(sun.body, [wheel, ...foot], draft));
+  });
+  return marks;
 }
 
-function of(member: string, marks: readonly Mark[]): Group {
-  return { mark: 'group', look: 'member', about: { kind: 'member', name: member }, marks };
+function wheelOf(body: number, marks: readonly Mark[], { drafting }: Draft): Group {
+  const name = drafting.subjects.assembly.bodies[body]?.label ?? '';
+  return { mark: 'group', look: 'member', about: { kind: 'member', name }, marks };
 }
 
-function drawnDevice(device: Device, { subjects, places, start }: Draft, right: boolean): Drawn {
-  const { assembly, strips } = subjects;
-  const about: Subject = { kind: 'device', name: device.name };
-  const body = assembly.bodyOf(device.first) || assembly.bodyOf(device.second) || 0;
-  const strip = strips[body] ?? 0;
-  const [left, far] = [places.x(start), places.x(start + 1)];
-  if (!holdsToCase(device)) {
-    const [top, foot] = [PLATES.high, PLATES.low].map((h) => places.y(strip, MIDDLE + h)) as [
-      number,
-      number,
-    ];
-    const marks =
-      device.kind === 'one-way'
-        ? symbol.oneWay(left, far, (top + foot) / 2, letsOf(device.lets, !right))
-        : [symbol.plates(left, far, top, foot)];
-    return { about, marks, nameY: top + 4 };
+function device(its: Device, { x, y, strip }: Draft): Mark[] {
+  if (holdsToCase(its)) {
+    const hub = y(CASE_BAND);
+    const caseY = hub - HUB_AT_CASE;
+    const grounds = strip === 0 ? [] : [symbol.ground(x(0), caseY, -1)];
+    const stuck = its.first === its.second ? [symbol.ground(x(0), hub, 1)] : [];
+    return [...grounds, ...onCase(its, x(0), caseY, hub), ...stuck];
   }
-  const caseY = places.caseOf(strip);
-  const [member, held] = right ? [far, left] : [left, far];
-  const marks = [
-    ...(strip > 0 ? [symbol.ground((left + far) / 2, caseY, 'top')] : []),
-    ...onCase(device, member, held, caseY),
-  ];
-  return { about, marks, nameY: caseY + SIZE + 4 };
+  const [drum, hub] = [y(MIDDLE + DRUM), y(MIDDLE + HUB)];
+  if (its.kind !== 'one-way') return [symbol.plates(x(1), drum, hub)];
+  return symbol.oneWay(x(1), drum, hub, its.lets);
 }
 
-function onCase(device: Device, member: number, held: number, caseY: number): Mark[] {
-  switch (device.kind) {
+function onCase(its: Device, x: number, caseY: number, hub: number): Mark[] {
+  switch (its.kind) {
     case 'band':
-      return [symbol.band(member, held, caseY)];
+      return [symbol.band(x, hub, caseY)];
     case 'one-way':
-      return [
-        symbol.hanger(held, caseY),
-        ...symbol.oneWay(member, held, caseY + 34, letsOf(device.lets, device.first !== 'case')),
-      ];
+      return symbol.oneWay(x, caseY, hub, its.first === CASE ? opposite(its.lets) : its.lets);
     case 'brake':
     case 'clutch':
-      return [symbol.hanger(held, caseY), symbol.plates(member, held, caseY + 20, caseY + 56)];
+      return [symbol.plates(x, caseY, hub)];
   }
 }
 
-// The arrow tells how the member on the left of the symbol (or the one that is not the case)
-// may turn.
-function letsOf(lets: Way, first: boolean): Way {
-  return first ? lets : lets === 'clockwise' ? 'anticlockwise' : 'clockwise';
+// The arrow tells how the lower member may turn: of a race in the case, the other.
+function opposite(way: Way): Way {
+  return way === 'clockwise' ? 'anticlockwise' : 'clockwise';
 }
 
-function drawnPair(
-  { pair }: Station & { kind: 'pair' },
-  { subjects, places, start }: Draft,
-): Drawn {
-  const { assembly, strips } = subjects;
-  const bodies = [pair.driver, pair.driven].map(({ member }) => assembly.bodyOf(member) ?? 0);
-  const own = bodies.map((body) => strips[body] ?? 0) as [number, number];
-  const same = own[0] === own[1];
-  const marks = bodies.map((body, k) => {
-    const [strip, other] = [own[k] ?? 0, own[1 - k] ?? 0];
-    const below = strip <= other;
-    const y = below ? places.footOf(strip) : places.topOf(strip);
-    const x = places.x(start + (same ? k : 0));
-    const wheel = symbol.pairWheel(x, y, below, pair.kind === 'chain');
-    return of(assembly.bodies[body]?.label ?? '', [wheel]);
+function pair({ pair: its }: Station & { kind: 'pair' }, { drafting, places, x }: Draft): Mark[] {
+  const { assembly, strips } = drafting.subjects;
+  const bodies = [its.driver, its.driven].map(({ member }) => assembly.bodyOf(member) ?? 0);
+  const [one = 0, two = 0] = bodies.map((body) => strips[body] ?? 0);
+  return bodies.map((body, k) => {
+    const [strip, other] = k === 0 ? [one, two] : [two, one];
+    const upper = strip <= other;
+    const at = x(one === two ? k : 0);
+    const y = upper
+      ? places.y(Math.max(strip, other - 1), BELOW)
+      : (places.strips[strip]?.top ?? 0);
+    return {
+      mark: 'group',
+      look: 'member',
+      about: { kind: 'member', name: assembly.bodies[body]?.label ?? '' },
+      marks: [symbol.pairWheel(at, y, upper, its.kind === 'chain')],
+    };
   });
-  return {
-    about: { kind: 'pair', name: pair.name },
-    marks,
-    nameY: places.footOf(Math.min(...own)) - 14,
-  };
 }
 
-function drawnEnd(
-  { body, name }: Station & { kind: 'end' },
-  { strokes, places, start }: Draft,
-): Drawn {
-  const trunk = strokes.levels.find((level) => level.body === body && level.is === 'trunk');
-  const y = trunk ? places.y(trunk.strip, trunk.height) : 0;
-  const x = places.x(start);
-  return { marks: trunk ? [symbol.endArrow(x, y, name)] : [], nameY: y };
+function end({ body, name }: Station & { kind: 'end' }, { drafting, x, y }: Draft): Mark[] {
+  const trunk = drafting.levels.list().find((level) => {
+    return level.body === body && level.trunk === SHAFT;
+  });
+  return [symbol.endArrow(x(0), y(trunk?.height ?? 1), name)];
 }

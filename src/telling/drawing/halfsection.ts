@@ -1,12 +1,13 @@
 import { assemble, type Train } from '../../engine/train/index.ts';
-import { arrange, crossingsOf } from './arrange.ts';
+import { arrange } from './arrange.ts';
 import { type Figure, figuresOf } from './figure.ts';
-import { type Handle, handlesOf } from './handle.ts';
+import { type Handle, handlesOf, type Leader, leadersOf, nameLines, rowRoom } from './handle.ts';
 import { type Line, linesOfBodies } from './line.ts';
-import { placesOf } from './place.ts';
+import { symbolBoxes } from './columns.ts';
+import { type Places, placesOf, type Rows } from './place.ts';
 import { stationsOf } from './station.ts';
 import { stripsOf } from './strips.ts';
-import { strokesOf } from './strokes.ts';
+import { Drafting } from './strokes.ts';
 
 /**
  * The upper half of a train cut along its axis, laid out: shafts near the axis, sets in the
@@ -32,22 +33,53 @@ export interface HalfSection {
 
 /** Lays a train out; deterministic. */
 export function halfSection(train: Train): HalfSection {
-  const assembly = assemble(train);
-  const stations = stationsOf(train, assembly);
-  const strips = stripsOf(train, assembly, stations);
-  const subjects = { assembly, stations, strips };
-  const arrangement = arrange(subjects);
-  const strokes = strokesOf(subjects, arrangement);
-  const places = placesOf(subjects, arrangement, strokes);
+  const whole = withAllTeeth(train);
+  const assembly = assemble(whole);
+  const stations = stationsOf(whole, assembly);
+  const strips = stripsOf(whole, assembly, stations);
+  const drafting = new Drafting({ assembly, stations, strips });
+  const arrangement = arrange(drafting);
+  drafting.draw(arrangement);
+  // Leaders choose their rows by what is in their way, and rows then take their room.
+  const loose = placesOf(drafting, arrangement, { above: 100, below: strips.map(() => 100) });
+  const leaders = (places: Places) => {
+    const symbols = symbolBoxes(drafting, arrangement, places);
+    return leadersOf(drafting, places, linesOfBodies(drafting, places), symbols);
+  };
+  const rows = rowsOf(drafting, leaders(loose));
+  const places = placesOf(drafting, arrangement, rows);
+  const lines = linesOfBodies(drafting, places);
+  const { handles, width } = handlesOf(drafting, places, leaders(places));
   return {
     name: train.name,
-    width: places.width,
-    height: places.height,
-    lines: linesOfBodies(subjects, strokes, places),
-    figures: figuresOf(subjects, arrangement, strokes, places),
-    handles: handlesOf(subjects, strokes, places),
-    caseY: places.caseY,
-    axes: places.axes,
-    crossings: crossingsOf(strokes),
+    width,
+    height: (places.strips.at(-1)?.foot ?? 0) + (rows.below[places.strips.length - 1] ?? 0) + 8,
+    lines,
+    figures: figuresOf(drafting, arrangement, places),
+    handles,
+    caseY: places.strips[0]?.caseY ?? 0,
+    axes: places.strips.map(({ axis }) => axis),
+    crossings: drafting.crossings(),
+  };
+}
+
+// A gear that has lost its teeth is drawn all the same, where it was.
+function withAllTeeth(train: Train): Train {
+  return {
+    ...train,
+    sets: train.sets.map((set) => ({ ...set, stripped: [] })),
+    pairs: train.pairs.map((pair) => ({ ...pair, stripped: false })),
+  };
+}
+
+function rowsOf(drafting: Drafting, leaders: readonly Leader[]): Rows {
+  const room = (strip: number, above: boolean) => {
+    const row = leaders.filter((leader) => leader.strip === strip && leader.above === above);
+    return rowRoom(Math.max(0, ...row.map(({ body }) => nameLines(drafting, body).length)));
+  };
+  const strips = Array.from({ length: Math.max(0, ...drafting.subjects.strips) + 1 });
+  return {
+    above: room(0, true) || 14,
+    below: strips.map((_, strip) => room(strip, false) || 26),
   };
 }

@@ -1,8 +1,9 @@
-import { linesOf, widthOf } from './lettering.ts';
+import { LINE, linesOf, SIZE, widthOf } from './lettering.ts';
 import { BELOW } from './levels.ts';
-import { type Leader, type Places, SIZE } from './place.ts';
+import { type Line, type Piece, piecesOf } from './line.ts';
+import type { Places } from './place.ts';
+import type { Drafting } from './strokes.ts';
 import { round } from './svg.ts';
-import type { Strokes, Subjects } from './strokes.ts';
 
 /** The dial of a body: a target of 44 units with a stop mark, its name, and a leader to it. */
 export interface Handle {
@@ -10,51 +11,212 @@ export interface Handle {
   readonly x: number;
   readonly y: number;
   readonly names: readonly string[];
-  /** The base line of the first line of the name. */
+  /** The base line of the first line of the name, centred under the dial. */
   readonly nameY: number;
   readonly leader: string;
 }
 
-export const DIAL = 22;
-const NAME = 140; // a longer name takes a second line
+/** Where a leader leaves its body, and the row of dials to which it goes. */
+export interface Leader {
+  readonly body: number;
+  readonly strip: number;
+  readonly x: number;
+  readonly y: number;
+  /** Where it leaves the body's line, if it first goes aside. */
+  readonly from: number;
+  readonly above: boolean;
+}
 
-/** The dials in rows above the case and below the axis, in the order of their leaders. */
-export function handlesOf({ assembly }: Subjects, strokes: Strokes, places: Places): Handle[] {
-  const rowOf = ({ strip, row }: Leader) => `${strip} ${row}`;
-  const rows = new Set(places.leaders.map(rowOf));
-  return [...rows].flatMap((name) => {
-    const row = places.leaders.filter((leader) => rowOf(leader) === name);
-    const leaders = row.toSorted((a, b) => a.x - b.x);
-    const names = leaders.map(({ body }) => {
-      return linesOf(assembly.bodies[body]?.label.replace('.', ' ') ?? '', SIZE, NAME);
-    });
+export const DIAL = 22;
+const NAME = 128; // a longer name takes another line
+const SLANT = 24; // in which leaders spread to their dials
+
+/** The room that a row of dials takes with so many lines of names, and one for a torque. */
+export function rowRoom(lines: number): number {
+  return lines === 0 ? 0 : SLANT + 2 * DIAL + (lines + 1) * LINE + 12;
+}
+
+/** The name of a body in lines. */
+export function nameLines(drafting: Drafting, body: number): string[] {
+  return linesOf(
+    drafting.subjects.assembly.bodies[body]?.label.replace('.', ' ') ?? '',
+    SIZE,
+    NAME,
+  );
+}
+
+/** A leader for each body that has lines, by the way that passes the fewest others. */
+export function leadersOf(
+  drafting: Drafting,
+  places: Places,
+  lines: readonly Line[],
+  symbols: readonly Box[],
+): Leader[] {
+  const { strips } = drafting.subjects;
+  const boxes = [...symbols, ...places.names.flatMap((box) => (box ? [boxOf(box)] : []))];
+  const chosen: Leader[] = [];
+  for (const line of lines) {
+    const { body } = line;
+    if (body === 0) continue;
+    const pieces = piecesOf(line);
+    const strip = strips[body] ?? 0;
+    const others = lines.filter((other) => other !== line).flatMap(piecesOf);
+    let best: Leader | undefined;
+    let least = Number.POSITIVE_INFINITY;
+    for (const { x, y, from } of startsOn(line)) {
+      for (const above of strip === 0 ? [false, true] : [false]) {
+        const leader = { body, strip, x, y, from, above };
+        const own = pieces.filter(({ x1, x2, y1 }) => y1 !== y && !(x1 === x2 && x1 === from));
+        const cost =
+          costOf(leader, [...others, ...own], boxes, places) +
+          crowd(leader, chosen) +
+          wander(leader, line);
+        if (cost < least) [best, least] = [leader, cost];
+      }
+    }
+    if (best) chosen.push(best);
+  }
+  return chosen;
+}
+
+/** The dials in their rows, in the order of their leaders. */
+export function handlesOf(
+  drafting: Drafting,
+  places: Places,
+  leaders: readonly Leader[],
+): { readonly handles: readonly Handle[]; readonly width: number } {
+  const rowOf = ({ strip, above }: Leader) => `${strip} ${above ? 'above' : 'below'}`;
+  const handles: Handle[] = [];
+  let { width } = places;
+  for (const name of new Set(leaders.map(rowOf))) {
+    const row = leaders.filter((leader) => rowOf(leader) === name).toSorted((a, b) => a.x - b.x);
+    const [{ strip, above }] = row as [Leader];
+    const names = row.map(({ body }) => nameLines(drafting, body));
+    const most = Math.max(...names.map((lines) => lines.length));
     const rooms = names.map((lines) => {
-      return Math.max(2 * DIAL + 8, ...lines.map((line) => widthOf(line, SIZE) + 16)) / 2;
+      return Math.max(2 * DIAL + 10, ...lines.map((line) => widthOf(line, SIZE) + 18)) / 2;
     });
-    const strip = leaders[0]?.strip ?? 0;
-    const passing = leaders[0]?.row === 'below' ? passingBelow(strip, strokes, places) : [];
-    const wanted = leaders.map(({ x }) => x);
-    const xs = spread(wanted, rooms, places.width, passing);
-    return leaders.map((leader, k) => {
-      const above = leader.row === 'above';
-      const y = above ? leader.end - 26 - DIAL : leader.end + 26 + DIAL;
-      const lines = names[k] ?? [];
+    const passing = above ? [] : passingBelow(strip, drafting, places);
+    const xs = spread(
+      row.map(({ x }) => x),
+      rooms,
+      places.width,
+      passing,
+    );
+    const { foot = 0, caseY = 0, top = 0 } = places.strips[strip] ?? {};
+    row.forEach((leader, k) => {
       const x = xs[k] ?? leader.x;
-      return {
-        member: assembly.bodies[leader.body]?.label ?? '',
+      const y = above ? top + (most + 1) * LINE + DIAL + 6 : foot + SLANT + DIAL;
+      const lines = names[k] ?? [];
+      width = Math.max(width, x + (rooms[k] ?? 0) + 6);
+      handles.push({
+        member: drafting.subjects.assembly.bodies[leader.body]?.label ?? '',
         x,
         y,
         names: lines,
-        nameY: above ? y - DIAL - 8 - (lines.length - 1) * SIZE * 1.1 : y + DIAL + SIZE + 2,
-        leader: leaderPath(leader, x, above ? y + DIAL : y - DIAL),
-      };
+        nameY: above ? y - DIAL - 9 - (lines.length - 1) * LINE : y + DIAL + SIZE + 1,
+        leader: pathOf(leader, above ? caseY - 12 : foot + 2, x, above ? y + DIAL : y - DIAL),
+      });
     });
+  }
+  return { handles, width };
+}
+
+interface Box {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly foot: number;
+}
+
+function boxOf({ lines, x, y }: { lines: readonly string[]; x: number; y: number }): Box {
+  const room = Math.max(...lines.map((line) => widthOf(line, SIZE)));
+  return { left: x - room, right: x, top: y - SIZE, foot: y + lines.length * LINE };
+}
+
+interface Start {
+  readonly x: number;
+  readonly y: number;
+  readonly from: number;
+}
+
+// Points of a body's trunks, and beside its lines across the axis.
+function startsOn(line: Line): Start[] {
+  const along = [line.shaft, line.drum].filter((piece): piece is Piece => piece !== undefined);
+  const starts = along.flatMap(({ x1, x2, y1 }) => {
+    const points: Start[] = [];
+    for (let x = Math.min(x1, x2); x <= Math.max(x1, x2); x += 5)
+      points.push({ x, y: y1, from: x });
+    return points;
   });
+  for (const { x1, x2, y1, y2 } of piecesOf(line)) {
+    if (x1 !== x2) continue;
+    if (along.length === 0) starts.push({ x: x1, y: y1, from: x1 }, { x: x1, y: y2, from: x1 });
+    for (const part of [0.25, 0.5, 0.75]) {
+      for (const aside of [-34, -24, -14, 14, 24, 34]) {
+        starts.push({ x: x1 + aside, y: y1 + (y2 - y1) * part, from: x1 });
+      }
+    }
+  }
+  return starts;
+}
+
+function costOf(
+  { x, y, from: side, above, strip }: Leader,
+  pieces: readonly Piece[],
+  boxes: readonly Box[],
+  { strips }: Places,
+): number {
+  const { caseY = 0, foot = 0 } = strips[strip] ?? {};
+  const [top, low] = above ? [caseY, y] : [y, foot];
+  let cost = (above ? 6 : 0) + (side === x ? 0 : 30 + Math.abs(side - x) / 4);
+  const [left, right] = [Math.min(side, x), Math.max(side, x)];
+  for (const { x1, x2, y1, y2 } of pieces) {
+    if (y1 === y2) {
+      const [from, to] = [Math.min(x1, x2), Math.max(x1, x2)];
+      if (from < x + 3 && to > x - 3 && y1 > top + 1 && y1 < low - 1) cost += 100;
+      if (side !== x && from < right && to > left && Math.abs(y1 - y) < 8) cost += 200;
+    } else if (
+      side !== x &&
+      x1 > left + 1 &&
+      x1 < right - 1 &&
+      Math.min(y1, y2) < y &&
+      Math.max(y1, y2) > y
+    ) {
+      cost += 200;
+    } else if (Math.abs(x1 - x) < 10 && Math.min(y1, y2) < low - 2 && Math.max(y1, y2) > top + 2) {
+      cost += 260;
+    }
+  }
+  for (const box of boxes) {
+    if (box.left < x + 4 && box.right > x - 4 && box.top < low && box.foot > top) cost += 400;
+    const beside = side !== x && box.left < right && box.right > left;
+    if (beside && box.top < y && box.foot > y) cost += 400;
+  }
+  return cost;
+}
+
+function crowd(leader: Leader, chosen: readonly Leader[]): number {
+  let cost = 0;
+  for (const { x, above, strip } of chosen) {
+    if (above !== leader.above || strip !== leader.strip) continue;
+    const apart = Math.abs(x - leader.x);
+    if (apart < 12) cost += 300;
+    else if (apart < 110) cost += (110 - apart) / 4;
+  }
+  return cost;
+}
+
+// The middle of a line is where one looks for its name.
+function wander({ x, y }: Leader, { shaft, drum }: Line): number {
+  const trunk = shaft?.y1 === y ? shaft : drum;
+  return trunk ? Math.abs(x - (trunk.x1 + trunk.x2) / 2) / 40 : 0;
 }
 
 // The wheels of pairs that pass the row of dials on their way down.
-function passingBelow(strip: number, { uprights }: Strokes, { x }: Places): number[] {
-  return uprights
+function passingBelow(strip: number, drafting: Drafting, { x }: Places): number[] {
+  return drafting.uprights
+    .list()
     .filter((upright) => upright.strip === strip && upright.low === BELOW)
     .map(({ column }) => x(column))
     .toSorted((a, b) => a - b);
@@ -71,24 +233,29 @@ function spread(
   const room = (k: number) => rooms[k] ?? 0;
   const xs = [...wanted];
   for (let k = 0; k < xs.length; k++) {
-    const before = k === 0 ? 4 + room(0) : (xs[k - 1] ?? 0) + room(k - 1) + room(k);
+    const before = k === 0 ? 6 + room(0) : (xs[k - 1] ?? 0) + room(k - 1) + room(k);
     let x = Math.max(xs[k] ?? 0, before);
     for (const line of passing) {
-      if (Math.abs(line - x) < room(k) + 18) x = line + room(k) + 18;
+      if (Math.abs(line - x) >= room(k) + 18) continue;
+      const left = line - room(k) - 18;
+      x = x <= line && left >= before ? left : line + room(k) + 18;
     }
     xs[k] = x;
   }
   if (passing.length > 0) return xs;
   for (let k = xs.length - 1; k >= 0; k--) {
     const after =
-      k === xs.length - 1 ? width - 4 - room(k) : (xs[k + 1] ?? 0) - room(k + 1) - room(k);
+      k === xs.length - 1 ? width - 6 - room(k) : (xs[k + 1] ?? 0) - room(k + 1) - room(k);
     xs[k] = Math.min(xs[k] ?? 0, after);
+  }
+  // Back again, if the sheet is too narrow for them.
+  for (let k = 0; k < xs.length; k++) {
+    const before = k === 0 ? 6 + room(0) : (xs[k - 1] ?? 0) + room(k - 1) + room(k);
+    xs[k] = Math.max(xs[k] ?? 0, before);
   }
   return xs;
 }
 
-function leaderPath({ x, from, trunk, end }: Leader, dialX: number, dialY: number): string {
-  const start =
-    from === x ? `M${round(x)}` : `M${round(from)} ${round(trunk)}H${round(x)}M${round(x)}`;
-  return `${start} ${round(trunk)}V${round(end)}L${round(dialX)} ${round(dialY)}`;
+function pathOf({ x, y, from }: Leader, end: number, dialX: number, dialY: number): string {
+  return `M${round(from)} ${round(y)}H${round(x)}V${round(end)}L${round(dialX)} ${round(dialY)}`;
 }

@@ -1,3 +1,7 @@
+/** The size of lettering, and from line to line. */
+export const SIZE = 18;
+export const LINE = 20;
+
 /**
  * How wide words are, without a screen to ask: advance widths of Helvetica in thousandths of the
  * size, as its font metrics give them, which Arial and Liberation Sans share (from memory).

@@ -1,7 +1,7 @@
 /**
- * Heights before there are lengths, from the axis outward: shafts and tubes near the axis, sets
- * and clutches in the middle, drums around them, brakes at the case. Within the middle a height
- * is in sheet units already, for a set is drawn the same wherever it stands.
+ * Heights before there are lengths, from the axis outward: shafts and tubes in tracks near the
+ * axis, sets and clutches in the middle, drums in tracks around them, brakes at the case. Within
+ * the middle a height is in sheet units already, for a set is drawn alike wherever it stands.
  */
 export const BELOW = -1000; // through the axis, to the strip below
 export const MIDDLE = 1000;
@@ -9,27 +9,27 @@ export const OUTER = 2000;
 export const CASE_BAND = 3000;
 export const ABOVE = 4000; // beyond the case, to the strip above
 
-/** Sheet units in the middle, up from its foot. A planet is as high as its meshes are apart. */
-export const RING_RIM = 176;
-export const PLANET_HALF = [30, 24] as const;
-export const MIDDLE_HEIGHT = 200;
-/** Where the plates of a clutch lie that joins two members. */
-export const PLATES = { low: 64, high: 128 } as const;
+/** Sheet units in the middle, up from its foot. */
+export const MIDDLE_HEIGHT = 196;
+export const RING_RIM = 172;
+/** From the case down to the hub of a brake. */
+export const HUB_AT_CASE = 58;
+/** Where the hub and the drum of a clutch lie that joins two members. */
+export const HUB = 52;
+export const DRUM = 136;
 
-/** The pin of a planet of a level. */
-export function pinOf(level: number): number {
-  const first = RING_RIM - halfOf(0);
-  let pin = first;
-  for (let k = 1; k <= level; k++) pin -= halfOf(k - 1) + halfOf(k);
+// Half the heights of planets, those that reach the ring first, by how many stand in a row.
+const HALVES = [[46], [33, 26], [25, 20, 20], [20, 16, 16, 16]] as const;
+
+/** Half the height of a planet that stands `level` planets inside the outermost of `levels`. */
+export function halfOf(level: number, levels: number): number {
+  const halves: readonly number[] = HALVES[Math.min(levels, HALVES.length) - 1] ?? HALVES[0];
+  return halves[Math.min(level, halves.length - 1)] ?? 16;
+}
+
+/** The pin of such a planet. */
+export function pinOf(level: number, levels: number): number {
+  let pin = RING_RIM - halfOf(0, levels);
+  for (let k = 1; k <= level; k++) pin -= halfOf(k - 1, levels) + halfOf(k, levels);
   return pin;
-}
-
-/** Half the height of a planet of a level. */
-export function halfOf(level: number): number {
-  return level === 0 ? PLANET_HALF[0] : PLANET_HALF[1];
-}
-
-/** Where a sun's rim meets a planet of a level. */
-export function sunRimOf(level: number): number {
-  return pinOf(level) - halfOf(level);
 }

@@ -1,18 +1,25 @@
-import { round } from './svg.ts';
+import { DRUM, SHAFT } from './arrangement.ts';
 import type { Places } from './place.ts';
-import type { Strokes, Subjects, Upright } from './strokes.ts';
+import type { Drafting, Level, Upright } from './strokes.ts';
+import { round } from './svg.ts';
 
 /** The lines of a body, with a bridge where one passes over another body's. */
 export interface Line {
+  readonly body: number;
   readonly member: string;
-  readonly trunk?: Piece;
-  /** From the trunk to each station that the body meets. */
+  /** Its line near the axis, and the one outside the sets. */
+  readonly shaft?: Piece;
+  readonly drum?: Piece;
+  /** From a trunk to each station that the body meets. */
   readonly branches: readonly Branch[];
+  /** Between both trunks. */
+  readonly disc?: Branch;
 }
 
 export interface Branch {
   /** The station's name: of a set, a device, a gear pair. */
   readonly meets: string;
+  readonly on: 'shaft' | 'drum' | 'nothing';
   /** Where it leaves the trunk. */
   readonly x: number;
   readonly d: string;
@@ -20,6 +27,7 @@ export interface Branch {
   readonly pieces: readonly Piece[];
 }
 
+/** A straight line along the axis or across it. */
 export interface Piece {
   readonly x1: number;
   readonly y1: number;
@@ -27,57 +35,75 @@ export interface Piece {
   readonly y2: number;
 }
 
+/** Every straight piece of a body's lines. */
+export function piecesOf({ shaft, drum, branches, disc }: Line): Piece[] {
+  const trunks = [shaft, drum].filter((piece): piece is Piece => piece !== undefined);
+  return [...trunks, ...branches.flatMap(({ pieces }) => pieces), ...(disc?.pieces ?? [])];
+}
+
 const BRIDGE = 6;
 
-/** The lines of every body that has any, the case's stubs to the ground too. */
-export function linesOfBodies({ assembly }: Subjects, strokes: Strokes, places: Places): Line[] {
+/** The lines of every body that has any; the case's are pins that stand still. */
+export function linesOfBodies(drafting: Drafting, places: Places): Line[] {
   const { x, y } = places;
-  return assembly.bodies.flatMap(({ label }, body) => {
-    const levels = strokes.levels.filter((level) => level.body === body);
-    const trunk = levels.find(({ is }) => is === 'trunk');
-    const uprights = strokes.uprights.filter((upright) => upright.body === body);
-    const branches = uprights.map((upright): Branch => {
-      const beside = levels.filter(({ is, meets, from, to }) => {
-        const touches = from === upright.column || to === upright.column;
-        return is !== 'trunk' && meets === upright.meets && touches;
+  const { assembly, stations } = drafting.subjects;
+  const pieceOf = ({ strip, height, from, to }: Level): Piece => {
+    return { x1: x(from), x2: x(to), y1: y(strip, height), y2: y(strip, height) };
+  };
+  return assembly.bodies.flatMap(({ label }, body): Line[] => {
+    const levels = drafting.levels.list().filter((level) => level.body === body);
+    const bars = new Set(levels.filter(({ trunk }) => trunk === 0));
+    const uprights = drafting.uprights.list().filter((upright) => upright.body === body);
+    const all = uprights.map((upright): Branch & { disc: boolean } => {
+      const { column, low, high, strip, station, on } = upright;
+      const beside = [...bars].filter((bar) => {
+        return bar.station === station && (bar.from === column || bar.to === column);
       });
-      const pieces = beside.map(({ strip, height, from, to }) => {
-        return { x1: x(from), x2: x(to), y1: y(strip, height), y2: y(strip, height) };
-      });
-      const bars = pieces.map(({ x1, x2, y1 }) => `M${round(x1)} ${round(y1)}H${round(x2)}`);
-      const { column, low, high, strip } = upright;
+      for (const bar of beside) bars.delete(bar);
       const line = { x1: x(column), x2: x(column), y1: y(strip, high), y2: y(strip, low) };
+      const pieces = beside.map(pieceOf);
       return {
-        meets: upright.meets,
+        meets: stations[station]?.name ?? '',
+        on: on === SHAFT ? 'shaft' : on === DRUM ? 'drum' : 'nothing',
         x: x(column),
-        d: bars.join('') + bridged(upright, strokes, places),
+        d: pieces.map(barPath).join('') + bridged(upright, drafting, places),
         pieces: [line, ...pieces],
+        disc: stations[station]?.kind === 'disc',
       };
     });
-    if (!trunk && branches.length === 0) return [];
-    const at = trunk && y(trunk.strip, trunk.height);
-    const piece = trunk && { x1: x(trunk.from), x2: x(trunk.to), y1: at ?? 0, y2: at ?? 0 };
-    return { member: label, branches, ...(piece && { trunk: piece }) };
+    const branches: Branch[] = all.filter(({ disc }) => !disc);
+    for (const bar of bars) {
+      const piece = pieceOf(bar);
+      const meets = stations[bar.station]?.name ?? '';
+      branches.push({ meets, on: 'nothing', x: piece.x1, d: barPath(piece), pieces: [piece] });
+    }
+    const trunk = (which: number) => {
+      const level = levels.find((one) => one.trunk === which);
+      return level && pieceOf(level);
+    };
+    const [shaft, drum, disc] = [trunk(SHAFT), trunk(DRUM), all.find((one) => one.disc)];
+    if (!shaft && !drum && branches.length === 0) return [];
+    const trunks = { ...(shaft && { shaft }), ...(drum && { drum }), ...(disc && { disc }) };
+    return [{ body, member: label, branches, ...trunks }];
   });
 }
 
+function barPath({ x1, x2, y1 }: Piece): string {
+  return `M${round(x1)} ${round(y1)}H${round(x2)}`;
+}
+
 // An upright as path data: over each level of another body that it passes goes a bridge.
-function bridged(upright: Upright, { levels }: Strokes, { x, y }: Places): string {
+function bridged(upright: Upright, drafting: Drafting, { x, y }: Places): string {
   const { body, strip, column, low, high } = upright;
-  const passed = levels
-    .filter(
-      (level) =>
-        level.body !== body &&
-        level.strip === strip &&
-        level.from < column &&
-        level.to > column &&
-        level.height > low &&
-        level.height < high,
-    )
+  const bridges = drafting.levels
+    .list()
+    .filter((level) => {
+      const passes = level.from < column && level.to > column;
+      const within = level.height > low && level.height < high;
+      return level.body !== body && level.strip === strip && passes && within;
+    })
     .map(({ height }) => y(strip, height))
-    .toSorted((a, b) => a - b);
-  const bridges = passed.map((at) => {
-    return `V${round(at - BRIDGE)}a${BRIDGE} ${BRIDGE} 0 0 1 0 ${2 * BRIDGE}`;
-  });
+    .toSorted((a, b) => a - b)
+    .map((at) => `V${round(at - BRIDGE)}a${BRIDGE} ${BRIDGE} 0 0 1 0 ${2 * BRIDGE}`);
   return `M${round(x(column))} ${round(y(strip, high))}${bridges.join('')}V${round(y(strip, low))}`;
 }

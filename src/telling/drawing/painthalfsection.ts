@@ -2,7 +2,7 @@ import { type HalfSection } from './halfsection.ts';
 import { DIAL, type Handle } from './handle.ts';
 import type { Figure } from './figure.ts';
 import type { Line, Piece } from './line.ts';
-import { SIZE } from './place.ts';
+import { LINE, SIZE } from './lettering.ts';
 import type { Group, Mark, Scene } from './scene.ts';
 import type { DeviceStanding, MemberStanding, Standings } from './standing.ts';
 import { hatched, turnArrow } from './symbol.ts';
@@ -43,16 +43,12 @@ const NOTHING: Standings = {
 };
 
 // The whole body plain, and over it as much of it as the load takes.
-function paintLine({ member, trunk, branches }: Line, standings: Standings): Group {
+function paintLine(line: Line, standings: Standings): Group {
+  const { member, shaft, drum, branches, disc } = line;
   const standing = standings.members.get(member);
-  const loads = standings.loads.get(member);
-  const loaded = loads ? branches.filter(({ meets }) => loads.has(meets)) : [];
-  const whole = trunkPath(trunk, trunk?.x1, trunk?.x2) + branches.map(({ d }) => d).join('');
-  const ends = trunk && loads?.has('input') ? [trunk.x1] : [];
-  if (trunk && loads?.has('output')) ends.push(trunk.x2);
-  const taps = [...loaded.map(({ x }) => x), ...ends];
-  const part = taps.length === 0 ? '' : trunkPath(trunk, Math.min(...taps), Math.max(...taps));
-  const load = part + loaded.map(({ d }) => d).join('');
+  const whole =
+    along(shaft) + along(drum) + [...branches, ...(disc ? [disc] : [])].map(({ d }) => d).join('');
+  const load = loadPath(line, standings.loads.get(member));
   const still = standing?.standing === 'held' ? ' still' : '';
   return {
     mark: 'group',
@@ -67,8 +63,22 @@ function paintLine({ member, trunk, branches }: Line, standings: Standings): Gro
   };
 }
 
-function trunkPath(trunk: Piece | undefined, from = 0, to = 0): string {
-  return trunk ? `M${round(from)} ${round(trunk.y1)}H${round(to)}` : '';
+// The branches that are loaded, and of each trunk as much as lies between them.
+function loadPath({ shaft, drum, branches, disc }: Line, loads?: ReadonlySet<string>): string {
+  if (!loads) return '';
+  const loaded = branches.filter(({ meets }) => loads.has(meets));
+  const taps = (on: 'shaft' | 'drum') => loaded.filter((one) => one.on === on).map(({ x }) => x);
+  const [near, far] = [taps('shaft'), taps('drum')];
+  if (shaft && loads.has('input')) near.push(shaft.x1);
+  if (shaft && loads.has('output')) near.push(shaft.x2);
+  const through = disc && near.length > 0 && far.length > 0 ? [disc] : [];
+  for (const { x } of through) [near, far].forEach((list) => list.push(x));
+  return along(shaft, near) + along(drum, far) + [...loaded, ...through].map(({ d }) => d).join('');
+}
+
+function along(trunk: Piece | undefined, taps = trunk ? [trunk.x1, trunk.x2] : []): string {
+  if (!trunk || taps.length === 0) return '';
+  return `M${round(Math.min(...taps))} ${round(trunk.y1)}H${round(Math.max(...taps))}`;
 }
 
 function paintFigure({ about, marks, names, nameX, nameY }: Figure, standings: Standings): Group {
@@ -89,7 +99,7 @@ function paintFigure({ about, marks, names, nameX, nameY }: Figure, standings: S
           text,
           look,
           x: nameX,
-          y: nameY + k * 19,
+          y: nameY + k * LINE,
           anchor: 'end',
           size: SIZE,
         };
@@ -112,7 +122,7 @@ function paintHandle(handle: Handle, standing: MemberStanding | undefined): Grou
   const says = standing ? [wordOf(standing)] : [];
   const circle = `M${-DIAL} 0a${DIAL} ${DIAL} 0 1 1 ${2 * DIAL} 0a${DIAL} ${DIAL} 0 1 1 ${-2 * DIAL} 0Z`;
   const lines = nameY < y ? [...says, ...names] : [...names, ...says];
-  const first = nameY < y ? nameY - 19 * says.length : nameY;
+  const first = nameY < y ? nameY - LINE * says.length : nameY;
   return {
     mark: 'group',
     look: `handle${looks(standing)}`,
@@ -136,7 +146,7 @@ function paintHandle(handle: Handle, standing: MemberStanding | undefined): Grou
       },
       ...lines.map((text, k): Mark => {
         const look = says.includes(text) ? 'letter' : 'name member-name';
-        return { mark: 'words', text, look, x, y: first + k * 19, anchor: 'middle', size: SIZE };
+        return { mark: 'words', text, look, x, y: first + k * LINE, anchor: 'middle', size: SIZE };
       }),
     ],
   };

@@ -14,7 +14,9 @@ export type Station =
   | { readonly kind: 'company'; readonly name: string; readonly company: Company }
   | { readonly kind: 'device'; readonly name: string; readonly device: Device }
   | { readonly kind: 'pair'; readonly name: string; readonly pair: GearPair }
-  | { readonly kind: 'end'; readonly name: 'input' | 'output'; readonly body: number };
+  | { readonly kind: 'end'; readonly name: 'input' | 'output'; readonly body: number }
+  /** A disc by which a body passes from its shaft to its drum, if it has both. */
+  | { readonly kind: 'disc'; readonly name: string; readonly body: number };
 
 /** Sets that share planets, drawn as one: planets on their pins, meshes in columns. */
 export interface Company {
@@ -22,12 +24,15 @@ export interface Company {
   readonly sets: readonly string[];
   readonly planets: readonly Planet[];
   readonly columns: readonly Column[];
+  /** How many planets stand between a ring and a sun, at most. */
+  readonly levels: number;
   readonly carrier: number;
   readonly bevel: boolean;
 }
 
 export interface Planet {
   readonly member: string;
+  readonly body: number;
   /** 0 for those that reach the ring; one more for each planet between. */
   readonly level: number;
   /** The columns of its wheels, first and last. */
@@ -38,7 +43,8 @@ export interface Planet {
 /** Wheels in one plane: a central wheel inside, planets, a central wheel outside. */
 export interface Column {
   readonly within: string;
-  readonly planets: readonly number[];
+  /** Planets by place, each with its wheel's size, 1 for the largest of its company. */
+  readonly planets: readonly { readonly planet: number; readonly size: number }[];
   readonly sun?: CentralWheel;
   readonly ring?: CentralWheel;
 }
@@ -67,6 +73,9 @@ export function stationsOf(train: Train, assembly: Assembly = assemble(train)): 
     }),
     ...train.pairs.map((pair): Station => ({ kind: 'pair', name: pair.name, pair })),
     ...train.devices.map((device): Station => ({ kind: 'device', name: device.name, device })),
+    ...assembly.bodies.flatMap(({ label }, body): Station[] => {
+      return body === 0 || assembly.onPins.has(body) ? [] : [{ kind: 'disc', name: label, body }];
+    }),
     { kind: 'end', name: 'output', body: bodyOf(train.output) },
   ];
 }
@@ -86,45 +95,55 @@ function companyFrom(name: string, meshes: readonly Mesh[], assembly: Assembly):
     name,
     sets: [...new Set(meshes.map(({ within }) => within))],
     planets: planets.map((member, p) => {
-      const at = columns.flatMap((column, c) => (column.planets.includes(p) ? [c] : []));
-      return { member, level: levels[p] ?? 0, from: Math.min(...at), to: Math.max(...at) };
+      const at = columns.flatMap((column, c) => (has(column, p) ? [c] : []));
+      const body = assembly.bodyOf(member) ?? 0;
+      return { member, body, level: levels[p] ?? 0, from: Math.min(...at), to: Math.max(...at) };
     }),
     columns,
+    levels: Math.max(0, ...levels) + 1,
     carrier: assembly.bodyOf(meshes[0]?.carrier ?? '') ?? 0,
     bevel: meshes.some(({ kind }) => kind === 'bevel'),
   };
 }
 
+function has({ planets }: Column, p: number): boolean {
+  return planets.some(({ planet }) => planet === p);
+}
+
 interface DraftColumn {
   within: string;
-  wheels: Set<string>; // planet and teeth: a stepped planet's steps stand in columns of their own
-  planets: number[];
+  wheels: Map<string, number>; // by member and teeth: steps of a planet stand in columns of their own
   sun?: CentralWheel;
   ring?: CentralWheel;
 }
 
 function columnsOf(meshes: readonly Mesh[], planets: readonly string[], assembly: Assembly) {
-  const columns: DraftColumn[] = [];
+  const drafts: DraftColumn[] = [];
   for (const { within, a, b, kind } of meshes) {
     const onPins = [a, b].filter(({ member }) => planets.includes(member));
     const central = [a, b].find(({ member }) => !planets.includes(member));
     const side = central && (kind === 'internal' ? 'ring' : 'sun');
-    const wheels = onPins.map(({ member, teeth }) => `${member} ${teeth}`);
+    const keys = onPins.map(({ member, teeth }) => `${teeth} ${member}`);
     const fits = (column: DraftColumn) =>
       column.within === within &&
-      wheels.some((wheel) => column.wheels.has(wheel)) &&
+      keys.some((key) => column.wheels.has(key)) &&
       (side === undefined || (kind !== 'bevel' && column[side] === undefined));
-    let column = columns.find(fits);
-    if (!column) columns.push((column = { within, wheels: new Set(), planets: [] }));
-    for (const wheel of wheels) column.wheels.add(wheel);
-    const places = onPins.map(({ member }) => planets.indexOf(member));
-    column.planets = [...new Set([...column.planets, ...places])];
+    let column = drafts.find(fits);
+    if (!column) drafts.push((column = { within, wheels: new Map() }));
+    onPins.forEach(({ teeth }, k) => column?.wheels.set(keys[k] ?? '', teeth));
     if (central && side) {
+      const planet = planets.indexOf(onPins[0]?.member ?? '');
       const body = assembly.bodyOf(central.member) ?? 0;
-      column[side] = { member: central.member, body, planet: places[0] ?? 0 };
+      column[side] = { member: central.member, body, planet: Math.max(0, planet) };
     }
   }
-  return columns;
+  const most = Math.max(1, ...drafts.flatMap(({ wheels }) => [...wheels.values()]));
+  return drafts.map(({ wheels, ...column }): Column => {
+    const own = [...wheels].map(([key, teeth]) => {
+      return { planet: planets.indexOf(key.slice(key.indexOf(' ') + 1)), size: teeth / most };
+    });
+    return { ...column, planets: own };
+  });
 }
 
 // How many planets stand between a planet and one that reaches a ring, or, where none does, the

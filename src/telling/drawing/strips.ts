@@ -1,4 +1,5 @@
 import { type Assembly, CASE, type Train } from '../../engine/train/index.ts';
+import type { Subjects } from './arrangement.ts';
 import type { Station } from './station.ts';
 
 /**
@@ -39,6 +40,30 @@ export function stripsOf(
   return assembly.bodies.map((_, body) => strips.get(root(body)) ?? 0);
 }
 
+/** The strip in which a station stands; of a pair, the upper. */
+export function stripOf({ assembly, stations, strips }: Subjects, station: number): number {
+  const its = stations[station];
+  const of = (bodies: readonly (number | undefined)[]) =>
+    Math.min(...bodies.flatMap((body) => (body ? [strips[body] ?? 0] : [])), strips.length);
+  switch (its?.kind) {
+    case 'company': {
+      const { carrier, columns } = its.company;
+      return of([carrier, ...columns.flatMap(({ sun, ring }) => [sun?.body, ring?.body])]);
+    }
+    case 'device': {
+      const strip = of([assembly.bodyOf(its.device.first), assembly.bodyOf(its.device.second)]);
+      return strip === strips.length ? 0 : strip;
+    }
+    case 'pair':
+      return of([its.pair.driver, its.pair.driven].map(({ member }) => assembly.bodyOf(member)));
+    case 'end':
+    case 'disc':
+      return of([its.body]);
+    default:
+      return 0;
+  }
+}
+
 function coaxial(station: Station, assembly: Assembly): number[] {
   switch (station.kind) {
     case 'company':
@@ -54,6 +79,7 @@ function coaxial(station: Station, assembly: Assembly): number[] {
         .map((member) => assembly.bodyOf(member) ?? 0);
     case 'pair':
     case 'end':
+    case 'disc':
       return [];
   }
 }

@@ -1,258 +1,299 @@
-import { type Assembly, CASE } from '../../engine/train/index.ts';
-import {
-  ABOVE,
-  BELOW,
-  CASE_BAND,
-  MIDDLE,
-  MIDDLE_HEIGHT,
-  OUTER,
-  pinOf,
-  PLATES,
-  RING_RIM,
-  sunRimOf,
-} from './levels.ts';
-import { type Company, holdsToCase, type Station } from './station.ts';
+import { type Arrangement, BOTH, DRUM, SHAFT, type Subjects, type Way } from './arrangement.ts';
+import { ABOVE, BELOW, CASE_BAND, MIDDLE, MIDDLE_HEIGHT, OUTER } from './levels.ts';
+import { Pool } from './pool.ts';
+import { columnsIn, type Port, portsOf } from './ports.ts';
+import type { Station } from './station.ts';
+import { stripOf } from './strips.ts';
+import { Trunks } from './trunks.ts';
 
-/** What can be chosen of a half-section before it has lengths; `choose` chooses it. */
-export interface Arrangement {
-  /** Stations from the input end on. */
-  readonly order: number[];
-  /** By station: the carrier's plate, or a device's first member, stands on the right. */
-  readonly right: boolean[];
-  /** By station: rings that go inward do so on the right. */
-  readonly ringRight: boolean[];
-  /** By body: its trunk lies outside the sets. */
-  readonly outer: boolean[];
-  /** Bodies, those nearer to the axis first. */
-  readonly rank: number[];
-}
-
-/** A line of a body, in columns and heights; of a length only once both have places. */
+/** A line of a body across the axis, in columns and heights. */
 export interface Upright {
-  readonly body: number;
-  readonly strip: number;
-  readonly column: number;
-  readonly low: number;
-  readonly high: number;
-  /** The station that the body meets here. */
-  readonly meets: string;
+  body: number;
+  strip: number;
+  column: number;
+  low: number;
+  high: number;
+  station: number;
+  /** The trunks that it ends on, in bits: SHAFT, DRUM. */
+  on: number;
 }
 
+/** A line of a body along the axis. */
 export interface Level {
-  readonly body: number;
-  readonly strip: number;
-  readonly height: number;
-  readonly from: number;
-  readonly to: number;
-  readonly is: 'trunk' | 'bar' | 'pin';
-  /** The station whose ring or carrier it is; a trunk meets many. */
-  readonly meets: string;
+  body: number;
+  strip: number;
+  height: number;
+  from: number;
+  to: number;
+  /** The trunk that it is, or 0 for a bar of a station. */
+  trunk: 0 | typeof SHAFT | typeof DRUM;
+  station: number;
 }
 
-export interface Strokes {
-  readonly uprights: Upright[];
-  readonly levels: Level[];
+/** How far a line reaches that goes nowhere but to the ground, or to its dial. */
+export const STUB = 18;
+
+/**
+ * The lines that an arrangement gives the bodies. Asked again, it draws over what it has drawn:
+ * a search asks some thousand times.
+ */
+export class Drafting {
+  readonly subjects: Subjects;
+  readonly uprights = new Pool<Upright>(() => ({ ...NO_UPRIGHT }));
+  readonly levels = new Pool<Level>(() => ({ ...NO_LEVEL }));
   /** Of each station, its first column. */
   readonly starts: number[];
-  readonly columns: number;
-}
+  /** Tracks near the axis and outside, together. */
+  tracks = 0;
 
-/** What stands where, and which axis each body is on: what an arrangement is of. */
-export interface Subjects {
-  readonly assembly: Assembly;
-  readonly stations: readonly Station[];
-  readonly strips: readonly number[];
-}
+  private readonly ports: (readonly Port[] | undefined)[] = [];
+  private readonly counts: readonly number[];
+  private readonly touches: readonly number[];
+  private readonly stripsOf: readonly number[];
+  private readonly shaft: Trunks;
+  private readonly drum: Trunks;
 
-/** The lines that an arrangement gives the bodies. */
-export function strokesOf(subjects: Subjects, arrangement: Arrangement): Strokes {
-  return new Drafting(subjects, arrangement).strokes;
-}
-
-/** How many columns a station takes. */
-export function columnsOf(station: Station): number {
-  switch (station.kind) {
-    case 'company': {
-      const rings = ringsOf(station.company);
-      return 2 * rings + station.company.columns.length + 2;
-    }
-    case 'device':
-    case 'pair':
-      return 2;
-    case 'end':
-      return 1;
-  }
-}
-
-/** Where the parts of a company stand among its columns. */
-export function companyColumns(company: Company) {
-  const rings = ringsOf(company);
-  const meshes = company.columns.length;
-  return {
-    mesh: (c: number) => rings + 1 + c,
-    plate: (right: boolean) => (right ? rings + 1 + meshes : rings),
-    ringDisc: (ring: number, right: boolean) => (right ? 2 * rings + 1 + meshes - ring : ring),
-  };
-}
-
-function ringsOf({ columns }: Company): number {
-  return columns.filter(({ ring }) => ring).length;
-}
-
-class Drafting {
-  readonly strokes: Strokes;
-  private readonly subjects: Subjects;
-  private readonly arrangement: Arrangement;
-  private readonly trunks: number[];
-  private readonly reach: (readonly [number, number] | undefined)[] = [];
-
-  constructor(subjects: Subjects, arrangement: Arrangement) {
+  constructor(subjects: Subjects) {
     this.subjects = subjects;
-    this.arrangement = arrangement;
-    this.trunks = this.trunkHeights();
-    const starts: number[] = [];
-    let columns = 0;
-    for (const s of arrangement.order) {
-      starts[s] = columns;
-      columns += columnsOf(subjects.stations[s] as Station);
-    }
-    this.strokes = { uprights: [], levels: [], starts, columns };
-    subjects.stations.forEach((station, s) => this.draft(station, s, starts[s] ?? 0));
-    this.reach.forEach((span, body) => {
-      if (!span) return;
-      const [from, to] = span;
-      this.level(body, this.trunks[body] ?? 0, from, to, 'trunk', '');
-    });
+    this.starts = subjects.stations.map(() => 0);
+    this.counts = subjects.stations.map(columnsIn);
+    this.touches = this.countTouches();
+    this.stripsOf = subjects.stations.map((_, s) => stripOf(subjects, s));
+    this.shaft = new Trunks(subjects, 1);
+    this.drum = new Trunks(subjects, OUTER + 1);
   }
 
-  private trunkHeights(): number[] {
-    const { rank, outer } = this.arrangement;
-    const count = { inner: 0, outer: 0 };
-    const heights: number[] = [];
-    for (const body of rank) {
-      heights[body] = outer[body] ? OUTER + count.outer++ : count.inner++;
-    }
-    return heights;
+  /** How many stations a body meets. */
+  touchesOf(body: number): number {
+    return this.touches[body] ?? 0;
   }
 
-  private draft(station: Station, s: number, start: number): void {
+  portsAt(station: number, choice: number): readonly Port[] {
+    const key = station * 16 + choice;
+    const { stations, assembly } = this.subjects;
+    return (this.ports[key] ??= portsOf(stations[station] as Station, choice, assembly));
+  }
+
+  draw(arrangement: Arrangement): void {
+    const { stations } = this.subjects;
+    const { order, choice, way } = arrangement;
+    this.uprights.count = 0;
+    this.levels.count = 0;
+    this.shaft.clear();
+    this.drum.clear();
+    let column = 0;
+    for (const s of order) {
+      this.starts[s] = column;
+      column += this.counts[s] ?? 1;
+    }
+    for (let s = 0; s < stations.length; s++) {
+      this.station(stations[s] as Station, s, choice[s] ?? 0, way);
+    }
+    const { rank } = arrangement;
+    this.tracks = this.shaft.pack(rank) + this.drum.pack(rank);
+    this.finish();
+  }
+
+  /** Where a line of one body passes a line of another. */
+  crossings(): number {
+    let crossings = 0;
+    const { items: uprights, count } = this.uprights;
+    for (let k = 0; k < this.levels.count; k++) {
+      const { strip, height, from, to, body } = this.levels.items[k] as Level;
+      for (let u = 0; u < count; u++) {
+        const upright = uprights[u] as Upright;
+        if (
+          upright.column > from &&
+          upright.column < to &&
+          height > upright.low &&
+          height < upright.high &&
+          upright.body !== body &&
+          upright.strip === strip
+        ) {
+          crossings += 1;
+        }
+      }
+    }
+    return crossings;
+  }
+
+  private station(station: Station, s: number, choice: number, way: readonly Way[]): void {
+    const start = this.starts[s] ?? 0;
     switch (station.kind) {
       case 'company':
-        return this.company(station.company, s, start);
       case 'device':
-        return this.device(station, s, start);
+        for (const port of this.portsAt(s, choice)) this.port(port, s, start, way);
+        break;
       case 'pair':
-        return this.pair(station, start);
+        this.pair(station, s, start, way);
+        break;
       case 'end':
-        return this.touch(station.body, start);
+        if (this.touchesOf(station.body) > 1) this.shaft.touch(station.body, start);
+        break;
+      case 'disc':
+        if (way[station.body] !== BOTH) break;
+        this.shaft.touch(station.body, start);
+        this.drum.touch(station.body, start);
+        this.upright(station.body, start, OUTER, OUTER, s, BOTH);
     }
   }
 
-  private company(company: Company, s: number, start: number): void {
-    const { carrier, planets, columns } = company;
-    const places = companyColumns(company);
-    const right = this.arrangement.right[s] ?? false;
-    const ringRight = this.arrangement.ringRight[s] ?? false;
-    let rings = 0;
-    columns.forEach(({ sun, ring }, c) => {
-      const column = start + places.mesh(c);
-      if (sun) {
-        const rim = MIDDLE + sunRimOf(planets[sun.planet]?.level ?? 0);
-        this.port(sun.body, column, rim, rim, MIDDLE, company.name);
+  private port(port: Port, station: number, start: number, way: readonly Way[]): void {
+    const { body, low, high, leaves, aside, prefers, pins } = port;
+    const column = start + port.column;
+    if (pins) {
+      const strip = this.stripsOf[station] ?? 0;
+      for (const pin of pins) {
+        this.level(body, strip, pin.height, start + pin.column, column, station);
       }
-      if (!ring) return;
-      const rim = MIDDLE + RING_RIM + 5 * rings;
-      if (ring.body === 0 || this.arrangement.outer[ring.body]) {
-        this.port(ring.body, column, rim, rim, MIDDLE + MIDDLE_HEIGHT, company.name);
-      } else {
-        const disc = start + places.ringDisc(rings, ringRight);
-        this.level(
-          ring.body,
-          rim,
-          Math.min(column, disc),
-          Math.max(column, disc),
-          'bar',
-          company.name,
-        );
-        this.port(ring.body, disc, rim, rim, MIDDLE, company.name);
-      }
-      rings += 1;
-    });
-    const plate = start + places.plate(right);
-    const pins = planets.map(({ level }) => MIDDLE + pinOf(level));
-    const [low, high] = [Math.min(...pins), Math.max(...pins)];
-    this.port(carrier, plate, low, high, MIDDLE + MIDDLE_HEIGHT, company.name);
-    planets.forEach(({ from, to }, p) => {
-      const far = start + places.mesh(right ? from : to);
-      const [left, end] = [Math.min(far, plate), Math.max(far, plate)];
-      this.level(carrier, pins[p] ?? 0, left, end, 'pin', company.name);
-    });
-  }
-
-  private device({ device }: Station & { kind: 'device' }, s: number, start: number): void {
-    const { assembly } = this.subjects;
-    const right = this.arrangement.right[s] ?? false;
-    if (holdsToCase(device)) {
-      const member = device.first === CASE ? device.second : device.first;
-      const body = assembly.bodyOf(member) ?? 0;
-      this.port(body, start + (right ? 1 : 0), CASE_BAND, CASE_BAND, CASE_BAND, device.name);
+    }
+    if (body === 0) {
+      // It stands on the ground there and then.
+      const [foot, top] = leaves === 'down' ? [low - STUB, high] : [low, high + STUB];
+      const ends = pins ? MIDDLE + MIDDLE_HEIGHT : top;
+      if (low < CASE_BAND) this.upright(0, column, foot, ends, station, 0, this.stripsOf[station]);
       return;
     }
-    [device.first, device.second].forEach((member, k) => {
-      const column = start + (right ? 1 - k : k);
-      const body = assembly.bodyOf(member) ?? 0;
-      this.port(body, column, MIDDLE + PLATES.low, MIDDLE + PLATES.high, MIDDLE, device.name);
-    });
+    if (this.touchesOf(body) === 1) {
+      const up = leaves === 'up';
+      this.upright(body, column, up ? low : low - STUB, up ? high + STUB : high, station, 0);
+      return;
+    }
+    const its = way[body] ?? SHAFT;
+    const atCase = low >= CASE_BAND;
+    const on = its !== BOTH ? its : prefers === 'drum' || atCase ? DRUM : SHAFT;
+    const goes = on === DRUM && !atCase ? 'up' : 'down';
+    let at = column;
+    if (leaves !== 'either' && leaves !== goes && aside !== undefined) {
+      at = start + aside;
+      this.level(body, this.subjects.strips[body] ?? 0, low, column, at, station);
+    }
+    this.upright(body, at, low, high, station, on);
+    (on === SHAFT ? this.shaft : this.drum).touch(body, at);
   }
 
-  private pair({ pair }: Station & { kind: 'pair' }, start: number): void {
+  private pair(
+    { pair }: Station & { kind: 'pair' },
+    station: number,
+    start: number,
+    way: readonly Way[],
+  ): void {
     const { assembly, strips } = this.subjects;
     const bodies = [pair.driver, pair.driven].map(({ member }) => assembly.bodyOf(member) ?? 0);
-    const at = bodies.map((body) => strips[body] ?? 0) as [number, number];
+    const [one = 0, two = 0] = bodies.map((body) => strips[body] ?? 0);
     bodies.forEach((body, k) => {
-      const [own, other] = [at[k] ?? 0, at[1 - k] ?? 0];
+      if (body === 0) return;
+      const [own, other] = k === 0 ? [one, two] : [two, one];
       const column = start + (own === other ? k : 0);
-      const end = own > other ? ABOVE : BELOW;
-      this.port(body, column, end, end, end, pair.name);
+      const edge = own > other ? ABOVE : BELOW;
+      const on = (way[body] ?? SHAFT) === DRUM ? DRUM : SHAFT;
+      this.upright(body, column, edge, edge, station, on);
+      (on === SHAFT ? this.shaft : this.drum).touch(body, column);
     });
     // The driver's wheel reaches through the strips between.
-    for (let strip = Math.min(...at) + 1; strip < Math.max(...at); strip++) {
-      const body = bodies[0] ?? 0;
-      const meets = pair.name;
-      this.strokes.uprights.push({ body, strip, column: start, low: BELOW, high: ABOVE, meets });
+    for (let strip = Math.min(one, two) + 1; strip < Math.max(one, two); strip++) {
+      this.upright(bodies[0] ?? 0, start, BELOW, ABOVE, station, 0, strip);
     }
   }
 
-  // From where a body meets something to its trunk, or, of the case, to the ground.
-  private port(
+  private upright(
     body: number,
     column: number,
     low: number,
     high: number,
-    ground: number,
-    meets: string,
+    station: number,
+    on: number,
+    strip: number = this.subjects.strips[body] ?? 0,
   ): void {
-    const end = body === 0 ? ground : (this.trunks[body] ?? 0);
-    const strip = this.subjects.strips[body] ?? 0;
-    const span = { low: Math.min(low, end), high: Math.max(high, end) };
-    this.strokes.uprights.push({ body, strip, column, ...span, meets });
-    if (body !== 0) this.touch(body, column);
-  }
-
-  private touch(body: number, column: number): void {
-    const [from, to] = this.reach[body] ?? [column, column];
-    this.reach[body] = [Math.min(from, column), Math.max(to, column)];
+    const it = this.uprights.next();
+    it.body = body;
+    it.strip = strip;
+    it.column = column;
+    it.low = low;
+    it.high = high;
+    it.station = station;
+    it.on = on;
   }
 
   private level(
     body: number,
+    strip: number,
     height: number,
-    from: number,
-    to: number,
-    is: Level['is'],
-    meets: string,
-  ): void {
-    const strip = this.subjects.strips[body] ?? 0;
-    this.strokes.levels.push({ body, strip, height, from, to, is, meets });
+    a: number,
+    b: number,
+    station = -1,
+  ): Level {
+    const it = this.levels.next();
+    it.body = body;
+    it.strip = strip;
+    it.height = height;
+    it.from = Math.min(a, b);
+    it.to = Math.max(a, b);
+    it.trunk = 0;
+    it.station = station;
+    return it;
+  }
+
+  // Once the trunks have their tracks the uprights reach them.
+  private finish(): void {
+    const { shaft, drum } = this;
+    for (let u = 0; u < this.uprights.count; u++) {
+      const it = this.uprights.items[u] as Upright;
+      if ((it.on & SHAFT) !== 0) reach(it, shaft.height[it.body] ?? 0);
+      if ((it.on & DRUM) !== 0) reach(it, drum.height[it.body] ?? 0);
+    }
+    this.draft(shaft, SHAFT);
+    this.draft(drum, DRUM);
+  }
+
+  private draft({ from, to, height }: Trunks, trunk: typeof SHAFT | typeof DRUM): void {
+    for (let body = 1; body < from.length; body++) {
+      const [start, end] = [from[body] ?? 0, to[body] ?? -1];
+      if (end < start) continue;
+      const strip = this.subjects.strips[body] ?? 0;
+      this.level(body, strip, height[body] ?? 0, start, end).trunk = trunk;
+    }
+  }
+
+  private countTouches(): number[] {
+    const { assembly, stations } = this.subjects;
+    const touches = assembly.bodies.map(() => 0);
+    const count = (body: number) => (touches[body] = (touches[body] ?? 0) + 1);
+    stations.forEach((station, s) => {
+      if (station.kind === 'end') count(station.body);
+      if (station.kind === 'pair') {
+        // A wheel on an axis of its own has a shaft, however short.
+        for (const { member } of [station.pair.driver, station.pair.driven]) {
+          count(assembly.bodyOf(member) ?? 0);
+          count(assembly.bodyOf(member) ?? 0);
+        }
+      }
+      for (const { body } of this.portsAt(s, 0)) count(body);
+    });
+    return touches;
   }
 }
+
+function reach(upright: Upright, height: number): void {
+  if (height < upright.low) upright.low = height;
+  if (height > upright.high) upright.high = height;
+}
+
+const NO_UPRIGHT: Upright = {
+  body: 0,
+  strip: 0,
+  column: 0,
+  low: 0,
+  high: 0,
+  station: 0,
+  on: 0,
+};
+const NO_LEVEL: Level = {
+  body: 0,
+  strip: 0,
+  height: 0,
+  from: 0,
+  to: 0,
+  trunk: 0,
+  station: -1,
+};

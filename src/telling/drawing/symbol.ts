@@ -6,86 +6,92 @@ import { round } from './svg.ts';
 // a wheel in section is a web with a bar at its rim, plates that interleave are a clutch or a
 // brake, hatching is what stands still.
 
-const HALF = 10; // half the width of a wheel's rim
-const GAP = 2.5; // from a rim to the line where two of them meet
+export const HALF = 15; // half the width of a wheel's rim
+export const WIDE = 23; // half the width of a clutch
+const MESH = 2.5; // from a rim to the line where two of them meet
+const BEARING = 5; // from a pin to the wheel that turns on it
 
-export function planet(x: number, top: number, foot: number): Path {
-  const rims = `M${round(x - HALF)} ${round(top + GAP)}h${2 * HALF}M${round(x - HALF)} ${round(foot - GAP)}h${2 * HALF}`;
-  return {
-    mark: 'path',
-    look: 'planet',
-    d: `M${round(x)} ${round(top + GAP)}V${round(foot - GAP)}${rims}`,
-  };
-}
-
-export function sun(x: number, rim: number): Path {
-  const d = `M${round(x - HALF)} ${round(rim + GAP)}h${2 * HALF}`;
-  return { mark: 'path', look: 'wheel', d };
-}
-
-/** `rim` is where the ring's web ends, `teeth` where its teeth are. */
-export function ring(x: number, rim: number, teeth: number): Path {
-  const web = rim < teeth - 0.01 ? `M${round(x)} ${round(rim)}V${round(teeth - GAP)}` : '';
-  return {
-    mark: 'path',
-    look: 'wheel',
-    d: `${web}M${round(x - HALF)} ${round(teeth - GAP)}h${2 * HALF}`,
-  };
-}
-
-export function bevelPinion(x: number, top: number, foot: number): Path {
-  const middle = (top + foot) / 2;
-  const d = `M${round(x - 8)} ${round(middle)}h16M${round(x - 12)} ${round(foot - 6)}l8 -14M${round(x + 12)} ${round(foot - 6)}l-8 -14`;
+/** A planet's wheel on its pin. */
+export function planet(x: number, pin: number, half: number): Path {
+  const [top, foot] = [pin - half + MESH, pin + half - MESH];
+  const d =
+    `${across(x, top, HALF)}${across(x, foot, HALF)}` +
+    `${across(x, pin - BEARING, 9)}${across(x, pin + BEARING, 9)}` +
+    `M${round(x)} ${round(top)}V${round(pin - BEARING)}M${round(x)} ${round(pin + BEARING)}V${round(foot)}`;
   return { mark: 'path', look: 'planet', d };
 }
 
-export function bevelSide(x: number, rim: number, left: boolean): Path {
-  const way = left ? 1 : -1;
-  return {
-    mark: 'path',
-    look: 'wheel',
-    d: `M${round(x - 9 * way)} ${round(rim + 6)}l${18 * way} -10`,
-  };
+/** What makes wheels in two columns one planet: a sleeve on the pin. */
+export function sleeve(from: number, to: number, pin: number): Path {
+  const [a, b] = [Math.min(from, to), Math.max(from, to)];
+  const line = (y: number) => `M${round(a)} ${round(y)}H${round(b)}`;
+  return { mark: 'path', look: 'planet', d: line(pin - BEARING) + line(pin + BEARING) };
 }
 
-/** Plates of two members, by turns, between their lines. */
-export function plates(a: number, b: number, top: number, foot: number): Path {
-  const [left, right] = [Math.min(a, b), Math.max(a, b)];
-  const step = (foot - top) / 6;
-  let d = '';
-  for (let k = 1; k <= 5; k++) {
-    const y = round(top + k * step);
+/** A wheel that meshes what is above it; its body's line ends at `rim`. */
+export function sun(x: number, rim: number): Path {
+  return { mark: 'path', look: 'wheel', d: across(x, rim + MESH, HALF) };
+}
+
+/** A wheel that meshes what is below it, and its web up to its body's line. */
+export function ring(x: number, rim: number, top: number): Path {
+  const web = `M${round(x)} ${round(rim - MESH)}V${round(top)}`;
+  return { mark: 'path', look: 'wheel', d: across(x, rim - MESH, HALF) + web };
+}
+
+/** A bevel pinion under its pin, and the teeth of its ends. */
+export function bevelPinion(x: number, pin: number, top: number): Path {
+  const d =
+    `M${round(x)} ${round(top)}V${round(pin - 8)}M${round(x - 12)} ${round(pin - 8)}h24` +
+    `M${round(x - 20)} ${round(pin + 10)}l8 -18M${round(x + 20)} ${round(pin + 10)}l-8 -18`;
+  return { mark: 'path', look: 'planet', d };
+}
+
+/** A bevel side gear, left or right of its pinion; its body's line ends at `rim`. */
+export function bevelSide(x: number, rim: number, left: boolean): Path {
+  const way = left ? 1 : -1;
+  const d = `M${round(x)} ${round(rim)}V${round(rim + 16)}h${8 * way}l${10 * way} -22`;
+  return { mark: 'path', look: 'wheel', d };
+}
+
+/** Plates of a drum above and of a hub below, by turns. */
+export function plates(x: number, drum: number, hub: number): Path {
+  const reach = (hub - drum) * 0.74;
+  let d = across(x, drum, WIDE) + across(x, hub, WIDE);
+  for (let k = -2; k <= 2; k++) {
+    const at = round(x + 9 * k);
     d +=
-      k % 2 === 1
-        ? `M${round(left)} ${y}H${round(right - 5)}`
-        : `M${round(left + 5)} ${y}H${round(right)}`;
+      k % 2 === 0
+        ? `M${at} ${round(drum)}v${round(reach)}`
+        : `M${at} ${round(hub)}v${round(-reach)}`;
   }
   return { mark: 'path', look: 'plates', d };
 }
 
 /** A drum with a band round it, whose end is anchored in the case. */
-export function band(member: number, held: number, caseY: number): Path {
-  const way = Math.sign(held - member);
-  const drum = `M${round(member - 14)} ${round(caseY + 20)}h28`;
-  const wrap = `M${round(member - 14)} ${round(caseY + 13)}h28`;
-  const anchor = `M${round(member + way * 14)} ${round(caseY + 13)}V${round(caseY)}`;
-  return { mark: 'path', look: 'band', d: drum + wrap + anchor };
+export function band(x: number, drum: number, caseY: number): Path {
+  const wrap = `M${round(x - WIDE)} ${round(caseY)}V${round(drum - 9)}h${2 * WIDE}v9`;
+  return { mark: 'path', look: 'band', d: across(x, drum, WIDE) + wrap };
 }
 
-/** What hangs from the case to carry plates or a race. */
-export function hanger(x: number, caseY: number): Path {
-  return { mark: 'path', look: 'case', d: `M${round(x)} ${round(caseY)}v64` };
-}
-
-/** A one-way clutch between two lines, and how the first may turn, seen from the input end. */
-export function oneWay(first: number, second: number, y: number, lets: Way): Mark[] {
-  const way = Math.sign(second - first);
-  const [near, far] = [first, second].map((x) => round(x));
-  const middle = (first + second) / 2;
-  // A roller between the races, and the ramp on which it wedges.
-  const races = `M${near} ${round(y)}H${round(middle - way * 5)}M${far} ${round(y - 10)}L${round(middle + way * 4)} ${round(y + 8)}`;
-  const roller = `M${round(middle - 5)} ${round(y)}a5 5 0 1 1 10 0a5 5 0 1 1 -10 0Z`;
-  return [{ mark: 'path', look: 'one-way', d: races + roller }, turnArrow(middle, y + 24, 9, lets)];
+/** A one-way clutch between an outer race above and an inner race below. */
+export function oneWay(x: number, outer: number, inner: number, lets: Way): Mark[] {
+  const middle = (outer + inner) / 2;
+  const [up, down] = [middle - 11, middle + 11];
+  const races =
+    `M${round(x)} ${round(outer)}V${round(up)}M${round(x)} ${round(inner)}V${round(down)}` +
+    across(x, up, 22) +
+    across(x, down, 22) +
+    across(x, outer, WIDE) +
+    across(x, inner, WIDE);
+  // The wedge narrows to the side on which the roller jams.
+  const side = lets === 'clockwise' ? 1 : -1;
+  const wedge = `M${round(x - 15 * side)} ${round(up)}l${30 * side} 12V${round(up)}`;
+  const roller = `M${round(x - 12 * side - 5)} ${round(down - 6)}a5 5 0 1 1 10 0a5 5 0 1 1 -10 0Z`;
+  return [
+    { mark: 'path', look: 'one-way', d: races + wedge + roller },
+    turnArrow(x + 36, middle, 9, lets),
+  ];
 }
 
 /** A round arrow, as who looks from the input end sees it turn. */
@@ -94,14 +100,18 @@ export function turnArrow(x: number, y: number, radius: number, way: Way): Path 
   const side = way === 'clockwise' ? 1 : -1;
   const [dx, dy] = [radius * Math.cos(Math.PI / 6), radius * Math.sin(Math.PI / 6)];
   const [tipX, tipY] = [x + side * dx, y + dy];
-  const arc = `M${round(x - side * dx)} ${round(y + dy)}A${radius} ${radius} 0 1 ${sweep} ${round(tipX)} ${round(tipY)}`;
-  const head = `M${round(tipX - side * 5.5)} ${round(tipY - 3.5)}L${round(tipX)} ${round(tipY)}L${round(tipX + side * 4.5)} ${round(tipY - 5)}`;
+  const arc =
+    `M${round(x - side * dx)} ${round(tipY)}` +
+    `A${radius} ${radius} 0 1 ${sweep} ${round(tipX)} ${round(tipY)}`;
+  const head =
+    `M${round(tipX - side * 5.5)} ${round(tipY - 3.5)}L${round(tipX)} ${round(tipY)}` +
+    `L${round(tipX + side * 4.5)} ${round(tipY - 5)}`;
   return { mark: 'path', look: 'arrow', d: arc + head };
 }
 
-/** Standing still: a short bar with hatching on the far side. */
-export function ground(x: number, y: number, side: 'top' | 'foot'): Path {
-  return { mark: 'path', look: 'case', d: hatched(x - 14, x + 14, y, side === 'top' ? -1 : 1) };
+/** The ground at the end of a line: a short bar, hatched above (-1) or below (1). */
+export function ground(x: number, y: number, side: 1 | -1): Path {
+  return { mark: 'path', look: 'case', d: hatched(x - 15, x + 15, y, side) };
 }
 
 /** A line that stands still, hatched above (-1) or below (1). */
@@ -113,14 +123,18 @@ export function hatched(from: number, to: number, y: number, side: 1 | -1): stri
 
 /** The rim of a wheel of a gear pair, or of a chain's sprocket. */
 export function pairWheel(x: number, y: number, above: boolean, chain: boolean): Path {
-  const at = round(y + (above ? -GAP : GAP));
-  const rim = `M${round(x - 15)} ${at}h30`;
-  const links = `M${round(x - 10)} ${at}v${above ? 5 : -5}M${round(x)} ${at}v${above ? 5 : -5}M${round(x + 10)} ${at}v${above ? 5 : -5}`;
-  return { mark: 'path', look: 'wheel', d: chain ? rim + links : rim };
+  const at = y + (above ? -MESH : MESH);
+  const tooth = `v${above ? 6 : -6}`;
+  const links = [-12, 0, 12].map((dx) => `M${round(x + dx)} ${round(at)}${tooth}`).join('');
+  return { mark: 'path', look: 'wheel', d: across(x, at, 18) + (chain ? links : '') };
 }
 
 /** Where the load goes in, or comes out. */
 export function endArrow(x: number, y: number, end: 'input' | 'output'): Path {
-  const from = end === 'input' ? x - 20 : x;
-  return { mark: 'path', look: 'end', d: `M${round(from)} ${round(y)}h18m-7 -7l7 7l-7 7` };
+  const from = end === 'input' ? x - 18 : x;
+  return { mark: 'path', look: 'end', d: `M${round(from)} ${round(y)}h18m-8 -7l8 7l-8 7` };
+}
+
+function across(x: number, y: number, half: number): string {
+  return `M${round(x - half)} ${round(y)}h${2 * half}`;
 }
