@@ -2,14 +2,14 @@ import type { Bench } from './bench/index.ts';
 import { Desk, type FileDesk, Notice } from './desk/index.ts';
 import { Applied, Gears, SideOf, Turner } from './gears/index.ts';
 import { later } from './later.tsx';
-import { Plate } from './plate/index.ts';
 import { Problems } from './problems/index.ts';
 import { Reader } from './reader/index.ts';
-import { Why } from './why/index.ts';
-import { captions } from './caption.ts';
+import { room, ROOMS } from './room.ts';
+import { spoken } from './words.ts';
+import { Builds } from './builds.tsx';
 
+const Lesson = later(async () => (await import('./lesson/index.ts')).Lesson);
 const Chart = later(async () => (await import('./chart/index.ts')).Chart);
-const FaultBeside = later(async () => (await import('./fault/index.ts')).FaultBeside);
 
 interface Props {
   readonly bench: Bench;
@@ -18,10 +18,23 @@ interface Props {
 
 /** The sheet: the train large in the middle, words beside what they speak of. */
 export function Page({ bench, desk }: Props) {
+  const say = words();
   return (
     <div class="page">
       <header class="page-head">
         <h1>{bench.file.train.value?.name}</h1>
+        <nav class="page-rooms" aria-label={say.rooms}>
+          {ROOMS.map((name) => (
+            <button
+              key={name}
+              type="button"
+              aria-current={room.value === name ? 'page' : undefined}
+              onClick={() => (room.value = name)}
+            >
+              {say[name]}
+            </button>
+          ))}
+        </nav>
         <Desk bench={bench} desk={desk} />
         <Reader />
       </header>
@@ -30,47 +43,32 @@ export function Page({ bench, desk }: Props) {
         <Problems bench={bench} />
       </div>
       <main class="page-main">
-        <div class="page-controls">
-          <Gears bench={bench} />
-          <Applied bench={bench} />
-        </div>
-        <div class="page-controls page-tools">
-          <SideOf bench={bench} />
-          <Turner bench={bench} />
-        </div>
-        <Builds bench={bench} />
-        <Chart bench={bench} />
+        {room.value === 'turn' && <Turning bench={bench} />}
+        {room.value === 'ask' && <Lesson bench={bench} />}
       </main>
     </div>
   );
 }
 
-/** The right build with its reasons; beside it the wrong one with its own, moving together. */
-function Builds({ bench }: { readonly bench: Bench }) {
-  const caption = captions();
-  const right = (
-    <Plate bench={bench} build={bench.right} caption={caption.right(bench)}>
-      <FaultBeside bench={bench} />
-    </Plate>
-  );
-  if (!bench.wrong.train.value) {
-    return (
-      <div class="page-build">
-        {right}
-        <Why bench={bench} build={bench.right} />
-      </div>
-    );
-  }
+/** The train to be turned, in gear or by hand, and its chart. */
+function Turning({ bench }: { readonly bench: Bench }) {
   return (
-    <div class="page-beside">
-      <div class="page-column">
-        {right}
-        <Why bench={bench} build={bench.right} />
+    <>
+      <div class="page-controls">
+        <Gears bench={bench} />
+        <Applied bench={bench} />
       </div>
-      <div class="page-column">
-        <Plate bench={bench} build={bench.wrong} caption={caption.wrong(bench)} />
-        <Why bench={bench} build={bench.wrong} />
+      <div class="page-controls page-tools">
+        <SideOf bench={bench} />
+        <Turner bench={bench} />
       </div>
-    </div>
+      <Builds bench={bench} />
+      <Chart bench={bench} />
+    </>
   );
 }
+
+const words = spoken({
+  en: { rooms: 'What you are at', turn: 'Turn it', ask: 'Ask the class', describe: 'Describe it' },
+  es: { rooms: 'Qué hace', turn: 'Girarlo', ask: 'Preguntar', describe: 'Describirlo' },
+});

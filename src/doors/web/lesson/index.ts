@@ -1,0 +1,1 @@
+export { Lesson } from './lesson.tsx';
