@@ -21,13 +21,18 @@ export function printingOf(
   sheets: readonly Sheet[],
   { language, options, world }: Session,
 ): Printing {
-  const titled = voiceOf(language).say('sheet.title', { sheet: keyOf(kind) });
+  const wrong = (options.fault ?? []).map(visible);
+  const name = visible(train.name);
+  const voice = voiceOf(language);
+  const known =
+    wrong.length === 0 ? name : voice.say('sheet.with', { train: name, faults: voice.list(wrong) });
+  const titled = voice.say('sheet.title', { sheet: keyOf(kind) });
   const hash = createHash('sha256').update(textOf(file, world)).digest('hex').slice(0, 12);
   return {
     language,
     paper: paperOf(options),
-    title: `${titled}: ${visible(train.name)}`,
-    stamp: { train: visible(train.name), hash, date: dateOf(options) },
+    title: `${titled}: ${name}`,
+    stamp: { train: known, hash, date: dateOf(options) },
     sheets,
   };
 }

@@ -47,7 +47,6 @@ export const VERBS = {
     'torque',
     'stall-ratio',
     'seen-from',
-    'without',
     'fault',
     'json',
     'lang',

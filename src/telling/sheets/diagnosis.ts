@@ -96,7 +96,7 @@ function testsTable({ inquiry, observations }: Suspicion, voice: Voice): Table {
   };
 }
 
-// The likeliest, and how much is left to the others.
+// The likeliest, and how much is left to the others; while nothing was seen, room for them.
 function rankedBlocks({ ranking, observations }: Suspicion, voice: Voice): Block[] {
   const shown = ranking.brackets.slice(0, MOST_BRACKETS);
   const columns: Column[] = [
@@ -107,10 +107,11 @@ function rankedBlocks({ ranking, observations }: Suspicion, voice: Voice): Block
   const rest = ranking.brackets.slice(MOST_BRACKETS);
   const chance = rest.reduce((sum, bracket) => sum + bracket.chance, 0);
   const count = rest.flatMap(({ suspects }) => suspects).length;
+  if (observations.length === 0) {
+    const empty = Array.from({ length: MOST_BRACKETS }, () => ['', '', '']);
+    return [{ block: 'table', columns, rows: empty, rowMm: 11 }];
+  }
   return [
-    ...(observations.length === 0
-      ? [{ block: 'paragraph' as const, text: voice.say('suspects.nothing seen') }]
-      : []),
     { block: 'table', columns, rows: shown.map((bracket) => bracketRow(bracket, voice)) },
     ...(count === 0
       ? []

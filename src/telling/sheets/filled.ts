@@ -16,9 +16,12 @@ export function headOf(head: string, voice: Voice): string {
   return voice.say('sheet.head', { head });
 }
 
-/** Fields with long labels, two a line. */
+/** Fields with names in their labels: two a line where there is room, else a line each. */
 export function linesFor(fields: readonly Field[]): Fields[] {
-  return Array.from({ length: Math.ceil(fields.length / 2) }, (_, i) => {
-    return { block: 'fields', fields: fields.slice(2 * i, 2 * i + 2) };
+  const each = fields.some(({ label }) => label.length > SHORT) ? 1 : 2;
+  return Array.from({ length: Math.ceil(fields.length / each) }, (_, i) => {
+    return { block: 'fields', fields: fields.slice(each * i, each * (i + 1)) };
   });
 }
+
+const SHORT = 32;

@@ -64,11 +64,13 @@ export const STYLE = String.raw`
 }
 #let told(words, look: "plain") = par(said(words, look: look))
 
-#let upright(words) = context {
-  let width = calc.min(46mm, measure(words).width + 0.5mm)
-  let lines = box(width: width, align(left + horizon, par(leading: 0.25em, words)))
+// On one line, or on two: a column has no room for a third.
+#let upright(words) = table.cell(inset: (x: 0.8mm), align: center + bottom, context {
+  let whole = measure(words).width
+  let width = if whole < 46mm { whole + 0.5mm } else { calc.max(46mm, whole * 0.64) }
+  let lines = box(width: width, align(left + horizon, par(leading: 0.4em, words)))
   rotate(-90deg, reflow: true, lines)
-}
+})
 #let room(height) = box(width: 1mm, height: height - 3.2mm)
 #let tick = box(width: 3.6mm, height: 3.6mm, stroke: 0.8pt + black, baseline: 12%)
 #let ticks(lines) = for line in lines {

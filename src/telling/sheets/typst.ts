@@ -70,13 +70,14 @@ function blockCode(block: Block): string {
 
 function tableCode({ columns, rows, rowMm }: Table): string {
   const heads = columns.map(({ head, upright }) => {
-    return upright ? call('upright', words(head)) : call('text', 'weight: "bold"', words(head));
+    if (upright) return call('upright', words(head));
+    return call('table.cell', 'align: bottom', call('text', 'weight: "bold"', words(head)));
   });
   return call(
     'table',
     `columns: ${array(columns.map(widthCode))}`,
     `align: ${array(columns.map(alignCode))}`,
-    call('table.header', ...heads.map((head) => call('table.cell', 'align: bottom', head))),
+    call('table.header', ...heads),
     ...rows.flatMap((row) => row.map((cell) => `\n${cellCode(cell, rowMm)}`)),
   );
 }
