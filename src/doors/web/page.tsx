@@ -9,6 +9,7 @@ import { spoken } from './words.ts';
 import { Builds } from './builds.tsx';
 
 const Lesson = later(async () => (await import('./lesson/index.ts')).Lesson);
+const Ends = later(async () => (await import('./ends/index.ts')).Ends);
 const Chart = later(async () => (await import('./chart/index.ts')).Chart);
 
 interface Props {
@@ -63,6 +64,7 @@ function Turning({ bench }: { readonly bench: Bench }) {
         <Turner bench={bench} />
       </div>
       <Builds bench={bench} />
+      <Ends bench={bench} build={bench.right} />
       <Chart bench={bench} />
     </>
   );

@@ -1,1 +1,2 @@
 export { Plate } from './plate.tsx';
+export { shownOf, standingsFor } from './shown.ts';

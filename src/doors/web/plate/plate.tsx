@@ -31,7 +31,7 @@ export function Plate({ bench, build, caption, children }: Props) {
   const place = useRef<HTMLDivElement>(null);
   const drawn = useComputed(() => build.train.value && layoutOf(build.train.value));
   const shown = useComputed(() => shownOf(build));
-  const standings = standingsFor(build, shown.value, say);
+  const standings = standingsFor(build, shown.value);
   const title = say.title(drawn.value?.name ?? '');
   const scene = useMemo(
     () => drawn.value && paintHalfSection(drawn.value, title, standings),

@@ -1,7 +1,7 @@
 import { type Shown, type Standings, standingsOf } from '../../../telling/drawing/index.ts';
 import type { Build } from '../bench/index.ts';
 import { accountsOf } from '../bench/index.ts';
-import type { words } from './words.ts';
+import { words } from './words.ts';
 
 /** What of a build's answer the plate shows. */
 export function shownOf(build: Build): Shown | undefined {
@@ -19,11 +19,8 @@ export function shownOf(build: Build): Shown | undefined {
 }
 
 /** The standings in the reader's words; the torque numbers are for 100 N·m put in. */
-export function standingsFor(
-  build: Build,
-  shown: Shown | undefined,
-  say: ReturnType<typeof words>,
-): Standings | undefined {
+export function standingsFor(build: Build, shown: Shown | undefined): Standings | undefined {
+  const say = words();
   const assembly = build.assembly.value;
   if (!assembly || !shown) return undefined;
   return standingsOf(assembly, shown, { ...say.letters, torque: say.torque });

@@ -1,0 +1,1 @@
+export { Ends } from './ends.tsx';

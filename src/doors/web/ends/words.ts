@@ -1,0 +1,33 @@
+import { spoken } from '../words.ts';
+
+export const words = spoken({
+  en: {
+    title: 'From the end',
+    of: (set: string, end: string) => `The ${set}, seen from the ${end} end`,
+    still: 'stands still, or locks',
+    free: 'free',
+    notCounted: (members: string) =>
+      `The teeth of the ${members} are not counted: drawn with as many as fit.`,
+    planetsNotCounted: (drawn: number) => `The planets are not counted: ${drawn} are drawn.`,
+    leftOut: (counted: number, drawn: number) =>
+      `Of ${counted} planets, ${drawn} can be put in with their teeth in mesh.`,
+    notEven: (degrees: string) =>
+      `The planets stand where their teeth mesh, up to ${degrees}° off even.`,
+    noFit: 'These numbers of teeth do not go together: one wheel is drawn with two modules.',
+  },
+  es: {
+    title: 'Desde el extremo',
+    of: (set: string, end: string) =>
+      `${set}, visto desde la ${end === 'input' ? 'entrada' : 'salida'}`,
+    still: 'quieto, o se bloquea',
+    free: 'libre',
+    notCounted: (members: string) =>
+      `Los dientes de ${members} no están contados: se dibujan los que caben.`,
+    planetsNotCounted: (drawn: number) => `No están contados los planetas: se dibujan ${drawn}.`,
+    leftOut: (counted: number, drawn: number) =>
+      `De ${counted} planetas, ${drawn} entran con los dientes engranados.`,
+    notEven: (degrees: string) =>
+      `Los planetas están donde engranan, hasta ${degrees}° fuera de lo parejo.`,
+    noFit: 'Estos números de dientes no van juntos: una rueda se dibuja con dos módulos.',
+  },
+});
