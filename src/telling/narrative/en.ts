@@ -474,6 +474,104 @@ export const en = {
   'endplay.legend':
     'Your unit’s own data wins. Limits are those in the file; an unsourced one is nobody’s word but the writer’s. Measure the part that comes off the shelf: stains hide colours. At worst: every tolerance at its end at once. Likely: the root of the sum of their squares.',
 
+  // Lessons: what a class predicts, and the wrong ideas that lead to wrong choices.
+  'lesson.gear':
+    '{gear}: {count, plural, =0 {nothing is on.} one {the {devices} is on.} other {the {devices} are on.}} {end, select, coast {The output is turned {way}, {seen}, as on the over-run.} other {The input is turned {way}, {seen}.}}',
+  'lesson.hands': 'Hold the {held} and turn the {turned} {way}, {seen}.',
+  'lesson.fault': 'Something is wrong: {fault}.',
+  'lesson.question':
+    '{kind, select, state {Does the train drive?} way {Which way does the output, the {thing}, turn, {seen}?} engine_braking {Is there engine braking?} device {What does the {thing} do?} hand {Does it turn, and which way does the {thing} go, {seen}?} ratio {What is the ratio, input speed over output speed?} carriers {Which devices carry the load?} left_free {Which members does nothing settle?} held_torque {{held, select, yes {What does the {thing}, which stands still, put on the {holder}, {seen}?} other {What does the {thing}, which stands still, put on the case, {seen}?}}} backwards {What does the output do now?} other {Where does it show first on the road, and how?}}',
+  'lesson.turning':
+    '{is, select, still {it stands still} free {it is free: nothing settles which way} locked {nothing turns: it locks} other {it turns {way}}}',
+  'lesson.ratio': '{back, select, yes {{ratio} (reverse)} other {{ratio}}}',
+  'lesson.device':
+    '{does, select, carries {it carries load} idle {it carries nothing, and does not over-run} other {it over-runs}}',
+  'lesson.members': '{count, plural, =0 {none} other {{members}}}',
+  'lesson.yes or no': '{is, select, yes {yes} other {no}}',
+  'lesson.torque': '{torque}, {way}',
+  'lesson.no torque': 'no torque',
+  'lesson.state':
+    '{state, select, driving {{at, select, yes {it drives at a ratio of {ratio}} other {it drives}}} tied_up {it is tied up} other {it is neutral}}',
+  'lesson.sign':
+    '{end, select, coast {{state, select, driving {{gear}: the over-run turns the engine at a ratio of {ratio}} tied_up {{gear}: tied up on the over-run} other {{gear}: no engine braking}}} other {{state, select, driving {{gear}: it drives at a ratio of {ratio}} tied_up {{gear}: tied up} other {{gear}: it does not drive}}}}',
+  'lesson.no sign': 'no gear shows it',
+  'misconception.upside down':
+    'That is output speed over input speed. A ratio is input over output: above 1 the output turns slower, below 1 faster.',
+  'misconception.sign dropped':
+    'The minus is lost. Where the carrier is held the planets are idlers, and what they drive turns the other way.',
+  'misconception.mesh reverses':
+    'Not every mesh turns the motion round: a ring turns the same way as the planet inside it, and a carrier is pulled along.',
+  'misconception.other member held':
+    'Sun and ring have changed places in the sum. Look at which of them is held: the formula belongs to the member that stands still.',
+  'misconception.carrier turns':
+    'The 1 is there only where the carrier turns. With the carrier held only the teeth of sun and ring count.',
+  'misconception.one forgotten':
+    'The 1 is missing. The carrier turns too, and takes the planets once round with it.',
+  'misconception.planets counted in':
+    'The teeth of plain planets do not count: they pass on as many as they take. They count in stepped sets.',
+  'misconception.ratios multiplied':
+    'The sets do not stand one after the other. They share members, so their speeds must be worked out together.',
+  'misconception.direct':
+    'A clutch that is on does not make it direct. Direct drive needs two members of a set locked to one another; the third follows.',
+  'misconception.gears always change':
+    'A set changes nothing where two of its members turn as one: the third goes with them, and no planet turns on its pin.',
+  'misconception.one-way turned round':
+    'The one-way clutch is read the wrong way round. Say which race is held, which turns, and from which end it is seen.',
+  'misconception.turning means holding':
+    'Follow the push: it needs a way out. Where every member is held or blocked that way, nothing turns.',
+  'misconception.holding stops all':
+    'One member that is held does not stop the others: a planetary set needs one that stands still to push against.',
+  'misconception.nothing settles it':
+    'The members that are held and turned leave no choice: teeth and devices settle this speed.',
+  'misconception.always settled':
+    'Nothing settles it. A member that is held by nobody and drives nothing is free: no one can tell its speed.',
+  'misconception.one-way never holds':
+    'Nobody applies a one-way clutch, but the load does: pushed against its free sense, it holds.',
+  'misconception.one-way always holds':
+    'A one-way clutch holds only against its free sense. Its member goes the other way here, so it over-runs.',
+  'misconception.applied means carrying':
+    'On is not the same as carrying load. Look whether anything pushes on it here.',
+  'misconception.released by sharing':
+    'Without it the load has nowhere to go: it is one of the links of the path from the input to the output and the case.',
+  'misconception.friction slips one way':
+    'A clutch, brake or band that is on holds both ways. Only a one-way clutch over-runs.',
+  'misconception.applied means driving':
+    'Devices that are on do not make it drive. Count what is joined to the input and what is held: too little is neutral, too much is tied up.',
+  'misconception.more devices tie up':
+    'Several devices may be on together, as long as they do not ask for different speeds of one member.',
+  'misconception.neutral means still':
+    'Neutral does not mean that nothing can turn, and tied up does not mean neutral. In neutral members spin, some at no fixed speed; tied up, the input cannot turn.',
+  'misconception.neutral means all free':
+    'Not everything is free in neutral: what is joined to the input, or held, has a speed that is settled.',
+  'misconception.braking always':
+    'Engine braking does not come with every gear. What holds under power must hold the other way too, and a one-way clutch lets go.',
+  'misconception.one-way ends braking':
+    'What carries the over-run holds both ways here, so the engine is turned. A one-way clutch in the train ends that only where it alone holds.',
+  'misconception.still means no torque':
+    'Zero speed is zero power, but not zero torque. What stands still takes the reaction, often the largest torque of all.',
+  'misconception.reaction is the input':
+    'The reaction is not the torque that comes in. All torques on the train add up to nothing: work out what is left.',
+  'misconception.reaction is the output':
+    'The reaction is not the torque that goes out. All torques on the train add up to nothing: work out what is left.',
+  'misconception.reaction added up':
+    'Mind the signs. All torques on the train add up to nothing: forwards, the case takes output less input; in reverse, output and input.',
+  'misconception.reaction turned round':
+    'That is the way in which the device pushes back. The member is pushed the other way.',
+  'misconception.fits either way':
+    'A one-way clutch fits either way up, but does not work either way: turned over, it lets go where it should hold.',
+  'misconception.backwards means slipping':
+    'Backwards is not the same as slipping: it still holds, the other way.',
+  'misconception.backwards means seized':
+    'Backwards is not the same as seized: it still lets go, the other way.',
+  'misconception.fault means no drive':
+    'A fault need not take the drive away. Ask what the train does instead: another path may carry the load.',
+  'misconception.fault ties up':
+    'It ties up only where two devices ask for different speeds. Ask what the train does instead.',
+  'misconception.fault shows wherever fitted':
+    'Here the gear that uses it does not show it so. Something else does its work there, or an earlier gear shows it.',
+  'misconception.fault hides':
+    'Something does show it. Go through the gears, under power and on the over-run.',
+
   // Sheets of paper: what stands on each page, and the words of each kind.
   'sheet.title':
     '{sheet, select, chart {Application chart} drawing {Half-section} set {Sheet set} strip {Strip sheet} build {Build sheet} measure {Measure and select} margins {Margins} diagnosis {Diagnosis sheet} one_way {One-way card} other {Sheets}}',
@@ -481,6 +579,7 @@ export const en = {
   'sheet.page': 'page {page} of {pages}',
   'sheet.printed': '{file}: {pages, plural, one {one page} other {{pages} pages}}',
   'sheet.written': '{file}: source text, for Typst 0.14',
+  'sheet.left out': 'Left out, for the file tells nothing of it: {sheets}.',
   'sheet.letters missing':
     'No font here has some of its characters: they are printed as boxes. Install a font that has them, and print again.',
   'sheet.with': '{train} with {faults}',

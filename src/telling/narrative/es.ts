@@ -474,12 +474,110 @@ export const es: Messages = {
     'Mandan los datos de su unidad. Los límites son los del archivo; uno sin fuente es solo palabra de quien lo escribió. Mida la pieza que sale del surtido: las manchas tapan los colores. Peor caso: todas las tolerancias en su extremo a la vez. Probable: la raíz de la suma de sus cuadrados.',
 
   // Hojas de papel: lo que está en cada página, y las palabras de cada clase.
+
+  'lesson.gear':
+    '{gear}: {count, plural, =0 {no se aplica nada.} one {se aplica {devices}.} other {se aplican {devices}.}} {end, select, coast {Se hace girar la salida {way}, {seen}, como en retención.} other {Se hace girar la entrada {way}, {seen}.}}',
+  'lesson.hands': 'Retenga {held} y gire {turned} {way}, {seen}.',
+  'lesson.fault': 'Algo está mal: {fault}.',
+  'lesson.question':
+    '{kind, select, state {¿El tren transmite?} way {¿Hacia dónde gira la salida, {thing}, {seen}?} engine_braking {¿Hay freno motor?} device {¿Qué hace {thing}?} hand {¿Gira, y hacia dónde va {thing}, {seen}?} ratio {¿Cuál es la relación, velocidad de entrada entre velocidad de salida?} carriers {¿Qué dispositivos llevan la carga?} left_free {¿Qué miembros quedan sin velocidad determinada?} held_torque {{held, select, yes {¿Qué par pone {thing}, que no gira, en {holder}, {seen}?} other {¿Qué par pone {thing}, que no gira, en la carcasa, {seen}?}}} backwards {¿Qué hace ahora la salida?} other {¿Dónde se nota primero en la carretera, y cómo?}}',
+  'lesson.turning':
+    '{is, select, still {queda quieto} free {queda libre: nada determina hacia dónde} locked {nada gira: se bloquea} other {gira {way}}}',
+  'lesson.ratio': '{back, select, yes {{ratio} (marcha atrás)} other {{ratio}}}',
+  'lesson.device':
+    '{does, select, carries {lleva carga} idle {no lleva carga ni gira libre} other {gira libre}}',
+  'lesson.members': '{count, plural, =0 {ninguno} other {{members}}}',
+  'lesson.yes or no': '{is, select, yes {sí} other {no}}',
+  'lesson.torque': '{torque}, {way}',
+  'lesson.no torque': 'ningún par',
+  'lesson.state':
+    '{state, select, driving {{at, select, yes {transmite con una relación de {ratio}} other {transmite}}} tied_up {está bloqueado} other {está en punto muerto}}',
+  'lesson.sign':
+    '{end, select, coast {{state, select, driving {{gear}: en retención el motor es arrastrado con una relación de {ratio}} tied_up {{gear}: bloqueado en retención} other {{gear}: sin freno motor}}} other {{state, select, driving {{gear}: transmite con una relación de {ratio}} tied_up {{gear}: bloqueado} other {{gear}: no transmite}}}}',
+  'lesson.no sign': 'no se nota en ninguna marcha',
+  'misconception.upside down':
+    'Eso es la velocidad de salida entre la de entrada. La relación es entrada entre salida: por encima de 1 la salida gira más lenta, por debajo más rápida.',
+  'misconception.sign dropped':
+    'Se ha perdido el signo menos. Con el portasatélites retenido los satélites son ruedas intermedias, y lo que mueven gira al revés.',
+  'misconception.mesh reverses':
+    'No todo engrane invierte el giro: una corona gira igual que el satélite que lleva dentro, y el portasatélites es arrastrado.',
+  'misconception.other member held':
+    'El planetario y la corona han cambiado de sitio en la cuenta. Mire cuál está retenido: la fórmula es la del miembro que no gira.',
+  'misconception.carrier turns':
+    'El 1 está solo donde gira el portasatélites. Con él retenido cuentan solo los dientes del planetario y de la corona.',
+  'misconception.one forgotten':
+    'Falta el 1. También gira el portasatélites, y lleva los satélites una vuelta consigo.',
+  'misconception.planets counted in':
+    'Los dientes de los satélites simples no cuentan: pasan tantos como reciben. Cuentan en los juegos escalonados.',
+  'misconception.ratios multiplied':
+    'Los juegos no están uno tras otro. Comparten miembros, y sus velocidades se calculan juntas.',
+  'misconception.direct':
+    'Un embrague aplicado no hace la directa. La directa pide dos miembros de un juego unidos entre sí; el tercero los sigue.',
+  'misconception.gears always change':
+    'Un juego no cambia nada si dos de sus miembros giran como uno: el tercero va con ellos, y ningún satélite gira sobre su eje.',
+  'misconception.one-way turned round':
+    'La rueda libre se ha leído al revés. Diga qué pista se retiene, cuál gira y desde qué lado se mira.',
+  'misconception.turning means holding':
+    'Siga el empuje: necesita una salida. Donde todo está retenido o bloqueado en ese sentido, nada gira.',
+  'misconception.holding stops all':
+    'Un miembro retenido no para los demás: un juego planetario necesita uno quieto en el que apoyarse.',
+  'misconception.nothing settles it':
+    'Lo retenido y lo girado no dejan elección: los dientes y los dispositivos determinan esta velocidad.',
+  'misconception.always settled':
+    'Nada la determina. Un miembro que nadie retiene y que no mueve nada queda libre: nadie puede decir su velocidad.',
+  'misconception.one-way never holds':
+    'Nadie aplica una rueda libre, pero la carga sí: empujada contra su sentido libre, retiene.',
+  'misconception.one-way always holds':
+    'Una rueda libre retiene solo contra su sentido libre. Aquí su miembro va en el otro, y gira libre.',
+  'misconception.applied means carrying':
+    'Estar aplicado no es llevar carga. Mire si aquí algo lo empuja.',
+  'misconception.released by sharing':
+    'Sin él la carga no tiene adónde ir: es un eslabón del camino de la entrada a la salida y a la carcasa.',
+  'misconception.friction slips one way':
+    'Un embrague, un freno o una banda aplicados retienen en ambos sentidos. Solo una rueda libre gira libre.',
+  'misconception.applied means driving':
+    'Aplicar dispositivos no basta para transmitir. Cuente qué se une a la entrada y qué se retiene: si falta, punto muerto; si sobra, bloqueo.',
+  'misconception.more devices tie up':
+    'Varios dispositivos pueden estar aplicados a la vez, mientras no pidan velocidades distintas a un mismo miembro.',
+  'misconception.neutral means still':
+    'Punto muerto no significa que nada gire, y bloqueado no es punto muerto. En punto muerto hay miembros que giran, algunos sin velocidad fija; bloqueado, la entrada no puede girar.',
+  'misconception.neutral means all free':
+    'En punto muerto no todo queda libre: lo unido a la entrada, o retenido, tiene una velocidad determinada.',
+  'misconception.braking always':
+    'No toda marcha da freno motor. Lo que retiene con carga debe retener también en el otro sentido, y una rueda libre suelta.',
+  'misconception.one-way ends braking':
+    'Lo que lleva la retención sujeta aquí en ambos sentidos, y el motor es arrastrado. Una rueda libre lo impide solo donde retiene ella sola.',
+  'misconception.still means no torque':
+    'Velocidad cero es potencia cero, pero no par cero. Lo que no gira recibe la reacción, a menudo el mayor par de todos.',
+  'misconception.reaction is the input':
+    'La reacción no es el par que entra. Todos los pares sobre el tren suman cero: calcule lo que queda.',
+  'misconception.reaction is the output':
+    'La reacción no es el par que sale. Todos los pares sobre el tren suman cero: calcule lo que queda.',
+  'misconception.reaction added up':
+    'Cuidado con los signos. Todos los pares sobre el tren suman cero: hacia delante la carcasa recibe salida menos entrada; marcha atrás, salida más entrada.',
+  'misconception.reaction turned round':
+    'Ese es el sentido en que el dispositivo devuelve el empuje. El miembro es empujado en el otro.',
+  'misconception.fits either way':
+    'Una rueda libre entra de ambas maneras, pero no trabaja igual: del revés suelta donde debería retener.',
+  'misconception.backwards means slipping':
+    'Al revés no es lo mismo que patinar: todavía retiene, en el otro sentido.',
+  'misconception.backwards means seized':
+    'Al revés no es lo mismo que gripada: todavía suelta, en el otro sentido.',
+  'misconception.fault means no drive':
+    'Una avería no siempre quita la transmisión. Pregunte qué hace el tren en su lugar: otro camino puede llevar la carga.',
+  'misconception.fault ties up':
+    'Se bloquea solo donde dos dispositivos piden velocidades distintas. Pregunte qué hace el tren en su lugar.',
+  'misconception.fault shows wherever fitted':
+    'La marcha que lo usa no lo muestra así. Allí otra cosa hace su trabajo, o lo muestra antes otra marcha.',
+  'misconception.fault hides': 'Algo sí lo muestra. Recorra las marchas, con carga y en retención.',
+
   'sheet.title':
     '{sheet, select, chart {Tabla de aplicación} drawing {Media sección} set {Juego de hojas} strip {Hoja de desmontaje} build {Hoja de montaje} measure {Medir y elegir} margins {Márgenes} diagnosis {Hoja de diagnóstico} one_way {Ficha de ruedas libres} other {Hojas}}',
   'sheet.stamp': 'Archivo {hash} · {date} · Holdturn',
   'sheet.page': 'página {page} de {pages}',
   'sheet.printed': '{file}: {pages, plural, one {una página} other {{pages} páginas}}',
   'sheet.written': '{file}: texto fuente, para Typst 0.14',
+  'sheet.left out': 'Queda fuera, porque el archivo no da nada de ello: {sheets}.',
   'sheet.letters missing':
     'Ninguna fuente instalada tiene algunos de sus caracteres: salen como cuadros. Instale una que los tenga e imprima otra vez.',
   'sheet.with': '{train} con {faults}',

@@ -1,4 +1,5 @@
 export { feltFor, feltText, gripText, mistakeText, partTexts } from './building.ts';
+export { choiceText, misconceptionText, questionText } from './lessons.ts';
 export { asFineAs, boundsText, clearanceWayText, lengthText, remarkText } from './packs.ts';
 export { problemText } from './problems.ts';
 export { freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';

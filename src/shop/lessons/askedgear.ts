@@ -1,0 +1,28 @@
+import type { GearName } from '../../engine/chart/index.ts';
+import { type Flow, flow } from '../../engine/flow/index.ts';
+import type { Gear, Train } from '../../engine/train/index.ts';
+import type { Setting } from './question.ts';
+
+/** A gear with what the engine says of it, once for all the questions about it. */
+export interface AskedGear {
+  readonly train: Train;
+  readonly gear: Gear;
+  /** Under power. */
+  readonly setting: Setting & { readonly gear: GearName };
+  readonly worked: Flow;
+}
+
+/** The gears of the ranges; of those that apply the same devices only the first. */
+export function askedGears(train: Train, only?: GearName): AskedGear[] {
+  const seen = new Set<string>();
+  return train.ranges.flatMap((range) =>
+    range.gears.flatMap((gear): AskedGear[] => {
+      const key = JSON.stringify(gear.on.toSorted());
+      if (only ? only.range !== range.name || only.gear !== gear.name : seen.has(key)) return [];
+      seen.add(key);
+      const named = { range: range.name, gear: gear.name };
+      const setting = { on: gear.on, gear: named, end: 'drive', hold: [] } as const;
+      return [{ train, gear, setting, worked: flow(train, gear.on) }];
+    }),
+  );
+}

@@ -1,0 +1,92 @@
+import { applyFault } from '../../engine/faults/index.ts';
+import { isSpan, type Quantity } from '../../engine/flow/index.ts';
+import { hand, type HandAnswer, type HandCheck, handChecks } from '../../engine/hand/index.ts';
+import { type Rational, signOf } from '../../engine/linear/index.ts';
+import { assemble, type Train } from '../../engine/train/index.ts';
+import { shuffled } from './chance.ts';
+import type { Draft, Wrong } from './draft.ts';
+import type { Answer } from './question.ts';
+
+type Turning = Extract<Answer, { answer: 'turning' }>['is'];
+
+// Checks that are looked at, and questions of each right answer: enough for a lesson.
+const MOST_CHECKS = 40;
+const MOST_ALIKE = 2;
+
+/** Hold one member, turn another: does it turn, and which way does a third go? */
+export function handQuestions(train: Train, seed: number): Draft[] {
+  const { bodies, onPins } = assemble(train);
+  const labels = bodies.flatMap(({ label }, body) =>
+    body === 0 || onPins.has(body) ? [] : [label],
+  );
+  const turnedRound = withOneWaysTurned(train);
+  const alike = new Map<string, number>();
+  const checks = shuffled(
+    handChecks(train).filter(({ hold }) => hold.length === 1),
+    seed,
+    'hand checks',
+  );
+  return checks.slice(0, MOST_CHECKS).flatMap((check): Draft[] => {
+    const others = labels.filter((name) => name !== check.turn && !check.hold.includes(name));
+    const [watched = check.turn] = shuffled(others, seed, `${check.hold} ${check.turn}`);
+    const answer = hand(train, check);
+    const is = turningOf(answer, watched);
+    const count = (alike.get(is) ?? 0) + 1;
+    alike.set(is, count);
+    if (count > MOST_ALIKE) return [];
+    const mirrored = turningOf(hand(turnedRound, check), watched);
+    const wrong = wrongTurns(is, mirrored).map(([idea, what]): Wrong => {
+      return [idea, { answer: 'turning', is: what }];
+    });
+    const subject = [
+      { kind: 'member', name: watched },
+      ...[check.turn, ...check.hold].map((name) => ({ kind: 'member', name }) as const),
+    ] as const;
+    const right: Answer = { answer: 'turning', is };
+    return [
+      { kind: 'hand', subject, setting: settingOf(check), right, wrong, facts: answer.facts },
+    ];
+  });
+}
+
+function settingOf({ hold, turn, way, on }: HandCheck) {
+  return { on, end: 'hand', hold, turn: { member: turn, way } } as const;
+}
+
+function turningOf(answer: HandAnswer, watched: string): Turning {
+  if (!answer.turns) return 'locked';
+  const speed: Quantity | undefined = answer.moves.get(watched);
+  if (speed === undefined) return 'still';
+  if (isSpan(speed)) return 'free';
+  const sign = signOf(speed as Rational);
+  if (sign === 0) return 'still';
+  return sign > 0 ? 'clockwise' : 'anticlockwise';
+}
+
+// Likeliest first; what is said twice, or is right, falls out later.
+function wrongTurns(right: Turning, mirrored: Turning): (readonly [Wrong[0], Turning])[] {
+  const turned = ['one-way turned round', mirrored] as const;
+  const ahead = ['turning means holding', 'clockwise'] as const;
+  const back = ['turning means holding', 'anticlockwise'] as const;
+  switch (right) {
+    case 'locked':
+      return [turned, ahead, back, ['nothing settles it', 'free']];
+    case 'free':
+      return [turned, ['always settled', 'clockwise'], ['always settled', 'anticlockwise'], LOCKED];
+    case 'still':
+      return [turned, ['always settled', 'clockwise'], ['nothing settles it', 'free'], LOCKED];
+    case 'clockwise':
+      return [turned, ['mesh reverses', 'anticlockwise'], ['nothing settles it', 'free'], LOCKED];
+    case 'anticlockwise':
+      return [turned, ['sign dropped', 'clockwise'], ['nothing settles it', 'free'], LOCKED];
+  }
+}
+
+const LOCKED = ['holding stops all', 'locked'] as const;
+
+function withOneWaysTurned(train: Train): Train {
+  const names = train.devices.flatMap(({ kind, name }) => (kind === 'one-way' ? [name] : []));
+  return names.reduce((now, device) => {
+    return applyFault(now, { what: 'one-way', device, is: 'backwards' });
+  }, train);
+}

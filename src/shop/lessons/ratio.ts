@@ -1,0 +1,90 @@
+import { type Fact, flow, type Port } from '../../engine/flow/index.ts';
+import {
+  fraction,
+  minus,
+  ONE,
+  opposite,
+  over,
+  plus,
+  type Rational,
+  signOf,
+  times,
+} from '../../engine/linear/index.ts';
+import type { GearSet } from '../../engine/train/index.ts';
+import type { AskedGear } from './askedgear.ts';
+import type { Draft, Wrong } from './draft.ts';
+
+/** The ratio of a gear that drives, against wrong rules run on the same train. */
+export function ratioQuestion({ train, gear, setting, worked }: AskedGear): Draft[] {
+  const { ratio, facts } = worked.drive;
+  if (!ratio) return [];
+  const working = facts.filter((fact) => fact.fact === 'works');
+  const sets = working.flatMap(({ set }) => train.sets.filter(({ name }) => name === set));
+  const rerun = (edit: (set: GearSet) => GearSet) => {
+    const edited = train.sets.map((set) => (sets.includes(set) ? edit(set) : set));
+    return flow({ ...train, sets: edited }, gear.on).drive.ratio;
+  };
+  const wrong: Wrong[] = [];
+  const add = (idea: Wrong[0], value: Rational | undefined) => {
+    if (value) wrong.push([idea, { answer: 'ratio', ratio: value }]);
+  };
+  const turnsBack = signOf(ratio) < 0;
+  if (turnsBack) add('sign dropped', opposite(ratio));
+  add('upside down', over(ONE, ratio));
+  add('other member held', rerun(sunForRing));
+  const [only, second] = working;
+  if (only && !second && sets[0]?.kind === 'plain') {
+    if (carrierStands(only)) add('carrier turns', plainReduction(ratio, plus));
+    else add('one forgotten', plainReduction(ratio, minus));
+  }
+  if (sets.length > 1) add('ratios multiplied', product(sets));
+  if (sets.some(({ kind }) => kind === 'plain')) add('planets counted in', rerun(withPlanets));
+  add('gears always change', reductionOf(train.sets));
+  add('direct', ONE);
+  if (!turnsBack) add('mesh reverses', opposite(ratio));
+  const subject = [
+    { kind: 'member', name: train.output },
+    ...sets.map(({ name }) => ({ kind: 'set', name }) as const),
+  ] as const;
+  return [{ kind: 'ratio', subject, setting, right: { answer: 'ratio', ratio }, wrong, facts }];
+}
+
+function carrierStands({ ports }: Extract<Fact, { fact: 'works' }>): boolean {
+  return ports.some(({ member, role }: Port) => role === 'reacts' && member.endsWith('.carrier'));
+}
+
+// Of the slower way round, the size and one; then the way round that was asked for.
+function plainReduction(ratio: Rational, by: typeof plus): Rational | undefined {
+  const size = signOf(ratio) < 0 ? opposite(ratio) : ratio;
+  const speedsUp = signOf(minus(size, ONE)) < 0;
+  const other = by(speedsUp ? over(ONE, size) : size, ONE);
+  if (signOf(other) === 0) return undefined;
+  return speedsUp ? over(ONE, other) : other;
+}
+
+// Sun and ring changing places turns 1 + R/S into 1 + S/R.
+function sunForRing(set: GearSet): GearSet {
+  if (set.kind !== 'plain' && set.kind !== 'pair' && set.kind !== 'stepped') return set;
+  return { ...set, sun: set.ring, ring: set.sun };
+}
+
+function withPlanets(set: GearSet): GearSet {
+  if (set.kind !== 'plain') return set;
+  const planet = set.planet ?? Math.max(1, Math.floor((set.ring - set.sun) / 2));
+  return { ...set, ring: set.ring + planet };
+}
+
+// 1 + R/S, of the first set that has a sun and a ring.
+function reductionOf(sets: readonly GearSet[]): Rational | undefined {
+  for (const set of sets) {
+    if ('sun' in set && 'ring' in set && set.sun !== undefined && set.ring !== undefined) {
+      return plus(ONE, fraction(set.ring, set.sun));
+    }
+  }
+  return undefined;
+}
+
+function product(sets: readonly GearSet[]): Rational | undefined {
+  const each = sets.map((set) => reductionOf([set]));
+  return each.reduce((a, b) => a && b && times(a, b));
+}

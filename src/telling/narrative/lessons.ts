@@ -1,0 +1,98 @@
+import { opposite, signOf } from '../../engine/linear/index.ts';
+import type { Answer, Misconception, Question } from '../../shop/lessons/index.ts';
+import { seenFrom } from './oneway.ts';
+import { faultName, gearName } from './signs.ts';
+import { AT_THE_INPUT, type Stand, wayFor } from './stand.ts';
+import { keyOf, type Language, type Voice, voiceOf } from './voice.ts';
+
+/** The question with what must be known to answer it: the gear, what is on, who turns what. */
+export function questionText(
+  question: Question,
+  language: Language = 'en',
+  stand: Stand = AT_THE_INPUT,
+): string {
+  const voice = voiceOf(language);
+  const { kind, setting, subject } = question;
+  const { gear, on, hold, turn, end, fault } = setting;
+  const [first, second] = subject;
+  const asked = voice.say('lesson.question', {
+    kind: keyOf(kind),
+    thing: voice.name(first?.name ?? ''),
+    holder: second?.kind === 'device' ? voice.name(second.name) : '',
+    held: second?.kind === 'device' ? 'yes' : 'no',
+    seen: seenFrom(stand, voice),
+  });
+  const said: string[] = [];
+  if (fault) said.push(voice.say('lesson.fault', { fault: faultName(fault, language) }));
+  if (turn) {
+    const way = voice.say('way', { way: wayFor(turn.way, stand) });
+    const hands = { held: voice.names(hold), turned: voice.name(turn.member), way };
+    said.push(voice.say('lesson.hands', { ...hands, seen: seenFrom(stand, voice) }));
+  } else if (gear) {
+    const way = voice.say('way', { way: wayFor('clockwise', stand) });
+    const devices = { gear: gearName(gear), count: on.length, devices: voice.names(on) };
+    said.push(voice.say('lesson.gear', { ...devices, end, way, seen: seenFrom(stand, voice) }));
+  }
+  return [...said, asked].join(' ');
+}
+
+/** What a choice says, in a few words. */
+export function choiceText(
+  answer: Answer,
+  language: Language = 'en',
+  stand: Stand = AT_THE_INPUT,
+): string {
+  const voice = voiceOf(language);
+  switch (answer.answer) {
+    case 'turning': {
+      const way = wayFor(answer.is === 'anticlockwise' ? 'anticlockwise' : 'clockwise', stand);
+      return voice.say('lesson.turning', { is: answer.is, way: voice.say('way', { way }) });
+    }
+    case 'ratio': {
+      const { ratio } = answer;
+      const back = signOf(ratio) < 0;
+      return voice.say('lesson.ratio', { ratio: voice.number(ratio), back: back ? 'yes' : 'no' });
+    }
+    case 'device':
+      return voice.say('lesson.device', { does: keyOf(answer.does) });
+    case 'devices':
+      return voice.names(answer.devices);
+    case 'members': {
+      const members = voice.names(answer.members);
+      return voice.say('lesson.members', { count: answer.members.length, members });
+    }
+    case 'yes or no':
+      return voice.say('lesson.yes or no', { is: answer.yes ? 'yes' : 'no' });
+    case 'torque': {
+      if (answer.pushed === null) return voice.say('lesson.no torque');
+      const size = signOf(answer.size) < 0 ? opposite(answer.size) : answer.size;
+      const torque = voice.say('torque', { end: 'input', size: voice.number(size) });
+      const way = voice.say('way', { way: wayFor(answer.pushed, stand) });
+      return voice.say('lesson.torque', { torque, way });
+    }
+    case 'state':
+      return voice.say('lesson.state', outcomeOf(answer, voice));
+    case 'sign': {
+      const { sign } = answer;
+      if (!sign) return voice.say('lesson.no sign');
+      const where = { gear: gearName(sign.gear), end: sign.end };
+      return voice.say('lesson.sign', { ...where, ...outcomeOf(sign, voice) });
+    }
+  }
+}
+
+/** The wrong idea that leads to a wrong choice, and what is so. */
+export function misconceptionText(misconception: Misconception, language: Language = 'en'): string {
+  return voiceOf(language).say(`misconception.${misconception}`);
+}
+
+function outcomeOf(
+  { state, ratio }: Pick<Extract<Answer, { answer: 'state' }>, 'state' | 'ratio'>,
+  voice: Voice,
+) {
+  return {
+    state: keyOf(state),
+    at: ratio ? 'yes' : 'no',
+    ratio: ratio ? voice.number(ratio) : '',
+  };
+}
