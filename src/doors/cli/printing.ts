@@ -37,8 +37,15 @@ export function printingOf(
   };
 }
 
-/** Writes the file of --output: PDF, or Typst's source text where its name ends in .typ. */
-export async function printed(printing: Printing, session: Session): Promise<Reply> {
+/**
+ * Writes the file of --output: PDF, or Typst's source text where its name ends in .typ. Says which
+ * kinds of sheets were left out.
+ */
+export async function printed(
+  printing: Printing,
+  left: readonly string[],
+  session: Session,
+): Promise<Reply> {
   const { output } = session.options;
   const voice = voiceOf(session.language);
   if (output === undefined) throw new Refusal('bad.missing output');
@@ -49,8 +56,13 @@ export async function printed(printing: Printing, session: Session): Promise<Rep
   }
   const { pdf, pages, readable } = await pressed(source, session);
   write(output, pdf, session);
-  const told = voice.say('sheet.printed', { file: output, pages });
-  return done(readable ? told : `${told}\n${voice.say('sheet.letters missing')}`);
+  const sheets = voice.list(left.map((sheet) => voice.say('sheet.title', { sheet: keyOf(sheet) })));
+  const told = [
+    voice.say('sheet.printed', { file: output, pages }),
+    ...(left.length > 0 ? [voice.say('sheet.left out', { sheets })] : []),
+    ...(readable ? [] : [voice.say('sheet.letters missing')]),
+  ];
+  return done(told.join('\n'));
 }
 
 async function pressed(source: string, { world }: Session): Promise<Printed> {

@@ -145,7 +145,7 @@ function verbsOf(program: Command): string[] {
 // The library tells which mistake it is by a code, and the word by quotes in its message.
 function refusalOf(error: CommanderError, program: Command, args: readonly string[]): unknown {
   const quoted = /'(.*)'/su.exec(error.message)?.[1] ?? '';
-  const verb = verbsOf(program).find((name) => args.includes(name)) ?? '';
+  const verb = args.find((arg) => verbsOf(program).includes(arg)) ?? '';
   switch (error.code) {
     case 'commander.unknownCommand':
       if (/\.ya?ml$|\.json$|^-$|\//u.test(args[0] ?? '')) {

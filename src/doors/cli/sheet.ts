@@ -20,32 +20,23 @@ import { Refusal } from './refusal.ts';
 import { json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
 import { suspicionOfFile } from './suspects.ts';
+import { SHEETS } from './verbs.ts';
 import { trainAsFound } from './wrong.ts';
 
-/** What can be printed; `set` is all of them that the train's file has something for. */
-const KINDS = [
-  'chart',
-  'drawing',
-  'diagnosis',
-  'strip',
-  'measure',
-  'build',
-  'one-way',
-  'margins',
-] as const;
-type Kind = (typeof KINDS)[number];
-const ALL = [...KINDS, 'set'] as const;
+type Kind = Exclude<(typeof SHEETS)[number], 'set'>;
 
 /** Prints a sheet of a train, or all of them, into a file of its own. */
 export async function sheet(given: string, file: string, asked: Session): Promise<Reply> {
   const session = readingOnce(asked);
-  const kind = ALL.find((one) => one === meant(given, ALL));
-  if (!kind) throw new Refusal('no.kind', suggestion(given, ALL));
+  const kind = SHEETS.find((one) => one === meant(given, SHEETS));
+  if (!kind) throw new Refusal('no.kind', suggestion(given, SHEETS));
   const train = trainAsFound(trainOf(file, session), session.options);
-  const kinds = kind === 'set' ? KINDS.filter((one) => isFor(one, train)) : [kind];
+  const all = SHEETS.filter((one): one is Kind => one !== 'set');
+  const kinds = kind === 'set' ? all.filter((one) => isFor(one, train)) : [kind];
+  const left = kind === 'set' ? all.filter((one) => !kinds.includes(one)) : [];
   const sheets = kinds.map((one) => made(one, train, file, session));
   const printing = printingOf(train, file, kind, sheets, session);
-  return session.options.json ? json(printing) : printed(printing, session);
+  return session.options.json ? json(printing) : printed(printing, left, session);
 }
 
 // Standard input can be read once, and its hash is wanted too.

@@ -99,3 +99,16 @@ export const CHOICES: Partial<Record<OptionName, readonly string[]>> = {
 };
 
 export const SHELLS = ['bash', 'zsh', 'fish'] as const;
+
+/** What `sheet` prints, in the order in which a job needs it; `set` is all that there is for. */
+export const SHEETS = [
+  'chart',
+  'drawing',
+  'diagnosis',
+  'strip',
+  'measure',
+  'build',
+  'one-way',
+  'margins',
+  'set',
+] as const;

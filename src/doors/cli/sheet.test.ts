@@ -1,0 +1,122 @@
+import { createHash } from 'node:crypto';
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import type { Printing } from '../../telling/sheets/index.ts';
+import { ask } from './asked.ts';
+import { run } from './run.ts';
+
+const K = 'trains/kestrel-three-speed.train.yaml';
+const folder = fs.mkdtempSync(path.join(os.tmpdir(), 'sheet-'));
+const out = path.join(folder, 'sheet.pdf');
+afterAll(() => fs.rmSync(folder, { recursive: true }));
+
+describe('a sheet', () => {
+  it('is a PDF with a title and its structure tagged, the same bytes for the same day', async () => {
+    const typed = `sheet chart ${K} --date 2026-11-25 -o ${out}`;
+    expect(await ask(typed)).toEqual({ out: `${out}: one page\n`, err: '', exit: 0 });
+    const first = fs.readFileSync(out);
+    expect(first.subarray(0, 5).toString()).toBe('%PDF-');
+    expect(first.includes('/MarkInfo')).toBe(true);
+    await ask(typed);
+    expect(fs.readFileSync(out).equals(first)).toBe(true);
+  });
+
+  it('is known by the SHA-256 of its file', async () => {
+    const { stamp } = await printing(`sheet chart ${K}`);
+    const hash = createHash('sha256').update(fs.readFileSync(K)).digest('hex');
+    expect(hash.startsWith(stamp.hash)).toBe(true);
+    expect(stamp.hash).toHaveLength(12);
+  });
+
+  it('says on every page what is wrong with the train', async () => {
+    const { stamp } = await printing(`sheet chart ${K} --fault "low sprag: backwards"`);
+    expect(stamp.train).toBe('Kestrel three-speed with low sprag: backwards');
+  });
+
+  it('reads the train and its hash from standard input', async () => {
+    const typed = `sheet chart - --date 2026-11-25 --json`;
+    const piped = await ask(typed, { stdin: fs.readFileSync(K, 'utf8') });
+    expect(JSON.parse(piped.out)).toEqual(await printing(`sheet chart ${K}`));
+  });
+
+  it('is written as source text where its name says so', async () => {
+    const source = path.join(folder, 'sheet.typ');
+    const { exit } = await ask(`sheet chart ${K} -o ${source}`);
+    expect(exit).toBe(0);
+    expect(fs.readFileSync(source, 'utf8')).toContain('"27/11 = 2.455"');
+  });
+
+  it('is filled in with what was seen and measured', async () => {
+    const seen = await printing(`sheet diagnosis ${K} --seen seen`);
+    expect(JSON.stringify(seen)).toContain('second brake: will not apply');
+    const measured = await printing(`sheet measure ${K} --readings readings --plays plays`);
+    // 1.42 mm with a flange of 5.00 mm; the middle of 0.80 to 1.20 wants 0.42 more: 5.40.
+    expect(JSON.stringify(measured)).toMatch(/1\.42.mm.*5\.00.mm.*5\.40.mm.*1\.02.mm/u);
+  });
+
+  it('leaves out of a set what the file tells nothing of', async () => {
+    const { sheets } = await printing('sheet set trains/wren-plain-set.train.yaml');
+    expect(sheets.map(({ title }) => title)).toEqual([
+      'Application chart',
+      'Half-section',
+      'Diagnosis sheet',
+      'Strip sheet',
+      'Measure and select',
+    ]);
+    const { out: told } = await ask(`sheet set trains/wren-plain-set.train.yaml -o ${out}`);
+    expect(told).toMatch(/: \d+ pages\nLeft out, .*: Build sheet, One-way card and Margins\.\n$/u);
+  });
+});
+
+const REFUSED: readonly [typed: string, line: string][] = [
+  ['sheet', 'missing sheet or train file: type holdturn sheet chart FILE -o sheet.pdf'],
+  ['sheet chart', 'missing sheet or train file: type holdturn sheet chart FILE -o sheet.pdf'],
+  [`sheet chrat ${K} -o x.pdf`, 'unknown sheet: chrat; did you mean chart?'],
+  [`sheet chart ${K}`, 'missing file to write: type -o sheet.pdf'],
+  [`sheet chart ${K} --paper a5 -o x.pdf`, 'unknown paper: a5; type --paper a4 or --paper letter'],
+  [
+    `sheet chart ${K} --date 2026-02-30 -o x.pdf`,
+    'unreadable date: 2026-02-30; type it as in --date 2026-11-25',
+  ],
+  [
+    `sheet chart ${K} -o ${folder}/no/x.pdf`,
+    `cannot write ${folder}/no/x.pdf (ENOENT); give the path of a file that you may write`,
+  ],
+  [
+    'sheet build trains/wren-plain-set.train.yaml -o x.pdf',
+    'no teardown in trains/wren-plain-set.train.yaml: list its parts under teardown, in the order in which they come off',
+  ],
+  [
+    'sheet margins trains/wren-plain-set.train.yaml -o x.pdf',
+    'no capacities in trains/wren-plain-set.train.yaml: tell under capacities how much each device can carry, by its sizes or as a torque Nm',
+  ],
+];
+
+it.each(REFUSED)('%s', async (typed, line) => {
+  expect(await ask(typed)).toEqual({ out: '', err: `holdturn: ${line}\n`, exit: 2 });
+});
+
+it('says so where the typesetter is not installed, and writes nothing', async () => {
+  let said = '';
+  const exit = await run({
+    args: ['sheet', 'chart', K, '-o', 'x.pdf'],
+    env: {},
+    terminal: false,
+    read: (file) => fs.readFileSync(file, 'utf8'),
+    list: () => [],
+    write: () => expect.unreachable(),
+    press: () => Promise.reject(Object.assign(new Error('gone'), { code: 'MODULE_NOT_FOUND' })),
+    out: () => expect.unreachable(),
+    err: (text) => (said += text),
+  });
+  expect(exit).toBe(2);
+  expect(said).toMatch(/^holdturn: the typesetter is not installed here: install the package/u);
+});
+
+async function printing(typed: string): Promise<Printing> {
+  const { out: text, err } = await ask(`${typed} --date 2026-11-25 --json`);
+  expect(err).toBe('');
+  return JSON.parse(text) as Printing;
+}
