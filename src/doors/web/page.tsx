@@ -10,6 +10,7 @@ import { Builds } from './builds.tsx';
 
 const Lesson = later(async () => (await import('./lesson/index.ts')).Lesson);
 const Ends = later(async () => (await import('./ends/index.ts')).Ends);
+const Margins = later(async () => (await import('./margins/index.ts')).Margins);
 const Chart = later(async () => (await import('./chart/index.ts')).Chart);
 
 interface Props {
@@ -66,6 +67,7 @@ function Turning({ bench }: { readonly bench: Bench }) {
       <Builds bench={bench} />
       <Ends bench={bench} build={bench.right} />
       <Chart bench={bench} />
+      <Margins bench={bench} />
     </>
   );
 }

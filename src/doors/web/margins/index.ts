@@ -1,0 +1,1 @@
+export { Margins } from './margins.tsx';

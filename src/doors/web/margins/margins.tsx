@@ -1,0 +1,103 @@
+import { useComputed, useSignal } from '@preact/signals';
+import { fraction, toNumber } from '../../../engine/linear/index.ts';
+import { marginsOf, type SideMargin } from '../../../engine/margin/index.ts';
+import { limitsOf } from '../../../shop/capacity/index.ts';
+import { gearName, voiceOf } from '../../../telling/narrative/index.ts';
+import type { Bench } from '../bench/index.ts';
+import { language } from '../words.ts';
+import { words } from './words.ts';
+import './margins.css';
+
+/**
+ * What lets go first in each gear as the pressure is drawn up and down. Only where the file tells
+ * what its devices can carry and what the engine gives.
+ */
+export function Margins({ bench }: { readonly bench: Bench }) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const pressureKpa = useSignal(USUAL_KPA);
+  const margins = useComputed(() => {
+    const train = bench.file.train.value;
+    if (!train?.capacities || !train.engine?.['torque Nm']) return undefined;
+    const gears = train.ranges.flatMap(({ name, gears: among }) =>
+      among.map(({ name: gear, on }) => ({ range: name, gear, on })),
+    );
+    return marginsOf(train, limitsOf(train), gears);
+  });
+  const engine = bench.file.train.value?.engine;
+  if (!margins.value || !engine) return null;
+  const load = {
+    pressureKpa: fraction(pressureKpa.value),
+    engineNm: fraction(Math.round((engine['torque Nm'] ?? 0) * 1000), 1000),
+    stallRatio: fraction(Math.round((engine['stall ratio'] ?? 1) * 1000), 1000),
+  };
+  return (
+    <section class="margins" aria-label={say.title}>
+      <h2>{say.title}</h2>
+      <p class="aside">{say.caution}</p>
+      <label class="margins-pressure">
+        {say.pressure}
+        <input
+          type="range"
+          min="50"
+          max="2000"
+          step="10"
+          value={pressureKpa.value}
+          aria-valuetext={say.kpa(pressureKpa.value)}
+          onInput={({ currentTarget }) => (pressureKpa.value = Number(currentTarget.value))}
+        />
+        <output>{say.kpa(pressureKpa.value)}</output>
+      </label>
+      <div class="margins-wide" tabIndex={0} role="group" aria-label={say.title}>
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">{say.gear}</th>
+              <th scope="col">{say.side}</th>
+              <th scope="col">{say.asked}</th>
+              <th scope="col">{say.most}</th>
+              <th scope="col">{say.first}</th>
+              <th scope="col">{say.least}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {margins.value
+              .at(load)
+              .flatMap((gear) =>
+                (['drive', 'coast'] as const).map((side) => row(gear, side, gear[side])),
+              )}
+          </tbody>
+        </table>
+      </div>
+    </section>
+  );
+
+  function row(
+    gear: { readonly range: string; readonly gear: string },
+    side: 'drive' | 'coast',
+    { state, askedNm, mostNm, letsGo, leastKpa }: SideMargin,
+  ) {
+    const slips = mostNm !== null && toNumber(mostNm) < toNumber(askedNm);
+    return (
+      <tr key={`${gear.range} ${gear.gear} ${side}`} class={slips ? 'margins-slips' : ''}>
+        <th scope="row">{side === 'drive' ? gearName(gear) : ''}</th>
+        <td>{say[side]}</td>
+        {state === 'driving' ? (
+          <>
+            <td>{Math.ceil(toNumber(askedNm))}</td>
+            <td>{mostNm ? Math.floor(toNumber(mostNm)) : say.unlimited}</td>
+            <td>
+              {voice.names(letsGo)} {slips && <b>{say.slips}</b>}
+            </td>
+            <td>{leastKpa ? Math.ceil(toNumber(leastKpa)) : say.never}</td>
+          </>
+        ) : (
+          <td colSpan={4}>{voice.say('state', { state })}</td>
+        )}
+      </tr>
+    );
+  }
+}
+
+// At full throttle in a forward range; common practice, no source.
+const USUAL_KPA = 900;
