@@ -26,6 +26,7 @@ import { isFriction, type Train } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import { diagnosis } from './diagnosis.ts';
 import { eightSpeed } from './faults.ts';
+import { sheets } from './sheets.ts';
 import { highsModel, inFloats, splitModel, startHighs } from '../test/peers.ts';
 
 // Its types say that the package is CommonJS; what Node imports is a module of its own.
@@ -38,6 +39,7 @@ const peersUs = await firstGear();
 await manyStates(peersUs);
 startOfTheCommand();
 eightSpeed();
+sheets();
 diagnosis();
 
 /** The four-speed's first gear, under power; returns what the fastest peers took, in us. */

@@ -182,6 +182,21 @@ export type {
 export { limitsOf } from './shop/capacity/index.ts';
 export type { Capacity, Engine } from './engine/train/index.ts';
 
+// Sheets of paper as plain data, and as source text for the typesetter Typst.
+export {
+  buildSheet,
+  chartSheet,
+  diagnosisSheet,
+  drawingSheet,
+  marginSheet,
+  measureSheet,
+  oneWayCard,
+  stripSheet,
+  typstOf,
+} from './telling/sheets/index.ts';
+export type { Block, Measurements, Paper, Printing, Sheet, Stamp } from './telling/sheets/index.ts';
+export type { MarginReport, Suspicion } from './telling/report/index.ts';
+
 // Exact numbers.
 export { fromText, toNumber, toText } from './engine/linear/index.ts';
 export type { Int, Rational } from './engine/linear/index.ts';

@@ -2,8 +2,6 @@ export { buildSheet } from './build.ts';
 export { chartSheet } from './chart.ts';
 export {
   type Block,
-  type Cell,
-  type Column,
   type Paper,
   PAPERS,
   type Printing,
