@@ -2,7 +2,7 @@ import { applyFault } from '../../engine/faults/index.ts';
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
 import { hand, type HandAnswer, type HandCheck, handChecks } from '../../engine/hand/index.ts';
 import { type Rational, signOf } from '../../engine/linear/index.ts';
-import { assemble, type Train } from '../../engine/train/index.ts';
+import { assemble, type Train, type Way } from '../../engine/train/index.ts';
 import { shuffled } from './chance.ts';
 import type { Draft, Wrong } from './draft.ts';
 import type { Answer } from './question.ts';
@@ -35,7 +35,7 @@ export function handQuestions(train: Train, seed: number): Draft[] {
     alike.set(is, count);
     if (count > MOST_ALIKE) return [];
     const mirrored = turningOf(hand(turnedRound, check), watched);
-    const wrong = wrongTurns(is, mirrored).map(([idea, what]): Wrong => {
+    const wrong = wrongTurns(is, mirrored, check.way).map(([idea, what]): Wrong => {
       return [idea, { answer: 'turning', is: what }];
     });
     const subject = [
@@ -64,21 +64,23 @@ function turningOf(answer: HandAnswer, watched: string): Turning {
 }
 
 // Likeliest first; what is said twice, or is right, falls out later.
-function wrongTurns(right: Turning, mirrored: Turning): (readonly [Wrong[0], Turning])[] {
+function wrongTurns(right: Turning, mirrored: Turning, way: Way): (readonly [Wrong[0], Turning])[] {
   const turned = ['one-way turned round', mirrored] as const;
   const ahead = ['turning means holding', 'clockwise'] as const;
   const back = ['turning means holding', 'anticlockwise'] as const;
   switch (right) {
     case 'locked':
-      return [turned, ahead, back, ['nothing settles it', 'free']];
+      return [turned, ahead, back, ['turning means holding', 'free']];
     case 'free':
       return [turned, ['always settled', 'clockwise'], ['always settled', 'anticlockwise'], LOCKED];
     case 'still':
-      return [turned, ['always settled', 'clockwise'], ['nothing settles it', 'free'], LOCKED];
+      return [turned, ['nothing settles it', way], ['nothing settles it', 'free'], LOCKED];
     case 'clockwise':
-      return [turned, ['mesh reverses', 'anticlockwise'], ['nothing settles it', 'free'], LOCKED];
-    case 'anticlockwise':
-      return [turned, ['sign dropped', 'clockwise'], ['nothing settles it', 'free'], LOCKED];
+    case 'anticlockwise': {
+      const other = right === 'clockwise' ? 'anticlockwise' : 'clockwise';
+      const idea = right === way ? 'mesh reverses' : 'sign dropped';
+      return [turned, [idea, other], ['nothing settles it', 'free'], LOCKED];
+    }
   }
 }
 

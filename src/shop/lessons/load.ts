@@ -43,9 +43,11 @@ export function carriersQuestion({ train, setting, worked }: AskedGear): Draft[]
   const are = (chosen: typeof works): Answer => ({ answer: 'devices', devices: named(chosen) });
   const applied = works.filter(({ work }) => work?.state === 'applied');
   const isOneWay = ({ device }: (typeof works)[number]) => device.kind === 'one-way';
+  // Where all that is on carries, what this idea gets wrong is the one-way clutches.
+  const leavesOut = applied.every((it) => carrying.includes(it));
   const overRunning = works.filter(({ does }) => does === 'over-runs');
   const wrong: Wrong[] = [
-    ['applied means carrying', are(applied)],
+    [leavesOut ? 'one-way never holds' : 'applied means carrying', are(applied)],
     ['one-way always holds', are(works.filter((it) => applied.includes(it) || isOneWay(it)))],
     ['one-way never holds', are(carrying.filter((it) => !isOneWay(it)))],
     ['one-way turned round', are([...carrying.filter((it) => !isOneWay(it)), ...overRunning])],
@@ -105,9 +107,16 @@ function wrongDoings(device: Device, does: Doing): readonly (readonly [Wrong[0],
     if (does === 'idle') return [['applied means carrying', 'carries'], slips];
     return [['released by sharing', 'idle'], slips];
   }
-  const idle = ['one-way never holds', 'idle'] as const;
-  if (does === 'over-runs') return [['one-way always holds', 'carries'], idle];
-  return [['one-way turned round', 'over-runs'], idle];
+  if (does === 'over-runs') {
+    return [
+      ['one-way always holds', 'carries'],
+      ['over-running unseen', 'idle'],
+    ];
+  }
+  return [
+    ['one-way turned round', 'over-runs'],
+    ['one-way never holds', 'idle'],
+  ];
 }
 
 function otherWay(way: Way): Way {

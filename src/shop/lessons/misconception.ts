@@ -9,17 +9,21 @@ export const MISCONCEPTIONS = [
   'other member held', // 1 + R/S where 1 + S/R is right, and the other way round
   'carrier turns', // 1 + R/S where the carrier is held and R/S is right
   'one forgotten', // R/S where 1 + R/S is right
+  'one formula for all', // 1 + R/S whatever drives, is held and is driven
+  'pairs taken for plain', // 1 + R/S where planets are meshed pairs and 1 - R/S is right
   'planets counted in', // the teeth of a plain set's planets added
   'ratios multiplied', // two sets that share members taken one after the other
   'direct', // "a clutch that is on makes it direct"
   'gears always change', // a set that turns as one is said to reduce
   'one-way turned round', // the free sense taken for the holding one
   'turning means holding', // what can turn is said to hold, and what locks to turn
+  'path unseen', // nothing is seen to lead from the input to the output
   'holding stops all', // "one member is held, so nothing turns"
   'nothing settles it', // "no device holds that one, so it may do what it likes"
   'always settled', // an invented speed for what is free
   'one-way never holds', // "nobody applies it, so it does nothing"
   'one-way always holds', // "it is a holding device, so it holds"
+  'over-running unseen', // idle, where the races turn at different speeds
   'applied means carrying',
   'released by sharing', // "another device does it already"
   'friction slips one way', // a clutch or brake taken for a one-way clutch

@@ -13,10 +13,11 @@ type Standing = Extract<Answer, { answer: 'state' }>['state'];
 export function stateQuestion({ train, setting, worked }: AskedGear): Draft[] {
   const { state, facts } = worked.drive;
   const is = (of: Standing): Answer => ({ answer: 'state', state: of });
+  const holds = [...worked.drive.devices.values()].some((work) => work.state === 'holding');
   const wrong: Record<Standing, readonly Wrong[]> = {
     driving: [
-      ['one-way never holds', is('neutral')],
-      ['more devices tie up', is('tied up')],
+      [holds ? 'one-way never holds' : 'path unseen', is('neutral')],
+      [setting.on.length > 1 ? 'more devices tie up' : 'holding stops all', is('tied up')],
     ],
     neutral: [
       ['applied means driving', is('driving')],
@@ -75,7 +76,7 @@ export function freeQuestion({ train, setting, worked }: AskedGear): Draft[] {
   const wrong: Wrong[] = [
     [state === 'neutral' ? 'neutral means still' : 'always settled', are([])],
     [state === 'neutral' ? 'neutral means all free' : 'nothing settles it', are(turning)],
-    ['nothing settles it', are(turning.filter((name) => !free.includes(name)))],
+    ['always settled', are(turning.filter((name) => !free.includes(name)))],
     ['always settled', are(free.filter((name) => name !== output))],
   ];
   const subject = [{ kind: 'member', name: train.output }] as const;

@@ -1,5 +1,6 @@
 import { type Fact, flow, type Port } from '../../engine/flow/index.ts';
 import {
+  equal,
   fraction,
   minus,
   ONE,
@@ -10,7 +11,7 @@ import {
   signOf,
   times,
 } from '../../engine/linear/index.ts';
-import type { GearSet } from '../../engine/train/index.ts';
+import { CASE, companyOf, type GearSet } from '../../engine/train/index.ts';
 import type { AskedGear } from './askedgear.ts';
 import type { Draft, Wrong } from './draft.ts';
 
@@ -19,7 +20,9 @@ export function ratioQuestion({ train, gear, setting, worked }: AskedGear): Draf
   const { ratio, facts } = worked.drive;
   if (!ratio) return [];
   const working = facts.filter((fact) => fact.fact === 'works');
-  const sets = working.flatMap(({ set }) => train.sets.filter(({ name }) => name === set));
+  const sets = train.sets.filter(({ name }) => {
+    return working.some(({ set }) => set === companyOf(train, name));
+  });
   const rerun = (edit: (set: GearSet) => GearSet) => {
     const edited = train.sets.map((set) => (sets.includes(set) ? edit(set) : set));
     return flow({ ...train, sets: edited }, gear.on).drive.ratio;
@@ -37,9 +40,11 @@ export function ratioQuestion({ train, gear, setting, worked }: AskedGear): Draf
     if (carrierStands(only)) add('carrier turns', plainReduction(ratio, plus));
     else add('one forgotten', plainReduction(ratio, minus));
   }
-  if (sets.length > 1) add('ratios multiplied', product(sets));
+  if (sets.some(({ kind }) => kind === 'pair')) add('pairs taken for plain', rerun(plainForPair));
+  if (shareMembers(working)) add('ratios multiplied', product(sets));
   if (sets.some(({ kind }) => kind === 'plain')) add('planets counted in', rerun(withPlanets));
-  add('gears always change', reductionOf(train.sets));
+  const isDirect = equal(ratio, ONE);
+  add(isDirect ? 'gears always change' : 'one formula for all', reductionOf(train.sets));
   add('direct', ONE);
   if (!turnsBack) add('mesh reverses', opposite(ratio));
   const subject = [
@@ -66,6 +71,21 @@ function plainReduction(ratio: Rational, by: typeof plus): Rational | undefined 
 function sunForRing(set: GearSet): GearSet {
   if (set.kind !== 'plain' && set.kind !== 'pair' && set.kind !== 'stepped') return set;
   return { ...set, sun: set.ring, ring: set.sun };
+}
+
+function plainForPair(set: GearSet): GearSet {
+  if (set.kind !== 'pair') return set;
+  return { kind: 'plain', name: set.name, sun: set.sun, ring: set.ring };
+}
+
+// Sets that have one member in common may stand one after the other; with two they cannot.
+function shareMembers(working: readonly Extract<Fact, { fact: 'works' }>[]): boolean {
+  const labels = working.map(({ ports }) => new Set(ports.map(({ label }) => label)));
+  return labels.some((one, k) =>
+    labels.slice(k + 1).some((other) => {
+      return [...one].filter((label) => label !== CASE && other.has(label)).length > 1;
+    }),
+  );
 }
 
 function withPlanets(set: GearSet): GearSet {

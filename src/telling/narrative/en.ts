@@ -480,7 +480,7 @@ export const en = {
   'lesson.hands': 'Hold the {held} and turn the {turned} {way}, {seen}.',
   'lesson.fault': 'Something is wrong: {fault}.',
   'lesson.question':
-    '{kind, select, state {Does the train drive?} way {Which way does the output, the {thing}, turn, {seen}?} engine_braking {Is there engine braking?} device {What does the {thing} do?} hand {Does it turn, and which way does the {thing} go, {seen}?} ratio {What is the ratio, input speed over output speed?} carriers {Which devices carry the load?} left_free {Which members does nothing settle?} held_torque {{held, select, yes {What does the {thing}, which stands still, put on the {holder}, {seen}?} other {What does the {thing}, which stands still, put on the case, {seen}?}}} backwards {What does the output do now?} other {Where does it show first on the road, and how?}}',
+    '{kind, select, state {Does the train drive?} way {Which way does the output, the {thing}, turn?} engine_braking {Is there engine braking?} device {What does the {thing} do?} hand {Does it turn, and which way does the {thing} go?} ratio {What is the ratio, input speed over output speed?} carriers {Which devices carry the load?} left_free {Which members does nothing settle?} held_torque {{held, select, yes {What does the {thing}, which stands still, put on the {holder}?} other {What does the {thing}, which stands still, put on the case?}}} backwards {What does the output do now?} other {Where does it show first on the road, and how?}}',
   'lesson.turning':
     '{is, select, still {it stands still} free {it is free: nothing settles which way} locked {nothing turns: it locks} other {it turns {way}}}',
   'lesson.ratio': '{back, select, yes {{ratio} (reverse)} other {{ratio}}}',
@@ -498,7 +498,7 @@ export const en = {
   'misconception.upside down':
     'That is output speed over input speed. A ratio is input over output: above 1 the output turns slower, below 1 faster.',
   'misconception.sign dropped':
-    'The minus is lost. Where the carrier is held the planets are idlers, and what they drive turns the other way.',
+    'The minus is lost: it turns the other way. A carrier that is held makes idlers of the planets, and a meshed pair turns the motion round once more.',
   'misconception.mesh reverses':
     'Not every mesh turns the motion round: a ring turns the same way as the planet inside it, and a carrier is pulled along.',
   'misconception.other member held':
@@ -507,6 +507,10 @@ export const en = {
     'The 1 is there only where the carrier turns. With the carrier held only the teeth of sun and ring count.',
   'misconception.one forgotten':
     'The 1 is missing. The carrier turns too, and takes the planets once round with it.',
+  'misconception.one formula for all':
+    'The formula 1 + R/S is for a plain set with the sun driving, the ring held and the carrier driven. Look at what drives, what is held and what is driven here.',
+  'misconception.pairs taken for plain':
+    'The planets of this set are meshed pairs: the second planet turns the motion round once more, so with the ring held it is 1 - R/S.',
   'misconception.planets counted in':
     'The teeth of plain planets do not count: they pass on as many as they take. They count in stepped sets.',
   'misconception.ratios multiplied':
@@ -519,8 +523,10 @@ export const en = {
     'The one-way clutch is read the wrong way round. Say which race is held, which turns, and from which end it is seen.',
   'misconception.turning means holding':
     'Follow the push: it needs a way out. Where every member is held or blocked that way, nothing turns.',
+  'misconception.path unseen':
+    'Follow the load from member to member: there is a way from the input to the output.',
   'misconception.holding stops all':
-    'One member that is held does not stop the others: a planetary set needs one that stands still to push against.',
+    'One member that is held does not stop the others: it gives the set something to push against.',
   'misconception.nothing settles it':
     'The members that are held and turned leave no choice: teeth and devices settle this speed.',
   'misconception.always settled':
@@ -529,6 +535,8 @@ export const en = {
     'Nobody applies a one-way clutch, but the load does: pushed against its free sense, it holds.',
   'misconception.one-way always holds':
     'A one-way clutch holds only against its free sense. Its member goes the other way here, so it over-runs.',
+  'misconception.over-running unseen':
+    'It carries nothing, but look at its two races: they turn at different speeds, so it over-runs.',
   'misconception.applied means carrying':
     'On is not the same as carrying load. Look whether anything pushes on it here.',
   'misconception.released by sharing':

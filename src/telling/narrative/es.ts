@@ -480,7 +480,7 @@ export const es: Messages = {
   'lesson.hands': 'Retenga {held} y gire {turned} {way}, {seen}.',
   'lesson.fault': 'Algo está mal: {fault}.',
   'lesson.question':
-    '{kind, select, state {¿El tren transmite?} way {¿Hacia dónde gira la salida, {thing}, {seen}?} engine_braking {¿Hay freno motor?} device {¿Qué hace {thing}?} hand {¿Gira, y hacia dónde va {thing}, {seen}?} ratio {¿Cuál es la relación, velocidad de entrada entre velocidad de salida?} carriers {¿Qué dispositivos llevan la carga?} left_free {¿Qué miembros quedan sin velocidad determinada?} held_torque {{held, select, yes {¿Qué par pone {thing}, que no gira, en {holder}, {seen}?} other {¿Qué par pone {thing}, que no gira, en la carcasa, {seen}?}}} backwards {¿Qué hace ahora la salida?} other {¿Dónde se nota primero en la carretera, y cómo?}}',
+    '{kind, select, state {¿El tren transmite?} way {¿Hacia dónde gira la salida, {thing}?} engine_braking {¿Hay freno motor?} device {¿Qué hace {thing}?} hand {¿Gira, y hacia dónde va {thing}?} ratio {¿Cuál es la relación, velocidad de entrada entre velocidad de salida?} carriers {¿Qué dispositivos llevan la carga?} left_free {¿Qué miembros quedan sin velocidad determinada?} held_torque {{held, select, yes {¿Qué par pone {thing}, que no gira, en {holder}?} other {¿Qué par pone {thing}, que no gira, en la carcasa?}}} backwards {¿Qué hace ahora la salida?} other {¿Dónde se nota primero en la carretera, y cómo?}}',
   'lesson.turning':
     '{is, select, still {queda quieto} free {queda libre: nada determina hacia dónde} locked {nada gira: se bloquea} other {gira {way}}}',
   'lesson.ratio': '{back, select, yes {{ratio} (marcha atrás)} other {{ratio}}}',
@@ -498,7 +498,7 @@ export const es: Messages = {
   'misconception.upside down':
     'Eso es la velocidad de salida entre la de entrada. La relación es entrada entre salida: por encima de 1 la salida gira más lenta, por debajo más rápida.',
   'misconception.sign dropped':
-    'Se ha perdido el signo menos. Con el portasatélites retenido los satélites son ruedas intermedias, y lo que mueven gira al revés.',
+    'Se ha perdido el signo menos: gira al revés. Un portasatélites retenido hace de los satélites ruedas intermedias, y un par de satélites engranados invierte el giro una vez más.',
   'misconception.mesh reverses':
     'No todo engrane invierte el giro: una corona gira igual que el satélite que lleva dentro, y el portasatélites es arrastrado.',
   'misconception.other member held':
@@ -507,6 +507,10 @@ export const es: Messages = {
     'El 1 está solo donde gira el portasatélites. Con él retenido cuentan solo los dientes del planetario y de la corona.',
   'misconception.one forgotten':
     'Falta el 1. También gira el portasatélites, y lleva los satélites una vuelta consigo.',
+  'misconception.one formula for all':
+    'La fórmula 1 + R/S es la de un juego simple en que mueve el planetario, se retiene la corona y es movido el portasatélites. Mire qué mueve, qué se retiene y qué es movido aquí.',
+  'misconception.pairs taken for plain':
+    'Los satélites de este juego son pares engranados: el segundo invierte el giro una vez más, y con la corona retenida es 1 - R/S.',
   'misconception.planets counted in':
     'Los dientes de los satélites simples no cuentan: pasan tantos como reciben. Cuentan en los juegos escalonados.',
   'misconception.ratios multiplied':
@@ -519,8 +523,10 @@ export const es: Messages = {
     'La rueda libre se ha leído al revés. Diga qué pista se retiene, cuál gira y desde qué lado se mira.',
   'misconception.turning means holding':
     'Siga el empuje: necesita una salida. Donde todo está retenido o bloqueado en ese sentido, nada gira.',
+  'misconception.path unseen':
+    'Siga la carga de miembro en miembro: hay un camino de la entrada a la salida.',
   'misconception.holding stops all':
-    'Un miembro retenido no para los demás: un juego planetario necesita uno quieto en el que apoyarse.',
+    'Un miembro retenido no para los demás: da al juego planetario en qué apoyarse.',
   'misconception.nothing settles it':
     'Lo retenido y lo girado no dejan elección: los dientes y los dispositivos determinan esta velocidad.',
   'misconception.always settled':
@@ -529,6 +535,8 @@ export const es: Messages = {
     'Nadie aplica una rueda libre, pero la carga sí: empujada contra su sentido libre, retiene.',
   'misconception.one-way always holds':
     'Una rueda libre retiene solo contra su sentido libre. Aquí su miembro va en el otro, y gira libre.',
+  'misconception.over-running unseen':
+    'No lleva carga, pero mire sus dos pistas: giran a velocidades distintas, y por eso gira libre.',
   'misconception.applied means carrying':
     'Estar aplicado no es llevar carga. Mire si aquí algo lo empuja.',
   'misconception.released by sharing':

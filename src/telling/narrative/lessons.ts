@@ -20,7 +20,6 @@ export function questionText(
     thing: voice.name(first?.name ?? ''),
     holder: second?.kind === 'device' ? voice.name(second.name) : '',
     held: second?.kind === 'device' ? 'yes' : 'no',
-    seen: seenFrom(stand, voice),
   });
   const said: string[] = [];
   if (fault) said.push(voice.say('lesson.fault', { fault: faultName(fault, language) }));
