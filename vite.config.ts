@@ -16,6 +16,8 @@ export default defineConfig({
     // No script stands in the page, so the page allows none.
     modulePreload: { polyfill: false },
     manifest: true,
+    // The worker that serves the page offline takes longest to build; that is known.
+    rolldownOptions: { checks: { pluginTimings: false } },
     license: { fileName: 'THIRD-PARTY.md' },
   },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
