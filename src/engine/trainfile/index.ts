@@ -3,6 +3,7 @@ export { discard, goingWith, pathOf, type Thing } from './discard.ts';
 export { find } from './find.ts';
 export { Findings } from './findings.ts';
 export { inTurn, mend } from './mend.ts';
+export { isName } from './name.ts';
 export { nearest } from './near.ts';
 export { type Offer, type Offers, offersAt } from './offer.ts';
 export { membersOf } from './parts.ts';

@@ -40,3 +40,8 @@ export const SIZED_DEVICE = name('A device whose capacity this is.');
 export const PACKED_DEVICE = name('A clutch or brake whose plates these are.');
 export const SHAFT_NAME = name('What the end play is of.');
 export const COVER_NAME = name('The name of another part.');
+
+/** Whether a text may be a name: of a set, a device, a range, a gear, a plain member. */
+export function isName(text: string): boolean {
+  return v.is(DEVICE_NAME, text);
+}

@@ -41,7 +41,7 @@ export function changeOf(train: Train, thing: Thing): Inquiry | undefined {
       const before =
         kind === 'one-way'
           ? said({ kind, inner: first, outer: second, lets: device.lets })
-          : said({ kind, first, second });
+          : said({ kind, first, second: kind === 'clutch' ? second : undefined });
       return inquire('device', { changes: thing, before });
     }
     case 'gear': {

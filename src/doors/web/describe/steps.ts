@@ -15,6 +15,8 @@ export interface Step {
   readonly open: boolean;
   /** May be left without an answer. */
   readonly optional: boolean;
+  /** Of `number`: the most that the file takes. */
+  readonly most: number;
 }
 
 export type StepKey =
@@ -197,13 +199,15 @@ function text(key: StepKey): Step {
 }
 
 function number(key: StepKey): Step {
-  return { ...words(key, []), kind: 'number' };
+  return { ...words(key, []), kind: 'number', most: COUNTS.has(key) ? 100 : 1_000_000 };
 }
+
+const COUNTS: ReadonlySet<StepKey> = new Set(['planets', 'pairs', 'inner planets', 'bevels']);
 
 function optional(key: StepKey): Step {
   return { ...number(key), optional: true };
 }
 
 function words(key: StepKey, options: readonly string[]): Step {
-  return { key, kind: 'pick', options, of: 'words', open: false, optional: false };
+  return { key, kind: 'pick', options, of: 'words', open: false, optional: false, most: 0 };
 }

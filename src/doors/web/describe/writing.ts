@@ -44,8 +44,8 @@ function answered(text: string, train: Train, inquiry: Inquiry): Edited {
         text,
         path,
         mapOf({
-          driver: [says.text('driver'), says.number('driver teeth')],
-          driven: [says.text('driven'), says.number('driven teeth')],
+          driver: [says.text('driver'), says.number('driver teeth') ?? 1],
+          driven: [says.text('driven'), says.number('driven teeth') ?? 1],
           kind: kind === 'external' ? undefined : kind,
         }),
       );

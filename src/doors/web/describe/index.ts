@@ -1,0 +1,2 @@
+export { Describe } from './lazily.tsx';
+export { type Doubt, doubtsOf } from './doubts.ts';

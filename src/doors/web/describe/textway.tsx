@@ -1,0 +1,93 @@
+import { effect, type Signal, useComputed } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import { readTrain } from '../../../engine/trainfile/index.ts';
+import { problemText } from '../../../telling/narrative/index.ts';
+import type { Bench } from '../bench/index.ts';
+import { language } from '../words.ts';
+import { doubtsOf } from './doubts.ts';
+import type { Editor, Mark } from './editor.ts';
+import { words } from './words.ts';
+
+/** A place of the text that is to be shown. */
+export interface Goal {
+  readonly line: number;
+  readonly column: number;
+}
+
+interface Props {
+  readonly bench: Bench;
+  readonly goal: Signal<Goal | undefined>;
+}
+
+/** The text of the file, with what is wrong under it and in a list that leads there. */
+export function TextWay({ bench, goal }: Props) {
+  const say = words();
+  const place = useRef<HTMLDivElement>(null);
+  const marks = useComputed<readonly Mark[]>(() => {
+    const { problems } = readTrain(bench.file.text.value);
+    // Warnings come a moment later, with those of the reading among them.
+    const found = [
+      ...problems.filter(({ severity }) => severity === 'error'),
+      ...doubtsOf(bench).value.map(({ warning }) => warning),
+    ];
+    return bench.file.text.value.trim() === ''
+      ? []
+      : found.map((problem) => ({
+          severity: problem.severity,
+          place: problem.place,
+          text: problemText(problem, language.value),
+        }));
+  });
+  useEffect(() => {
+    let editor: Editor | undefined;
+    let stops: (() => void)[] = [];
+    let isGone = false;
+    void import('./editor.ts').then(({ Editor: Made }) => {
+      if (isGone || !place.current) return;
+      const made = new Made(place.current, bench.file, say.label);
+      editor = made;
+      stops = [
+        effect(() => made.show(bench.file.text.value)),
+        effect(() => made.mark(marks.value)),
+        effect(() => {
+          if (!goal.value) return;
+          made.goTo(goal.value.line, goal.value.column);
+          goal.value = undefined;
+        }),
+      ];
+    });
+    return () => {
+      isGone = true;
+      for (const stop of stops) stop();
+      editor?.close();
+    };
+  }, [bench, say.label]);
+  return (
+    <div class="describe-text">
+      <div class="describe-editor">
+        <div ref={place} />
+        <p class="aside">{say.leave}</p>
+      </div>
+      <section class="describe-problems" aria-label={say.problems}>
+        <h2>{say.problems}</h2>
+        {marks.value.length === 0 && <p class="aside">{say.noProblems}</p>}
+        <ul class="describe-things">
+          {marks.value.map((mark) => (
+            <li key={`${mark.place.line}:${mark.place.column} ${mark.text}`}>
+              <button
+                type="button"
+                class="describe-thing"
+                onClick={() => (goal.value = mark.place)}
+              >
+                <b>
+                  {say.place(mark.place.line)} {say[mark.severity]}
+                </b>{' '}
+                <span>{mark.text}</span>
+              </button>
+            </li>
+          ))}
+        </ul>
+      </section>
+    </div>
+  );
+}
