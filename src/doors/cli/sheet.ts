@@ -1,5 +1,7 @@
+import path from 'node:path';
 import type { Train } from '../../engine/train/index.ts';
 import { AT_THE_INPUT } from '../../telling/narrative/index.ts';
+import type { Suspicion } from '../../telling/report/index.ts';
 import {
   buildSheet,
   chartSheet,
@@ -74,7 +76,7 @@ function made(kind: Kind, train: Train, file: string, session: Session): Sheet {
     case 'drawing':
       return drawingSheet(train, language);
     case 'diagnosis':
-      return diagnosisSheet(suspicionOfFile(train, session.options.seen, session), language);
+      return diagnosisSheet(suspicionOnPaper(train, session), language);
     case 'strip':
       return stripSheet(train, language);
     case 'measure':
@@ -86,4 +88,10 @@ function made(kind: Kind, train: Train, file: string, session: Session): Sheet {
     case 'margins':
       return marginSheet(marginReport(train, file, session.options), language);
   }
+}
+
+// Where the practice file stands on this machine says nothing on paper.
+function suspicionOnPaper(train: Train, session: Session): Suspicion {
+  const suspicion = suspicionOfFile(train, session.options.seen, session);
+  return { ...suspicion, practice: path.basename(suspicion.practice) };
 }

@@ -50,11 +50,11 @@ function partsOf(devices: readonly Device[]): (readonly Device[])[] {
 
 function part(rows: readonly Row[], devices: readonly Device[], side: Side, voice: Voice): Block[] {
   const columns: Column[] = [
-    { head: voice.say('head', { head: 'gear' }), width: { share: 1 } },
+    { head: voice.say('head', { head: 'gear' }), width: { share: 2 } },
     ...devices.map(({ name }): Column => {
       return { head: visible(name), width: { mm: 11.5 }, align: 'middle', upright: true };
     }),
-    { head: voice.say('head', { head: 'ratio' }), width: { mm: 36 }, align: 'middle' },
+    { head: voice.say('head', { head: 'ratio' }), width: { share: 3 }, align: 'middle' },
     ...(side === 'coast'
       ? [
           {

@@ -135,9 +135,10 @@ function bracketRow({ chance, suspects, evidence }: Bracket, voice: Voice): Cell
     .filter(({ factor }) => factor > 1.05 || factor < 0.95)
     .toSorted((a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)))
     .slice(0, MOST_EVIDENCE);
-  const said = spoken.map((one) => {
-    const id = one.factor >= 1 ? 'suspects.for' : 'suspects.against';
-    return voice.say(id, { evidence: evidenceText(one, voice) });
+  const said = (['for', 'against'] as const).flatMap((side) => {
+    const its = spoken.filter(({ factor }) => factor >= 1 === (side === 'for'));
+    const told = its.map((one) => evidenceText(one, voice)).join('; ');
+    return its.length === 0 ? [] : [voice.say(`suspects.${side}`, { evidence: told })];
   });
   return [
     { text: `${percent(chance, voice)} %`, look: 'strong' },

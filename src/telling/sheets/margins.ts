@@ -43,8 +43,17 @@ export function marginSheet(report: MarginReport, language: Language): Sheet {
 }
 
 function columnsOf(voice: Voice): Column[] {
-  const shares = { gear: 3, passes: 3, spare: 3, first: 7, least: 4 } as const;
-  return Object.entries(shares).map(([head, share]) => {
+  const column = (head: string, share: number): Column => {
     return { head: voice.say('head', { head }), width: { share } };
-  });
+  };
+  const number = (head: string, share: number): Column => {
+    return { ...column(head, share), align: 'middle' };
+  };
+  return [
+    column('gear', 3),
+    number('passes', 3),
+    number('spare', 3),
+    column('first', 6),
+    number('least', 4),
+  ];
 }

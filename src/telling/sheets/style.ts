@@ -2,7 +2,8 @@
  * How sheets look: black on white, 12-point text, thin rules, letters and hatching, never a
  * colour. These are the only words of Typst that are not made from data.
  */
-export const STYLE = String.raw`
+// Not String.raw: a bundle writes what is not ASCII as an escape.
+export const STYLE = `
 #let rule = 0.6pt + black
 #let face = ("Source Sans 3", "Liberation Sans", "DejaVu Sans", "Libertinus Serif")
 
@@ -99,7 +100,7 @@ export const STYLE = String.raw`
   block(breakable: measure(width: area.width, body).height > area.height, body)
 }))
 #let drawing(svg, aspect, alt, caption) = layout(area => {
-  let height = calc.min(area.width * aspect, area.height - 12mm)
+  let height = calc.min(area.width * aspect, area.height - 34mm)
   let picture = image(bytes(svg), format: "svg", alt: alt, height: height)
   figure(picture, caption: caption, supplement: none, numbering: none)
 })
