@@ -15,6 +15,9 @@ export function Menu({ label, children }: Props) {
         currentTarget.open = false;
         currentTarget.querySelector('summary')?.focus();
       }}
+      onClick={({ target, currentTarget }) => {
+        if (target instanceof HTMLButtonElement) currentTarget.open = false;
+      }}
       onFocusOut={({ currentTarget, relatedTarget }) => {
         if (relatedTarget instanceof Node && !currentTarget.contains(relatedTarget)) {
           currentTarget.open = false;

@@ -2,14 +2,18 @@ import type { Bench } from './bench/index.ts';
 import { Desk, type FileDesk, Notice } from './desk/index.ts';
 import { Applied, Gears, SideOf, Turner } from './gears/index.ts';
 import { later } from './later.tsx';
+import { Plate } from './plate/index.ts';
 import { Problems } from './problems/index.ts';
 import { Reader } from './reader/index.ts';
 import { room, ROOMS } from './room.ts';
+import { Why } from './why/index.ts';
 import { spoken } from './words.ts';
 import { Builds } from './builds.tsx';
+import { captions } from './caption.ts';
 
 const Lesson = later(async () => (await import('./lesson/index.ts')).Lesson);
 const Ends = later(async () => (await import('./ends/index.ts')).Ends);
+const Describe = later(async () => (await import('./describe/index.ts')).Describe);
 const Margins = later(async () => (await import('./margins/index.ts')).Margins);
 const Chart = later(async () => (await import('./chart/index.ts')).Chart);
 
@@ -24,7 +28,7 @@ export function Page({ bench, desk }: Props) {
   return (
     <div class="page">
       <header class="page-head">
-        <h1>{bench.file.train.value?.name}</h1>
+        <h1>{bench.file.train.value?.name ?? bench.file.name.value}</h1>
         <nav class="page-rooms" aria-label={say.rooms}>
           {ROOMS.map((name) => (
             <button
@@ -47,6 +51,7 @@ export function Page({ bench, desk }: Props) {
       <main class="page-main">
         {room.value === 'turn' && <Turning bench={bench} />}
         {room.value === 'ask' && <Lesson bench={bench} />}
+        {room.value === 'describe' && <Describing bench={bench} />}
       </main>
     </div>
   );
@@ -69,6 +74,19 @@ function Turning({ bench }: { readonly bench: Bench }) {
       <Chart bench={bench} />
       <Margins bench={bench} />
     </>
+  );
+}
+
+/** The train as it is being described, and beside the words what they make. */
+function Describing({ bench }: { readonly bench: Bench }) {
+  return (
+    <div class="page-beside">
+      <Describe bench={bench} />
+      <div class="page-column">
+        <Plate bench={bench} build={bench.right} caption={captions().right(bench)} />
+        <Why bench={bench} build={bench.right} />
+      </div>
+    </div>
   );
 }
 

@@ -31,7 +31,7 @@ export class TrainFile {
     if (text === firstText) return { train: firstTrain, problems: [] };
     return reader.value?.(text) ?? { problems: [] };
   });
-  /** The last text that was a train: a half-typed line does not empty the drawing. */
+  /** The last text of this file that was a train: a half-typed line does not empty the drawing. */
   readonly train = computed<Train | undefined>(() => {
     const { train } = this.reading.value;
     if (train) this.last = train;
@@ -52,6 +52,7 @@ export class TrainFile {
     this.saved.value = saved;
     if (before !== '' && before !== text) this.past.value = [...this.past.value, before];
     this.future.value = [];
+    this.last = undefined;
     this.text.value = text;
   }
 

@@ -6,6 +6,7 @@ import {
   completionKeymap,
   type CompletionResult,
   snippetCompletion,
+  startCompletion,
 } from '@codemirror/autocomplete';
 import {
   defaultKeymap,
@@ -50,14 +51,20 @@ export class Editor {
   private readonly view: EditorView;
   private readonly file: TrainFile;
   private typing = false;
+  /** How the file's lines end, where all end alike; within the editor they end in \n. */
+  private end: '\n' | '\r\n' = '\n';
 
   constructor(parent: HTMLElement, file: TrainFile, label: string) {
     this.file = file;
-    this.view = new EditorView({ parent, state: this.stateOf(file.text.peek(), label) });
+    this.view = new EditorView({ parent, state: this.stateOf(label) });
+    this.show(file.text.peek());
   }
 
   /** Shows a text of the file; only what differs is changed. */
-  show(text: string): void {
+  show(whole: string): void {
+    const isDos = whole.includes('\n') && !/(?:^|[^\r])\n/u.test(whole);
+    this.end = isDos ? '\r\n' : '\n';
+    const text = isDos ? whole.replaceAll('\r\n', '\n') : whole;
     const before = this.view.state.sliceDoc();
     if (before === text) return;
     this.typing = false;
@@ -92,17 +99,22 @@ export class Editor {
     this.view.focus();
   }
 
+  /** Opens the list of what can come next. */
+  offer(): void {
+    this.view.focus();
+    startCompletion(this.view);
+  }
+
   close(): void {
     this.view.destroy();
   }
 
-  private stateOf(doc: string, label: string): EditorState {
+  private stateOf(label: string): EditorState {
     const undo = (does: 'undo' | 'redo') => () => {
       this.file[does]();
       return true;
     };
     return EditorState.create({
-      doc,
       extensions: [
         // Every byte of the file stays: a line ends at its line feed and nowhere else.
         EditorState.lineSeparator.of('\n'),
@@ -128,7 +140,12 @@ export class Editor {
           { key: 'Tab', run: indentMore, shift: indentLess },
           ...defaultKeymap,
         ]),
-        EditorView.contentAttributes.of({ 'aria-label': label, spellcheck: 'false' }),
+        EditorView.contentAttributes.of({
+          'aria-label': label,
+          spellcheck: 'false',
+          tabindex: '0',
+        }),
+        EditorView.clipboardInputFilter.of((text) => text.replace(/\r\n?/gu, '\n')),
         EditorView.updateListener.of((update) => this.heard(update)),
         looksOfText,
       ],
@@ -143,7 +160,9 @@ export class Editor {
     );
     // A new line begins a new step.
     const isLine = update.state.doc.lines !== update.startState.doc.lines;
-    this.file.write(update.state.sliceDoc(), isTyping && this.typing && !isLine);
+    const text = update.state.sliceDoc();
+    const whole = this.end === '\n' ? text : text.replaceAll('\n', this.end);
+    this.file.write(whole, isTyping && this.typing && !isLine);
     this.typing = isTyping && !isLine;
   }
 
@@ -157,8 +176,9 @@ function completing(known: () => Train | undefined) {
     const train = known() ?? NOTHING;
     const found = offersAt(state.sliceDoc(), pos, train);
     if (!found || (!explicit && found.from === pos && !isInvited(state, pos))) return null;
-    const options = found.offers.map(({ label, put, what }) =>
-      snippetCompletion(asSnippet(put), { label, type: what, detail: what === 'key' ? ':' : '' }),
+    // In the order of the file's form, and of the train.
+    const options = found.offers.map(({ label, put, what }, i) =>
+      snippetCompletion(asSnippet(put), { label, type: what, boost: -Math.min(i, 99) }),
     );
     return { from: found.from, options, validFor: /^[^,:#[\]{}\n]*$/u };
   };

@@ -11,7 +11,15 @@ import {
   type Thing,
 } from '../../../engine/trainfile/index.ts';
 import type { Bench } from '../bench/index.ts';
-import { type Answer, type Asked, askNext, type Inquiry, type Topic, inquire } from './asking.ts';
+import {
+  type Answer,
+  type Asked,
+  askNext,
+  inquire,
+  type Inquiry,
+  lacksOf,
+  type Topic,
+} from './asking.ts';
 import { changeOf } from './changing.ts';
 import { nextStep, stepsOf } from './steps.ts';
 import { written } from './writing.ts';
@@ -52,6 +60,14 @@ export class Guide {
 
   constructor(bench: Bench) {
     this.bench = bench;
+  }
+
+  /** Begins with the file that is on the bench: of one that lacks nothing, nothing is asked. */
+  arrive(): void {
+    const train = this.train.value;
+    const isWhole = train !== undefined && lacksOf(train).length === 0;
+    this.settled.value = new Set(isWhole ? ['set', 'device', 'gear'] : []);
+    this.leave();
   }
 
   /** Answers the question of the step; the last of a round is written into the file. */

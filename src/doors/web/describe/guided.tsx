@@ -16,6 +16,8 @@ interface Props {
 /** Describing a train by answering one plain question after another. */
 export function Guided({ bench, onPlace }: Props) {
   const guide = useMemo(() => new Guide(bench), [bench]);
+  const file = bench.file.name.value;
+  useMemo(() => guide.arrive(), [guide, file]);
   const train = guide.train.value;
   return (
     <div class="describe-guided">

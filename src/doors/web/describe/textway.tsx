@@ -23,6 +23,7 @@ interface Props {
 export function TextWay({ bench, goal }: Props) {
   const say = words();
   const place = useRef<HTMLDivElement>(null);
+  const made = useRef<Editor | undefined>(undefined);
   const marks = useComputed<readonly Mark[]>(() => {
     const { problems } = readTrain(bench.file.text.value);
     // Warnings come a moment later, with those of the reading among them.
@@ -39,19 +40,18 @@ export function TextWay({ bench, goal }: Props) {
         }));
   });
   useEffect(() => {
-    let editor: Editor | undefined;
     let stops: (() => void)[] = [];
     let isGone = false;
     void import('./editor.ts').then(({ Editor: Made }) => {
       if (isGone || !place.current) return;
-      const made = new Made(place.current, bench.file, say.label);
-      editor = made;
+      const editor = new Made(place.current, bench.file, say.label);
+      made.current = editor;
       stops = [
-        effect(() => made.show(bench.file.text.value)),
-        effect(() => made.mark(marks.value)),
+        effect(() => editor.show(bench.file.text.value)),
+        effect(() => editor.mark(marks.value)),
         effect(() => {
           if (!goal.value) return;
-          made.goTo(goal.value.line, goal.value.column);
+          editor.goTo(goal.value.line, goal.value.column);
           goal.value = undefined;
         }),
       ];
@@ -59,18 +59,26 @@ export function TextWay({ bench, goal }: Props) {
     return () => {
       isGone = true;
       for (const stop of stops) stop();
-      editor?.close();
+      made.current?.close();
+      made.current = undefined;
     };
   }, [bench, say.label]);
   return (
     <div class="describe-text">
       <div class="describe-editor">
         <div ref={place} />
+        <div class="describe-row">
+          <button type="button" onClick={() => made.current?.offer()}>
+            {say.offer}
+          </button>
+        </div>
         <p class="aside">{say.leave}</p>
       </div>
       <section class="describe-problems" aria-label={say.problems}>
         <h2>{say.problems}</h2>
-        {marks.value.length === 0 && <p class="aside">{say.noProblems}</p>}
+        {marks.value.length === 0 && (
+          <p class="aside">{bench.file.text.value.trim() === '' ? say.blank : say.noProblems}</p>
+        )}
         <ul class="describe-things">
           {marks.value.map((mark) => (
             <li key={`${mark.place.line}:${mark.place.column} ${mark.text}`}>

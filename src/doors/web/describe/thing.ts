@@ -1,4 +1,10 @@
-import type { Device, GearSet, MemberName, Train } from '../../../engine/train/index.ts';
+import {
+  CASE,
+  type Device,
+  type GearSet,
+  type MemberName,
+  type Train,
+} from '../../../engine/train/index.ts';
 import type { Thing } from '../../../engine/trainfile/index.ts';
 import type { words } from './words.ts';
 
@@ -87,7 +93,9 @@ function deviceText(device: Device, say: Say['told'], naming: Naming): string {
     case 'brake':
     case 'band':
       return say[device.kind](first);
-    case 'one-way':
-      return say['one-way'](first, second, device.lets);
+    case 'one-way': {
+      const outer = device.second === CASE ? say.theCase : second;
+      return say['one-way'](first, outer, device.lets);
+    }
   }
 }

@@ -40,7 +40,9 @@ export const words = spoken({
     place: (line: number) => `Line ${line}:`,
     progress: (at: number, of: number) => `Question ${at} of ${of}`,
     label: 'The text of the train file',
+    offer: 'What can come next',
     leave: 'Control and space: what can come next. Escape, then Tab: out of the text.',
+    blank: 'Nothing is written yet. What can come next is offered as you type.',
     problems: 'To be looked at',
     noProblems: 'Nothing is wrong, and nothing looks odd.',
     error: 'Mistake.',
@@ -60,7 +62,7 @@ export const words = spoken({
       set: 'planetary set',
       'gear pair': 'gear pair',
       join: 'what is splined to what',
-      device: 'clutch, brake or band',
+      device: 'clutch, brake, band or one-way clutch',
       gear: 'gear',
     },
     sections: {
@@ -84,7 +86,7 @@ export const words = spoken({
       device: 'Does anything else hold or join parts?',
       gear: 'Is there another gear?',
     },
-    finished: 'That is all there is to ask.',
+    finished: 'All is asked. Pick what you would change, or add to it.',
     told: {
       set: {
         plain: (sun: number, ring: number) => `sun ${sun}, ring ${ring}`,
@@ -107,6 +109,7 @@ export const words = spoken({
       band: (a: string) => `band round ${a}`,
       'one-way': (inner: string, outer: string, lets: 'clockwise' | 'anticlockwise') =>
         `one-way clutch, lets ${inner} turn ${lets} in ${outer}`,
+      theCase: 'the case',
       noneOn: 'nothing is applied',
     },
   },
@@ -149,7 +152,9 @@ export const words = spoken({
     place: (line: number) => `Línea ${line}:`,
     progress: (at: number, of: number) => `Pregunta ${at} de ${of}`,
     label: 'El texto del archivo del tren',
+    offer: 'Qué puede seguir',
     leave: 'Control y espacio: qué puede seguir. Escape y luego Tab: salir del texto.',
+    blank: 'Todavía no hay nada escrito. Lo que puede seguir se ofrece al escribir.',
     problems: 'Para revisar',
     noProblems: 'No hay nada mal, y nada parece raro.',
     error: 'Error.',
@@ -169,7 +174,7 @@ export const words = spoken({
       set: 'juego planetario',
       'gear pair': 'par de ruedas',
       join: 'qué está estriado a qué',
-      device: 'embrague, freno o banda',
+      device: 'embrague, freno, banda o rueda libre',
       gear: 'marcha',
     },
     sections: {
@@ -193,7 +198,7 @@ export const words = spoken({
       device: '¿Hay algo más que sostenga o una piezas?',
       gear: '¿Hay otra marcha?',
     },
-    finished: 'No hay más que preguntar.',
+    finished: 'Todo está preguntado. Elija lo que quiera cambiar, o añada.',
     told: {
       set: {
         plain: (sun: number, ring: number) => `planetario ${sun}, corona ${ring}`,
@@ -217,6 +222,7 @@ export const words = spoken({
       band: (a: string) => `banda alrededor de ${a}`,
       'one-way': (inner: string, outer: string, lets: 'clockwise' | 'anticlockwise') =>
         `rueda libre: ${inner} gira en sentido ${lets === 'clockwise' ? 'horario' : 'antihorario'} en ${outer}`,
+      theCase: 'la carcasa',
       noneOn: 'no se aplica nada',
     },
   },

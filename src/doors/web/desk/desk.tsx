@@ -1,5 +1,6 @@
 import type { Bench } from '../bench/index.ts';
 import { Menu } from '../menu.tsx';
+import { room } from '../room.ts';
 import type { FileDesk } from './filedesk.ts';
 import { ourTrains } from './ours.ts';
 import { words } from './words.ts';
@@ -30,7 +31,13 @@ export function Desk({ bench, desk }: Props) {
         <button type="button" onClick={() => void desk.openDisk()}>
           {say.open}
         </button>
-        <button type="button" onClick={() => desk.openNew(say.untitled)}>
+        <button
+          type="button"
+          onClick={() => {
+            desk.openNew(say.untitled);
+            room.value = 'describe';
+          }}
+        >
           {say.empty}
         </button>
         <button type="button" onClick={() => void desk.saveElsewhere()}>
