@@ -24,7 +24,7 @@ export function EndFigure({ bench, build, view }: Props) {
   const standings = standingsFor(build, shownOf(build));
   const title = say.of(voice.name(view.name), seenFrom.value);
   const scene = useMemo(
-    () => endScene(view, build.angles, { title, ...(standings && { standings }) }),
+    () => endScene(view, build.angles, { title, names: false, ...(standings && { standings }) }),
     [view, build.answer.value, title],
   );
   useEffect(() => {
