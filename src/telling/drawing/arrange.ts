@@ -10,13 +10,14 @@ import type { Drafting, Level } from './strokes.ts';
  * "Optimization by simulated annealing", 1983); then every change that still helps. The chances
  * are a fixed run of numbers: the same train is always arranged the same way.
  */
-export function arrange(drafting: Drafting): Arrangement {
+export function arrange(drafting: Drafting, tries: number): Arrangement {
   const search = new Search(drafting);
   let best: Arrangement | undefined;
   let least = Number.POSITIVE_INFINITY;
-  for (const beginning of beginningsOf(drafting.subjects)) {
-    const cooled = search.cool(beginning);
-    const cost = search.improve(cooled);
+  const hasty = tries < ENOUGH;
+  for (const beginning of beginningsOf(drafting.subjects).slice(0, hasty ? 1 : 3)) {
+    const cooled = search.cool(beginning, tries);
+    const cost = search.improve(cooled, hasty ? 0 : ROUNDS);
     if (cost < least) [best, least] = [cooled, cost];
     drafting.draw(cooled);
     if (drafting.crossings() === 0) break;
@@ -24,9 +25,9 @@ export function arrange(drafting: Drafting): Arrangement {
   return best as Arrangement;
 }
 
-const TRIES = 3000;
 const HEAT = 60; // a crossing's cost
 const ROUNDS = 2;
+const ENOUGH = 1000; // fewer are one beginning, with no last improvements
 
 class Search {
   private readonly drafting: Drafting;
@@ -42,13 +43,13 @@ class Search {
     this.sets = stations.flatMap(({ kind }, s) => (kind === 'company' ? [s] : []));
   }
 
-  cool(it: Arrangement): Arrangement {
+  cool(it: Arrangement, tries: number): Arrangement {
     const dice = new Dice();
     let cost = this.costOf(it);
     let best = copyOf(it);
     let least = cost;
-    for (let k = 0; k < TRIES; k++) {
-      const heat = HEAT * (1 - k / TRIES) ** 2 + 0.01;
+    for (let k = 0; k < tries; k++) {
+      const heat = HEAT * (1 - k / tries) ** 2 + 0.01;
       const undo = this.chance(it, dice);
       if (!undo) continue;
       const next = this.costOf(it);
@@ -103,7 +104,7 @@ class Search {
   }
 
   // Takes every change that lowers the cost until none does.
-  improve(it: Arrangement, rounds = ROUNDS): number {
+  improve(it: Arrangement, rounds: number): number {
     let cost = this.costOf(it);
     const attempt = (undo: () => void): boolean => {
       const next = this.costOf(it);

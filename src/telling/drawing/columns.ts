@@ -1,9 +1,9 @@
 import type { Arrangement } from './arrangement.ts';
 import { LINE, linesOf, SIZE, widthOf } from './lettering.ts';
-import { BELOW, CASE_BAND, DRUM, HUB, HUB_AT_CASE, MIDDLE, RING_RIM } from './levels.ts';
+import { BELOW, CASE_BAND, DRUM, HUB, HUB_AT_CASE, MIDDLE, RING_RIM, UNDER } from './levels.ts';
 import { companyColumns } from './ports.ts';
 import { holdsToCase, type Station } from './station.ts';
-import { stripOf } from './strips.ts';
+import { areApart, stripOf } from './strips.ts';
 import type { Drafting } from './strokes.ts';
 import { WIDE } from './symbol.ts';
 
@@ -60,7 +60,7 @@ export function across(
   const columnX: number[] = [];
   const names: (NameBox | undefined)[] = [];
   const placed: Placed[] = [];
-  let width = MARGIN;
+  let width = MARGIN + 20;
   for (const s of order) {
     const station = stations[s] as Station;
     const start = drafting.starts[s] ?? 0;
@@ -78,7 +78,7 @@ export function across(
     }
     const sorted = [...columns.keys()].toSorted((a, b) => a - b);
     const first = sorted[0];
-    const box = nameOf(station, strip, y);
+    const box = nameOf(station, strip, drafting, y);
     if (box && first !== undefined) {
       const room = Math.max(...box.lines.map((line) => widthOf(line, SIZE)));
       const right = Math.min(...(columns.get(first) ?? []).map(({ left }) => left)) - 8;
@@ -88,8 +88,7 @@ export function across(
     let before: number | undefined;
     for (const column of sorted) {
       const boxes = columns.get(column) ?? [];
-      const least = Math.min(...boxes.map(({ left }) => left));
-      let x = before === undefined ? MARGIN - 20 - least : before + stepIn(station, boxes);
+      let x = before === undefined ? firstX(boxes) : before + stepIn(station, boxes);
       for (const { left, top, foot, body } of boxes) {
         for (const other of placed) {
           if (other.foot < top - 3 || other.top > foot + 3) continue;
@@ -119,6 +118,11 @@ export function across(
   columnX[drafting.starts[order[0] ?? 0] ?? 0] = MARGIN - 8;
   columnX[drafting.starts[last] ?? 0] = width + 18;
   return { x: (column: number) => columnX[column] ?? 0, names, width: width + 18 + MARGIN };
+}
+
+// Words may begin at the left edge; lines leave room for the input to come in.
+function firstX(boxes: readonly Keep[]): number {
+  return Math.max(MARGIN + 8, ...boxes.map(({ left, body }) => (body < 0 ? 10 - left : 0)));
 }
 
 // A brake that stands to the left of what it holds moves over it, if nothing is in the way.
@@ -207,6 +211,7 @@ function symbolKeeps(
 function nameOf(
   station: Station,
   strip: number,
+  { subjects }: Drafting,
   y: (strip: number, height: number) => number,
 ): { readonly lines: readonly string[]; readonly top: number } | undefined {
   const lines = () => linesOf(station.name, SIZE, NAME);
@@ -221,7 +226,10 @@ function nameOf(
           : y(strip, MIDDLE + DRUM - 8),
       };
     case 'pair':
-      return { lines: lines(), top: y(strip, BELOW) + 4 };
+      return {
+        lines: [station.name],
+        top: areApart(station, subjects) ? y(strip, BELOW) + 4 : y(strip, UNDER) - LINE - 18,
+      };
     case 'end':
     case 'disc':
       return undefined;

@@ -9,6 +9,7 @@ import {
   MIDDLE,
   MIDDLE_HEIGHT,
   pinOf,
+  UNDER,
 } from './levels.ts';
 import type { Places } from './place.ts';
 import { companyColumns, halfIn, RIM_HIGH, RIM_STEP, rimsIn } from './ports.ts';
@@ -158,12 +159,14 @@ function wheelOf(body: number, marks: readonly Mark[], { drafting }: Draft): Gro
   return { mark: 'group', look: 'member', about: { kind: 'member', name }, marks };
 }
 
-function device(its: Device, { x, y, strip }: Draft): Mark[] {
+function device(its: Device, { drafting, x, y, strip }: Draft): Mark[] {
   if (holdsToCase(its)) {
     const hub = y(CASE_BAND);
     const caseY = hub - HUB_AT_CASE;
     const grounds = strip === 0 ? [] : [symbol.ground(x(0), caseY, -1)];
-    const stuck = its.first === its.second ? [symbol.ground(x(0), hub, 1)] : [];
+    const { bodyOf } = drafting.subjects.assembly;
+    const still = bodyOf(its.first) === bodyOf(its.second);
+    const stuck = still ? [symbol.ground(x(0), hub, 1)] : [];
     return [...grounds, ...onCase(its, x(0), caseY, hub), ...stuck];
   }
   const [drum, hub] = [y(MIDDLE + DRUM), y(MIDDLE + HUB)];
@@ -196,19 +199,23 @@ function pair({ pair: its }: Station & { kind: 'pair' }, { drafting, places, x }
     const [strip, other] = k === 0 ? [one, two] : [two, one];
     const upper = strip <= other;
     const at = x(one === two ? k : 0);
-    const y = upper
-      ? places.y(Math.max(strip, other - 1), BELOW)
-      : (places.strips[strip]?.top ?? 0);
+    const edge =
+      strip === other ? places.y(strip, UNDER) : places.y(Math.max(strip, other - 1), BELOW);
+    const y = upper ? edge : (places.strips[strip]?.top ?? 0);
     return {
       mark: 'group',
       look: 'member',
       about: { kind: 'member', name: assembly.bodies[body]?.label ?? '' },
-      marks: [symbol.pairWheel(at, y, upper, its.kind === 'chain')],
+      marks: [
+        symbol.pairWheel(at, y, upper, its.kind === 'chain'),
+        ...(body === 0 ? [symbol.ground(at, upper ? y - 14 : y + 14, upper ? -1 : 1)] : []),
+      ],
     };
   });
 }
 
 function end({ body, name }: Station & { kind: 'end' }, { drafting, x, y }: Draft): Mark[] {
+  if (body === 0) return [];
   const trunk = drafting.levels.list().find((level) => {
     return level.body === body && level.trunk === SHAFT;
   });

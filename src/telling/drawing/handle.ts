@@ -58,19 +58,24 @@ export function leadersOf(
   for (const line of lines) {
     const { body } = line;
     if (body === 0) continue;
-    const pieces = piecesOf(line);
     const strip = strips[body] ?? 0;
+    const own = piecesOf(line);
     const others = lines.filter((other) => other !== line).flatMap(piecesOf);
     let best: Leader | undefined;
     let least = Number.POSITIVE_INFINITY;
     for (const { x, y, from } of startsOn(line)) {
       for (const above of strip === 0 ? [false, true] : [false]) {
         const leader = { body, strip, x, y, from, above };
-        const own = pieces.filter(({ x1, x2, y1 }) => y1 !== y && !(x1 === x2 && x1 === from));
-        const cost =
-          costOf(leader, [...others, ...own], boxes, places) +
-          crowd(leader, chosen) +
-          wander(leader, line);
+        let cost = crowd(leader, chosen) + wander(leader, line);
+        if (cost < least) cost += costOf(leader, boxes, places);
+        if (cost < least) cost += passed(leader, others, places);
+        if (cost < least) {
+          cost += passed(
+            leader,
+            own.filter((p) => p.y1 !== y && p.x1 !== from),
+            places,
+          );
+        }
         if (cost < least) [best, least] = [leader, cost];
       }
     }
@@ -161,37 +166,44 @@ function startsOn(line: Line): Start[] {
   return starts;
 }
 
+// A leader that goes aside first, or upward, or over names and symbols.
 function costOf(
-  { x, y, from: side, above, strip }: Leader,
-  pieces: readonly Piece[],
+  { x, y, from, above, strip }: Leader,
   boxes: readonly Box[],
   { strips }: Places,
 ): number {
   const { caseY = 0, foot = 0 } = strips[strip] ?? {};
   const [top, low] = above ? [caseY, y] : [y, foot];
-  let cost = (above ? 6 : 0) + (side === x ? 0 : 30 + Math.abs(side - x) / 4);
-  const [left, right] = [Math.min(side, x), Math.max(side, x)];
-  for (const { x1, x2, y1, y2 } of pieces) {
-    if (y1 === y2) {
-      const [from, to] = [Math.min(x1, x2), Math.max(x1, x2)];
-      if (from < x + 3 && to > x - 3 && y1 > top + 1 && y1 < low - 1) cost += 100;
-      if (side !== x && from < right && to > left && Math.abs(y1 - y) < 8) cost += 200;
-    } else if (
-      side !== x &&
-      x1 > left + 1 &&
-      x1 < right - 1 &&
-      Math.min(y1, y2) < y &&
-      Math.max(y1, y2) > y
-    ) {
-      cost += 200;
-    } else if (Math.abs(x1 - x) < 10 && Math.min(y1, y2) < low - 2 && Math.max(y1, y2) > top + 2) {
-      cost += 260;
-    }
-  }
+  const [left, right] = [Math.min(from, x), Math.max(from, x)];
+  let cost = (above ? 6 : 0) + (from === x ? 0 : 30 + (right - left) / 4);
   for (const box of boxes) {
     if (box.left < x + 4 && box.right > x - 4 && box.top < low && box.foot > top) cost += 400;
-    const beside = side !== x && box.left < right && box.right > left;
+    const beside = from !== x && box.left < right && box.right > left;
     if (beside && box.top < y && box.foot > y) cost += 400;
+  }
+  return cost;
+}
+
+// The lines that a leader passes, or runs along.
+function passed(
+  { x, y, from, above, strip }: Leader,
+  pieces: readonly Piece[],
+  { strips }: Places,
+): number {
+  const { caseY = 0, foot = 0 } = strips[strip] ?? {};
+  const [top, low] = above ? [caseY, y] : [y, foot];
+  const [left, right] = [Math.min(from, x), Math.max(from, x)];
+  let cost = 0;
+  for (const { x1, x2, y1, y2 } of pieces) {
+    const [start, end] = [Math.min(x1, x2), Math.max(x1, x2)];
+    const [high, deep] = [Math.min(y1, y2), Math.max(y1, y2)];
+    if (y1 === y2) {
+      if (start < x + 3 && end > x - 3 && y1 > top + 1 && y1 < low - 1) cost += 100;
+      if (from !== x && start < right && end > left && Math.abs(y1 - y) < 8) cost += 200;
+      continue;
+    }
+    if (Math.abs(x1 - x) < 10 && high < low - 2 && deep > top + 2) cost += 260;
+    else if (from !== x && x1 > left + 1 && x1 < right - 1 && high < y && deep > y) cost += 200;
   }
   return cost;
 }

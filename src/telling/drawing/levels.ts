@@ -4,6 +4,7 @@
  * the middle a height is in sheet units already, for a set is drawn alike wherever it stands.
  */
 export const BELOW = -1000; // through the axis, to the strip below
+export const UNDER = -500; // under the axis, to the next wheel on it
 export const MIDDLE = 1000;
 export const OUTER = 2000;
 export const CASE_BAND = 3000;

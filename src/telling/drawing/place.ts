@@ -1,6 +1,15 @@
 import type { Arrangement } from './arrangement.ts';
 import { across, type NameBox } from './columns.ts';
-import { ABOVE, BELOW, CASE_BAND, HUB_AT_CASE, MIDDLE, MIDDLE_HEIGHT, OUTER } from './levels.ts';
+import {
+  ABOVE,
+  BELOW,
+  CASE_BAND,
+  HUB_AT_CASE,
+  MIDDLE,
+  MIDDLE_HEIGHT,
+  OUTER,
+  UNDER,
+} from './levels.ts';
 import { holdsToCase } from './station.ts';
 import { stripOf } from './strips.ts';
 import type { Drafting } from './strokes.ts';
@@ -48,6 +57,7 @@ interface LaidStrip extends Strip {
 function heightOf(strip: LaidStrip | undefined, height: number): number {
   if (!strip) return 0;
   if (height <= BELOW) return strip.next;
+  if (height <= UNDER) return strip.foot - 6;
   if (height >= ABOVE) return strip.top;
   if (height >= CASE_BAND) return strip.caseY + HUB_AT_CASE;
   if (height >= OUTER) return strip.drumFoot - (height - OUTER) * TRACK;
@@ -72,7 +82,8 @@ function stripsDown(drafting: Drafting, { above, below }: Rows): LaidStrip[] {
     const drumFoot = caseY + (atCase ? CASE_ROOM : 18) + drums * TRACK;
     const middleFoot = drumFoot + (middle ? MIDDLE_HEIGHT : 6);
     const axis = middleFoot + (shafts + 0.5) * TRACK;
-    const foot = axis + 18;
+    const under = drafting.uprights.list().some((it) => it.strip === strip && it.low === UNDER);
+    const foot = axis + (under ? 64 : 18);
     const next = foot + (below[strip] ?? 0);
     laid.push({ top, caseY, axis, foot, next, drumFoot, middleFoot });
     top = next;

@@ -54,8 +54,10 @@ export function stripOf({ assembly, stations, strips }: Subjects, station: numbe
       const strip = of([assembly.bodyOf(its.device.first), assembly.bodyOf(its.device.second)]);
       return strip === strips.length ? 0 : strip;
     }
-    case 'pair':
-      return of([its.pair.driver, its.pair.driven].map(({ member }) => assembly.bodyOf(member)));
+    case 'pair': {
+      const wheels = [its.pair.driver, its.pair.driven];
+      return Math.min(...wheels.map(({ member }) => strips[assembly.bodyOf(member) ?? 0] ?? 0));
+    }
     case 'end':
     case 'disc':
       return of([its.body]);
@@ -82,4 +84,13 @@ function coaxial(station: Station, assembly: Assembly): number[] {
     case 'disc':
       return [];
   }
+}
+
+/** Whether the wheels of a pair stand on different axes, as they should. */
+export function areApart(
+  { pair }: Station & { kind: 'pair' },
+  { assembly, strips }: Subjects,
+): boolean {
+  const [one, two] = [pair.driver, pair.driven].map(({ member }) => assembly.bodyOf(member) ?? 0);
+  return strips[one ?? 0] !== strips[two ?? 0];
 }

@@ -1,5 +1,5 @@
 import { type Arrangement, BOTH, DRUM, SHAFT, type Subjects, type Way } from './arrangement.ts';
-import { ABOVE, BELOW, CASE_BAND, MIDDLE, MIDDLE_HEIGHT, OUTER } from './levels.ts';
+import { ABOVE, BELOW, CASE_BAND, MIDDLE, MIDDLE_HEIGHT, OUTER, UNDER } from './levels.ts';
 import { Pool } from './pool.ts';
 import { columnsIn, type Port, portsOf } from './ports.ts';
 import type { Station } from './station.ts';
@@ -128,7 +128,7 @@ export class Drafting {
         this.pair(station, s, start, way);
         break;
       case 'end':
-        if (this.touchesOf(station.body) > 1) this.shaft.touch(station.body, start);
+        this.shaft.touch(station.body, start);
         break;
       case 'disc':
         if (way[station.body] !== BOTH) break;
@@ -185,7 +185,7 @@ export class Drafting {
       if (body === 0) return;
       const [own, other] = k === 0 ? [one, two] : [two, one];
       const column = start + (own === other ? k : 0);
-      const edge = own > other ? ABOVE : BELOW;
+      const edge = own === other ? UNDER : own > other ? ABOVE : BELOW;
       const on = (way[body] ?? SHAFT) === DRUM ? DRUM : SHAFT;
       this.upright(body, column, edge, edge, station, on);
       (on === SHAFT ? this.shaft : this.drum).touch(body, column);
