@@ -197,6 +197,31 @@ export {
 export type { Block, Measurements, Paper, Printing, Sheet, Stamp } from './telling/sheets/index.ts';
 export type { MarginReport, Suspicion } from './telling/report/index.ts';
 
+// What a class can predict of a train, and its votes as plain data.
+export {
+  again,
+  KINDS,
+  MISCONCEPTIONS,
+  questionsOf,
+  reveal,
+  roundOf,
+  tally,
+  unvote,
+  vote,
+} from './shop/lessons/index.ts';
+export type {
+  Answer,
+  Choice,
+  Kind,
+  Misconception,
+  Question,
+  QuestionOptions,
+  Round,
+  Setting,
+  Subject,
+  Tally,
+} from './shop/lessons/index.ts';
+
 // Exact numbers.
 export { fromText, toNumber, toText } from './engine/linear/index.ts';
 export type { Int, Rational } from './engine/linear/index.ts';
@@ -205,13 +230,16 @@ export type { Int, Rational } from './engine/linear/index.ts';
 export {
   AT_THE_INPUT,
   benchText,
+  choiceText,
   faultName,
   feltText,
   LANGUAGES,
+  misconceptionText,
   mistakeText,
   oneWayWords,
   partTexts,
   problemText,
+  questionText,
   roadText,
   sentences,
 } from './telling/narrative/index.ts';

@@ -8,7 +8,7 @@ import {
   signOf,
   ZERO,
 } from '../../engine/linear/index.ts';
-import { type Device, isFriction, type Way } from '../../engine/train/index.ts';
+import { CASE, type Device, isFriction, type Way } from '../../engine/train/index.ts';
 import type { AskedGear } from './askedgear.ts';
 import type { Draft, Wrong } from './draft.ts';
 import type { Answer } from './question.ts';
@@ -68,7 +68,7 @@ export function heldQuestions({ setting, worked }: AskedGear): Draft[] {
   return facts.flatMap((fact): Draft[] => {
     if (fact.fact !== 'holds' && fact.fact !== 'fixed') return [];
     const { torque, pushed, member } = fact;
-    if (isSpan(torque) || signOf(torque) === 0) return [];
+    if (isSpan(torque) || signOf(torque) === 0 || member === CASE) return [];
     const is = (size: Rational, way: Way | null): Answer => {
       return { answer: 'torque', size, pushed: signOf(size) === 0 ? null : way };
     };

@@ -39,8 +39,6 @@ export const MISCONCEPTIONS = [
   'reaction added up', // the sum where the difference is right, and the other way round
   'reaction turned round',
   'fits either way', // "a one-way clutch is the same from both sides"
-  'backwards means slipping',
-  'backwards means seized',
   'fault means no drive',
   'fault ties up',
   'fault shows wherever fitted', // "it shows in the first gear that uses the device"

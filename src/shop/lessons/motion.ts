@@ -88,18 +88,13 @@ export function backwardsQuestions({ train, gear, setting, worked }: AskedGear):
   return train.devices.flatMap((device): Draft[] => {
     const state = worked.drive.devices.get(device.name)?.state;
     if (device.kind !== 'one-way' || device.stuck || state === 'free') return [];
-    const outcome = (is: 'backwards' | 'slips' | 'seized') => {
-      return flow(applyFault(train, { what: 'one-way', device: device.name, is }), gear.on).drive;
-    };
     const fault = { what: 'one-way', device: device.name, is: 'backwards' } as const;
     const wrong: Wrong[] = [
       ['fits either way', outputOf(worked.drive)],
-      ['backwards means slipping', outputOf(outcome('slips'))],
-      ['backwards means seized', outputOf(outcome('seized'))],
       ['fault means no drive', { answer: 'state', state: 'neutral' }],
       ['fault ties up', { answer: 'state', state: 'tied up' }],
     ];
-    const found = outcome('backwards');
+    const found = flow(applyFault(train, fault), gear.on).drive;
     const subject = [{ kind: 'device', name: device.name }] as const;
     const right = outputOf(found);
     const asked = { ...setting, fault };
