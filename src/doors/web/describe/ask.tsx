@@ -22,7 +22,11 @@ export function Ask({ guide }: Props) {
     if (begun.current) {
       const goal = 'input:not([type=radio]), [aria-pressed=true], .describe-options button';
       const form = place.current;
-      (form?.querySelector<HTMLElement>(goal) ?? form?.querySelector('button'))?.focus();
+      const next = form?.querySelector<HTMLElement>(goal) ?? form?.querySelector('button');
+      next?.focus({ preventScroll: true });
+      // The question stands above what is in focus.
+      if ((form?.getBoundingClientRect().top ?? 0) < 0) form?.scrollIntoView({ block: 'start' });
+      else next?.scrollIntoView({ block: 'nearest' });
     }
     begun.current = true;
   }, [key]);

@@ -10,7 +10,7 @@ import './describe.css';
 const way = signal<'guided' | 'text'>('guided');
 
 /** Two ways to one file: plain questions, or its text. */
-export function DescribeSheet({ bench }: { readonly bench: Bench }) {
+export function Describe({ bench }: { readonly bench: Bench }) {
   const say = words();
   const goal = useMemo(() => signal<Goal | undefined>(undefined), []);
   const show = (line: number, column: number) => {

@@ -2,10 +2,11 @@ import {
   autocompletion,
   closeBrackets,
   closeBracketsKeymap,
+  type Completion,
   type CompletionContext,
   completionKeymap,
   type CompletionResult,
-  snippetCompletion,
+  snippet,
   startCompletion,
 } from '@codemirror/autocomplete';
 import {
@@ -147,6 +148,8 @@ export class Editor {
         }),
         EditorView.clipboardInputFilter.of((text) => text.replace(/\r\n?/gu, '\n')),
         EditorView.updateListener.of((update) => this.heard(update)),
+        // On a narrow screen a line that runs out of sight is worse than one that breaks.
+        matchMedia('(width < 48rem)').matches ? EditorView.lineWrapping : [],
         looksOfText,
       ],
     });
@@ -177,10 +180,22 @@ function completing(known: () => Train | undefined) {
     const found = offersAt(state.sliceDoc(), pos, train);
     if (!found || (!explicit && found.from === pos && !isInvited(state, pos))) return null;
     // In the order of the file's form, and of the train.
-    const options = found.offers.map(({ label, put, what }, i) =>
-      snippetCompletion(asSnippet(put), { label, type: what, boost: -Math.min(i, 99) }),
-    );
+    const options = found.offers.map(({ label, put, what }, i) => ({
+      label,
+      type: what,
+      boost: -Math.min(i, 99),
+      apply: applying(put),
+    }));
     return { from: found.from, options, validFor: /^[^,:#[\]{}\n]*$/u };
+  };
+}
+
+// Where more is to be typed, what can come there is offered at once.
+function applying(put: string): Exclude<Completion['apply'], string | undefined> {
+  const apply = snippet(asSnippet(put));
+  return (view, completion, from, to) => {
+    apply(view, completion, from, to);
+    if (put.includes('\0')) startCompletion(view);
   };
 }
 

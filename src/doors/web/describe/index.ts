@@ -1,2 +1,1 @@
-export { Describe } from './lazily.tsx';
-export { type Doubt, doubtsOf } from './doubts.ts';
+export { Describe } from './describe.tsx';

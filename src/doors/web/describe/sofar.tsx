@@ -5,7 +5,7 @@ import { problemText, voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { language } from '../words.ts';
 import { inquireOf, lacksOf, type Topic } from './asking.ts';
-import { doubtsOf } from './doubts.ts';
+import { doubtsOf } from '../doubts/index.ts';
 import type { Guide } from './guide.ts';
 import { type Told, toldOf } from './thing.ts';
 import { words } from './words.ts';

@@ -4,7 +4,7 @@ import { readTrain } from '../../../engine/trainfile/index.ts';
 import { problemText } from '../../../telling/narrative/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { language } from '../words.ts';
-import { doubtsOf } from './doubts.ts';
+import { doubtsOf } from '../doubts/index.ts';
 import type { Editor, Mark } from './editor.ts';
 import { words } from './words.ts';
 

@@ -23,9 +23,13 @@ export function Desk({ bench, desk }: Props) {
       <button type="button" disabled={!file.canRedo.value} onClick={() => file.redo()}>
         {say.redo}
       </button>
-      <button type="button" onClick={() => void desk.save()}>
+      <button
+        type="button"
+        aria-description={file.changed.value ? say.changed : undefined}
+        onClick={() => void desk.save()}
+      >
         {say.save}
-        {file.changed.value && <span title={say.changed}> •</span>}
+        {file.changed.value && <span aria-hidden="true"> •</span>}
       </button>
       <Menu label={say.file}>
         <button type="button" onClick={() => void desk.openDisk()}>

@@ -41,7 +41,7 @@ async function find(text: string): Promise<readonly Doubt[]> {
   const [{ readTrain }, { check }, { subjectsOf }] = await Promise.all([
     import('../../../engine/trainfile/index.ts'),
     import('../../../engine/check/index.ts'),
-    import('./warned.ts'),
+    import('./subjects.ts'),
   ]);
   const reading = readTrain(text);
   const { train, problems } = reading;

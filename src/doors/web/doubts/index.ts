@@ -1,0 +1,1 @@
+export { type Doubt, doubtsOf } from './doubts.ts';
