@@ -5,9 +5,10 @@ import { MARGIN, SHEET } from './setview.ts';
 
 /**
  * A bevel set from its end, as a scheme: teeth of bevel wheels stand along cones, and no flank
- * can be drawn true in this view. Each side gear is a face with a stroke a tooth, the further one
- * larger, so that both can be seen to turn; the pinions are blocks on their cross pins, which the
- * carrier takes round. That a pinion turns on its pin cannot be seen from here.
+ * can be drawn true in this view. Each side gear is a face with its teeth from toe to heel, the
+ * further one larger, so that both can be seen to turn; the pinions are blocks between them, on
+ * cross pins that the carrier takes round. That a pinion turns on its pin is not to be seen from
+ * here.
  */
 export function bevelView(train: Train, set: BevelSet, seenFrom: EndView['seenFrom']): EndView {
   const assembly = assemble(train);
@@ -18,15 +19,15 @@ export function bevelView(train: Train, set: BevelSet, seenFrom: EndView['seenFr
     const member = `${set.name}.${part}`;
     const near = (part === 'left') === (seenFrom === 'input');
     const teeth = set.sides[part === 'left' ? 0 : 1];
-    const [from, to] = near ? [0.34, 0.52] : [0.8, 1];
+    const [from, to] = near ? [0.3, 0.5] : [0.8, 0.99];
     const bare = stripped.has(member);
     return {
       member,
       label: label(member),
-      kind: 'sun',
+      kind: 'side',
       teeth,
-      outline: circle(to * outside) + (bare ? '' : strokes(teeth, from * outside, to * outside)),
-      mark: bare ? '' : sector(teeth, from * outside, to * outside),
+      outline: circle(to * outside) + (bare ? '' : facesOf(teeth, from * outside, to * outside)),
+      mark: bare ? '' : faceOf(teeth, 0, from * outside, to * outside),
       rim: circle((from - 0.04) * outside),
       edge: circle(near ? 0.14 * outside : (from - 0.08) * outside),
       pin: { radius: 0, degrees: 0 },
@@ -37,17 +38,18 @@ export function bevelView(train: Train, set: BevelSet, seenFrom: EndView['seenFr
       plane: near ? 0 : 1,
     };
   };
+  const stub = (part: number) => (part * outside).toFixed(2);
   const carrier = `${set.name}.carrier`;
   const count = set.pinions ?? 2;
   const block: EndWheel = {
     member: `${set.name}.pinion`,
     label: label(`${set.name}.pinion`),
-    kind: 'planet',
+    kind: 'pinion',
     teeth: set.pinion ?? 0,
-    outline: blockOf(0.09 * outside, 0.14 * outside, 0.12 * outside),
+    outline: blockOf(0.08 * outside, 0.13 * outside, 0.115 * outside),
     mark: '',
-    rim: '',
-    edge: `M0 ${(0.16 * outside).toFixed(2)}V${(-0.16 * outside).toFixed(2)}`,
+    rim: `M0 ${stub(0.12)}V${stub(0.15)}M0 ${stub(-0.12)}V${stub(-0.15)}`,
+    edge: '',
     pin: { radius: 0.65 * outside, degrees: 0 },
     phase: 0,
     orbitsWith: carrier,
@@ -73,21 +75,23 @@ export function bevelView(train: Train, set: BevelSet, seenFrom: EndView['seenFr
   };
 }
 
-function strokes(teeth: number, from: number, to: number): string {
-  return Array.from({ length: teeth }, (_, k) => {
-    const angle = ((k + 0.5) * 2 * Math.PI) / teeth;
-    return `M${at(from, angle)}L${at(to, angle)}`;
-  }).join('');
+function facesOf(teeth: number, from: number, to: number): string {
+  return Array.from({ length: teeth }, (_, k) => faceOf(teeth, k, from, to)).join('');
 }
 
-function sector(teeth: number, from: number, to: number): string {
-  const half = Math.PI / teeth;
-  return `M${at(from, -half)}L${at(to, -half)}L${at(to, half)}L${at(from, half)}Z`;
+// A tooth as it is seen from above: half a pitch wide.
+function faceOf(teeth: number, k: number, from: number, to: number): string {
+  const [middle, half] = [(2 * Math.PI * k) / teeth, Math.PI / (2 * teeth)];
+  const [left, right] = [middle - half, middle + half];
+  return `M${at(from, left)}L${at(to, left)}L${at(to, right)}L${at(from, right)}Z`;
 }
 
-function blockOf(near: number, far: number, tall: number): string {
-  const [a, b, c] = [near, far, tall].map((value) => value.toFixed(2));
-  return `M-${a} ${c}L${a} ${c}L${b}-${c}L-${b}-${c}Z`;
+// The heel outwards, and lines for teeth.
+function blockOf(toe: number, heel: number, half: number): string {
+  const at = (x: number, y: number) => `${x.toFixed(2)} ${y.toFixed(2)}`;
+  const body = `M${at(-toe, half)}L${at(toe, half)}L${at(heel, -half)}L${at(-heel, -half)}Z`;
+  const lines = [-0.6, -0.2, 0.2, 0.6].map((k) => `M${at(k * toe, half)}L${at(k * heel, -half)}`);
+  return body + lines.join('');
 }
 
 function at(radius: number, angle: number): string {

@@ -1,8 +1,18 @@
 import type { MemberName } from '../../engine/train/index.ts';
 import { type EndView, placeWheels } from './endview.ts';
 import type { EndWheel } from './endwheel.ts';
-import type { Group, Mark, Scene } from './scene.ts';
+import type { Group, Mark, Scene, Words } from './scene.ts';
 import type { MemberStanding, Standings } from './standing.ts';
+
+/** What a scene of an end view tells besides the wheels. */
+export interface EndShown {
+  /** How members stand, by body label. */
+  readonly standings?: Pick<Standings, 'members'>;
+  /** The name for a screen reader; absent: the set's. */
+  readonly title?: string;
+  /** Whether the members stand below, with their teeth; absent: they do. */
+  readonly names?: boolean;
+}
 
 /**
  * An end view as a scene, its members turned by `angles` (see `placeWheels`). Its groups of look
@@ -12,8 +22,7 @@ import type { MemberStanding, Standings } from './standing.ts';
 export function endScene(
   view: EndView,
   angles: ReadonlyMap<MemberName, number> = new Map(),
-  standings?: Pick<Standings, 'members'>,
-  title: string = view.name,
+  { standings, title = view.name, names = true }: EndShown = {},
 ): Scene {
   const { width, height, axis, carrier, chain, wheels } = view;
   const places = placeWheels(view, angles);
@@ -36,10 +45,30 @@ export function endScene(
   }
   if (chain) {
     const mirrored = view.seenFrom === 'output' ? { ...at, degrees: 180 } : at;
-    const runs: Mark = { mark: 'path', look: 'end-chain', d: chain };
-    marks.push({ mark: 'group', at: mirrored, marks: [runs] });
+    const line: Mark = { mark: 'path', look: 'end-chain', d: chain };
+    marks.push({ mark: 'group', at: mirrored, marks: [line] });
   }
-  return { width, height, title, marks };
+  const lines = names ? namesOf(view, standings) : [];
+  marks.push(...lines.map((line, k) => ({ ...line, y: height + LINE * (k + 1) })));
+  const below = lines.length > 0 ? LINE * (lines.length + 1) : 0;
+  return { width, height: height + below, title, marks };
+}
+
+const LINE = 24;
+
+// A line a member: its name in the set, its teeth, and the name of what it is joined to.
+function namesOf({ wheels, carrier }: EndView, standings: EndShown['standings']): Words[] {
+  const lines = new Map<string, string>();
+  for (const { member, label, teeth } of wheels.toReversed()) {
+    lines.set(`${member}${teeth > 0 ? ` ${teeth}` : ''}`, label);
+  }
+  if (carrier) lines.set(carrier.member, carrier.label);
+  return [...lines].map(([line, label]) => {
+    const { letter = '', says = '' } = standings?.members.get(label) ?? {};
+    const joined = line === label || line.startsWith(`${label} `) ? '' : ` (${label})`;
+    const text = `${line}${joined} ${letter} ${says}`.replace(/ +/gu, ' ').trim();
+    return { mark: 'words', x: 14, y: 0, text, look: 'name', anchor: 'start', size: 17 };
+  });
 }
 
 function paintWheel(
@@ -61,7 +90,7 @@ function paintWheel(
       { mark: 'path', look: 'end-teeth', d: body },
       ...(mark ? [{ mark: 'path', look: 'end-mark', d: mark } as const] : []),
       ...(rim ? [{ mark: 'path', look: 'end-rim', d: rim } as const] : []),
-      ...(kind === 'ring' ? [] : [{ mark: 'path', look: 'end-edge', d: edge } as const]),
+      ...(kind === 'ring' || !edge ? [] : [{ mark: 'path', look: 'end-edge', d: edge } as const]),
     ],
   };
 }

@@ -24,7 +24,7 @@ export interface EndView {
     readonly label: MemberName;
     readonly plate: string;
   };
-  /** The runs of a chain. */
+  /** The line of a chain, about the axis. */
   readonly chain?: string;
   /** What is not as the file counts it. */
   readonly notes: readonly EndNote[];

@@ -8,7 +8,8 @@ export interface EndWheel {
   /** The member that it is part of, and the label of that member's body. */
   readonly member: MemberName;
   readonly label: MemberName;
-  readonly kind: 'sun' | 'ring' | 'planet' | 'wheel';
+  /** `wheel` is of a gear pair, `side` and `pinion` of a bevel set. */
+  readonly kind: 'sun' | 'ring' | 'planet' | 'wheel' | 'side' | 'pinion';
   readonly teeth: number;
   /** The closed path of its teeth, and of one tooth, about its own centre; a toothless wheel's
    * is a circle, and it has no marked tooth. */

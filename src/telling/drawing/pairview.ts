@@ -9,7 +9,7 @@ import { place } from './timing.ts';
 /**
  * A gear pair from its end, the driver on the left; of an internal pair the smaller wheel is
  * inside. A chain's wheels have teeth of the same involutes, cut short, and no links are drawn:
- * its runs are lines, as far apart as looks well, for the file does not tell the distance.
+ * it is a line, and its wheels as far apart as looks well, for the file does not tell the distance.
  */
 export function pairView(train: Train, pair: GearPair, seenFrom: EndView['seenFrom']): EndView {
   const internal = pair.kind === 'internal';
@@ -54,7 +54,7 @@ export function pairView(train: Train, pair: GearPair, seenFrom: EndView['seenFr
     height,
     axis: { x: seenFrom === 'input' ? x : SHEET - x, y: height / 2 },
     wheels: second.ring ? wheels.toReversed() : wheels,
-    ...(isChain && { chain: runsOf(first, second, pin.radius) }),
+    ...(isChain && { chain: loopOf(first, second, pin.radius) }),
     notes: [],
     seenFrom,
   };
@@ -67,15 +67,21 @@ function shortTeeth(blank: Blank): void {
   blank.root = blank.teeth / 2 - 0.6;
 }
 
-// The outer tangents of the two pitch circles, about the driver's centre.
-function runsOf(first: Blank, second: Blank, apart: number): string {
+// Round both pitch circles and along their outer tangents, about the driver's centre.
+function loopOf(first: Blank, second: Blank, apart: number): string {
   const [r1, r2] = [first, second].map(({ module, teeth }) => (module * teeth) / 2) as [
     number,
     number,
   ];
-  const [cos, sin] = [(r1 - r2) / apart, Math.sqrt(1 - ((r1 - r2) / apart) ** 2)];
+  const cos = (r1 - r2) / apart;
+  const sin = Math.sqrt(1 - cos ** 2);
   const at = (x: number, y: number) => `${x.toFixed(2)} ${y.toFixed(2)}`;
-  const run = (side: number) =>
-    `M${at(r1 * cos, side * r1 * sin)}L${at(apart + r2 * cos, side * r2 * sin)}`;
-  return run(-1) + run(1);
+  const round = (radius: number, x: number, y: number, wide: boolean) =>
+    `A${at(radius, radius)} 0 ${wide ? 1 : 0} 1 ${at(x, y)}`;
+  return [
+    `M${at(r1 * cos, -r1 * sin)}L${at(apart + r2 * cos, -r2 * sin)}`,
+    round(r2, apart + r2 * cos, r2 * sin, r2 > r1),
+    `L${at(r1 * cos, r1 * sin)}`,
+    `${round(r1, r1 * cos, -r1 * sin, r1 > r2)}Z`,
+  ].join('');
 }
