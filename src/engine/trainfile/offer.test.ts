@@ -17,7 +17,7 @@ function offered(marked: string): string[] {
 }
 
 const WHERE: [marked: string, some: string[], none: string[]][] = [
-  ['|', ['holdturn: ^', 'input: ^', 'sets: ^', 'gear pairs: ^'], ['sun: ^']],
+  ['|', ['holdturn: ^', 'input: ^', 'sets:\n  ^', 'gear pairs:\n  ^'], ['sun: ^']],
   ['holdturn: 1\nna|', ['name: ^'], ['holdturn: ^']],
   ['holdturn: |', ['1'], []],
   ['input: tur|', ['turbine shaft', 'front.sun', 'case'], ['forward clutch']],
@@ -38,7 +38,7 @@ const WHERE: [marked: string, some: string[], none: string[]][] = [
   ['teardown:\n  a: { carries: [|', ['low sprag', 'sun shell'], []],
   ['about: >-\n  in|', [], ['input: ^']],
   ['# in|', [], ['input: ^']],
-  ['sets:\n  |', [], ['front: ^', 'sets: ^']],
+  ['sets:\n  |', [], ['front: ^', 'sets:\n  ^']],
 ];
 
 describe('what is offered', () => {

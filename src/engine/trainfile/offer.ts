@@ -86,11 +86,19 @@ function within(form: Form, step: string): Form | undefined {
   }
 }
 
-function keys(form: Form, { beside, word }: Caret, known: Train): Offer[] {
+function keys(form: Form, { beside, word, flow, path }: Caret, known: Train): Offer[] {
+  // A section of the file has its entries on lines of their own.
+  const isSection = (name: string) => {
+    const its = path.length === 0 && !flow && form.type === 'strict_object' && form.entries[name];
+    return its && opened(its).type === 'record';
+  };
   const named = (names: readonly string[], what: Offer['what']) =>
     [...new Set(names)]
       .filter((name) => !beside.includes(name) || name === word)
-      .map((name): Offer => ({ label: name, put: `${scalarText(name)}: ${HERE}`, what }));
+      .map((name): Offer => {
+        const gap = isSection(name) ? '\n  ' : ' ';
+        return { label: name, put: `${scalarText(name)}:${gap}${HERE}`, what };
+      });
   switch (form.type) {
     case 'strict_object':
       return named(Object.keys(form.entries), 'key');

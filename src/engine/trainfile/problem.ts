@@ -103,6 +103,12 @@ export type Mistake =
   | { readonly problem: 'carried twice'; readonly name: string; readonly by: string }
   /** A part stands before its cover, or covers itself. */
   | { readonly problem: 'comes off too early'; readonly part: string; readonly cover: string }
+  /** An entry of a job that was not written to its end. */
+  | { readonly problem: 'half written' }
+  /** An entry of a job that says something else than when it was written. */
+  | { readonly problem: 'changed since' }
+  /** An entry of a job strikes one that is not there. */
+  | { readonly problem: 'strikes nothing'; readonly id: string }
   /** So many more were found. */
   | { readonly problem: 'and more'; readonly count: number };
 
@@ -191,6 +197,12 @@ export type Expected =
   | 'on air' // its pressure, and strokes
   | 'depth gauge' // depth and stack, and the height of a straight-edge
   | 'step gauge' // what fits, and what does not fit
+  // Of a job.
+  | 'job' // 1
+  | 'entry' // one thing told
+  | 'time' // with its day, in UTC
+  | 'initials'
+  | 'id'
   // Of a practice, and of what was seen.
   | 'proportion' // 0 to 1,000,000
   | 'proportions' // some, and not all of them 0
