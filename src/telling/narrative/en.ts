@@ -597,6 +597,12 @@ export const en = {
     'Steels and snap rings have sharp edges: wear cut-proof gloves and eye protection.',
   'sheet.caution.maker':
     'The unit’s maker, local rules and licensed practice come before anything that is printed here.',
+  drawn: '{file}: half-section of {train}',
+  'drawn.gear':
+    '{gear}, {side, select, coast {on the over-run} other {under power}}{state, select, neutral {: neutral} tied_up {: tied up} other {}}',
+  'drawn.nothing on': 'Nothing applied',
+  'drawn.letters':
+    'O is on and carries load. (O) is on and carries nothing. H holds, or is held. R over-runs. F is free. A wide line carries load, the wider the more power; dashes stand still. Torques are for 100 N·m put in.',
   'sheet.drawing': 'The train cut along its axis; sets are symbols, not to scale.',
   'sheet.field':
     '{field, select, job {Job} complaint {Complaint} by {By} day {Date} initials {Initials} limit {Limit} source {Source} driver {What the driver says} other {Unit}}',
@@ -632,7 +638,7 @@ export const en = {
   'sheet.end': '{end, select, output {output end} other {input end}}',
   'sheet.fitted': '{fitted, select, other_way_up {the other way up} other {as described}}',
   'sheet.one-way':
-    '{state, select, open {turns both ways} locked {locks both ways} other {turns {free}, locks {locked}}}',
+    '{state, select, open {turns both ways} locked {locks both ways} other {{free, select, clockwise {turns clockwise, locks anticlockwise} other {turns anticlockwise, locks clockwise}}}}',
   'sheet.chart.letters':
     'O is on and carries load. (O) is on and carries nothing. H holds. R over-runs. Empty: off, or free.',
   'sheet.chart.legend':
@@ -656,6 +662,7 @@ export const en = {
   'verb.check': 'is this a train? every error and warning with its place',
   'verb.flow': 'a gear under power and on the over-run: speeds, torques, and why',
   'verb.chart': 'every combination of the friction devices, and the swaps between gears',
+  'verb.draw': 'the half-section as SVG: of the bare train, or as all stands in a gear',
   'verb.hand': 'hold some members, turn one: does it turn, and what do the others do?',
   'verb.faults': 'every fault against every gear: what it does, and what shows it first',
   'verb.suspects':
@@ -682,6 +689,7 @@ export const en = {
   'option.mesh-efficiency': 'power that a mesh passes on, as in "external=0.985,internal=0.99"',
   'option.one-way':
     'the hand check of each one-way clutch, or of the one that is named; with --hold outer or inner',
+  'option.side': 'drive (under power) or coast (on the over-run); drive if left out',
   'option.seen-from': 'the end from which you look: input or output',
   'option.pairs': 'every two faults at once, too',
   'option.only': 'some faults, with commas between, as in "low sprag: backwards"',
@@ -759,6 +767,8 @@ export const en = {
   'no.ranges': 'the file names no ranges: say which devices are on with --on',
   'no.gear':
     'unknown gear: {given}; {has, select, yes {did you mean {near}?} other {the gears are {all}}}',
+  'no.side': 'unknown side: {given}; type --side drive or --side coast',
+  'bad.side alone': 'which gear? add --range and --gear, or --on',
   'no.way': 'unknown way: {given}; type --way clockwise or --way anticlockwise',
   'no.end': 'unknown end: {given}; type --seen-from input or --seen-from output',
   'no.race': 'unknown race: {given}; type --hold outer or --hold inner',

@@ -595,6 +595,12 @@ export const es: Messages = {
     'Los discos de acero y los anillos elásticos cortan: use guantes anticorte y gafas.',
   'sheet.caution.maker':
     'El fabricante de la unidad, las normas locales y la práctica autorizada mandan sobre todo lo que aquí se imprime.',
+  drawn: '{file}: semicorte de {train}',
+  'drawn.gear':
+    '{gear}, {side, select, coast {en retención} other {en tracción}}{state, select, neutral {: punto muerto} tied_up {: bloqueado} other {}}',
+  'drawn.nothing on': 'Nada aplicado',
+  'drawn.letters':
+    'O está aplicado y lleva carga. (O) está aplicado y no lleva nada. H se bloquea, o está retenido. R gira libre. F queda libre. Una línea gruesa lleva carga, tanto más gruesa cuanta más potencia; las rayas están quietas. Los pares son para 100 N·m de entrada.',
   'sheet.drawing': 'El tren cortado por su eje; los juegos son símbolos, sin escala.',
   'sheet.field':
     '{field, select, job {Trabajo} complaint {Queja} by {Por} day {Fecha} initials {Iniciales} limit {Límite} source {Fuente} driver {Lo que dice el conductor} other {Unidad}}',
@@ -628,7 +634,7 @@ export const es: Messages = {
   'sheet.end': '{end, select, output {lado de salida} other {lado de entrada}}',
   'sheet.fitted': '{fitted, select, other_way_up {al revés} other {como se describe}}',
   'sheet.one-way':
-    '{state, select, open {gira en ambos sentidos} locked {bloquea en ambos sentidos} other {gira {free}, bloquea {locked}}}',
+    '{state, select, open {gira en ambos sentidos} locked {bloquea en ambos sentidos} other {{free, select, clockwise {gira: horario; bloquea: antihorario} other {gira: antihorario; bloquea: horario}}}}',
   'sheet.chart.letters':
     'O: aplicado y lleva carga. (O): aplicado y no lleva nada. H: retiene. R: gira libre. Vacío: suelto o sin carga.',
   'sheet.chart.legend':
@@ -651,6 +657,7 @@ export const es: Messages = {
   'verb.check': '¿es esto un tren? cada error y aviso con su lugar',
   'verb.flow': 'una marcha en tracción y en retención: velocidades, pares y por qué',
   'verb.chart': 'cada combinación de los elementos de fricción, y los relevos entre marchas',
+  'verb.draw': 'el semicorte como SVG: del tren solo, o como queda todo en una marcha',
   'verb.hand': 'retener unos miembros y girar otro: ¿gira?, ¿y qué hacen los demás?',
   'verb.faults': 'cada avería en cada marcha: qué hace, y qué la delata primero',
   'verb.suspects': '¿qué avería significa? sospechosos según lo visto, y la mejor prueba siguiente',
@@ -677,6 +684,7 @@ export const es: Messages = {
     'potencia que un engrane transmite, como en "external=0.985,internal=0.99"',
   'option.one-way':
     'la prueba de mano de cada rueda libre, o de la que se nombra; con --hold outer o inner',
+  'option.side': 'drive (en tracción) o coast (en retención); drive si falta',
   'option.seen-from': 'el lado desde el que usted mira: input (entrada) u output (salida)',
   'option.pairs': 'también cada dos averías a la vez',
   'option.only': 'algunas averías, con comas, como en "low sprag: backwards"',
@@ -756,6 +764,8 @@ export const es: Messages = {
   'no.ranges': 'el archivo no nombra gamas: diga qué elementos se aplican con --on',
   'no.gear':
     'marcha desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las marchas son {all}}}',
+  'no.side': 'lado desconocido: {given}; escriba --side drive o --side coast',
+  'bad.side alone': '¿qué marcha? añada --range y --gear, o --on',
   'no.way': 'sentido desconocido: {given}; escriba --way clockwise o --way anticlockwise',
   'no.end': 'lado desconocido: {given}; escriba --seen-from input o --seen-from output',
   'no.race': 'pista desconocida: {given}; escriba --hold outer o --hold inner',

@@ -1,3 +1,4 @@
+import type { Way } from '../../engine/train/index.ts';
 import type { Language } from '../narrative/index.ts';
 
 /** Sheets to be printed, as plain data: a writer lays them out (`typstOf`). Texts are text only. */
@@ -67,12 +68,21 @@ export interface Column {
   readonly upright?: boolean;
 }
 
-/** Empty: a box to write in. `shaded` marks it for the eye; a letter says the same. */
+/** Empty: a box to write in. */
 export type Cell =
   | string
-  | { readonly text: string; readonly look?: Look; readonly shaded?: boolean }
+  | Told
   /** Boxes to tick, one under the other; one without words is a box alone. */
   | { readonly ticks: readonly string[] };
+
+export interface Told {
+  readonly text: string;
+  readonly look?: Look;
+  /** Marked for the eye; a letter says the same. */
+  readonly shaded?: boolean;
+  /** An arrow beside the words, which say the same. */
+  readonly turns?: Way;
+}
 
 /** Boxes to tick. */
 export interface Ticks {

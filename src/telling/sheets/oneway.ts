@@ -59,22 +59,19 @@ function rowOf(clutch: OneWayClutch, stand: Stand, voice: Voice): Cell[] {
     race(turned),
     voice.say('sheet.end', { end: seenFrom }),
     voice.say('sheet.fitted', { fitted: keyOf(fitted) }),
-    { text: predicted(clutch, stand, voice), look: 'strong' },
+    predicted(clutch, stand, voice),
     '',
   ];
 }
 
-function predicted(clutch: OneWayClutch, stand: Stand, voice: Voice): string {
+function predicted(clutch: OneWayClutch, stand: Stand, voice: Voice): Cell {
   const free = freeWay(clutch, stand);
-  return voice.say('sheet.one-way', {
-    state: clutch.stuck ?? 'sound',
-    free: voice.say('way', { way: free }),
-    locked: voice.say('way', { way: free === 'clockwise' ? 'anticlockwise' : 'clockwise' }),
-  });
+  const text = voice.say('sheet.one-way', { state: clutch.stuck ?? 'sound', free });
+  return { text, look: 'strong', ...(clutch.stuck === undefined && { turns: free }) };
 }
 
 function columnsOf(voice: Voice): Column[] {
-  const shares = { held: 5, turned: 5, end: 3, face: 4, predicted: 6, felt: 5 };
+  const shares = { held: 5, turned: 5, end: 3, face: 4, predicted: 8, felt: 5 };
   return Object.entries(shares).map(([head, share]) => {
     return { head: headOf(head, voice), width: { share } };
   });

@@ -72,6 +72,19 @@ export const STYLE = `
   let lines = box(width: width, align(left + horizon, par(leading: 0.4em, words)))
   rotate(-90deg, reflow: true, lines)
 })
+// Three quarters round, with a point at the end; the other way it is seen in a mirror.
+#let arrow = box(width: 5.4mm, height: 5.4mm, {
+  let at(turn) = (2.7mm + 2.3mm * calc.cos(turn), 2.7mm + 2.3mm * calc.sin(turn))
+  let turns = range(0, 37).map(i => -200deg + i * 7deg)
+  let start = curve.move(at(turns.first()))
+  place(curve(stroke: 1pt + black, start, ..turns.slice(1).map(it => curve.line(at(it)))))
+  let (x, y) = at(turns.last())
+  place(polygon(fill: black, (x - 1mm, y - 0.3mm), (x + 1mm, y - 0.5mm), (x + 0.2mm, y + 1.3mm)))
+})
+#let turning(clockwise, words) = grid(
+  columns: (auto, 1fr), column-gutter: 2mm, align: left + horizon,
+  if clockwise { arrow } else { scale(x: -100%, arrow) }, words,
+)
 #let room(height) = box(width: 1mm, height: height - 3.2mm)
 #let tick = box(width: 3.6mm, height: 3.6mm, stroke: 0.8pt + black, baseline: 12%)
 #let ticks(lines) = for line in lines {

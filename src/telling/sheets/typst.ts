@@ -94,7 +94,9 @@ function cellCode(cell: Cell, rowMm = 0): string {
   if (cell === '' && rowMm > 0) return call('room', `${rowMm}mm`);
   if (typeof cell === 'string') return words(cell);
   if ('ticks' in cell) return call('ticks', array(cell.ticks.map(words)));
-  const said = call('said', words(cell.text), ...lookCode(cell.look));
+  const text = call('said', words(cell.text), ...lookCode(cell.look));
+  const said =
+    cell.turns === undefined ? text : call('turning', `${cell.turns === 'clockwise'}`, text);
   return cell.shaded ? call('table.cell', 'fill: luma(86%)', said) : said;
 }
 
