@@ -191,11 +191,12 @@ function completing(known: () => Train | undefined) {
 }
 
 // Where more is to be typed, what can come there is offered at once.
-function applying(put: string): Exclude<Completion['apply'], string | undefined> {
+function applying(put: string): NonNullable<Completion['apply']> {
+  if (!put.includes('\0')) return put;
   const apply = snippet(asSnippet(put));
   return (view, completion, from, to) => {
     apply(view, completion, from, to);
-    if (put.includes('\0')) startCompletion(view);
+    startCompletion(view);
   };
 }
 
@@ -204,10 +205,11 @@ function isInvited(state: EditorState, pos: number): boolean {
   return /[:[{,]\s?$/u.test(state.doc.lineAt(pos).text.slice(0, pos - state.doc.lineAt(pos).from));
 }
 
-// The first place to type on is numbered, so that Tab goes on to the next.
+// The places to type on are numbered, so that Tab goes on to the next, and last to the end.
 function asSnippet(put: string): string {
   let place = 0;
-  return put.replace(/[$\\]/gu, '\\$&').replaceAll('\0', () => `\${${++place}}`);
+  const whole = put.endsWith('\0') ? put : `${put}\0`;
+  return whole.replace(/[$\\]/gu, '\\$&').replaceAll('\0', () => `\${${++place}}`);
 }
 
 const NOTHING: Train = {
