@@ -15,7 +15,7 @@ export default defineConfig({
     target: 'es2023',
     // No script stands in the page, so the page allows none.
     modulePreload: { polyfill: false },
-    manifest: true,
+    manifest: 'chunks.json',
     // The worker that serves the page offline takes longest to build; that is known.
     rolldownOptions: { checks: { pluginTimings: false } },
     license: { fileName: 'THIRD-PARTY.md' },

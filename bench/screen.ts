@@ -7,7 +7,9 @@ import sirv from 'sirv';
 
 // The screen in Debian's chromium, without a graphics card: from a drag to the painted frame on
 // the ten-speed, and from a cold static server to the first picture that moves.
-const server = createServer((request, response) => files(request, response, () => response.end()));
+const server = createServer((request, response) =>
+  files(request, response, () => void response.end()),
+);
 const files = sirv('dist/web', { dev: true });
 await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
 const address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;

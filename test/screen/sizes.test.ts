@@ -14,7 +14,7 @@ interface Chunk {
 
 // The script of the page and all that it imports before it runs.
 function needed(): string[] {
-  const text = readFileSync(path.join(WEB, '.vite/manifest.json'), 'utf8');
+  const text = readFileSync(path.join(WEB, 'chunks.json'), 'utf8');
   const manifest = JSON.parse(text) as Record<string, Chunk>;
   const files = new Set<string>();
   const take = (chunk: Chunk | undefined) => {

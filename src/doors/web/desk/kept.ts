@@ -12,7 +12,7 @@ export interface Draft {
 }
 
 /** This tab, as long as it lives; a tab that comes back after a crash is another. */
-export const TAB: string = crypto.randomUUID();
+export const TAB: string = crypto.getRandomValues(new Uint32Array(3)).join('-');
 
 /** Holds a lock with this tab's name for as long as it lives, so that others see that it does. */
 export function live(): void {
