@@ -31,6 +31,10 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['shop/capacity', 'What torque a pack, a band or a one-way clutch can carry, from its sizes.'],
   ['shop/packs', 'Plates and their clearance: measured, judged, and the part that sets it right.'],
   ['shop/endplay', 'How far a shaft moves along itself, and the washer or race that sets it.'],
+  [
+    'shop/records',
+    'What was done and found on a job, by whom: only added to, struck, never erased.',
+  ],
   ['shop/lessons', 'What a class can predict of a train, the wrong ideas, and the votes.'],
   ['telling/narrative', 'Facts and problems to sentences; a file a language.'],
   ['telling/report', 'Answers to JSON and to tables of text.'],

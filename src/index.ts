@@ -167,6 +167,27 @@ export type {
   Wear,
 } from './shop/packs/index.ts';
 
+// A job: what was done and found, by whom; only added to, struck through, never erased.
+export {
+  entryText,
+  foldJob,
+  newJobText,
+  packReadingsIn,
+  playsIn,
+  readJob,
+  seenIn,
+  standing,
+  withLimitsOf,
+} from './shop/records/index.ts';
+export type {
+  FoldedEntry,
+  FoldedJob,
+  Job,
+  JobEntry,
+  JobReading,
+  Told,
+} from './shop/records/index.ts';
+
 // What each gear can pass before something lets go, from what the file tells of its devices.
 export { marginsOf } from './engine/margin/index.ts';
 export type {

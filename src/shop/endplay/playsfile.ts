@@ -1,17 +1,8 @@
 import * as v from 'valibot';
 import type { Train } from '../../engine/train/index.ts';
-import {
-  type Expected,
-  find,
-  Findings,
-  length,
-  Lines,
-  nearest,
-  parseTree,
-  type Problem,
-  Walker,
-} from '../../engine/trainfile/index.ts';
+import { type Expected, length, type Problem } from '../../engine/trainfile/index.ts';
 import { type Length, lengthFrom } from '../length/index.ts';
+import { readNamed } from '../packs/index.ts';
 
 /** What a file of end plays says, by shaft; none of it where it has a mistake. */
 export interface PlaysReading {
@@ -19,32 +10,16 @@ export interface PlaysReading {
   readonly problems: readonly Problem[];
 }
 
-/** Reads end plays: a shaft and its readings each. Never throws. */
-export function readPlays(text: string, train: Train): PlaysReading {
-  const findings = new Findings(new Lines(text));
-  const root = parseTree(text, findings);
-  if (!root) return { plays: new Map(), problems: findings.list() };
-  const walker = new Walker(text, findings, (name) => name);
-  const start = { from: root.at.from, to: root.at.from };
-  const read = walker.value(root, PLAYS as never, [], start) as ReadonlyMap<string, string[]>;
-  if (findings.errorCount === 0) {
-    const shafts = (train.endPlays ?? []).map(({ shaft }) => shaft);
-    for (const shaft of read.keys()) {
-      if (shafts.includes(shaft)) continue;
-      findings.error(find(root, [shaft]), () => {
-        const near = nearest(shaft, shafts);
-        return { problem: 'no end play', shaft, ...(near !== undefined && { near }) };
-      });
-    }
-  }
-  const problems = findings.list();
-  const plays = problems.length > 0 ? [] : [...read];
-  return {
-    plays: new Map(
-      plays.map(([shaft, texts]) => [shaft, texts.map((its) => lengthFrom(its) as Length)]),
-    ),
-    problems,
-  };
+/** Reads end plays, by shaft: the train's, or of any shaft where none is given. Never throws. */
+export function readPlays(text: string, train?: Train): PlaysReading {
+  const shafts = train && (train.endPlays ?? []).map(({ shaft }) => shaft);
+  const { things, problems } = readNamed<string[]>(text, PLAYS, shafts, (shaft, near) => {
+    return { problem: 'no end play', shaft, ...near };
+  });
+  const plays = [...things].map(([shaft, texts]) => {
+    return [shaft, texts.map((its) => lengthFrom(its) as Length)] as const;
+  });
+  return { plays: new Map(plays), problems };
 }
 
 const or = (what: Expected) => what;

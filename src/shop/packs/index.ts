@@ -3,6 +3,7 @@ export { type ClearanceWay, meanGap, type MeanGap, type Measured } from './clear
 export { limitRemarks, shelfRemarks, unitMeant, usableBounds } from './gap.ts';
 export type { Gauge } from './gauge.ts';
 export { judgePack, type PackJudgement } from './judge.ts';
+export { readNamed } from './named.ts';
 export type { PackReadings } from './readings.ts';
 export { readReadings, type ReadingsReading } from './readingsfile.ts';
 export type { Remark } from './remark.ts';

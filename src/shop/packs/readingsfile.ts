@@ -1,18 +1,8 @@
 import * as v from 'valibot';
 import type { Train } from '../../engine/train/index.ts';
-import {
-  type Expected,
-  find,
-  Findings,
-  length,
-  Lines,
-  nearest,
-  parseTree,
-  pressure,
-  type Problem,
-  Walker,
-} from '../../engine/trainfile/index.ts';
+import { type Expected, length, pressure, type Problem } from '../../engine/trainfile/index.ts';
 import { readLength } from './bounds.ts';
+import { readNamed } from './named.ts';
 import type { PackReadings } from './readings.ts';
 
 /** What a file of readings says; none of it where it has a mistake. */
@@ -21,26 +11,13 @@ export interface ReadingsReading {
   readonly problems: readonly Problem[];
 }
 
-/** Reads the readings of a train's packs, by device. Never throws. */
-export function readReadings(text: string, train: Train): ReadingsReading {
-  const findings = new Findings(new Lines(text));
-  const root = parseTree(text, findings);
-  if (!root) return { readings: [], problems: findings.list() };
-  const walker = new Walker(text, findings, (name) => name);
-  const start = { from: root.at.from, to: root.at.from };
-  const read = walker.value(root, READINGS as never, [], start) as ReadonlyMap<string, Entry>;
-  if (findings.errorCount === 0) {
-    const packs = (train.packs ?? []).map(({ device }) => device);
-    for (const device of read.keys()) {
-      if (packs.includes(device)) continue;
-      findings.error(find(root, [device]), () => {
-        const near = nearest(device, packs);
-        return { problem: 'no pack', device, ...(near !== undefined && { near }) };
-      });
-    }
-  }
-  const problems = findings.list();
-  return { readings: problems.length > 0 ? [] : [...read].map(readingsOf), problems };
+/** Reads readings of packs, by device: the train's, or of any device where none is given. Never throws. */
+export function readReadings(text: string, train?: Train): ReadingsReading {
+  const packs = train && (train.packs ?? []).map(({ device }) => device);
+  const { things, problems } = readNamed<Entry>(text, READINGS, packs, (device, near) => {
+    return { problem: 'no pack', device, ...near };
+  });
+  return { readings: [...things].map(readingsOf), problems };
 }
 
 const or = (what: Expected) => what;

@@ -583,7 +583,7 @@ export const en = {
 
   // Sheets of paper: what stands on each page, and the words of each kind.
   'sheet.title':
-    '{sheet, select, chart {Application chart} drawing {Half-section} set {Sheet set} strip {Strip sheet} build {Build sheet} measure {Measure and select} margins {Margins} diagnosis {Diagnosis sheet} one_way {One-way card} other {Sheets}}',
+    '{sheet, select, chart {Application chart} drawing {Half-section} set {Sheet set} job {Job card} strip {Strip sheet} build {Build sheet} measure {Measure and select} margins {Margins} diagnosis {Diagnosis sheet} one_way {One-way card} other {Sheets}}',
   'sheet.stamp': 'File {hash} · {date} · Holdturn',
   'sheet.page': 'page {page} of {pages}',
   'sheet.printed': '{file}: {pages, plural, one {one page} other {{pages} pages}}',
@@ -607,7 +607,7 @@ export const en = {
   'sheet.field':
     '{field, select, job {Job} complaint {Complaint} by {By} day {Date} initials {Initials} limit {Limit} source {Source} driver {What the driver says} other {Unit}}',
   'sheet.head':
-    '{head, select, off {off} look {look at} found {found} check {hand check} felt {felt} before {before} fitted {fitted} chosen {chosen} after {after} initials {initials} predicted {predicted} held {held} turned {turned} end {seen from} face {face up} chance {chance} suspect {suspect} reason {because} reading {reading} mean {mean} other {no.}}',
+    '{head, select, off {off} look {look at} found {found} check {hand check} felt {felt} before {before} fitted {fitted} best {best} time {time} who {who} what {what} chosen {chosen} after {after} initials {initials} predicted {predicted} held {held} turned {turned} end {seen from} face {face up} chance {chance} suspect {suspect} reason {because} reading {reading} mean {mean} other {no.}}',
   'sheet.strip.first':
     '{what, select, wash {Washed outside, and photographed.} fixture {On its holding fixture, which is locked.} feel {Input and output turned by hand; what was felt is written down below.} plates {A tray or a peg board stands ready, for order and faces.} other {End play measured at each shaft, before anything comes off.}}',
   'sheet.strip.before': 'Before it comes apart',
@@ -639,6 +639,14 @@ export const en = {
   'sheet.fitted': '{fitted, select, other_way_up {the other way up} other {as described}}',
   'sheet.one-way':
     '{state, select, open {turns both ways} locked {locks both ways} other {{free, select, clockwise {turns clockwise, locks anticlockwise} other {turns anticlockwise, locks clockwise}}}}',
+  'sheet.job.checks': 'Checks in the job',
+  'sheet.job.entries': 'What was written down, in the order of time',
+  'sheet.job.none': 'Nothing has been written down yet.',
+  'sheet.job.struck': 'Struck by {who}, {at}: {because}',
+  'sheet.job.time': '{day} {time} UTC',
+  'sheet.told':
+    '{kind, select, seen {Seen, {of}: {what}} reading {Read, {of}: {what}} chosen {Chosen, {of}: {what}} check {Checked, {of}: {what}} limit {Limit, {of}: {what}} photograph {Photograph: {what}} note {{what}} signed {Signed: {what}} other {Correction}}',
+  'sheet.felt': '{has, select, yes {predicted {predicted}; felt {felt}} other {felt {felt}}}',
   'sheet.chart.letters':
     'O is on and carries load. (O) is on and carries nothing. H holds. R over-runs. Empty: off, or free.',
   'sheet.chart.legend':

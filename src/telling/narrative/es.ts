@@ -581,7 +581,7 @@ export const es: Messages = {
   'misconception.fault hides': 'Algo sí lo muestra. Recorra las marchas, con carga y en retención.',
 
   'sheet.title':
-    '{sheet, select, chart {Tabla de aplicación} drawing {Media sección} set {Juego de hojas} strip {Hoja de desmontaje} build {Hoja de montaje} measure {Medir y elegir} margins {Márgenes} diagnosis {Hoja de diagnóstico} one_way {Ficha de ruedas libres} other {Hojas}}',
+    '{sheet, select, chart {Tabla de aplicación} drawing {Media sección} set {Juego de hojas} job {Ficha de trabajo} strip {Hoja de desmontaje} build {Hoja de montaje} measure {Medir y elegir} margins {Márgenes} diagnosis {Hoja de diagnóstico} one_way {Ficha de ruedas libres} other {Hojas}}',
   'sheet.stamp': 'Archivo {hash} · {date} · Holdturn',
   'sheet.page': 'página {page} de {pages}',
   'sheet.printed': '{file}: {pages, plural, one {una página} other {{pages} páginas}}',
@@ -605,7 +605,7 @@ export const es: Messages = {
   'sheet.field':
     '{field, select, job {Trabajo} complaint {Queja} by {Por} day {Fecha} initials {Iniciales} limit {Límite} source {Fuente} driver {Lo que dice el conductor} other {Unidad}}',
   'sheet.head':
-    '{head, select, off {sale} look {mirar} found {hallado} check {prueba de mano} felt {notado} before {antes} fitted {montado} chosen {elegido} after {después} initials {iniciales} predicted {previsto} held {se retiene} turned {se gira} end {visto desde} face {cara arriba} chance {probab.} suspect {sospechoso} reason {porque} reading {lectura} mean {media} other {n.º}}',
+    '{head, select, off {sale} look {mirar} found {hallado} check {prueba de mano} felt {notado} before {antes} fitted {montado} best {mejor} time {hora} who {quién} what {qué} chosen {elegido} after {después} initials {iniciales} predicted {previsto} held {se retiene} turned {se gira} end {visto desde} face {cara arriba} chance {probab.} suspect {sospechoso} reason {porque} reading {lectura} mean {media} other {n.º}}',
   'sheet.strip.first':
     '{what, select, wash {Lavada por fuera y fotografiada.} fixture {En su soporte, con el seguro puesto.} feel {Entrada y salida giradas a mano; lo notado queda escrito abajo.} plates {Hay una bandeja o un tablero de clavijas para el orden y las caras.} other {Juego axial de cada eje medido antes de quitar nada.}}',
   'sheet.strip.before': 'Antes de desarmar',
@@ -635,6 +635,14 @@ export const es: Messages = {
   'sheet.fitted': '{fitted, select, other_way_up {al revés} other {como se describe}}',
   'sheet.one-way':
     '{state, select, open {gira en ambos sentidos} locked {bloquea en ambos sentidos} other {{free, select, clockwise {gira: horario; bloquea: antihorario} other {gira: antihorario; bloquea: horario}}}}',
+  'sheet.job.checks': 'Comprobaciones del trabajo',
+  'sheet.job.entries': 'Lo anotado, por orden de tiempo',
+  'sheet.job.none': 'Aún no hay nada anotado.',
+  'sheet.job.struck': 'Tachado por {who}, {at}: {because}',
+  'sheet.job.time': '{day} {time} UTC',
+  'sheet.told':
+    '{kind, select, seen {Visto, {of}: {what}} reading {Leído, {of}: {what}} chosen {Elegido, {of}: {what}} check {Comprobado, {of}: {what}} limit {Límite, {of}: {what}} photograph {Fotografía: {what}} note {{what}} signed {Firmado: {what}} other {Corrección}}',
+  'sheet.felt': '{has, select, yes {previsto {predicted}; notado {felt}} other {notado {felt}}}',
   'sheet.chart.letters':
     'O: aplicado y lleva carga. (O): aplicado y no lleva nada. H: retiene. R: gira libre. Vacío: suelto o sin carga.',
   'sheet.chart.legend':

@@ -266,6 +266,21 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
   'not carried': [
     [{ name: 'rear.ring' }, 'forgotten part: nothing carries rear.ring; let a part carry it'],
   ],
+  'half written': [
+    [
+      {},
+      'half written entry: it was cut short, and is left out; what was not kept must be added again',
+    ],
+  ],
+  'changed since': [
+    [
+      {},
+      'entry changed since it was written, and left out: strike an entry through, never edit it',
+    ],
+  ],
+  'strikes nothing': [
+    [{ id: '7k2m9qfd' }, 'strikes nothing: there is no entry 7k2m9qfd in this job'],
+  ],
   'unknown test': [
     [{ test: 'D 11', near: 'D 1' }, 'unknown test: D 11; did you mean D 1?'],
     [

@@ -101,6 +101,11 @@ function word(p: Problem | Warning, voice: Voice): string {
       const [a, b] = p.wheels.map(visible) as [string, string];
       return voice.say('problem.none carried', { a, b });
     }
+    case 'half written':
+    case 'changed since':
+      return voice.say(`problem.${p.problem}`);
+    case 'strikes nothing':
+      return voice.say('problem.strikes nothing', { id: visible(p.id) });
     case 'unknown test':
       return voice.say('problem.unknown test', { name: visible(p.test), ...near(p.near) });
     case 'unknown outcome': {

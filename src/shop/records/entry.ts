@@ -1,0 +1,158 @@
+import * as v from 'valibot';
+import type { Limit } from '../../engine/train/index.ts';
+import {
+  type Expected,
+  Findings,
+  LIMIT,
+  Lines,
+  type Node,
+  note,
+  parseTree,
+  type Problem,
+  text,
+  Walker,
+} from '../../engine/trainfile/index.ts';
+import { readPlays } from '../endplay/index.ts';
+import { readReadings } from '../packs/index.ts';
+import type { JobEntry, Told } from './job.ts';
+import { flowText } from './line.ts';
+
+/** What one entry says; absent where it has a mistake. */
+export interface EntryReading {
+  readonly entry?: JobEntry;
+  readonly problems: readonly Problem[];
+}
+
+/** The words for what an entry may tell, in the file and on the command line. */
+export const KINDS = [
+  'seen',
+  'reading',
+  'chosen',
+  'check',
+  'limit',
+  'photograph',
+  'note',
+  'signed',
+] as const satisfies readonly Told['kind'][];
+
+/**
+ * Reads the YAML of one entry, without its brackets and its id, which stands in `line` of a file
+ * from column `from` (counted from 0) on. Never throws.
+ */
+export function readEntry(body: string, id: string, line = 0, from = 0): EntryReading {
+  // Columns are those of a text that stands as far in as the body does in its file.
+  const yaml = `${' '.repeat(Math.max(0, from - 2))}{ ${body} }`;
+  const findings = new Findings(new Lines(yaml));
+  const root = parseTree(yaml, findings);
+  const here = (problem: Problem): Problem => ({ ...problem, place: { ...problem.place, line } });
+  const refused = (more: readonly Problem[] = []) => ({
+    problems: [...findings.list(), ...more].map(here),
+  });
+  if (root?.kind !== 'section') return refused();
+  const free = root.entries.filter(({ key }) => key === 'seen' || key === 'reading');
+  const rest = { ...root, entries: root.entries.filter((its) => !free.includes(its)) };
+  const read = new Walker(yaml, findings, (name) => name).value(rest, ENTRY as never, [], root.at);
+  if (findings.errorCount > 0) return refused();
+  const { at, who, strikes, because, ...others } = read as v.InferOutput<typeof ENTRY>;
+  const kinds = [...free.map(({ key }) => key), ...Object.keys(others)];
+  const missing = strikes === undefined ? 'strikes' : 'because';
+  if ((strikes === undefined) !== (because === undefined)) {
+    findings.error(root.at, { problem: 'missing key', keys: [missing] });
+  } else if (kinds.length > 1 || (kinds.length === 0 && strikes === undefined)) {
+    findings.error(root.at, { problem: 'expected', what: 'entry', found: kinds.join(', ') });
+  }
+  const [first] = free;
+  const told = first ? freelyTold(first.key, first.value) : toldBy(others);
+  if (kinds.length === 1 && !told) {
+    findings.error(first?.value.at ?? root.at, { problem: 'expected', what: 'entry', found: '' });
+  }
+  if (findings.errorCount > 0) return refused();
+  if (first && told?.kind === 'reading') {
+    const its = told.from === 'pack' ? readReadings : readPlays;
+    const { problems } = its(alone(yaml, first.value));
+    if (problems.length > 0) return refused(problems);
+  }
+  const struck =
+    strikes !== undefined && because !== undefined ? { strikes: { id: strikes, because } } : {};
+  return { entry: { id, at, who, ...(told && { told }), ...struck, line }, problems: [] };
+}
+
+const or = (what: Expected) => what;
+const each = <Its extends v.GenericSchema>(its: Its) =>
+  v.exactOptional(v.record(v.string(or('name')), its, or('entry')));
+const line = (description: string) => v.exactOptional(note(description));
+
+/** A moment in UTC, to the thousandth of a second. */
+export const TIME = v.pipe(
+  v.string(or('time')),
+  v.regex(
+    /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])T(?:[01]\d|2[0-3]):[0-5]\d:[0-5]\d\.\d{3}Z$/u,
+    or('time'),
+  ),
+);
+
+/** Initials. */
+export const INITIALS = v.pipe(
+  v.string(or('initials')),
+  v.regex(/^[\p{L}\p{N}]{1,8}$/u, or('initials')),
+);
+
+const ENTRY = v.strictObject(
+  {
+    at: TIME,
+    who: INITIALS,
+    chosen: each(note('A part.')),
+    check: each(
+      v.strictObject({ predicted: line('By the train.'), felt: note('By hand.') }, or('entry')),
+    ),
+    limit: each(LIMIT),
+    photograph: line('Its name.'),
+    note: v.exactOptional(v.pipe(text('A note.'), v.minLength(1, or('text')))),
+    signed: line('What is signed.'),
+    strikes: v.exactOptional(v.pipe(v.string(or('id')), v.regex(/^[0-9a-z]{8}$/u, or('id')))),
+    because: line('Why it is struck.'),
+  },
+  or('entry'),
+);
+
+// A value whose form is another file's: `NAME: whatever that file says of it`.
+function freelyTold(kind: string, value: Node): Told | undefined {
+  const [entry, ...more] = value.kind === 'section' ? value.entries : [];
+  if (!entry || more.length > 0 || isEmpty(entry.value)) return undefined;
+  const { key: of, value: its } = entry;
+  const said = flowText(its);
+  if (kind === 'seen') return its.kind === 'section' ? undefined : { kind, of, text: said };
+  const from = its.kind === 'section' ? 'pack' : 'shaft';
+  return { kind: 'reading', of, from, text: said };
+}
+
+// A value where it stands, and nothing else of the line.
+function alone(yaml: string, { at }: Node): string {
+  return ' '.repeat(at.from) + yaml.slice(at.from, at.to);
+}
+
+function isEmpty(node: Node): boolean {
+  return node.kind === 'scalar' && node.value === null;
+}
+
+type Others = Omit<v.InferOutput<typeof ENTRY>, 'at' | 'who' | 'strikes' | 'because'>;
+
+function toldBy(told: Others): Told | undefined {
+  const { photograph, note: noted, signed } = told;
+  const [chosen] = named<string>(told.chosen);
+  if (chosen) return { kind: 'chosen', of: chosen[0], part: chosen[1] };
+  const [check] = named<{ readonly predicted?: string; readonly felt: string }>(told.check);
+  if (check) return { kind: 'check', of: check[0], ...check[1] };
+  const [limit] = named<Limit>(told.limit);
+  if (limit) return { kind: 'limit', of: limit[0], limit: { ...limit[1] } };
+  if (photograph !== undefined) return { kind: 'photograph', name: photograph };
+  if (noted !== undefined) return { kind: 'note', note: noted };
+  if (signed !== undefined) return { kind: 'signed', what: signed };
+  return undefined;
+}
+
+// Of one name: a second would be a second thing told.
+function named<Its>(its: unknown): readonly (readonly [string, Its])[] {
+  const all = [...((its as ReadonlyMap<string, Its> | undefined) ?? [])];
+  return all.length === 1 ? all : [];
+}

@@ -1,0 +1,58 @@
+import type { Limit } from '../../engine/train/index.ts';
+
+/** A job as its file tells it. What the file does not tell is ''. */
+export interface Job {
+  readonly unit: string;
+  /** The train file's name, and the start of the hash of its text. */
+  readonly train?: { readonly file: string; readonly hash?: string };
+  readonly complaint: string;
+  /** The initials of whoever opened it, and when. */
+  readonly by: string;
+  readonly at: string;
+  /** As they stand in the file, none of them twice. */
+  readonly entries: readonly JobEntry[];
+}
+
+/** One thing that somebody wrote down, at a time. It is never changed: another may strike it. */
+export interface JobEntry {
+  /** Made of the entry's own text: 8 letters and digits. */
+  readonly id: string;
+  /** In UTC: "2026-11-25T12:40:07.120Z". Of one job they sort as texts. */
+  readonly at: string;
+  /** Initials. */
+  readonly who: string;
+  /** What it says; absent where it only strikes another. */
+  readonly told?: Told;
+  /** The id of the entry that it strikes through, and why. */
+  readonly strikes?: { readonly id: string; readonly because: string };
+  /** The line of the file, from 1; 0 before it stands in one. */
+  readonly line: number;
+}
+
+/** What an entry says. `text` is YAML in the form of the file that its kind has elsewhere. */
+export type Told =
+  /** A test and its outcome, in the words of a file of what was seen. */
+  | { readonly kind: 'seen'; readonly of: string; readonly text: string }
+  /** Of a pack, as in a file of readings, or of a shaft, as in a file of end plays. */
+  | {
+      readonly kind: 'reading';
+      readonly of: string;
+      readonly from: 'pack' | 'shaft';
+      readonly text: string;
+    }
+  /** The part that was taken for a device or a shaft. */
+  | { readonly kind: 'chosen'; readonly of: string; readonly part: string }
+  /** A hand check. */
+  | {
+      readonly kind: 'check';
+      readonly of: string;
+      readonly predicted?: string;
+      readonly felt: string;
+    }
+  /** Of the clearance of a pack, or of a shaft's end play. */
+  | { readonly kind: 'limit'; readonly of: string; readonly limit: Limit }
+  /** A file's name. */
+  | { readonly kind: 'photograph'; readonly name: string }
+  | { readonly kind: 'note'; readonly note: string }
+  /** What `who` puts the initials under. */
+  | { readonly kind: 'signed'; readonly what: string };

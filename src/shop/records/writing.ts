@@ -1,0 +1,66 @@
+import type { Job, JobEntry, Told } from './job.ts';
+import { lineOf, quoted } from './line.ts';
+
+/** The text of a job file without entries. */
+export function newJobText({ unit, train, complaint, by, at }: Omit<Job, 'entries'>): string {
+  const hash = train?.hash === undefined ? '' : `, hash: ${JSON.stringify(train.hash)}`;
+  return [
+    '# An entry a line, each with its id at the end. Add with holdturn job; never edit or erase.',
+    'holdturn job: 1',
+    `unit: ${quoted(unit)}`,
+    ...(train ? [`train: { file: ${quoted(train.file)}${hash} }`] : []),
+    `complaint: ${quoted(complaint)}`,
+    `by: ${quoted(by)}`,
+    `opened: ${at}`,
+    'entries:',
+    '',
+  ].join('\n');
+}
+
+/** An entry before it is written: its id is made of its text. */
+export type EntryDraft = Omit<JobEntry, 'id' | 'line'>;
+
+/**
+ * What is to be appended to a job file for an entry: it begins a line of its own, so that a
+ * half-written one before it spoils nothing. `body` is for `readEntry`, which tells whether it
+ * can be read: a draft may hold any text.
+ */
+export function entryText({ at, who, told, strikes }: EntryDraft): {
+  readonly id: string;
+  readonly body: string;
+  readonly text: string;
+} {
+  const body = [
+    `at: ${at}`,
+    `who: ${quoted(who)}`,
+    ...(told ? [toldText(told)] : []),
+    ...(strikes ? [`strikes: ${quoted(strikes.id)}`, `because: ${quoted(strikes.because)}`] : []),
+  ].join(', ');
+  const { id, line } = lineOf(body);
+  return { id, body, text: `\n${line}\n` };
+}
+
+function toldText(told: Told): string {
+  switch (told.kind) {
+    case 'seen':
+    case 'reading':
+      return `${told.kind}: { ${quoted(told.of)}: ${told.text} }`;
+    case 'chosen':
+      return `chosen: { ${quoted(told.of)}: ${quoted(told.part)} }`;
+    case 'check': {
+      const predicted =
+        told.predicted === undefined ? '' : `predicted: ${quoted(told.predicted)}, `;
+      return `check: { ${quoted(told.of)}: { ${predicted}felt: ${quoted(told.felt)} } }`;
+    }
+    case 'limit': {
+      const said = Object.entries(told.limit).map(([key, its]) => `${key}: ${quoted(its)}`);
+      return `limit: { ${quoted(told.of)}: { ${said.join(', ')} } }`;
+    }
+    case 'photograph':
+      return `photograph: ${quoted(told.name)}`;
+    case 'note':
+      return `note: ${quoted(told.note)}`;
+    case 'signed':
+      return `signed: ${quoted(told.what)}`;
+  }
+}
