@@ -12,6 +12,7 @@ import type { Printed } from './press.ts';
 import { Refusal } from './refusal.ts';
 import { done, type Options, type Reply, type Session } from './session.ts';
 import { textOf } from './source.ts';
+import { write } from './written.ts';
 
 /** Sheets of one train with what stands on every page of them. */
 export function printingOf(
@@ -72,15 +73,6 @@ async function pressed(source: string, { world }: Session): Promise<Printed> {
     if ((error as NodeJS.ErrnoException).code !== 'MODULE_NOT_FOUND') throw error;
   }
   throw new Refusal('no.press');
-}
-
-function write(file: string, bytes: Uint8Array, { world }: Session): void {
-  try {
-    world.write(file, bytes);
-  } catch (error) {
-    const reason = (error as NodeJS.ErrnoException).code ?? String(error);
-    throw new Refusal('bad.unwritable', { file, reason });
-  }
 }
 
 function paperOf({ paper = 'a4' }: Options): Paper {

@@ -40,6 +40,8 @@ async function replyTo(world: World, language: Language): Promise<Reply> {
       return (await import('./flow.ts')).flow(call.file, session(call.options));
     case 'chart':
       return (await import('./chart.ts')).chart(call.file, session(call.options));
+    case 'draw':
+      return (await import('./draw.ts')).draw(call.file, session(call.options));
     case 'hand':
       return (await import('./hand.ts')).hand(call.file, session(call.options));
     case 'margin':

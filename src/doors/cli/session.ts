@@ -21,6 +21,7 @@ export interface Options {
   readonly way?: string;
   /** True where no clutch is named. */
   readonly oneWay?: string | true;
+  readonly side?: string;
   readonly seenFrom?: string;
   readonly without?: string;
   readonly fault?: readonly string[];

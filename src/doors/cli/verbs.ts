@@ -29,6 +29,7 @@ export const VERBS = {
     'json',
     'lang',
   ],
+  draw: ['output', 'range', 'gear', 'on', 'side', 'without', 'fault', 'lang'],
   faults: ['pairs', 'only', 'seen-from', 'hold', 'json', 'csv', 'lang'],
   margin: ['pressure', 'torque', 'stall-ratio', 'range', 'gear', 'json', 'lang'],
   plan: ['seen-from', 'json', 'lang'],
@@ -65,6 +66,7 @@ export const OPTIONS = {
   turn: 'MEMBER',
   way: 'WAY',
   'one-way': '[NAME]',
+  side: 'SIDE',
   'seen-from': 'END',
   without: 'PARTS',
   fault: 'FAULT',
@@ -93,6 +95,7 @@ export type OptionName = keyof typeof OPTIONS;
 /** Values that the shell can complete. */
 export const CHOICES: Partial<Record<OptionName, readonly string[]>> = {
   way: ['clockwise', 'anticlockwise'],
+  side: ['drive', 'coast'],
   'seen-from': ['input', 'output'],
   paper: ['a4', 'letter'],
   lang: ['en', 'es'],

@@ -26,6 +26,7 @@ export const LOOKS = `
 .drawing .held .dial-held { display: inline; }
 .drawing .stop-mark { stroke-width: 4; }
 .drawing .load { stroke: var(--load, #b93012); stroke-width: 3.5; }
+.drawing .flow { fill: var(--load, #b93012); stroke: var(--plate, #fff); stroke-width: 1.5; }
 .drawing .still { stroke-width: 5; stroke-dasharray: 14 5; }
 .drawing .carrying > path, .drawing .carrying .plates, .drawing .carrying .band,
 .drawing .carrying .one-way { stroke: var(--load, #b93012); stroke-width: 4; }

@@ -2,7 +2,7 @@ import { type HalfSection } from './halfsection.ts';
 import { DIAL, type Handle } from './handle.ts';
 import type { Figure } from './figure.ts';
 import type { Line, Piece } from './line.ts';
-import { LINE, SIZE } from './lettering.ts';
+import { LINE, linesOf, SIZE } from './lettering.ts';
 import type { Group, Mark, Scene } from './scene.ts';
 import type { DeviceStanding, MemberStanding, Standings } from './standing.ts';
 import { hatched, turnArrow } from './symbol.ts';
@@ -19,10 +19,11 @@ export function paintHalfSection(
   standings: Standings = NOTHING,
 ): Scene {
   const { width, height, caseY, axes } = drawn;
+  const key = (standings.key ?? []).flatMap((text) => linesOf(text, SIZE, width - 2 * KEY_MARGIN));
   const axis = axes.map((y) => `M6 ${round(y)}H${round(width - 6)}`).join('');
   return {
     width: Math.ceil(width),
-    height: Math.ceil(height),
+    height: Math.ceil(height) + (key.length > 0 ? (key.length + 0.5) * LINE : 0),
     title,
     marks: [
       { mark: 'path', look: 'axis', d: axis },
@@ -31,9 +32,15 @@ export function paintHalfSection(
       ...drawn.lines.map((line) => paintLine(line, standings)),
       ...drawn.figures.map((figure) => paintFigure(figure, standings)),
       ...drawn.handles.map((handle) => paintHandle(handle, standings.members.get(handle.member))),
+      ...key.map((text, k): Mark => {
+        const [x, y] = [KEY_MARGIN, height + (k + 1) * LINE];
+        return { mark: 'words', text, look: 'key', x, y, anchor: 'start', size: SIZE };
+      }),
     ],
   };
 }
+
+const KEY_MARGIN = 16;
 
 const NOTHING: Standings = {
   members: new Map(),
@@ -59,12 +66,33 @@ function paintLine(line: Line, standings: Standings): Group {
       ...(load
         ? [{ mark: 'path', look: `load${weightOf(standing)}${still}`, d: load } as const]
         : []),
+      ...flowArrows(line, standings.loads.get(member)),
     ],
   };
 }
 
+type Loads = ReadonlyMap<string, number>;
+
+// On each loaded branch, which way the power goes.
+function flowArrows({ shaft, drum, branches }: Line, loads?: Loads): Mark[] {
+  return branches.flatMap(({ meets, on, pieces: [upright] }): Mark[] => {
+    const way = loads?.get(meets) ?? 0;
+    const trunk = on === 'shaft' ? shaft : drum;
+    if (way === 0 || on === 'nothing' || !trunk || !upright) return [];
+    const { x1: x, y1, y2 } = upright;
+    if (Math.abs(y2 - y1) < 2 * ARROW) return [];
+    const away = Math.abs(y1 - trunk.y1) > Math.abs(y2 - trunk.y1) ? -1 : 1;
+    const point = way * away * ARROW;
+    const y = (y1 + y2) / 2 - point / 2;
+    const d = `M${round(x - ARROW * 0.7)} ${round(y)}h${1.4 * ARROW}L${round(x)} ${round(y + point)}Z`;
+    return [{ mark: 'path', look: 'flow', d }];
+  });
+}
+
+const ARROW = 15;
+
 // The branches that are loaded, and of each trunk as much as lies between them.
-function loadPath({ shaft, drum, branches, disc }: Line, loads?: ReadonlySet<string>): string {
+function loadPath({ shaft, drum, branches, disc }: Line, loads?: Loads): string {
   if (!loads) return '';
   const loaded = branches.filter(({ meets }) => loads.has(meets));
   const taps = (on: 'shaft' | 'drum') => loaded.filter((one) => one.on === on).map(({ x }) => x);

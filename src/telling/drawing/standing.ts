@@ -7,10 +7,15 @@ export interface Standings {
   readonly members: ReadonlyMap<string, MemberStanding>;
   /** By name. */
   readonly devices: ReadonlyMap<string, DeviceStanding>;
-  /** By body label: the sets, pairs, devices and ends that put a torque on it. */
-  readonly loads: ReadonlyMap<string, ReadonlySet<string>>;
+  /**
+   * By body label: the sets, pairs, devices and ends that put a torque on it, and which way power
+   * goes: 1 from the body to them, -1 to the body, 0 where none does.
+   */
+  readonly loads: ReadonlyMap<string, ReadonlyMap<string, number>>;
   /** Sets and gear pairs through which power goes round in a circle, by name. */
   readonly circling: ReadonlySet<string>;
+  /** What stands at the foot of the sheet: which answer it is, and what its letters mean. */
+  readonly key?: readonly string[];
 }
 
 export interface MemberStanding {

@@ -40,11 +40,7 @@ export function standingsOf(assembly: Assembly, shown: Shown, words: StandingWor
       return [member, pushes.reduce((sum, push) => sum + Math.max(0, push), 0)];
     }),
   );
-  const power = new Map<number, number>();
-  for (const { member, power: brought } of shown.branches ?? []) {
-    const body = assembly.bodyOf(member) ?? 0;
-    power.set(body, Math.max(power.get(body) ?? 0, Math.abs(largest(brought))));
-  }
+  const power = powersOf(assembly, shown, through);
   const members = new Map<string, MemberStanding>();
   assembly.bodies.forEach(({ label }, body) => {
     const speed = shown.speeds.get(label);
@@ -94,14 +90,41 @@ function deviceStanding({ state, torque }: DeviceWork, words: StandingWords): De
   }
 }
 
-// Ends are told by which end they are; a member that a hand is on, by its name.
-function loadsOf({ ledger, ends }: Shown): ReadonlyMap<string, ReadonlySet<string>> {
+// The power through each body, as a part of what is put in.
+function powersOf(
+  assembly: Assembly,
+  { branches = [], ends, speeds }: Shown,
+  through: ReadonlyMap<MemberName, number>,
+): ReadonlyMap<number, number> {
+  const passes = (label: MemberName) => {
+    const speed = speeds.get(label);
+    return (through.get(label) ?? 0) * (speed ? Math.abs(largest(speed)) : 0);
+  };
+  const labels = [...(ends?.keys() ?? [])].map((end) => {
+    return assembly.bodies[assembly.bodyOf(end) ?? 0]?.label ?? end;
+  });
+  const whole = Math.max(0, ...labels.map(passes));
+  const power = new Map<number, number>();
+  if (whole > 0) assembly.bodies.forEach(({ label }, b) => power.set(b, passes(label) / whole));
+  for (const { member, power: brought } of branches) {
+    const body = assembly.bodyOf(member) ?? 0;
+    power.set(body, Math.max(power.get(body) ?? 0, Math.abs(largest(brought))));
+  }
+  return power;
+}
+
+// Ends are told by which end they are; a member that a hand is on, by its name. Power goes to
+// what pushes a body against the way it turns.
+function loadsOf({ ledger, ends, speeds }: Shown): Standings['loads'] {
   return new Map(
     ledger?.bodies.map(({ member, entries }) => {
-      const names = entries.map(({ by, name }) =>
-        by === 'end' ? (ends?.get(name) ?? name) : name,
-      );
-      return [member, new Set(names)];
+      const speed = speeds.get(member);
+      const turns = speed === undefined || isSpan(speed) ? 0 : signOf(speed);
+      const pushes = entries.map(({ by, name, torque }): [string, number] => {
+        const thing = by === 'end' ? (ends?.get(name) ?? name) : name;
+        return [thing, -Math.sign(largest(torque)) * turns];
+      });
+      return [member, new Map(pushes)];
     }),
   );
 }

@@ -1,0 +1,69 @@
+import { type Flow, flow, ledgerOf, pushesOf } from '../../engine/flow/index.ts';
+import { assemble, type Train } from '../../engine/train/index.ts';
+import {
+  halfSection,
+  paintHalfSection,
+  type Standings,
+  standingsOf,
+  toSvg,
+} from '../../telling/drawing/index.ts';
+import { visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
+import { meant, suggestion } from './names.ts';
+import { Refusal } from './refusal.ts';
+import { type Selection, selectionOf } from './selection.ts';
+import { done, type Options, type Reply, type Session } from './session.ts';
+import { trainOf } from './source.ts';
+import { CHOICES } from './verbs.ts';
+import { write } from './written.ts';
+import { trainAsFound } from './wrong.ts';
+
+/** Draws the half-section: of the bare train, or as all stands in a gear. SVG, printed or in a file. */
+export function draw(file: string, session: Session): Reply {
+  const { options, language } = session;
+  const voice = voiceOf(language);
+  const train = trainAsFound(trainOf(file, session), options);
+  const selection = selectionOf(train, options);
+  const alone = options.range ?? options.side;
+  if (!selection && alone !== undefined) throw new Refusal('bad.side alone');
+  const standings = selection && standingsIn(train, selection, sideOf(options), voice);
+  const name = visible(train.name);
+  const svg = toSvg(paintHalfSection(halfSection(train), name, standings));
+  const { output } = options;
+  if (output === undefined) return done(svg.trimEnd());
+  write(output, Buffer.from(svg), session);
+  return done(voice.say('drawn', { file: output, train: name }));
+}
+
+type Side = keyof Pick<Flow, 'drive' | 'coast'>;
+
+function sideOf({ side = 'drive' }: Options): Side {
+  const known = CHOICES.side ?? [];
+  const name = meant(side, known);
+  if (name === undefined) throw new Refusal('no.side', suggestion(side, known));
+  return name as Side;
+}
+
+function standingsIn(train: Train, { on, gear }: Selection, side: Side, voice: Voice): Standings {
+  const working = flow(train, on)[side];
+  const { speeds, devices, branches, state } = working;
+  const ends = new Map([[train.input, 'input'] as const, [train.output, 'output'] as const]);
+  const ledger = ledgerOf(train, pushesOf(train, working));
+  const words = {
+    on: 'O',
+    idle: '(O)',
+    holding: 'H',
+    overRunning: 'R',
+    held: 'H',
+    free: 'F',
+    torque: (parts: number) => `${Math.round(parts * 100)} N·m`,
+  };
+  const shown = { ends, speeds, ledger, devices, branches };
+  const applied = gear ?? (voice.list(on.map(visible)) || voice.say('drawn.nothing on'));
+  return {
+    ...standingsOf(assemble(train), shown, words),
+    key: [
+      voice.say('drawn.gear', { gear: applied, side, state: state.replace(' ', '_') }),
+      voice.say('drawn.letters'),
+    ],
+  };
+}
