@@ -24,7 +24,7 @@ const views = trains.flatMap((train) =>
 const toothed = views.filter(({ view }) => view.kind !== 'bevel' && view.chain === undefined);
 
 function trainOf(set: string): Train {
-  const text = `holdturn: 1\nname: x\ninput: a.sun\noutput: a.carrier\nsets: { a: ${set} }\n`;
+  const text = `holdturn: 1\nname: x\ninput: crank\noutput: a.carrier\nsets: { a: ${set} }\n`;
   return readTrain(text).train as Train;
 }
 
@@ -268,6 +268,16 @@ describe('a faulty or odd set', () => {
       );
       expect(JSON.stringify(endScene(view))).not.toMatch(/NaN|Infinity|null/u);
     }
+  });
+
+  it.each([
+    '{ sun: 30000, ring: 90000, planets: 3 }',
+    '{ sun: 30, ring: 90000, steps: [70000, 19], planets: 3 }',
+    '{ sides: [100000, 16], pinions: 2 }',
+  ])('of too many teeth is drawn without, and says so: %s', (set) => {
+    const view = drawn(set);
+    expect(view.notes.map(({ note }) => note)).toContain('teeth too fine');
+    expect(JSON.stringify(endScene(view)).length).toBeLessThan(100_000);
   });
 
   it('and another name has no view', () => {

@@ -1,6 +1,6 @@
 import { assemble, type BevelSet, CASE, type Train } from '../../engine/train/index.ts';
-import type { EndView } from './endview.ts';
-import { circle, type EndWheel } from './endwheel.ts';
+import type { EndNote, EndView } from './endview.ts';
+import { circle, type EndWheel, MOST_TEETH } from './endwheel.ts';
 import { MARGIN, SHEET } from './setview.ts';
 
 /**
@@ -20,7 +20,7 @@ export function bevelView(train: Train, set: BevelSet, seenFrom: EndView['seenFr
     const near = (part === 'left') === (seenFrom === 'input');
     const teeth = set.sides[part === 'left' ? 0 : 1];
     const [from, to] = near ? [0.3, 0.5] : [0.8, 0.99];
-    const bare = stripped.has(member);
+    const bare = stripped.has(member) || teeth > MOST_TEETH;
     return {
       member,
       label: label(member),
@@ -70,9 +70,16 @@ export function bevelView(train: Train, set: BevelSet, seenFrom: EndView['seenFr
     axis: { x: SHEET / 2, y: SHEET / 2 },
     wheels: [...sides, ...blocks],
     carrier: { member: carrier, label: label(carrier), plate: '' },
-    notes: set.pinions === undefined ? [{ note: 'planets not counted', drawn: count }] : [],
+    notes: notesOf(set, count),
     seenFrom,
   };
+}
+
+function notesOf({ sides, pinions }: BevelSet, drawn: number): EndNote[] {
+  const notes: EndNote[] = [];
+  if (pinions === undefined) notes.push({ note: 'planets not counted', drawn });
+  if (Math.max(...sides) > MOST_TEETH) notes.push({ note: 'teeth too fine' });
+  return notes;
 }
 
 function facesOf(teeth: number, from: number, to: number): string {
@@ -88,10 +95,13 @@ function faceOf(teeth: number, k: number, from: number, to: number): string {
 
 // The heel outwards, and lines for teeth.
 function blockOf(toe: number, heel: number, half: number): string {
-  const at = (x: number, y: number) => `${x.toFixed(2)} ${y.toFixed(2)}`;
-  const body = `M${at(-toe, half)}L${at(toe, half)}L${at(heel, -half)}L${at(-heel, -half)}Z`;
-  const lines = [-0.6, -0.2, 0.2, 0.6].map((k) => `M${at(k * toe, half)}L${at(k * heel, -half)}`);
-  return body + lines.join('');
+  const upright = (part: number) => {
+    const [from, to] = [part * toe, part * heel].map((x) => x.toFixed(2));
+    return `${from} ${half.toFixed(2)}L${to} ${(-half).toFixed(2)}`;
+  };
+  const lines = [-0.6, -0.2, 0.2, 0.6].map((part) => `M${upright(part)}`);
+  const far = `${heel.toFixed(2)} ${(-half).toFixed(2)}L${toe.toFixed(2)} ${half.toFixed(2)}`;
+  return `M${upright(-1)}L${far}Z${lines.join('')}`;
 }
 
 function at(radius: number, angle: number): string {

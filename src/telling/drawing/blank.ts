@@ -57,7 +57,7 @@ export function baseHalfAngle(blank: Blank): number {
  * How far each flank stands back from where it would touch without play, in modules: a line's
  * width in a large picture.
  */
-export const SLACK = 0.015;
+const SLACK = 0.015;
 
 /** The pressure angle at a radius; 0 at the base circle and within. */
 export function angleAt(blank: Blank, radius: number): number {

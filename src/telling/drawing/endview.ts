@@ -41,7 +41,9 @@ export type EndNote =
   /** They stand where teeth mesh, not evenly: at most so many degrees from it. */
   | { readonly note: 'not evenly spaced'; readonly degrees: number }
   /** Numbers of teeth that do not go together: a wheel is drawn with two modules. */
-  | { readonly note: 'teeth do not fit' };
+  | { readonly note: 'teeth do not fit' }
+  /** Too many to draw: the wheels are discs, and their planets stand evenly. */
+  | { readonly note: 'teeth too fine' };
 
 /**
  * The end view of a set or a gear pair by its name; undefined for another name. Of a bevel set

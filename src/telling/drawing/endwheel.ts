@@ -69,6 +69,9 @@ export function wheelOf(blank: Blank, assembly: Assembly, turning: Turning): End
 
 const BORE = 0.36;
 
+/** More than this many teeth are not drawn: on the sheet they would run into one another. */
+export const MOST_TEETH = 600;
+
 /** How far a wheel reaches from its centre: to its tips, or to a ring's outside. */
 export function rimRadius({ ring, root, tip, module }: Blank): number {
   return ring ? root + Math.max(1.5 * module, 0.045 * root) : tip;

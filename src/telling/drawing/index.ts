@@ -7,4 +7,4 @@ export { LOOKS } from './looks.ts';
 export { placement, round, toSvg } from './svg.ts';
 export { type EndNote, type EndView, endView, placeWheels } from './endview.ts';
 export type { EndWheel } from './endwheel.ts';
-export { endScene } from './endscene.ts';
+export { endScene, type EndShown } from './endscene.ts';

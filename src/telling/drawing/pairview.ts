@@ -1,7 +1,7 @@
 import { assemble, CASE, type GearPair, type Train } from '../../engine/train/index.ts';
 import type { Blank } from './blank.ts';
 import type { EndView } from './endview.ts';
-import { enlarge, rimRadius, wheelOf } from './endwheel.ts';
+import { enlarge, MOST_TEETH, rimRadius, wheelOf } from './endwheel.ts';
 import { blanksOf, pinDown } from './pinning.ts';
 import { MARGIN, SHEET } from './setview.ts';
 import { place } from './timing.ts';
@@ -37,7 +37,8 @@ export function pairView(train: Train, pair: GearPair, seenFrom: EndView['seenFr
   enlarge(blanks, factor);
   const copy = cluster && place(cluster, 0, 1, blanks);
   const assembly = assemble(train);
-  const toothless = pair.stripped ?? false;
+  const tooFine = Math.max(...teeth) > MOST_TEETH;
+  const toothless = tooFine || (pair.stripped ?? false);
   const turning = { orbitsWith: CASE, plane: 0, toothless };
   const wheels = [first, second].map((blank) => {
     const wheel = wheelOf(blank, assembly, { ...turning, kind: blank.ring ? 'ring' : 'wheel' });
@@ -55,7 +56,7 @@ export function pairView(train: Train, pair: GearPair, seenFrom: EndView['seenFr
     axis: { x: seenFrom === 'input' ? x : SHEET - x, y: height / 2 },
     wheels: second.ring ? wheels.toReversed() : wheels,
     ...(isChain && { chain: loopOf(first, second, pin.radius) }),
-    notes: [],
+    notes: tooFine ? [{ note: 'teeth too fine' }] : [],
     seenFrom,
   };
 }

@@ -1,7 +1,15 @@
 import { type Assembly, assemble, type GearSet, type Train } from '../../engine/train/index.ts';
 import { type Blank, type Engagement, type Pin } from './blank.ts';
 import type { EndNote, EndView } from './endview.ts';
-import { circle, type EndWheel, enlarge, reachOf, wheelOf, within } from './endwheel.ts';
+import {
+  circle,
+  type EndWheel,
+  enlarge,
+  MOST_TEETH,
+  reachOf,
+  wheelOf,
+  within,
+} from './endwheel.ts';
 import { layOut } from './layout.ts';
 import { blanksOf, type Cluster, pinDown } from './pinning.ts';
 import { type Slice, sliceOf } from './slice.ts';
@@ -24,7 +32,8 @@ export function setView(train: Train, set: GearSet, seenFrom: EndView['seenFrom'
   enlarge(blanks, (SHEET / 2 - MARGIN) / Math.max(1, ...blanks.map(reachOf)));
   const { copies, notes } = populate(clusters, slice, blanks);
   const assembly = assemble(train);
-  const draft = { slice, engagements, assembly, stripped: new Set(strippedOf(train)), seenFrom };
+  const stripped = new Set(isTooFine(blanks) ? blanks.map((b) => b.member) : strippedOf(train));
+  const draft = { slice, engagements, assembly, stripped, seenFrom };
   const wheels = clusters.flatMap((cluster, c) => planetWheels(cluster, copies[c] ?? [], draft));
   const central = blanks.filter(({ pin }) => !pin).map((blank) => centralWheel(blank, draft));
   const all = [...wheels, ...central].toSorted(behindFirst);
@@ -62,9 +71,14 @@ function populate(
   const copies = standAll(clusters, drawn, blanks);
   const fewest = Math.min(drawn, ...copies.map((own) => own.length));
   if (fewest < drawn) notes.push({ note: 'planets left out', counted: drawn, drawn: fewest });
+  if (isTooFine(blanks)) notes.push({ note: 'teeth too fine' });
   const off = Math.max(0, ...copies.flat().map(({ off: degrees }) => Math.abs(degrees)));
   if (off > 1e-6) notes.push({ note: 'not evenly spaced', degrees: off });
   return { copies, notes };
+}
+
+function isTooFine(blanks: readonly Blank[]): boolean {
+  return blanks.some(({ teeth }) => teeth > MOST_TEETH);
 }
 
 const COUNTS = [3, 4, 5, 2, 6];
@@ -94,7 +108,9 @@ function standAll(
     const step = 360 / count;
     for (let k = 0; k < count; k++) {
       const ideal = (k + c / clusters.length) * step;
-      const copy = place(cluster, ideal, step / 3, blanks);
+      const copy = isTooFine(blanks)
+        ? { degrees: ideal, turned: new Map() }
+        : place(cluster, ideal, step / 3, blanks);
       if (copy) copies.push({ ...copy, off: copy.degrees - ideal });
     }
     return copies;
