@@ -39,12 +39,12 @@ export function printingOf(
 }
 
 /**
- * Writes the file of --output: PDF, or Typst's source text where its name ends in .typ. Says which
- * kinds of sheets were left out.
+ * Writes the file of --output: PDF, or Typst's source text where its name ends in .typ. The notes
+ * are said behind what was written.
  */
 export async function printed(
   printing: Printing,
-  left: readonly string[],
+  notes: readonly string[],
   session: Session,
 ): Promise<Reply> {
   const { output } = session.options;
@@ -53,14 +53,13 @@ export async function printed(
   const source = typstOf(printing);
   if (output.endsWith('.typ')) {
     write(output, Buffer.from(source), session);
-    return done(voice.say('sheet.written', { file: output }));
+    return done([voice.say('sheet.written', { file: output }), ...notes].join('\n'));
   }
   const { pdf, pages, readable } = await pressed(source, session);
   write(output, pdf, session);
-  const sheets = voice.list(left.map((sheet) => voice.say('sheet.title', { sheet: keyOf(sheet) })));
   const told = [
     voice.say('sheet.printed', { file: output, pages }),
-    ...(left.length > 0 ? [voice.say('sheet.left out', { sheets })] : []),
+    ...notes,
     ...(readable ? [] : [voice.say('sheet.letters missing')]),
   ];
   return done(told.join('\n'));

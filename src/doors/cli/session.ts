@@ -22,6 +22,7 @@ export interface Options {
   /** True where no clutch is named. */
   readonly oneWay?: string | true;
   readonly side?: string;
+  readonly end?: string;
   readonly seenFrom?: string;
   readonly without?: string;
   readonly fault?: readonly string[];
@@ -32,12 +33,23 @@ export interface Options {
   readonly pressure?: string;
   readonly torque?: string;
   readonly stallRatio?: string;
+  readonly unit?: string;
+  readonly train?: string;
+  readonly complaint?: string;
+  readonly by?: string;
+  readonly time?: string;
+  readonly predicted?: string;
+  readonly because?: string;
+  readonly job?: string;
   readonly output?: string;
   readonly paper?: string;
   readonly date?: string;
+  readonly job?: string;
   readonly seen?: string;
   readonly readings?: string;
   readonly plays?: string;
+  readonly draws?: string;
+  readonly seed?: string;
   readonly all?: boolean;
   readonly inch?: boolean;
   readonly json?: boolean;

@@ -3,6 +3,7 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
+import { entryText, newJobText } from '../../shop/records/index.ts';
 import type { Printing } from '../../telling/sheets/index.ts';
 import { ask } from './asked.ts';
 import { run } from './run.ts';
@@ -56,6 +57,28 @@ describe('a sheet', () => {
     expect(JSON.stringify(measured)).toMatch(/1\.42.mm.*5\.00.mm.*5\.40.mm.*1\.02.mm/u);
   });
 
+  it('is filled in from a job, and says what of it is not on paper', async () => {
+    const file = path.join(folder, 'unit.job.yaml');
+    fs.writeFileSync(file, jobText());
+    const { sheets } = await printing(`sheet set ${K} --job ${file}`);
+    const [diagnosis, measure, build, card] = [
+      'Diagnosis sheet',
+      'Measure and select',
+      'Build sheet',
+      'Job card',
+    ].map((title) => JSON.stringify(sheets.find((its) => its.title === title)));
+    expect(diagnosis).toMatch(/No second.*second brake: will not apply/u);
+    // The limit of the job, 1.00 to 1.40 mm, whose middle wants 0.22 more than the flange of 5.00.
+    expect(measure).toMatch(
+      /1\.00.mm.*manual p. 12.*1\.42.mm.*5\.00.mm.*5\.20.mm.*1\.22.mm.*5\.40.mm.*TW/u,
+    );
+    expect(build).toMatch(/Checks in the job.*rear carrier.*clockwise only.*TW/u);
+    expect(card).toMatch(/Read, forward clutch.*struck.*Struck by HT.*wrong gauge/u);
+    const { out: told } = await ask(`sheet job ${K} --job ${file} -o ${out}`);
+    expect(told).toMatch(/^One line of the job is not on paper: .*unit\.job\.yaml:\d+:1: /mu);
+    expect(told).toMatch(/^.*unit\.job\.yaml was opened with another version of the train file/mu);
+  });
+
   it('leaves out of a set what the file tells nothing of', async () => {
     const { sheets } = await printing('sheet set trains/wren-plain-set.train.yaml');
     expect(sheets.map(({ title }) => title)).toEqual([
@@ -69,6 +92,39 @@ describe('a sheet', () => {
     expect(told).toMatch(/: \d+ pages\nLeft out, .*: Build sheet, One-way card and Margins\.\n$/u);
   });
 });
+
+// As it was written in the shop, with a line at the end that was cut short.
+function jobText(): string {
+  let text = newJobText({
+    unit: 'bench 3',
+    train: { file: 'kestrel-three-speed.train.yaml', hash: '0123456789ab' },
+    complaint: 'No second',
+    by: 'TW',
+    at: '2026-11-24T08:00:00.000Z',
+  });
+  const add = (
+    minute: number,
+    who: string,
+    what: Pick<Parameters<typeof entryText>[0], 'told' | 'strikes'>,
+  ) => {
+    const at = `2026-11-24T09:${`${minute}`.padStart(2, '0')}:00.000Z`;
+    const entry = entryText({ at, who, ...what });
+    text += entry.text;
+    return entry.id;
+  };
+  const reading = (from: string) => {
+    return { kind: 'reading', of: 'forward clutch', from: 'pack', text: from } as const;
+  };
+  add(0, 'TW', { told: { kind: 'seen', of: 'D 2', text: 'slips' } });
+  const wrong = add(1, 'TW', { told: reading('{ feeler: [0.42 mm, 0.42 mm, 0.42 mm] }') });
+  add(2, 'TW', { told: reading('{ feeler: [1.42 mm, 1.42 mm, 1.42 mm] }') });
+  add(3, 'HT', { strikes: { id: wrong, because: 'wrong gauge' } });
+  const limit = { least: '1.00 mm', most: '1.40 mm', source: 'manual p. 12', by: 'HT' };
+  add(4, 'HT', { told: { kind: 'limit', of: 'forward clutch', limit } });
+  add(5, 'TW', { told: { kind: 'chosen', of: 'forward clutch', part: '5.40 mm' } });
+  add(6, 'TW', { told: { kind: 'check', of: 'rear carrier', felt: 'clockwise only' } });
+  return `${text}- { at: 2026-11-24T09:07`;
+}
 
 const REFUSED: readonly [typed: string, line: string][] = [
   ['sheet', 'missing sheet or train file: type holdturn sheet chart FILE -o sheet.pdf'],

@@ -1,12 +1,12 @@
 import path from 'node:path';
 import type { Train } from '../../engine/train/index.ts';
-import { AT_THE_INPUT } from '../../telling/narrative/index.ts';
-import type { Suspicion } from '../../telling/report/index.ts';
+import { AT_THE_INPUT, keyOf, voiceOf } from '../../telling/narrative/index.ts';
 import {
   buildSheet,
   chartSheet,
   diagnosisSheet,
   drawingSheet,
+  jobCard,
   marginSheet,
   measureSheet,
   oneWayCard,
@@ -16,6 +16,7 @@ import {
 import { marginReport } from './margin.ts';
 import { measurementsOf } from './measurements.ts';
 import { meant, suggestion } from './names.ts';
+import { type OpenJob, openJob } from './openjob.ts';
 import { plannedOf } from './plan.ts';
 import { printed, printingOf } from './printing.ts';
 import { Refusal } from './refusal.ts';
@@ -28,17 +29,28 @@ import { trainAsFound } from './wrong.ts';
 type Kind = Exclude<(typeof SHEETS)[number], 'set'>;
 
 /** Prints a sheet of a train, or all of them, into a file of its own. */
-export async function sheet(given: string, file: string, asked: Session): Promise<Reply> {
-  const session = readingOnce(asked);
+export async function sheet(given: string, file: string, typed: Session): Promise<Reply> {
+  const session = readingOnce(typed);
   const kind = SHEETS.find((one) => one === meant(given, SHEETS));
   if (!kind) throw new Refusal('no.kind', suggestion(given, SHEETS));
   const train = trainAsFound(trainOf(file, session), session.options);
+  const job = openJob(session);
   const all = SHEETS.filter((one): one is Kind => one !== 'set');
-  const kinds = kind === 'set' ? all.filter((one) => isFor(one, train)) : [kind];
-  const left = kind === 'set' ? all.filter((one) => !kinds.includes(one)) : [];
-  const sheets = kinds.map((one) => made(one, train, file, session));
+  const kinds = kind === 'set' ? all.filter((one) => isFor(one, train, job)) : [kind];
+  const asked = { train, file, session, job };
+  const sheets = kinds.map((one) => made(one, asked));
   const printing = printingOf(train, file, kind, sheets, session);
-  return session.options.json ? json(printing) : printed(printing, left, session);
+  if (session.options.json) return json(printing);
+  // Without a job nobody misses its card.
+  const left = all.filter((one) => kind === 'set' && one !== 'job' && !kinds.includes(one));
+  const notes = [...leftOut(left, session), ...(job?.notes(printing.stamp.hash) ?? [])];
+  return printed(printing, notes, session);
+}
+
+function leftOut(kinds: readonly Kind[], { language }: Session): string[] {
+  const voice = voiceOf(language);
+  const sheets = kinds.map((kind) => voice.say('sheet.title', { sheet: keyOf(kind) }));
+  return kinds.length === 0 ? [] : [voice.say('sheet.left out', { sheets: voice.list(sheets) })];
 }
 
 // Standard input can be read once, and its hash is wanted too.
@@ -54,8 +66,10 @@ function readingOnce(session: Session): Session {
 }
 
 // Of a set: a sheet that would have to be refused, or would say that there is nothing, is left out.
-function isFor(kind: Kind, train: Train): boolean {
+function isFor(kind: Kind, train: Train, job: OpenJob | undefined): boolean {
   switch (kind) {
+    case 'job':
+      return job !== undefined;
     case 'build':
       return train.teardown !== undefined;
     case 'margins':
@@ -67,31 +81,40 @@ function isFor(kind: Kind, train: Train): boolean {
   }
 }
 
-function made(kind: Kind, train: Train, file: string, session: Session): Sheet {
-  const { language, page } = session;
+interface Asked {
+  readonly train: Train;
+  readonly file: string;
+  readonly session: Session;
+  readonly job: OpenJob | undefined;
+}
+
+function made(kind: Kind, { train, file, session, job }: Asked): Sheet {
+  const { language, page, options } = session;
   const { stand = AT_THE_INPUT } = page;
+  const known = job?.job;
   switch (kind) {
     case 'chart':
       return chartSheet(train, language);
     case 'drawing':
       return drawingSheet(train, language);
-    case 'diagnosis':
-      return diagnosisSheet(suspicionOnPaper(train, session), language);
+    case 'diagnosis': {
+      const suspicion = suspicionOfFile(train, options.seen, session, job);
+      // Where the practice file stands on this machine says nothing on paper.
+      const practice = path.basename(suspicion.practice);
+      return diagnosisSheet({ ...suspicion, practice }, language, known);
+    }
     case 'strip':
-      return stripSheet(train, language);
+      return stripSheet(train, language, known);
     case 'measure':
-      return measureSheet(train, measurementsOf(train, session), language);
+      return measureSheet(train, measurementsOf(train, session, job), language, known);
     case 'build':
-      return buildSheet(train, plannedOf(train, file), language, stand);
+      return buildSheet(train, plannedOf(train, file), language, stand, known);
     case 'one-way':
-      return oneWayCard(train, language, stand.seenFrom);
+      return oneWayCard(train, language, stand.seenFrom, known);
     case 'margins':
-      return marginSheet(marginReport(train, file, session.options), language);
+      return marginSheet(marginReport(train, file, options), language);
+    case 'job':
+      if (!known) throw new Refusal('no.job');
+      return jobCard(known, language);
   }
-}
-
-// Where the practice file stands on this machine says nothing on paper.
-function suspicionOnPaper(train: Train, session: Session): Suspicion {
-  const suspicion = suspicionOfFile(train, session.options.seen, session);
-  return { ...suspicion, practice: path.basename(suspicion.practice) };
 }

@@ -3,6 +3,7 @@ import { inquire, type Inquiry, type Observation, readSeen } from '../../engine/
 import type { Train } from '../../engine/train/index.ts';
 import { suspectsJson, suspectsText, type Suspicion } from '../../telling/report/index.ts';
 import { interview } from './interview.ts';
+import type { OpenJob } from './openjob.ts';
 import { ours } from './ours.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
@@ -30,16 +31,20 @@ export async function suspects(
     : done(suspectsText(suspicion, options.all ?? false, page));
 }
 
-/** What is suspected by a file of what was seen; without one, how often things are wrong. */
+/**
+ * What is suspected by a file of what was seen and by a job; without either, how often things
+ * are wrong.
+ */
 export function suspicionOfFile(
   train: Train,
   seen: string | undefined,
   session: Session,
+  job?: OpenJob,
 ): Suspicion {
   const practiceFile = session.options.practice ?? ours('practice.yaml');
   const inquiry = inquire(train, practiceOf(practiceFile, session));
   const observations = seen === undefined ? [] : seenIn(seen, inquiry, session);
-  return suspicionOf(inquiry, observations, practiceFile);
+  return suspicionOf(inquiry, [...observations, ...(job?.seen(inquiry) ?? [])], practiceFile);
 }
 
 function practiceOf(file: string, session: Session): Practice {

@@ -29,17 +29,18 @@ export const VERBS = {
     'json',
     'lang',
   ],
-  draw: ['output', 'range', 'gear', 'on', 'side', 'without', 'fault', 'lang'],
+  draw: ['output', 'end', 'seen-from', 'range', 'gear', 'on', 'side', 'without', 'fault', 'lang'],
   faults: ['pairs', 'only', 'seen-from', 'hold', 'json', 'csv', 'lang'],
   margin: ['pressure', 'torque', 'stall-ratio', 'range', 'gear', 'json', 'lang'],
   plan: ['seen-from', 'json', 'lang'],
   suspects: ['practice', 'all', 'json', 'lang'],
-  pack: ['inch', 'json', 'lang'],
-  endplay: ['inch', 'json', 'lang'],
+  pack: ['draws', 'seed', 'inch', 'json', 'lang'],
+  endplay: ['draws', 'seed', 'inch', 'json', 'lang'],
   sheet: [
     'output',
     'paper',
     'date',
+    'job',
     'seen',
     'practice',
     'readings',
@@ -52,6 +53,7 @@ export const VERBS = {
     'json',
     'lang',
   ],
+  job: ['unit', 'train', 'complaint', 'by', 'time', 'predicted', 'because', 'json', 'lang'],
 } as const satisfies Record<string, readonly OptionName[]>;
 
 export type Verb = keyof typeof VERBS;
@@ -67,6 +69,7 @@ export const OPTIONS = {
   way: 'WAY',
   'one-way': '[NAME]',
   side: 'SIDE',
+  end: 'SET',
   'seen-from': 'END',
   without: 'PARTS',
   fault: 'FAULT',
@@ -74,12 +77,23 @@ export const OPTIONS = {
   pairs: '',
   only: 'FAULTS',
   practice: 'FILE',
+  unit: 'TEXT',
+  train: 'FILE',
+  complaint: 'TEXT',
+  by: 'INITIALS',
+  time: 'TIME',
+  predicted: 'TEXT',
+  because: 'TEXT',
+  job: 'FILE',
   output: 'FILE',
   paper: 'PAPER',
   date: 'DATE',
+  job: 'FILE',
   seen: 'FILE',
   readings: 'FILE',
   plays: 'FILE',
+  draws: 'NUMBER',
+  seed: 'NUMBER',
   pressure: 'PRESSURE',
   torque: 'TORQUE',
   'stall-ratio': 'RATIO',
@@ -103,6 +117,9 @@ export const CHOICES: Partial<Record<OptionName, readonly string[]>> = {
 
 export const SHELLS = ['bash', 'zsh', 'fish'] as const;
 
+/** What can be done with a job. */
+export const JOB_ACTIONS = ['new', 'add', 'strike', 'show'] as const;
+
 /** What `sheet` prints, in the order in which a job needs it; `set` is all that there is for. */
 export const SHEETS = [
   'chart',
@@ -113,5 +130,6 @@ export const SHEETS = [
   'build',
   'one-way',
   'margins',
+  'job',
   'set',
 ] as const;

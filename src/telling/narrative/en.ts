@@ -212,6 +212,7 @@ export const en = {
     mistake {mistake} made {made} felt {felt at step} instead {instead} until {until}
     way {by} clearance {clearance} spread {spread} worst {worst place} rank {choice} size {size}
     gives {gives} give {± at worst} likely {± likely} then {then} limit {limit} verdict {verdict}
+    stacks {of 1000 stacks} leave {leave at most}
     other {}}`,
   severity: '{severity, select, error {error} other {warning}}',
   'check.summary':
@@ -422,6 +423,10 @@ export const en = {
     '{which, select, thinner {To be inside, the pack must become thinner by {from} to {to}.} other {To be inside, the pack must become thicker by {from} to {to}.}}',
   'pack.drawn':
     'The sizes in the file would leave {clearance}, ± {worst} at worst, ± {likely} as is likely.',
+  'draws.made':
+    '{draws} stacks by chance, each size as likely anywhere between its ends (xoshiro128**, seed {seed}):',
+  'draws.outside':
+    '{none, select, yes {None of them is outside the limits: fewer than {to} % of all are, as far as so many can tell.} other {Outside the limits: {all} % ({from} to {to} %, as far as so many can tell): {below} % too small, {above} % too big.}}',
   'pack.first': 'Look at this first',
   'pack.measured': 'Measured',
   'pack.way':
@@ -598,6 +603,21 @@ export const en = {
   'sheet.caution.maker':
     'The unit’s maker, local rules and licensed practice come before anything that is printed here.',
   drawn: '{file}: half-section of {train}',
+  'drawn.end':
+    '{set}, {from, select, output {seen from the output end} other {seen from the input end}}',
+  'drawn.end written': '{file}: {title}',
+  'drawn.bevel':
+    'A scheme: the further side gear is drawn larger, and no pinion can be seen to turn on its pin.',
+  'drawn.teeth not counted':
+    'The file does not count the teeth of {planets}: drawn are as many as fit.',
+  'drawn.planets not counted':
+    'The file does not count its planets: drawn {drawn, plural, one {is one} other {are {drawn}}}.',
+  'drawn.planets left out': 'Of {counted} planets only {drawn} can be put where their teeth mesh.',
+  'drawn.not evenly spaced':
+    'The planets stand where their teeth mesh, up to {degrees}° from even.',
+  'drawn.teeth do not fit':
+    'These numbers of teeth do not go together: a planet is drawn twice, for each of its mates.',
+  'drawn.teeth too fine': 'Too many teeth to draw: the wheels are discs.',
   'drawn.gear':
     '{gear}, {side, select, coast {on the over-run} other {under power}}{state, select, neutral {: neutral} tied_up {: tied up} other {}}',
   'drawn.nothing on': 'Nothing applied',
@@ -641,8 +661,23 @@ export const en = {
     '{state, select, open {turns both ways} locked {locks both ways} other {{free, select, clockwise {turns clockwise, locks anticlockwise} other {turns anticlockwise, locks clockwise}}}}',
   'sheet.job.checks': 'Checks in the job',
   'sheet.job.entries': 'What was written down, in the order of time',
+  'job.title': 'Job: {unit}',
+  'job.train': 'Train: {file}',
+  'job.complaint': 'Complaint: {complaint}',
+  'job.opened': 'Opened by {by}, {at}',
+  'job.damaged': 'What of the file cannot be read (it stays there)',
+  'job.problem': 'line {line}: {problem}',
+  'job.strikes': 'strikes {id}: {because}',
+  'job.struck': 'struck by {who} in {id}',
+  'job.new': '{file} is opened.',
+  'job.added':
+    '{id} is written down.{strikes, select, yes { It strikes {struck} through.} other {}}',
   'sheet.job.none': 'Nothing has been written down yet.',
   'sheet.job.struck': 'Struck by {who}, {at}: {because}',
+  'sheet.job.unused':
+    '{count, plural, one {One line of the job is not on paper: {place}: {problem}} other {{count} lines of the job are not on paper: {place}: {problem}, and others}}',
+  'sheet.job.other train':
+    '{file} was opened with another version of the train file: look whether it still fits.',
   'sheet.job.time': '{day} {time} UTC',
   'sheet.told':
     '{kind, select, seen {Seen, {of}: {what}} reading {Read, {of}: {what}} chosen {Chosen, {of}: {what}} check {Checked, {of}: {what}} limit {Limit, {of}: {what}} photograph {Photograph: {what}} note {{what}} signed {Signed: {what}} other {Correction}}',
@@ -665,8 +700,13 @@ export const en = {
   'cli.seen': 'a file of what was seen, or - for standard input; without it, questions are asked',
   'cli.readings': 'a file of readings of the packs, or - for standard input',
   'cli.plays': 'a file of readings of end plays, or - for standard input',
+  'cli.action':
+    'what to do: new, add (a kind and its words), strike (an id, and what holds instead) or show',
+  'cli.job': 'a job file, as in bench-4.job.yaml',
+  'cli.words':
+    'seen, reading, chosen, check, limit, photograph, note or signed, and its words, as in reading "low brake" "feeler: [0.42 mm]"',
   'cli.kind':
-    'what to print: chart, drawing, diagnosis, strip, measure, build, one-way, margins, or set for all',
+    'what to print: chart, drawing, diagnosis, strip, measure, build, one-way, margins, job, or set for all',
   'verb.check': 'is this a train? every error and warning with its place',
   'verb.flow': 'a gear under power and on the over-run: speeds, torques, and why',
   'verb.chart': 'every combination of the friction devices, and the swaps between gears',
@@ -679,6 +719,7 @@ export const en = {
   'verb.plan': 'the build, step by step: what to look at, and the hand checks that catch mistakes',
   'verb.pack': 'the clearance of packs by your readings, and the part from the shelf that fits',
   'verb.endplay': 'the end play of shafts by your readings, and the washer or race that fits',
+  'verb.job': 'write down what is done and found on a job, by whom; nothing is erased',
   'verb.sheet': 'a sheet of paper for the bench or the class, as PDF',
   'verb.screen': 'open the bench in a browser; no verb at all does the same',
   'verb.help': 'what a verb does, and its options',
@@ -698,6 +739,7 @@ export const en = {
   'option.one-way':
     'the hand check of each one-way clutch, or of the one that is named; with --hold outer or inner',
   'option.side': 'drive (under power) or coast (on the over-run); drive if left out',
+  'option.end': 'the set or gear pair to be seen from its end, with its teeth',
   'option.seen-from': 'the end from which you look: input or output',
   'option.pairs': 'every two faults at once, too',
   'option.only': 'some faults, with commas between, as in "low sprag: backwards"',
@@ -707,11 +749,23 @@ export const en = {
   'option.stall-ratio': 'by how much the converter multiplies torque at stall; 1 without one',
   'option.practice':
     'a shop’s own practice.yaml: tests, minutes, risks, how often things are wrong',
+  'option.unit': 'what is worked on',
+  'option.train': 'the train file: names are looked up in it',
+  'option.complaint': 'in the words of whoever brought it',
+  'option.by': 'your initials',
+  'option.time': 'when it was, as in "2026-11-25 12:40"; now if left out',
+  'option.predicted': 'what the check should have shown',
+  'option.because': 'why the entry is struck through',
+  'option.job': 'a job file, from which what was read and seen is taken',
   'option.output': 'the file to write, as in chart.pdf; or .typ, for its source text',
   'option.paper': 'a4 or letter; a4 if left out',
+  'option.job': 'a job file, from which the sheets are filled in',
   'option.seen': 'a file of what was seen, for the diagnosis sheet',
   'option.readings': 'a file of readings of the packs, for the measure sheet',
   'option.plays': 'a file of readings of end plays, for the measure sheet',
+  'option.draws':
+    'draw so many stacks by chance beside worst case and root of squares, as in 1000000',
+  'option.seed': 'from which the draws start; 1 if left out',
   'option.date': 'the date on the sheet, as in 2026-11-25; today if left out',
   'option.all': 'leave nothing brief',
   'option.inch': 'put inches first',
@@ -741,14 +795,39 @@ export const en = {
   'no.readings':
     "no readings in {file}: write them by device, as in low brake: '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'",
   'no.plays': 'no readings in {file}: write them by shaft, as in input shaft: [0.42 mm, 0.44 mm]',
+  'bad.draws':
+    'unreadable number of draws: {given}; type a whole number, as in --draws 1000000, from {least} to {most}',
+  'bad.seed':
+    'unreadable seed: {given}; type a whole number, as in --seed 7, from {least} to {most}',
+  'bad.seed alone': '--seed is for --draws: type both, as in --draws 1000000 --seed 7',
   'no.kind':
     'unknown sheet: {given}; {has, select, yes {did you mean {near}?} other {the sheets are {all}}}',
+  'no.job': 'no job: name its file, as in --job unit.job.yaml',
   'no.paper': 'unknown paper: {given}; type --paper a4 or --paper letter',
   'no.press':
     'the typesetter is not installed here: install the package @myriaddreamin/typst-ts-node-compiler beside holdturn, or write the source text with -o sheet.typ',
   'bad.date': 'unreadable date: {given}; type it as in --date 2026-11-25',
   'bad.missing output': 'missing file to write: type -o sheet.pdf',
   'bad.unwritable': 'cannot write {file} ({reason}); give the path of a file that you may write',
+  'no.action':
+    'unknown thing to do with a job: {given}; {has, select, yes {did you mean {near}?} other {it is one of {all}}}',
+  'bad.missing action': 'missing what to do, or the job file: type holdturn job show FILE',
+  'bad.missing id': 'missing the id of an entry: holdturn job show FILE tells the ids',
+  'bad.missing option': 'missing option: add {option}',
+  'bad.missing words':
+    'missing words after {kind}: type them as in {kind, select, seen {seen "D 2: slips"} reading {reading "low brake" "feeler: [0.42 mm]"} chosen {chosen "low brake" "1.80 mm steel"} check {check "turn rear.carrier clockwise" locks} limit {limit "low brake" "least: 0.80 mm, most: 1.20 mm, source: manual p. 12"} photograph {photograph IMG_0012.jpg} note {note "the drum is scored"} other {signed "build sheet"}}',
+  'bad.words':
+    'unreadable: {given}; type it as in {kind, select, seen {seen "D 2: slips"} reading {reading "low brake" "feeler: [0.42 mm]"} other {limit "low brake" "least: 0.80 mm, most: 1.20 mm, source: manual p. 12"}}',
+  'bad.entry': 'nothing was written down: {problem}',
+  'bad.exists': '{file} is there already: a job is only added to; choose another name',
+  'bad.time': 'unreadable time: {given}; type it as in --time "2026-11-25 12:40"',
+  'no.entry kind':
+    'unknown kind of entry: {given}; {has, select, yes {did you mean {near}?} other {it is one of {all}}}',
+  'no.entry':
+    'no such entry, or several: {given}; {has, select, yes {did you mean {near}?} other {holdturn job show FILE tells the ids}}',
+  'no.measured':
+    'unknown device or shaft: {given}; {has, select, yes {did you mean {near}?} other {the train has {all}}}',
+  'no.job': '{file} is no job file: open one with holdturn job new FILE --unit TEXT --by INITIALS',
   'bad.missing kind': 'missing sheet or train file: type holdturn sheet chart FILE -o sheet.pdf',
   'no.verb.file': 'missing verb before {given}: type holdturn flow {given}',
   'no.option':
@@ -775,6 +854,8 @@ export const en = {
   'no.ranges': 'the file names no ranges: say which devices are on with --on',
   'no.gear':
     'unknown gear: {given}; {has, select, yes {did you mean {near}?} other {the gears are {all}}}',
+  'no.set':
+    'unknown set: {given}; {has, select, yes {did you mean {near}?} other {there are {all}}}',
   'no.side': 'unknown side: {given}; type --side drive or --side coast',
   'bad.side alone': 'which gear? add --range and --gear, or --on',
   'no.way': 'unknown way: {given}; type --way clockwise or --way anticlockwise',

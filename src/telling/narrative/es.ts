@@ -210,6 +210,7 @@ export const es: Messages = {
     way {con} clearance {holgura} spread {dispersión} worst {peor punto} rank {elección}
     size {espesor} gives {deja} give {± peor} likely {± probable} then {entonces} limit {límite}
     verdict {juicio}
+    stacks {de 1000 montajes} leave {dejan como mucho}
     other {}}`,
   severity: '{severity, select, error {error} other {aviso}}',
   'check.summary':
@@ -422,6 +423,10 @@ export const es: Messages = {
     '{which, select, thinner {Para quedar dentro, el paquete ha de ser más delgado: de {from} a {to}.} other {Para quedar dentro, el paquete ha de ser más grueso: de {from} a {to}.}}',
   'pack.drawn':
     'Las medidas del archivo dejarían {clearance}, ± {worst} en el peor caso, ± {likely} como es probable.',
+  'draws.made':
+    '{draws} montajes al azar, cada medida igual de probable entre sus extremos (xoshiro128**, semilla {seed}):',
+  'draws.outside':
+    '{none, select, yes {Ninguno está fuera de límites: lo está menos del {to} % de todos, hasta donde tantos lo dicen.} other {Fuera de límites: {all} % (de {from} a {to} %, hasta donde tantos lo dicen): {below} % bajo el mínimo, {above} % sobre el máximo.}}',
   'pack.first': 'Mire esto primero',
   'pack.measured': 'Medido',
   'pack.way':
@@ -596,6 +601,22 @@ export const es: Messages = {
   'sheet.caution.maker':
     'El fabricante de la unidad, las normas locales y la práctica autorizada mandan sobre todo lo que aquí se imprime.',
   drawn: '{file}: semicorte de {train}',
+  'drawn.end':
+    '{set}, {from, select, output {visto desde la salida} other {visto desde la entrada}}',
+  'drawn.end written': '{file}: {title}',
+  'drawn.bevel':
+    'Un esquema: el planetario más lejano se dibuja mayor, y no se ve girar ningún piñón en su eje.',
+  'drawn.teeth not counted':
+    'El archivo no cuenta los dientes de {planets}: se dibujan los que caben.',
+  'drawn.planets not counted':
+    'El archivo no cuenta sus satélites: {drawn, plural, one {se dibuja uno} other {se dibujan {drawn}}}.',
+  'drawn.planets left out':
+    'De {counted} satélites solo {drawn} pueden ponerse donde engranan sus dientes.',
+  'drawn.not evenly spaced':
+    'Los satélites están donde engranan sus dientes, a {degrees}° o menos del reparto igual.',
+  'drawn.teeth do not fit':
+    'Estos números de dientes no van juntos: un satélite se dibuja dos veces, una para cada rueda que lo engrana.',
+  'drawn.teeth too fine': 'Demasiados dientes para dibujarlos: las ruedas son discos.',
   'drawn.gear':
     '{gear}, {side, select, coast {en retención} other {en tracción}}{state, select, neutral {: punto muerto} tied_up {: bloqueado} other {}}',
   'drawn.nothing on': 'Nada aplicado',
@@ -637,8 +658,22 @@ export const es: Messages = {
     '{state, select, open {gira en ambos sentidos} locked {bloquea en ambos sentidos} other {{free, select, clockwise {gira: horario; bloquea: antihorario} other {gira: antihorario; bloquea: horario}}}}',
   'sheet.job.checks': 'Comprobaciones del trabajo',
   'sheet.job.entries': 'Lo anotado, por orden de tiempo',
+  'job.title': 'Trabajo: {unit}',
+  'job.train': 'Tren: {file}',
+  'job.complaint': 'Queja: {complaint}',
+  'job.opened': 'Abierto por {by}, {at}',
+  'job.damaged': 'Lo que no se puede leer del archivo (sigue en él)',
+  'job.problem': 'línea {line}: {problem}',
+  'job.strikes': 'tacha {id}: {because}',
+  'job.struck': 'tachado por {who} en {id}',
+  'job.new': '{file} queda abierto.',
+  'job.added': '{id} queda anotado.{strikes, select, yes { Tacha {struck}.} other {}}',
   'sheet.job.none': 'Aún no hay nada anotado.',
   'sheet.job.struck': 'Tachado por {who}, {at}: {because}',
+  'sheet.job.unused':
+    '{count, plural, one {Una línea del trabajo no está en el papel: {place}: {problem}} other {{count} líneas del trabajo no están en el papel: {place}: {problem}, y otras}}',
+  'sheet.job.other train':
+    '{file} se abrió con otra versión del archivo de tren: mire si aún le corresponde.',
   'sheet.job.time': '{day} {time} UTC',
   'sheet.told':
     '{kind, select, seen {Visto, {of}: {what}} reading {Leído, {of}: {what}} chosen {Elegido, {of}: {what}} check {Comprobado, {of}: {what}} limit {Límite, {of}: {what}} photograph {Fotografía: {what}} note {{what}} signed {Firmado: {what}} other {Corrección}}',
@@ -660,8 +695,13 @@ export const es: Messages = {
   'cli.seen': 'un archivo de lo visto, o - para la entrada estándar; sin él, se hacen preguntas',
   'cli.readings': 'un archivo de lecturas de los paquetes, o - para la entrada estándar',
   'cli.plays': 'un archivo de lecturas de juegos axiales, o - para la entrada estándar',
+  'cli.action':
+    'qué hacer: new (abrir), add (añadir: un tipo y sus palabras), strike (tachar: un número, y lo que vale en su lugar) o show (mostrar)',
+  'cli.job': 'un archivo de trabajo, como banco-4.job.yaml',
+  'cli.words':
+    'seen (visto), reading (lectura), chosen (elegido), check (comprobación), limit (límite), photograph (fotografía), note (nota) o signed (firmado), y sus palabras, como reading "low brake" "feeler: [0.42 mm]"',
   'cli.kind':
-    'qué se imprime: chart (tabla), drawing (dibujo), diagnosis (diagnóstico), strip (desmontaje), measure (medir), build (montaje), one-way (ruedas libres), margins (márgenes) o set (todas)',
+    'qué se imprime: chart (tabla), drawing (dibujo), diagnosis (diagnóstico), strip (desmontaje), measure (medir), build (montaje), one-way (ruedas libres), margins (márgenes), job (trabajo) o set (todas)',
   'verb.check': '¿es esto un tren? cada error y aviso con su lugar',
   'verb.flow': 'una marcha en tracción y en retención: velocidades, pares y por qué',
   'verb.chart': 'cada combinación de los elementos de fricción, y los relevos entre marchas',
@@ -673,6 +713,7 @@ export const es: Messages = {
   'verb.plan': 'el montaje, paso a paso: qué mirar y qué comprobar a mano',
   'verb.pack': 'la holgura de los paquetes según sus lecturas, y la pieza del surtido que sirve',
   'verb.endplay': 'el juego axial de los ejes según sus lecturas, y la arandela o pista que sirve',
+  'verb.job': 'anotar qué se hace y se encuentra en un trabajo, y quién; nada se borra',
   'verb.sheet': 'una hoja de papel para el banco o la clase, como PDF',
   'verb.screen': 'abre el banco en un navegador; sin ningún verbo hace lo mismo',
   'verb.help': 'qué hace un verbo, y sus opciones',
@@ -693,6 +734,7 @@ export const es: Messages = {
   'option.one-way':
     'la prueba de mano de cada rueda libre, o de la que se nombra; con --hold outer o inner',
   'option.side': 'drive (en tracción) o coast (en retención); drive si falta',
+  'option.end': 'el juego o par de engranajes que se ve desde un extremo, con sus dientes',
   'option.seen-from': 'el lado desde el que usted mira: input (entrada) u output (salida)',
   'option.pairs': 'también cada dos averías a la vez',
   'option.only': 'algunas averías, con comas, como en "low sprag: backwards"',
@@ -701,11 +743,23 @@ export const es: Messages = {
   'option.torque': 'del motor: 220 (N·m) o "162 lbft"; sin él, el del archivo',
   'option.stall-ratio': 'cuánto multiplica el par el convertidor en calado; 1 sin convertidor',
   'option.practice': 'el practice.yaml del taller: pruebas, minutos, riesgos, qué falla más',
+  'option.unit': 'en qué se trabaja',
+  'option.train': 'el archivo del tren: en él se buscan los nombres',
+  'option.complaint': 'en palabras de quien lo trajo',
+  'option.by': 'sus iniciales',
+  'option.time': 'cuándo fue, como "2026-11-25 12:40"; ahora si no se da',
+  'option.predicted': 'qué debía mostrar la comprobación',
+  'option.because': 'por qué se tacha la anotación',
+  'option.job': 'un archivo de trabajo, del que se toma lo leído y lo visto',
   'option.output': 'el archivo que se escribe, como chart.pdf; o .typ, para su texto fuente',
   'option.paper': 'a4 o letter; a4 si falta',
+  'option.job': 'un archivo de trabajo, con el que se rellenan las hojas',
   'option.seen': 'un archivo de lo que se vio, para la hoja de diagnóstico',
   'option.readings': 'un archivo de lecturas de los paquetes, para la hoja de medir',
   'option.plays': 'un archivo de lecturas del juego axial, para la hoja de medir',
+  'option.draws':
+    'saca al azar tantos montajes, junto al peor caso y la raíz de cuadrados: 1000000',
+  'option.seed': 'la semilla del azar; 1 si falta',
   'option.date': 'la fecha de la hoja, como 2026-11-25; hoy si falta',
   'option.all': 'no abreviar nada',
   'option.inch': 'las pulgadas primero',
@@ -736,8 +790,13 @@ export const es: Messages = {
   'no.readings':
     "no hay lecturas en {file}: anótelas por elemento, como low brake: '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'",
   'no.plays': 'no hay lecturas en {file}: anótelas por eje, como input shaft: [0.42 mm, 0.44 mm]',
+  'bad.draws':
+    'número de montajes ilegible: {given}; escriba un entero, como en --draws 1000000, de {least} a {most}',
+  'bad.seed': 'semilla ilegible: {given}; escriba un entero, como en --seed 7, de {least} a {most}',
+  'bad.seed alone': '--seed va con --draws: escriba las dos, como en --draws 1000000 --seed 7',
   'no.kind':
     'hoja desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las hojas son {all}}}',
+  'no.job': 'falta el trabajo: nombre su archivo, como en --job unidad.job.yaml',
   'no.paper': 'papel desconocido: {given}; escriba --paper a4 o --paper letter',
   'no.press':
     'el tipógrafo no está instalado: instale el paquete @myriaddreamin/typst-ts-node-compiler junto a holdturn, o escriba el texto fuente con -o hoja.typ',
@@ -745,6 +804,27 @@ export const es: Messages = {
   'bad.missing output': 'falta el archivo que se escribe: añada -o hoja.pdf',
   'bad.unwritable':
     'no se puede escribir {file} ({reason}); dé la ruta de un archivo en el que pueda escribir',
+  'no.action':
+    'acción desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {es una de {all}}}',
+  'bad.missing action':
+    'falta qué hacer, o el archivo de trabajo: escriba holdturn job show ARCHIVO',
+  'bad.missing id': 'falta el número de una anotación: holdturn job show ARCHIVO los dice',
+  'bad.missing option': 'falta una opción: añada {option}',
+  'bad.missing words':
+    'faltan palabras tras {kind}: escríbalas como {kind, select, seen {seen "D 2: slips"} reading {reading "low brake" "feeler: [0.42 mm]"} chosen {chosen "low brake" "1.80 mm steel"} check {check "turn rear.carrier clockwise" locks} limit {limit "low brake" "least: 0.80 mm, most: 1.20 mm, source: manual p. 12"} photograph {photograph IMG_0012.jpg} note {note "el tambor está rayado"} other {signed "hoja de montaje"}}',
+  'bad.words':
+    'ilegible: {given}; escríbalo como {kind, select, seen {seen "D 2: slips"} reading {reading "low brake" "feeler: [0.42 mm]"} other {limit "low brake" "least: 0.80 mm, most: 1.20 mm, source: manual p. 12"}}',
+  'bad.entry': 'no se ha anotado nada: {problem}',
+  'bad.exists': '{file} ya existe: a un trabajo solo se le añade; elija otro nombre',
+  'bad.time': 'hora ilegible: {given}; escríbala como --time "2026-11-25 12:40"',
+  'no.entry kind':
+    'tipo de anotación desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {es uno de {all}}}',
+  'no.entry':
+    'ninguna anotación así, o varias: {given}; {has, select, yes {¿quiso decir {near}?} other {holdturn job show ARCHIVO dice los números}}',
+  'no.measured':
+    'elemento o eje desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {el tren tiene {all}}}',
+  'no.job':
+    '{file} no es un archivo de trabajo: abra uno con holdturn job new ARCHIVO --unit TEXTO --by INICIALES',
   'bad.missing kind':
     'falta la hoja o el archivo de tren: escriba holdturn sheet chart ARCHIVO -o hoja.pdf',
   'no.verb.file': 'falta el verbo antes de {given}: escriba holdturn flow {given}',
@@ -772,6 +852,8 @@ export const es: Messages = {
   'no.ranges': 'el archivo no nombra gamas: diga qué elementos se aplican con --on',
   'no.gear':
     'marcha desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las marchas son {all}}}',
+  'no.set':
+    'juego desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {hay {all}}}',
   'no.side': 'lado desconocido: {given}; escriba --side drive o --side coast',
   'bad.side alone': '¿qué marcha? añada --range y --gear, o --on',
   'no.way': 'sentido desconocido: {given}; escriba --way clockwise o --way anticlockwise',

@@ -1,5 +1,6 @@
 import type { Plan, PlannedCheck, Step, Watched } from '../../engine/plan/index.ts';
 import { isFriction, type Train } from '../../engine/train/index.ts';
+import type { FoldedJob } from '../../shop/records/index.ts';
 import {
   feltText,
   gripText,
@@ -15,12 +16,19 @@ import {
 import { cautionOf } from './cautions.ts';
 import type { Block, Sheet } from './document.ts';
 import { headOf, jobFields } from './filled.ts';
+import { checksIn } from './job.ts';
 
 /**
  * The build sheet: the steps of the plan with boxes to tick, what each hand check should feel and
  * room for what it did, and in bold the last step at which a mistake can still be put right.
  */
-export function buildSheet(train: Train, plan: Plan, language: Language, stand: Stand): Sheet {
+export function buildSheet(
+  train: Train,
+  plan: Plan,
+  language: Language,
+  stand: Stand,
+  job?: FoldedJob,
+): Sheet {
   const voice = voiceOf(language);
   const inspected = (mistake: Watched, by: string) =>
     'inspection' in mistake.caughtBy && mistake.caughtBy.inspection === by;
@@ -44,10 +52,11 @@ export function buildSheet(train: Train, plan: Plan, language: Language, stand: 
         ],
         voice,
       ),
-      jobFields(voice),
+      jobFields(voice, job),
       { block: 'paragraph', text: voice.say('plan.how', { seen: seenFrom(stand, voice) }) },
       { block: 'paragraph', text: voice.say('plan.coverage', coverage), look: 'quiet' },
       ...stepsOf({ train, plan, voice, stand, numbers: numbersOf(plan) }),
+      ...checksIn(job, voice),
     ],
   };
 }

@@ -1,5 +1,6 @@
 import { STAGES, type TestWord } from '../../engine/practice/index.ts';
 import { type Bracket, type Test, testText } from '../../engine/suspects/index.ts';
+import type { FoldedJob } from '../../shop/records/index.ts';
 import {
   causeText,
   evidenceText,
@@ -8,6 +9,7 @@ import {
   outcomeText,
   sightText,
   testName,
+  visible,
   type Voice,
   voiceOf,
 } from '../narrative/index.ts';
@@ -20,14 +22,14 @@ import { fieldOf, headOf, jobFields } from './filled.ts';
  * The diagnosis sheet: the complaint, every test that needs no unit on the bench with room for
  * what it showed, the suspects by what was seen, the next best test, and lines for the reasoning.
  */
-export function diagnosisSheet(suspicion: Suspicion, language: Language): Sheet {
+export function diagnosisSheet(suspicion: Suspicion, language: Language, job?: FoldedJob): Sheet {
   const voice = voiceOf(language);
   return {
     title: voice.say('sheet.title', { sheet: 'diagnosis' }),
     blocks: [
       cautionsOf(suspicion, voice),
-      jobFields(voice),
-      { block: 'fields', fields: [fieldOf('complaint', voice)] },
+      jobFields(voice, job),
+      { block: 'fields', fields: [fieldOf('complaint', voice, job && visible(job.complaint))] },
       { block: 'fields', fields: [fieldOf('driver', voice)] },
       { block: 'heading', text: voice.say('sheet.diagnosis.tests') },
       testsTable(suspicion, voice),

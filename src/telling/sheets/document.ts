@@ -41,8 +41,8 @@ export type Block =
   | Figure
   | Together;
 
-/** `quiet` is for what is read once; `strong` for what must not be missed. */
-export type Look = 'strong' | 'quiet';
+/** `quiet` is read once, `strong` must not be missed, `struck` holds no more and stays legible. */
+export type Look = 'strong' | 'quiet' | 'struck';
 
 /** What can hurt, above the first step: a sign, a word, and a line each. */
 export interface Caution {

@@ -1,10 +1,18 @@
-import type { Voice } from '../narrative/index.ts';
+import type { FoldedJob } from '../../shop/records/index.ts';
+import { visible, type Voice } from '../narrative/index.ts';
 import type { Field, Fields } from './document.ts';
 
-/** What is filled in at the top of a sheet: which job, whose hands, which day. */
-export function jobFields(voice: Voice): Fields {
-  return { block: 'fields', fields: ['job', 'by', 'day'].map((name) => fieldOf(name, voice)) };
+/** What stands at the top of a sheet: which job, whose hands, which day; empty without a job. */
+export function jobFields(voice: Voice, job?: FoldedJob): Fields {
+  const known = job && { job: job.unit, by: job.by, day: job.at.slice(0, DAY) };
+  const fields = (['job', 'by', 'day'] as const).map((name) => {
+    return fieldOf(name, voice, known && visible(known[name]));
+  });
+  return { block: 'fields', fields };
 }
+
+// "2026-11-25" of a time.
+const DAY = 10;
 
 export function fieldOf(field: string, voice: Voice, value?: string): Field {
   const label = voice.say('sheet.field', { field });

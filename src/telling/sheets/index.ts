@@ -10,6 +10,7 @@ export {
 } from './document.ts';
 export { typstOf } from './typst.ts';
 export { drawingSheet } from './drawing.ts';
+export { jobCard } from './job.ts';
 export { diagnosisSheet } from './diagnosis.ts';
 export { marginSheet } from './margins.ts';
 export { type Measurements, measureSheet } from './measure.ts';

@@ -1,9 +1,11 @@
 import type { Device, Train } from '../../engine/train/index.ts';
 import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
 import type { PackJudgement } from '../../shop/packs/index.ts';
+import { type FoldedJob, standing } from '../../shop/records/index.ts';
 import { type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
 import { cautionOf } from './cautions.ts';
 import {
+  type Chosen,
   choiceTable,
   limitBlocks,
   readingsTable,
@@ -24,22 +26,38 @@ export interface Measurements {
  * The measure-and-select sheet: every pack and end play with its limit and the limit's source,
  * the readings or room for them, and the part that was chosen, before and after.
  */
-export function measureSheet(train: Train, measured: Measurements, language: Language): Sheet {
+export function measureSheet(
+  train: Train,
+  measured: Measurements,
+  language: Language,
+  job?: FoldedJob,
+): Sheet {
   const voice = voiceOf(language);
   const packed = train.devices.filter(({ kind }) => kind === 'clutch' || kind === 'brake');
   return {
     title: voice.say('sheet.title', { sheet: 'measure' }),
     blocks: [
       cautionOf(['springs', 'air', 'sharp'], voice),
-      jobFields(voice),
+      jobFields(voice, job),
       { block: 'paragraph', text: voice.say('sheet.measure.how') },
       { block: 'paragraph', text: voice.say('sheet.own data'), look: 'strong' },
       ...packed.flatMap((device) => {
-        return packBlocks(device, measured.packs.find(isOf(device)), voice);
+        return packBlocks(device, measured.packs.find(isOf(device)), { voice, job });
       }),
-      ...measured.plays.map((play) => playBlock(play, voice)),
+      ...measured.plays.map((play) => playBlock(play, { voice, job })),
     ],
   };
+}
+
+interface Told {
+  readonly voice: Voice;
+  readonly job: FoldedJob | undefined;
+}
+
+// The part that was taken last.
+function chosenFor(name: string, job: FoldedJob | undefined): Chosen | undefined {
+  const entry = job && standing(job, 'chosen').findLast(({ told }) => told.of === name);
+  return entry && { part: entry.told.part, who: entry.who };
 }
 
 function isOf({ name }: Device) {
@@ -48,7 +66,11 @@ function isOf({ name }: Device) {
 
 const WAYS = ['feeler', 'lifted', 'on air', 'depth gauge'] as const;
 
-function packBlocks(device: Device, judgement: PackJudgement | undefined, voice: Voice): Block[] {
+function packBlocks(
+  device: Device,
+  judgement: PackJudgement | undefined,
+  { voice, job }: Told,
+): Block[] {
   const frictions = judgement?.frictions ?? 0;
   const name = visible(device.name);
   const readings = readingsTable(WAYS, judgement?.measured ?? [], judgement?.pack, voice);
@@ -66,6 +88,7 @@ function packBlocks(device: Device, judgement: PackJudgement | undefined, voice:
         before: judgement?.judged?.clearance,
         fitted: judgement?.pack.shelf?.fitted,
         selection: judgement?.selection,
+        chosen: chosenFor(device.name, job),
       },
       voice,
     ),
@@ -73,7 +96,7 @@ function packBlocks(device: Device, judgement: PackJudgement | undefined, voice:
   return [{ block: 'together', blocks }, ...(judgement ? [wearTable(judgement, voice)] : [])];
 }
 
-function playBlock(judgement: EndPlayJudgement, voice: Voice): Block {
+function playBlock(judgement: EndPlayJudgement, { voice, job }: Told): Block {
   const { endPlay, measured, bounds, selection, remarks } = judgement;
   const shaft = visible(endPlay.shaft);
   return {
@@ -84,7 +107,15 @@ function playBlock(judgement: EndPlayJudgement, voice: Voice): Block {
       ...(endPlay.shelf ? shelfBlocks(endPlay.shelf, voice) : []),
       readingsTable(['lifted'], measured ? [{ ...measured, way: 'lifted' }] : [], undefined, voice),
       ...remarkBlocks(remarks, voice),
-      choiceTable({ before: measured?.clearance, fitted: endPlay.shelf?.fitted, selection }, voice),
+      choiceTable(
+        {
+          before: measured?.clearance,
+          fitted: endPlay.shelf?.fitted,
+          selection,
+          chosen: chosenFor(endPlay.shaft, job),
+        },
+        voice,
+      ),
     ],
   };
 }

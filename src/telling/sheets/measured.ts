@@ -105,23 +105,31 @@ export function remarkBlocks(remarks: readonly Remark[], voice: Voice): Block[] 
   });
 }
 
+/** The part that somebody took, and the initials. */
+export interface Chosen {
+  readonly part: string;
+  readonly who: string;
+}
+
 interface Choice {
   readonly before: Length | undefined;
   readonly fitted: string | undefined;
   readonly selection: Selection | undefined;
+  readonly chosen: Chosen | undefined;
 }
 
-/** Before, the part that was chosen, and after. */
-export function choiceTable({ before, fitted, selection }: Choice, voice: Voice): Table {
+/** Before, the best part of the shelf and what it should give, the one that was taken, and after. */
+export function choiceTable({ before, fitted, selection, chosen }: Choice, voice: Voice): Table {
   const best = selection?.best;
   const tool = before ?? { um: { num: 0, den: 1 }, stepUm: { num: 10, den: 1 } };
   const cells: Readonly<Record<string, string>> = {
     before: told(before, voice),
     fitted: fitted === undefined ? '' : written(fitted, voice),
-    chosen: told(best?.size, voice),
+    best: told(best?.size, voice),
     predicted: best ? told(asFineAs(best.predicted.um, tool), voice) : '',
+    chosen: chosen ? written(chosen.part, voice) : '',
     after: '',
-    initials: '',
+    initials: visible(chosen?.who ?? ''),
   };
   const heads = Object.keys(cells).map((name): Column => {
     return { head: headOf(name, voice), width: { share: 1 }, align: 'middle' };

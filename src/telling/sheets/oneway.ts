@@ -1,4 +1,5 @@
 import type { OneWayClutch, Train } from '../../engine/train/index.ts';
+import type { FoldedJob } from '../../shop/records/index.ts';
 import {
   freeWay,
   keyOf,
@@ -11,21 +12,28 @@ import {
 import { cautionOf } from './cautions.ts';
 import type { Block, Cell, Column, Sheet } from './document.ts';
 import { headOf, jobFields } from './filled.ts';
+import { checksIn } from './job.ts';
 
 /** The one-way card: for each clutch what the hands must find, whichever race they hold. */
-export function oneWayCard(train: Train, language: Language, seenFrom: Stand['seenFrom']): Sheet {
+export function oneWayCard(
+  train: Train,
+  language: Language,
+  seenFrom: Stand['seenFrom'],
+  job?: FoldedJob,
+): Sheet {
   const voice = voiceOf(language);
   const clutches = train.devices.filter((one): one is OneWayClutch => one.kind === 'one-way');
   return {
     title: voice.say('sheet.title', { sheet: 'one_way' }),
     blocks: [
       cautionOf(['hands'], voice),
-      jobFields(voice),
+      jobFields(voice, job),
       {
         block: 'paragraph',
         text: voice.say(clutches.length === 0 ? 'one-way.none' : 'one-way.legend'),
       },
       ...clutches.map((clutch) => checksOf(clutch, seenFrom, voice)),
+      ...checksIn(job, voice),
     ],
   };
 }

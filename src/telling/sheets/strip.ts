@@ -1,4 +1,5 @@
 import { isFriction, type Part, type Train } from '../../engine/train/index.ts';
+import type { FoldedJob } from '../../shop/records/index.ts';
 import { type Language, partTexts, visible, type Voice, voiceOf } from '../narrative/index.ts';
 import { cautionOf } from './cautions.ts';
 import type { Block, Cell, Column, Sheet } from './document.ts';
@@ -8,7 +9,7 @@ import { headOf, jobFields, linesFor } from './filled.ts';
  * The strip sheet: what is done before a unit comes apart, then its parts in the order in which
  * they come off. A train without a teardown gets empty rows.
  */
-export function stripSheet(train: Train, language: Language): Sheet {
+export function stripSheet(train: Train, language: Language, job?: FoldedJob): Sheet {
   const voice = voiceOf(language);
   const parts = train.teardown ?? [];
   const springs = train.devices.some((device) => isFriction(device));
@@ -17,7 +18,7 @@ export function stripSheet(train: Train, language: Language): Sheet {
     title: voice.say('sheet.title', { sheet: 'strip' }),
     blocks: [
       cautionOf(dangers, voice),
-      jobFields(voice),
+      jobFields(voice, job),
       ...before(train, voice),
       { block: 'heading', text: voice.say('sheet.strip.order') },
       {

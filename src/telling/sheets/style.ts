@@ -61,6 +61,7 @@ export const STYLE = `
 #let said(words, look: "plain") = {
   if look == "strong" { text(weight: "bold", words) }
   else if look == "quiet" { text(10.5pt, words) }
+  else if look == "struck" { strike(words) }
   else { text(words) }
 }
 #let told(words, look: "plain") = par(said(words, look: look))
