@@ -27,6 +27,7 @@ import { readTrain } from '../src/engine/trainfile/index.ts';
 import { diagnosis } from './diagnosis.ts';
 import { eightSpeed } from './faults.ts';
 import { sheets } from './sheets.ts';
+import { stacks } from './stacks.ts';
 import { highsModel, inFloats, splitModel, startHighs } from '../test/peers.ts';
 
 // Its types say that the package is CommonJS; what Node imports is a module of its own.
@@ -39,6 +40,7 @@ const peersUs = await firstGear();
 await manyStates(peersUs);
 startOfTheCommand();
 eightSpeed();
+stacks();
 sheets();
 diagnosis();
 

@@ -144,7 +144,7 @@ export type {
 
 // What people measure. A length keeps the last digit that its tool told.
 export { digitsIn, lengthFrom } from './shop/length/index.ts';
-export type { Gap, Length, LengthUnit } from './shop/length/index.ts';
+export type { Draws, DrawsAsked, Gap, Length, LengthUnit } from './shop/length/index.ts';
 
 // The end play of a shaft, and the washer or race that sets it.
 export { judgeEndPlay, readPlays } from './shop/endplay/index.ts';

@@ -1,5 +1,6 @@
 import { judgeEndPlay, readPlays } from '../../shop/endplay/index.ts';
 import { endPlayJson, endPlayText } from '../../telling/report/index.ts';
+import { drawsAsked } from './draws.ts';
 import { Refusal } from './refusal.ts';
 import { json, type Reply, type Session } from './session.ts';
 import { refuseFile, textOf, trainOf } from './source.ts';
@@ -12,9 +13,10 @@ export function endplay(file: string, readings: string, session: Session): Reply
   const { plays, problems } = readPlays(textOf(readings, world), train);
   if (problems.length > 0) refuseFile(readings, problems, session);
   if (plays.size === 0) throw new Refusal('no.plays', { file: readings });
+  const asked = drawsAsked(options);
   const judged = (train.endPlays ?? []).flatMap((endPlay) => {
     const read = plays.get(endPlay.shaft);
-    return read ? [judgeEndPlay(endPlay, read)] : [];
+    return read ? [judgeEndPlay(endPlay, read, asked)] : [];
   });
   const wrong = judged.some(({ verdict = 'inside' }) => verdict !== 'inside');
   const unit = options.inch ? 'in' : 'mm';

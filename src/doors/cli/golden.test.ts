@@ -32,6 +32,10 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   chart: [`chart ${KESTREL}`],
   'chart in full': [`chart ${KESTREL} --all`],
   endplay: [`endplay ${KESTREL} plays`, `endplay ${KESTREL} tight --inch --lang es`],
+  'stacks by chance': [
+    `endplay ${KESTREL} plays --draws 100000 --seed 7`,
+    `pack ${KESTREL} readings --draws 1000 --seed 7 --lang es`,
+  ],
   pack: [`pack ${KESTREL} readings`],
   'pack in Spanish': [`pack ${KESTREL} readings --inch --lang es`],
   'pack to be counted': [`pack ${KESTREL} miscounted`, `pack ${KESTREL} unread`],

@@ -2,6 +2,7 @@ import type { PackReadings } from '../../shop/packs/index.ts';
 import { judgePack, readReadings } from '../../shop/packs/index.ts';
 import type { Pack, Train } from '../../engine/train/index.ts';
 import { packJson, packText } from '../../telling/report/index.ts';
+import { drawsAsked } from './draws.ts';
 import { Refusal } from './refusal.ts';
 import { json, type Reply, type Session } from './session.ts';
 import { refuseFile, textOf, trainOf } from './source.ts';
@@ -14,7 +15,8 @@ export function pack(file: string, readings: string, session: Session): Reply {
   const read = readReadings(textOf(readings, world), train);
   if (read.problems.length > 0) refuseFile(readings, read.problems, session);
   if (read.readings.length === 0) throw new Refusal('no.readings', { file: readings });
-  const judged = read.readings.map((its) => judgePack(packOf(train, its), its));
+  const asked = drawsAsked(options);
+  const judged = read.readings.map((its) => judgePack(packOf(train, its), its, asked));
   const wrong = judged.some(({ verdict = 'inside', gauge, wear }) => {
     const others = [gauge, ...wear].map((its) => its?.verdict ?? 'inside');
     return [verdict, ...others].some((its) => its !== 'inside');

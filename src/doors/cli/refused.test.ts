@@ -47,6 +47,18 @@ const REFUSED: readonly [typed: string, line: string][] = [
     `margin ${K} --stall-ratio 0.5`,
     'unreadable stall ratio: 0.5; type 1 or more, as in --stall-ratio 2',
   ],
+  [
+    `endplay ${K} plays --draws many`,
+    'unreadable number of draws: many; type a whole number, as in --draws 1000000, from 1000 to 20000000',
+  ],
+  [
+    `endplay ${K} plays --draws 5000 --seed 0.5`,
+    'unreadable seed: 0.5; type a whole number, as in --seed 7, from 0 to 4294967295',
+  ],
+  [
+    `pack ${K} readings --seed 7`,
+    '--seed is for --draws: type both, as in --draws 1000000 --seed 7',
+  ],
   ['pack', 'missing train file: type holdturn pack FILE, or - for standard input'],
   [`pack ${K}`, 'missing file of readings: type holdturn pack FILE READINGS'],
   ['pack - -', 'standard input can be read once: give one of the two files by its path'],

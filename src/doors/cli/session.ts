@@ -40,7 +40,6 @@ export interface Options {
   readonly time?: string;
   readonly predicted?: string;
   readonly because?: string;
-  readonly job?: string;
   readonly output?: string;
   readonly paper?: string;
   readonly date?: string;

@@ -84,7 +84,6 @@ export const OPTIONS = {
   time: 'TIME',
   predicted: 'TEXT',
   because: 'TEXT',
-  job: 'FILE',
   output: 'FILE',
   paper: 'PAPER',
   date: 'DATE',

@@ -1,5 +1,13 @@
 import type { EndPlay, StackPart } from '../../engine/train/index.ts';
-import { type Gap, type Length, lengthFrom, stackUp } from '../length/index.ts';
+import {
+  type Draws,
+  type DrawsAsked,
+  drawStacks,
+  type Gap,
+  type Length,
+  lengthFrom,
+  stackUp,
+} from '../length/index.ts';
 import {
   type Bounds,
   boundsOf,
@@ -29,13 +37,20 @@ export interface EndPlayJudgement {
   readonly thicker?: ReturnType<typeof thickening>;
   /** What the file's own sizes leave. */
   readonly drawn?: Gap;
+  /** What those sizes leave by chance, where it was asked. */
+  readonly draws?: Draws;
   readonly selection?: Selection;
   readonly remarks: readonly Remark[];
 }
 
 /** A shaft's end play by its readings (push, zero, pull), in any order. */
-export function judgeEndPlay(endPlay: EndPlay, readings: readonly Length[]): EndPlayJudgement {
-  const { limit, shelf, stack } = endPlay;
+export function judgeEndPlay(
+  endPlay: EndPlay,
+  readings: readonly Length[],
+  asked?: DrawsAsked,
+): EndPlayJudgement {
+  const { limit, shelf } = endPlay;
+  const stack = endPlay.stack?.map(termOf);
   const bounds = limit && boundsOf(limit);
   const usable = usableBounds(bounds);
   const measured = readings.length > 0 ? meanGap(readings, usable && middleOf(usable)) : undefined;
@@ -54,7 +69,8 @@ export function judgeEndPlay(endPlay: EndPlay, readings: readonly Length[]): End
     ...(bounds && { bounds }),
     ...(verdict && { verdict }),
     ...(thicker && { thicker }),
-    ...(stack && { drawn: stackUp(stack.map(termOf)) }),
+    ...(stack && { drawn: stackUp(stack) }),
+    ...(stack && asked && { draws: drawStacks(stack, asked, usable) }),
     ...(selection && { selection }),
     remarks: [
       ...(meant ? [{ remark: 'other unit', meant } as const] : []),

@@ -1,3 +1,5 @@
+export { Chance } from './chance.ts';
+export { type Draws, type DrawsAsked, drawStacks } from './draws.ts';
 export {
   digitsIn,
   type Length,
@@ -8,4 +10,4 @@ export {
   sumOf,
   UM_PER,
 } from './length.ts';
-export { type Gap, stackUp } from './stack.ts';
+export { type Gap, type StackTerm, stackUp } from './stack.ts';

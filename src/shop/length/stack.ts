@@ -1,7 +1,7 @@
 import { minus, plus, type Rational, times, toNumber, ZERO } from '../../engine/linear/index.ts';
 
 /** A part of a stack-up, in micrometres: it adds to the gap (1) or takes from it (-1). */
-interface StackTerm {
+export interface StackTerm {
   readonly adds: 1 | -1;
   readonly um: Rational;
   /** More or less; absent: none. */

@@ -7,7 +7,15 @@ import {
   signOf,
 } from '../../engine/linear/index.ts';
 import type { Pack } from '../../engine/train/index.ts';
-import { type Gap, type Length, stackUp } from '../length/index.ts';
+import {
+  type Draws,
+  type DrawsAsked,
+  drawStacks,
+  type Gap,
+  type Length,
+  type StackTerm,
+  stackUp,
+} from '../length/index.ts';
 import { likePressure } from './air.ts';
 import {
   type Bounds,
@@ -39,6 +47,8 @@ export interface PackJudgement {
   readonly eachFriction?: Length;
   /** What the file's own thicknesses leave of its depth. */
   readonly drawn?: Gap;
+  /** What they leave by chance, where it was asked. */
+  readonly draws?: Draws;
   readonly bounds?: Bounds;
   readonly verdict?: Verdict;
   /** How much thicker the pack must become, where it is outside. */
@@ -50,14 +60,15 @@ export interface PackJudgement {
   readonly remarks: readonly Remark[];
 }
 
-export function judgePack(pack: Pack, readings: PackReadings): PackJudgement {
+export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked): PackJudgement {
   const measured = clearancesBy(readings, pack);
   // A stroke with the squash still in it is judged only where there is nothing better.
   const judged = measured.find((its) => !its.squashUnknown);
   const bounds = clearanceBounds(pack);
   const usable = usableBounds(bounds);
   const verdict = judged && usable && verdictOf(judged.clearance.um, usable);
-  const drawn = drawnOf(pack);
+  const stack = stackOf(pack);
+  const drawn = stack && stackUp(stack);
   const suspicious = judged ? doubts(judged, pack, usable, drawn) : [];
   const wear = wearOf(readings, pack);
   const gauge = gaugeOf(readings, usable);
@@ -87,6 +98,7 @@ export function judgePack(pack: Pack, readings: PackReadings): PackJudgement {
     frictions,
     ...(judged && frictions > 0 && { eachFriction: shared(judged.clearance, frictions) }),
     ...(drawn && { drawn }),
+    ...(stack && asked && { draws: drawStacks(stack, asked, usable) }),
     ...(bounds && { bounds }),
     ...(verdict && { verdict }),
     ...(thicker && { thicker }),
@@ -101,18 +113,18 @@ function shared({ um, stepUm }: Length, count: number): Length {
   return { um: over(um, fraction(count)), stepUm };
 }
 
-/** What the depth leaves when all plates lie in it; absent without a depth. */
-function drawnOf({ depth, plates }: Pack): Gap | undefined {
+// The depth, and all plates that lie in it; undefined without a depth.
+function stackOf({ depth, plates }: Pack): StackTerm[] | undefined {
   if (!depth) return undefined;
-  const term = (adds: 1 | -1, size: string, tolerance: string | undefined) => ({
+  const term = (adds: 1 | -1, size: string, tolerance: string | undefined): StackTerm => ({
     adds,
     um: readLength(size).um,
     ...(tolerance !== undefined && { tolUm: readLength(tolerance).um }),
   });
-  return stackUp([
+  return [
     term(1, depth.size, depth.tolerance),
     ...plates.map(({ thickness, tolerance }) => term(-1, thickness, tolerance)),
-  ]);
+  ];
 }
 
 // What makes a selection senseless: no gap, the wrong unit, the wrong number of plates.

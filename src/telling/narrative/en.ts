@@ -756,7 +756,6 @@ export const en = {
   'option.time': 'when it was, as in "2026-11-25 12:40"; now if left out',
   'option.predicted': 'what the check should have shown',
   'option.because': 'why the entry is struck through',
-  'option.job': 'a job file, from which what was read and seen is taken',
   'option.output': 'the file to write, as in chart.pdf; or .typ, for its source text',
   'option.paper': 'a4 or letter; a4 if left out',
   'option.job': 'a job file, from which the sheets are filled in',
@@ -827,7 +826,6 @@ export const en = {
     'no such entry, or several: {given}; {has, select, yes {did you mean {near}?} other {holdturn job show FILE tells the ids}}',
   'no.measured':
     'unknown device or shaft: {given}; {has, select, yes {did you mean {near}?} other {the train has {all}}}',
-  'no.job': '{file} is no job file: open one with holdturn job new FILE --unit TEXT --by INITIALS',
   'bad.missing kind': 'missing sheet or train file: type holdturn sheet chart FILE -o sheet.pdf',
   'no.verb.file': 'missing verb before {given}: type holdturn flow {given}',
   'no.option':

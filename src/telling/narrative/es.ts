@@ -750,7 +750,6 @@ export const es: Messages = {
   'option.time': 'cuándo fue, como "2026-11-25 12:40"; ahora si no se da',
   'option.predicted': 'qué debía mostrar la comprobación',
   'option.because': 'por qué se tacha la anotación',
-  'option.job': 'un archivo de trabajo, del que se toma lo leído y lo visto',
   'option.output': 'el archivo que se escribe, como chart.pdf; o .typ, para su texto fuente',
   'option.paper': 'a4 o letter; a4 si falta',
   'option.job': 'un archivo de trabajo, con el que se rellenan las hojas',
@@ -823,8 +822,6 @@ export const es: Messages = {
     'ninguna anotación así, o varias: {given}; {has, select, yes {¿quiso decir {near}?} other {holdturn job show ARCHIVO dice los números}}',
   'no.measured':
     'elemento o eje desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {el tren tiene {all}}}',
-  'no.job':
-    '{file} no es un archivo de trabajo: abra uno con holdturn job new ARCHIVO --unit TEXTO --by INICIALES',
   'bad.missing kind':
     'falta la hoja o el archivo de tren: escriba holdturn sheet chart ARCHIVO -o hoja.pdf',
   'no.verb.file': 'falta el verbo antes de {given}: escriba holdturn flow {given}',

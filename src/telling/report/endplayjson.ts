@@ -2,12 +2,12 @@ import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
 import { asFineAs } from '../narrative/index.ts';
 import { HUNDREDTHS } from './choice.ts';
 import type { Json } from './json.ts';
-import { boundsJson, chosenJson, gapJson, lengthJson, remarkJson } from './packjson.ts';
+import { boundsJson, chosenJson, drawsJson, gapJson, lengthJson, remarkJson } from './packjson.ts';
 
 /** Lengths as in `packJson`. `thicker`: how thick a part to add, below 0 for a thinner one. */
 export function endPlayJson(judged: readonly EndPlayJudgement[]): Json {
   return judged.map(
-    ({ endPlay, measured, bounds, verdict, thicker, drawn, selection, remarks }) => {
+    ({ endPlay, measured, bounds, verdict, thicker, drawn, draws, selection, remarks }) => {
       const tool = measured?.clearance ?? HUNDREDTHS;
       return {
         shaft: endPlay.shaft,
@@ -22,6 +22,7 @@ export function endPlayJson(judged: readonly EndPlayJudgement[]): Json {
             }
           : null,
         byTheFile: drawn ? gapJson(drawn, tool) : null,
+        ...(draws && { draws: drawsJson(draws, tool) }),
         selection: selection
           ? {
               part: endPlay.shelf?.part ?? null,

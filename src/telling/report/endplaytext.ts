@@ -11,6 +11,7 @@ import {
   voiceOf,
 } from '../narrative/index.ts';
 import { choiceLines, gapTexts, HUNDREDTHS, thickerTexts, verdictText } from './choice.ts';
+import { drawsLines } from './drawstext.ts';
 import { type Page, paragraph, section } from './page.ts';
 
 /** The end play of each shaft: what is right, and the washer or race that sets it. */
@@ -33,7 +34,8 @@ export function endPlayText(train: Train, judged: readonly EndPlayJudgement[], p
 
 function shaftLines(judgement: EndPlayJudgement, page: Page): string[] {
   const voice = voiceOf(page.language);
-  const { endPlay, measured, bounds, verdict, thicker, drawn, selection, remarks } = judgement;
+  const { endPlay, measured, bounds, verdict, thicker, drawn, draws, selection, remarks } =
+    judgement;
   const told = (length: Length) => lengthText(length, voice, page.unit);
   const tool = measured?.clearance ?? HUNDREDTHS;
   const lines = (text: string) => paragraph(text, page);
@@ -58,6 +60,7 @@ function shaftLines(judgement: EndPlayJudgement, page: Page): string[] {
       : []),
     ...(thicker ? lines(voice.say('endplay.add', thickerTexts(thicker, tool, page))) : []),
     ...(drawn ? lines(voice.say('endplay.stack', gapTexts(drawn, tool, page))) : []),
+    ...(draws ? ['', ...drawsLines(draws, tool, page)] : []),
     ...section(voice.say('pack.first'), warned, page),
     ...section(
       voice.say('pack.shelf', { part: keyOf(part) }),

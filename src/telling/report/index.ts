@@ -7,6 +7,8 @@ export { flowAtText, flowText } from './flowtext.ts';
 export { gearsText, type NamedFlow } from './gearstext.ts';
 export { handText } from './handtext.ts';
 export { chartJson, flowJson, flowAtJson, gearsJson, handJson } from './json.ts';
+export { jobJson } from './jobjson.ts';
+export { jobText } from './jobtext.ts';
 export { oneWayJson, oneWayText } from './onewaytext.ts';
 export { type Ink, type Page, paragraph, PLAIN } from './page.ts';
 export { endPlayJson } from './endplayjson.ts';

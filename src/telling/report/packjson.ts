@@ -1,7 +1,9 @@
-import type { Gap, Length } from '../../shop/length/index.ts';
+import type { Draws, Gap, Length } from '../../shop/length/index.ts';
 import { digitsIn } from '../../shop/length/index.ts';
 import type { Bounds, Chosen, Measured, PackJudgement, Remark } from '../../shop/packs/index.ts';
 import { asFineAs } from '../narrative/index.ts';
+import { HUNDREDTHS } from './choice.ts';
+import { drawnLength } from './drawstext.ts';
 import { type Json, numberJson } from './json.ts';
 
 /**
@@ -28,6 +30,7 @@ export function packJson(judged: readonly PackJudgement[]): Json {
             }
           : null,
       byTheFile: its.drawn && tool ? gapJson(its.drawn, tool) : null,
+      ...(its.draws && { draws: drawsJson(its.draws, tool ?? HUNDREDTHS) }),
       measured: its.measured.map(measuredJson),
       gauge: gauge
         ? {
@@ -88,6 +91,19 @@ export function gapJson(
     clearance: lengthJson(asFineAs(um, tool)),
     plusMinus: lengthJson(asFineAs(worstUm, tool)),
     likely: lengthJson(asFineAs(likelyUm, tool)),
+  };
+}
+
+/** Stacks by chance: `ofThousand` of them leave at most `leave`. Shares are from 0 to 1. */
+export function drawsJson({ quantiles, outside, ...asked }: Draws, tool: Length): Json {
+  return {
+    ...asked,
+    quantiles: quantiles.map(({ ofThousand, um, giveUm }) => {
+      return { ofThousand, leave: lengthJson(drawnLength(um, giveUm, tool)), um, giveUm };
+    }),
+    outside: outside
+      ? { all: { ...outside.all }, below: { ...outside.below }, above: { ...outside.above } }
+      : null,
   };
 }
 

@@ -12,6 +12,7 @@ import {
   voiceOf,
 } from '../narrative/index.ts';
 import { choiceLines, gapTexts, HUNDREDTHS, thickerTexts, verdictText } from './choice.ts';
+import { drawsLines } from './drawstext.ts';
 import { type Page, paragraph, section } from './page.ts';
 import { table } from './table.ts';
 
@@ -59,7 +60,7 @@ function packLines(judgement: PackJudgement, page: Page): string[] {
 // The verdict, its limits, what the file's own sizes would leave, and the step gauge.
 function answerLines(judgement: PackJudgement, page: Page): string[] {
   const voice = voiceOf(page.language);
-  const { judged, eachFriction, verdict, bounds, drawn, gauge, thicker } = judgement;
+  const { judged, eachFriction, verdict, bounds, drawn, draws, gauge, thicker } = judgement;
   const told = (length: Length) => lengthText(length, voice, page.unit);
   const lines: string[] = [];
   if (judged) {
@@ -93,6 +94,9 @@ function answerLines(judgement: PackJudgement, page: Page): string[] {
   if (drawn) {
     const values = gapTexts(drawn, judged?.clearance ?? HUNDREDTHS, page);
     lines.push(...paragraph(voice.say('pack.drawn', values), page));
+  }
+  if (draws) {
+    lines.push('', ...drawsLines(draws, judged?.clearance ?? HUNDREDTHS, page));
   }
   return lines;
 }
