@@ -37,7 +37,24 @@ describe('holdturn draw', () => {
     expect(out).toContain('>D 1, on the over-run<');
   });
 
+  it('shows a set from its end, in a gear too, with its teeth and who carries', async () => {
+    const { out, exit } = await ask(`draw ${KESTREL} --end rear --range D --gear 1`);
+    expect(exit).toBe(0);
+    expect(out).toContain('<title>rear, seen from the input end</title>');
+    expect(out.match(/class="end-wheel end-planet/g)).toHaveLength(3);
+    expect(out).toContain('>rear.sun 30 (sun shell) 45 N·m<');
+    expect(out).toContain('>rear.carrier H 145 N·m<');
+    const there = await ask(`draw ${KESTREL} --end rear --seen-from output --lang es`);
+    expect(there.out).toContain('<title>rear, visto desde la salida</title>');
+  });
+
+  it('says what of a set is not drawn as counted', async () => {
+    const { out } = await ask('draw trains/dunlin-final-drive.train.yaml --end differential');
+    expect(out).toContain('>A scheme: the further side gear is drawn larger');
+  });
+
   it.each([
+    ['--end raer', 'unknown set: raer; did you mean rear?'],
     ['--side coast', 'which gear? add --range and --gear, or --on'],
     ['--gear 1 --range D --side coat', 'unknown side: coat; type --side drive or --side coast'],
   ])('refuses %s', async (options, says) => {

@@ -8,6 +8,7 @@ import {
   toSvg,
 } from '../../telling/drawing/index.ts';
 import { visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
+import { endSceneOf } from './drawend.ts';
 import { meant, suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
 import { type Selection, selectionOf } from './selection.ts';
@@ -17,7 +18,10 @@ import { CHOICES } from './verbs.ts';
 import { write } from './written.ts';
 import { trainAsFound } from './wrong.ts';
 
-/** Draws the half-section: of the bare train, or as all stands in a gear. SVG, printed or in a file. */
+/**
+ * Draws the half-section, or a set from its end: bare, or as all stands in a gear. SVG, printed or
+ * in a file.
+ */
 export function draw(file: string, session: Session): Reply {
   const { options, language } = session;
   const voice = voiceOf(language);
@@ -27,11 +31,19 @@ export function draw(file: string, session: Session): Reply {
   if (!selection && alone !== undefined) throw new Refusal('bad.side alone');
   const standings = selection && standingsIn(train, selection, sideOf(options), voice);
   const name = visible(train.name);
-  const svg = toSvg(paintHalfSection(halfSection(train), name, standings));
+  const scene =
+    options.end === undefined
+      ? paintHalfSection(halfSection(train), name, standings)
+      : endSceneOf(train, options.end, { options, voice, standings });
+  const svg = toSvg(scene);
   const { output } = options;
   if (output === undefined) return done(svg.trimEnd());
   write(output, Buffer.from(svg), session);
-  return done(voice.say('drawn', { file: output, train: name }));
+  const said =
+    options.end === undefined
+      ? voice.say('drawn', { file: output, train: name })
+      : voice.say('drawn.end written', { file: output, title: scene.title });
+  return done(said);
 }
 
 type Side = keyof Pick<Flow, 'drive' | 'coast'>;

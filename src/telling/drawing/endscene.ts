@@ -1,7 +1,8 @@
 import type { MemberName } from '../../engine/train/index.ts';
 import { type EndView, placeWheels } from './endview.ts';
 import type { EndWheel } from './endwheel.ts';
-import type { Group, Mark, Scene, Words } from './scene.ts';
+import { linesOf } from './lettering.ts';
+import type { Group, Mark, Scene } from './scene.ts';
 import type { MemberStanding, Standings } from './standing.ts';
 
 /** What a scene of an end view tells besides the wheels. */
@@ -12,6 +13,8 @@ export interface EndShown {
   readonly title?: string;
   /** Whether the members stand below, with their teeth; absent: they do. */
   readonly names?: boolean;
+  /** What stands below them, in whole sentences. */
+  readonly notes?: readonly string[];
 }
 
 /**
@@ -22,7 +25,7 @@ export interface EndShown {
 export function endScene(
   view: EndView,
   angles: ReadonlyMap<MemberName, number> = new Map(),
-  { standings, title = view.name, names = true }: EndShown = {},
+  { standings, title = view.name, names = true, notes = [] }: EndShown = {},
 ): Scene {
   const { width, height, axis, carrier, chain, wheels } = view;
   const places = placeWheels(view, angles);
@@ -48,16 +51,24 @@ export function endScene(
     const line: Mark = { mark: 'path', look: 'end-chain', d: chain };
     marks.push({ mark: 'group', at: mirrored, marks: [line] });
   }
-  const lines = names ? namesOf(view, standings) : [];
-  marks.push(...lines.map((line, k) => ({ ...line, y: height + LINE * (k + 1) })));
+  const lines = [
+    ...(names ? namesOf(view, standings) : []),
+    ...notes.flatMap((note) => linesOf(note, SIZE, width - 2 * LEFT)),
+  ];
+  lines.forEach((text, k) => {
+    const y = height + LINE * (k + 1);
+    marks.push({ mark: 'words', x: LEFT, y, text, look: 'name', anchor: 'start', size: SIZE });
+  });
   const below = lines.length > 0 ? LINE * (lines.length + 1) : 0;
   return { width, height: height + below, title, marks };
 }
 
 const LINE = 24;
+const LEFT = 14;
+const SIZE = 17;
 
 // A line a member: its name in the set, its teeth, and the name of what it is joined to.
-function namesOf({ wheels, carrier }: EndView, standings: EndShown['standings']): Words[] {
+function namesOf({ wheels, carrier }: EndView, standings: EndShown['standings']): string[] {
   const lines = new Map<string, string>();
   for (const { member, label, teeth } of wheels.toReversed()) {
     lines.set(`${member}${teeth > 0 ? ` ${teeth}` : ''}`, label);
@@ -66,8 +77,7 @@ function namesOf({ wheels, carrier }: EndView, standings: EndShown['standings'])
   return [...lines].map(([line, label]) => {
     const { letter = '', says = '' } = standings?.members.get(label) ?? {};
     const joined = line === label || line.startsWith(`${label} `) ? '' : ` (${label})`;
-    const text = `${line}${joined} ${letter} ${says}`.replace(/ +/gu, ' ').trim();
-    return { mark: 'words', x: 14, y: 0, text, look: 'name', anchor: 'start', size: 17 };
+    return `${line}${joined} ${letter} ${says}`.replace(/ +/gu, ' ').trim();
   });
 }
 

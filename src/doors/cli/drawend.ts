@@ -1,0 +1,57 @@
+import type { Train } from '../../engine/train/index.ts';
+import {
+  type EndNote,
+  endScene,
+  endView,
+  type Scene,
+  type Standings,
+} from '../../telling/drawing/index.ts';
+import { visible, type Voice } from '../../telling/narrative/index.ts';
+import { meant, suggestion } from './names.ts';
+import { Refusal } from './refusal.ts';
+import type { Options } from './session.ts';
+import { standOf } from './stand.ts';
+
+/** The end view of a set or gear pair that a person names, with the words below it. */
+export function endSceneOf(
+  train: Train,
+  name: string,
+  { options, voice, standings }: Asked,
+): Scene {
+  const known = [...train.sets, ...train.pairs].map((part) => part.name);
+  const seenFrom = standOf(options).seenFrom;
+  const view = endView(train, meant(name, known) ?? '', seenFrom);
+  if (!view) throw new Refusal('no.set', suggestion(name, known));
+  const title = voice.say('drawn.end', { set: visible(view.name), from: seenFrom });
+  const notes = [
+    title,
+    ...(view.kind === 'bevel' ? [voice.say('drawn.bevel')] : []),
+    ...view.notes.map((note) => worded(note, voice)),
+    ...(standings?.key ?? []),
+  ];
+  return endScene(view, new Map(), { title, notes, ...(standings && { standings }) });
+}
+
+interface Asked {
+  readonly options: Options;
+  readonly voice: Voice;
+  readonly standings: Standings | undefined;
+}
+
+function worded(note: EndNote, voice: Voice): string {
+  switch (note.note) {
+    case 'teeth not counted':
+      return voice.say('drawn.teeth not counted', {
+        planets: voice.list(note.members.map(visible)),
+      });
+    case 'planets not counted':
+      return voice.say('drawn.planets not counted', { drawn: note.drawn });
+    case 'planets left out':
+      return voice.say('drawn.planets left out', { drawn: note.drawn, counted: note.counted });
+    case 'not evenly spaced':
+      return voice.say('drawn.not evenly spaced', { degrees: note.degrees.toPrecision(2) });
+    case 'teeth do not fit':
+    case 'teeth too fine':
+      return voice.say(`drawn.${note.note}`);
+  }
+}
