@@ -71,6 +71,37 @@ it('lays out the same train alike', () => {
   expect(halfSection(train)).toEqual(halfSection(structuredClone(train)));
 });
 
+it('finds room for names of thirty letters, and for those that cannot break', () => {
+  const { train } = readTrain(LONG) as { train: Train };
+  const drawn = halfSection(train);
+  expect(faultsOf(train, drawn)).toEqual([]);
+  const scene = inGear(train, drawn, ['forward clutch of thirty letters']);
+  expect([...faultsOfSheet(scene), ...wordsOnLines(scene, drawn)]).toEqual([]);
+});
+
+const LONG = `
+holdturn: 1
+input: Antriebswellenkupplungsgehäuse
+output: main output shaft with the park gear
+sets:
+  very long name of a planetary set: { sun: 30, ring: 66 }
+  Planetenradsatzhinterachsgetriebe: { sun: 30, ring: 66 }
+joined:
+  sun shell that drives both rows:
+    [very long name of a planetary set.sun, Planetenradsatzhinterachsgetriebe.sun]
+  main output shaft with the park gear:
+    [very long name of a planetary set.carrier, Planetenradsatzhinterachsgetriebe.ring]
+devices:
+  forward clutch of thirty letters:
+    { clutch: [Antriebswellenkupplungsgehäuse, very long name of a planetary set.ring] }
+  Rückwärtsgangkupplungslamellen:
+    { clutch: [Antriebswellenkupplungsgehäuse, sun shell that drives both rows] }
+  intermediate band with a servo: { band: sun shell that drives both rows }
+  Niedriggangbremsscheibenpaket: { brake: Planetenradsatzhinterachsgetriebe.carrier }
+  low and reverse one-way clutch:
+    { one-way: [Planetenradsatzhinterachsgetriebe.carrier, case], lets: clockwise }
+`;
+
 describe('trains by chance', () => {
   // The laws hold however few arrangements are tried, so most are tried in a few.
   it.each([

@@ -9,6 +9,7 @@ import { WIDE } from './symbol.ts';
 
 const MARGIN = 34;
 const GAP = 11; // between a thing and the next
+const CASE_ROOM = 86;
 const NAME = 98; // a longer name takes another line
 
 /** A name in lines: their right end, and the first base line. */
@@ -27,6 +28,15 @@ export function symbolBoxes(drafting: Drafting, { choice }: Arrangement, { x, y 
       return { left: x(column) + left, right: x(column) + right, top, foot };
     });
   });
+}
+
+/** The room under the case that brakes take with their names, and a letter below. */
+export function roomAtCase(stations: readonly Station[]): number {
+  const lines = stations.flatMap((it) => {
+    const brake = it.kind === 'device' && holdsToCase(it.device);
+    return brake ? [linesOf(it.name, SIZE, NAME).length] : [];
+  });
+  return lines.length === 0 ? 18 : Math.max(CASE_ROOM, (Math.max(...lines) + 1) * LINE + 10);
 }
 
 interface Lengths {

@@ -96,13 +96,18 @@ function planetarySet(company: Company, draft: Draft): Mark[] {
       marks.push(symbol.planet(at, pin(planet), halfIn(company, column, planet)));
     }
     const { sun, ring } = column;
+    for (const { outer, mesh } of column.between) {
+      marks.push(meshed(mesh, at, pin(outer) + halfIn(company, column, outer)));
+    }
     if (sun) {
       const rim = y(MIDDLE + rims.sun);
+      marks.push(meshed(sun.mesh, at, rim));
       const foot = sun.body === 0 ? [symbol.ground(at, rim + STUB, 1)] : [];
       marks.push(wheelOf(sun.body, [symbol.sun(at, rim), ...foot], draft));
     }
     if (ring) {
       const rim = y(MIDDLE + rims.ring);
+      marks.push(meshed(ring.mesh, at, rim));
       const top = y(MIDDLE + rims.ring + RIM_HIGH + RIM_STEP * rings);
       const head = ring.body === 0 ? [symbol.ground(at, top - STUB, -1)] : [];
       marks.push(wheelOf(ring.body, [symbol.ring(at, rim, top), ...head], draft));
@@ -152,6 +157,10 @@ function bevelSet(company: Company, draft: Draft): Mark[] {
     marks.push(wheelOf(sun.body, [wheel, ...foot], draft));
   });
   return marks;
+}
+
+function meshed(name: string, x: number, y: number): Group {
+  return { mark: 'group', about: { kind: 'mesh', name }, marks: [symbol.mesh(x, y)] };
 }
 
 function wheelOf(body: number, marks: readonly Mark[], { drafting }: Draft): Group {

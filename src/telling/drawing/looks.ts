@@ -17,6 +17,7 @@ export const LOOKS = `
 .drawing .case { stroke-width: 1.5; }
 .drawing .line, .drawing .wheel, .drawing .end { stroke-width: 2.5; }
 .drawing .planet { stroke-width: 2; }
+.drawing .teeth { stroke-width: 2; stroke-dasharray: 0.5 4; }
 .drawing .band { stroke-width: 3; }
 .drawing .arrow { stroke-width: 1.6; }
 .drawing .set-name { font-style: italic; }

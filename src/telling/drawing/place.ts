@@ -1,5 +1,5 @@
 import type { Arrangement } from './arrangement.ts';
-import { across, type NameBox } from './columns.ts';
+import { across, type NameBox, roomAtCase } from './columns.ts';
 import {
   ABOVE,
   BELOW,
@@ -10,7 +10,6 @@ import {
   OUTER,
   UNDER,
 } from './levels.ts';
-import { holdsToCase } from './station.ts';
 import { stripOf } from './strips.ts';
 import type { Drafting } from './strokes.ts';
 
@@ -34,7 +33,6 @@ export interface Strip {
 }
 
 const TRACK = 21;
-const CASE_ROOM = 86; // brakes between the drums and the case
 
 /** The room that rows of dials take; `above` is the first strip's. */
 export interface Rows {
@@ -76,10 +74,9 @@ function stripsDown(drafting: Drafting, { above, below }: Rows): LaidStrip[] {
       .filter((level) => level.trunk !== 0 && level.strip === strip);
     const shafts = Math.max(0, ...trunks.map(({ height }) => (height < OUTER ? height : 0)));
     const drums = Math.max(0, ...trunks.map(({ height }) => height - OUTER));
-    const atCase = own.some((it) => it.kind === 'device' && holdsToCase(it.device));
     const middle = own.some(({ kind }) => kind === 'company' || kind === 'device');
     const caseY = top + (strip === 0 ? above : 26);
-    const drumFoot = caseY + (atCase ? CASE_ROOM : 18) + drums * TRACK;
+    const drumFoot = caseY + roomAtCase(own) + drums * TRACK;
     const middleFoot = drumFoot + (middle ? MIDDLE_HEIGHT : 6);
     const axis = middleFoot + (shafts + 0.5) * TRACK;
     const under = drafting.uprights.list().some((it) => it.strip === strip && it.low === UNDER);

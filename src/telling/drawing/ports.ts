@@ -18,11 +18,11 @@ export interface Port {
   readonly pins?: readonly { readonly height: number; readonly column: number }[];
 }
 
-/** What can be chosen of a station: a number of bits, all of which make sense together. */
-export const FLIPPED = 1; // meshes in the other order; a clutch's other member is the hub
-export const RIGHT = 2; // the carrier's plate, or the drum of a clutch, leaves on the right
-export const RING_RIGHT = 4;
-export const PLATE_OUT = 8; // the carrier's plate goes to its body's drum
+// What can be chosen of a station: a number of bits, all of which make sense together.
+const FLIPPED = 1; // meshes in the other order; a clutch's other member is the hub
+const RIGHT = 2; // the carrier's plate, or the drum of a clutch, leaves on the right
+const RING_RIGHT = 4;
+const PLATE_OUT = 8; // the carrier's plate goes to its body's drum
 
 /** Which bits mean anything for a station. */
 export function choicesOf(station: Station): readonly number[] {

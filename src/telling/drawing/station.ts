@@ -47,6 +47,8 @@ export interface Column {
   readonly planets: readonly { readonly planet: number; readonly size: number }[];
   readonly sun?: CentralWheel;
   readonly ring?: CentralWheel;
+  /** Planets that mesh each other, the outer first, and what the mesh is called. */
+  readonly between: readonly { readonly outer: number; readonly mesh: string }[];
 }
 
 /** A wheel that turns about the main axis, and the planet (by place) that it meshes. */
@@ -54,6 +56,8 @@ export interface CentralWheel {
   readonly member: string;
   readonly body: number;
   readonly planet: number;
+  /** What the mesh is called: "within: a, b". */
+  readonly mesh: string;
 }
 
 /** Everything that stands along the axes of a train, in the order of its file. */
@@ -89,8 +93,8 @@ function companyFrom(name: string, meshes: readonly Mesh[], assembly: Assembly):
   const pinned = new Set(assembly.gearing.planets.map(({ member }) => member));
   const members = [...new Set(meshes.flatMap(({ a, b }) => [a.member, b.member]))];
   const planets = members.filter((member) => pinned.has(member));
-  const columns = columnsOf(meshes, planets, assembly);
   const levels = levelsOf(meshes, planets);
+  const columns = columnsOf(meshes, planets, levels, assembly);
   return {
     name,
     sets: [...new Set(meshes.map(({ within }) => within))],
@@ -113,11 +117,17 @@ function has({ planets }: Column, p: number): boolean {
 interface DraftColumn {
   within: string;
   wheels: Map<string, number>; // by member and teeth: steps of a planet stand in columns of their own
+  pairs: { places: readonly number[]; mesh: string }[];
   sun?: CentralWheel;
   ring?: CentralWheel;
 }
 
-function columnsOf(meshes: readonly Mesh[], planets: readonly string[], assembly: Assembly) {
+function columnsOf(
+  meshes: readonly Mesh[],
+  planets: readonly string[],
+  levels: readonly number[],
+  assembly: Assembly,
+): Column[] {
   const drafts: DraftColumn[] = [];
   for (const { within, a, b, kind } of meshes) {
     const onPins = [a, b].filter(({ member }) => planets.includes(member));
@@ -129,20 +139,27 @@ function columnsOf(meshes: readonly Mesh[], planets: readonly string[], assembly
       keys.some((key) => column.wheels.has(key)) &&
       (side === undefined || (kind !== 'bevel' && column[side] === undefined));
     let column = drafts.find(fits);
-    if (!column) drafts.push((column = { within, wheels: new Map() }));
+    if (!column) drafts.push((column = { within, wheels: new Map(), pairs: [] }));
     onPins.forEach(({ teeth }, k) => column?.wheels.set(keys[k] ?? '', teeth));
+    const mesh = `${within}: ${a.member}, ${b.member}`;
+    if (!central)
+      column.pairs.push({ places: onPins.map((one) => planets.indexOf(one.member)), mesh });
     if (central && side) {
       const planet = planets.indexOf(onPins[0]?.member ?? '');
       const body = assembly.bodyOf(central.member) ?? 0;
-      column[side] = { member: central.member, body, planet: Math.max(0, planet) };
+      column[side] = { member: central.member, body, planet: Math.max(0, planet), mesh };
     }
   }
   const most = Math.max(1, ...drafts.flatMap(({ wheels }) => [...wheels.values()]));
-  return drafts.map(({ wheels, ...column }): Column => {
+  const level = (planet: number) => levels[planet] ?? 0;
+  return drafts.map(({ wheels, pairs, ...column }): Column => {
     const own = [...wheels].map(([key, teeth]) => {
       return { planet: planets.indexOf(key.slice(key.indexOf(' ') + 1)), size: teeth / most };
     });
-    return { ...column, planets: own };
+    const between = pairs.map(({ places: [p = 0, q = 0], mesh }) => {
+      return { outer: level(p) <= level(q) ? p : q, mesh };
+    });
+    return { ...column, planets: own, between };
   });
 }
 

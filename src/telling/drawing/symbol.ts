@@ -6,7 +6,7 @@ import { round } from './svg.ts';
 // a wheel in section is a web with a bar at its rim, plates that interleave are a clutch or a
 // brake, hatching is what stands still.
 
-export const HALF = 15; // half the width of a wheel's rim
+const HALF = 15; // half the width of a wheel's rim
 export const WIDE = 23; // half the width of a clutch
 const MESH = 2.5; // from a rim to the line where two of them meet
 const BEARING = 5; // from a pin to the wheel that turns on it
@@ -37,6 +37,11 @@ export function sun(x: number, rim: number): Path {
 export function ring(x: number, rim: number, top: number): Path {
   const web = `M${round(x)} ${round(rim - MESH)}V${round(top)}`;
   return { mark: 'path', look: 'wheel', d: across(x, rim - MESH, HALF) + web };
+}
+
+/** Where the teeth of two rims meet. */
+export function mesh(x: number, y: number): Path {
+  return { mark: 'path', look: 'teeth', d: across(x, y, HALF - 1) };
 }
 
 /** A bevel pinion under its pin, and the teeth of its ends. */
