@@ -59,7 +59,7 @@ function Round({ guide, inquiry }: Props & { readonly inquiry: Inquiry }) {
     >
       <p class="describe-progress">
         {of > 1 && `${say.progress(at, of)} · `}
-        {say.topics[inquiry.topic]}
+        {inquiry.changes?.name ?? say.topics[inquiry.topic]}
       </p>
       <h2 id="describe-question" class="describe-question">
         {question}
