@@ -1,4 +1,4 @@
-import { computed, signal } from '@preact/signals';
+import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Train } from '../../../engine/train/index.ts';
 import {
   discard,
@@ -10,7 +10,6 @@ import {
   rename,
   type Thing,
 } from '../../../engine/trainfile/index.ts';
-import type { Bench } from '../bench/index.ts';
 import {
   type Answer,
   type Asked,
@@ -24,17 +23,23 @@ import { changeOf } from './changing.ts';
 import { nextStep, stepsOf } from './steps.ts';
 import { written } from './writing.ts';
 
+/** The file that is described, as the bench holds it. */
+interface Described {
+  readonly text: ReadonlySignal<string>;
+  write(text: string): void;
+}
+
 /** The guided way: what is asked just now, and what an answer does to the file on the bench. */
 export class Guide {
-  readonly reading = computed<Reading>(() => readTrain(this.bench.file.text.value));
+  readonly reading = computed<Reading>(() => readTrain(this.file.text.value));
   /** What is described so far; undefined where the text is broken and must be mended first. */
   readonly train = computed<Train | undefined>(() => {
-    if (isEmpty(this.bench.file.text.value)) return NOTHING;
+    if (isEmpty(this.file.text.value)) return NOTHING;
     return this.reading.value.soFar;
   });
   /** The mistakes of the text that no answer mends. */
   readonly mistakes = computed(() => {
-    if (isEmpty(this.bench.file.text.value)) return [];
+    if (isEmpty(this.file.text.value)) return [];
     const asks = (keys: readonly string[]) => keys.every((key) => ASKED.has(key));
     return this.reading.value.problems.filter((problem) => {
       if (problem.severity === 'warning') return false;
@@ -56,10 +61,10 @@ export class Guide {
     return asked.ask === 'about' && train ? nextStep(asked.inquiry, train) : undefined;
   });
 
-  private readonly bench: Bench;
+  private readonly file: Described;
 
-  constructor(bench: Bench) {
-    this.bench = bench;
+  constructor(file: Described) {
+    this.file = file;
   }
 
   /** Begins with the file that is on the bench: of one that lacks nothing, nothing is asked. */
@@ -90,7 +95,7 @@ export class Guide {
       this.begun.value = further;
       return;
     }
-    if (!this.write(written(this.bench.file.text.value, train, further))) return;
+    if (!this.write(written(this.file.text.value, train, further))) return;
     this.begun.value = undefined;
     if (inquiry.topic === 'join' && inquiry.member !== undefined) this.settle(inquiry.member);
   }
@@ -143,13 +148,13 @@ export class Guide {
   discard(thing: Thing): void {
     const train = this.train.value;
     this.begun.value = undefined;
-    if (train) this.write(discard(this.bench.file.text.value, train, thing));
+    if (train) this.write(discard(this.file.text.value, train, thing));
   }
 
   /** False where the name will not do; `refused` tells why. */
   rename(thing: Thing, to: string): boolean {
     const { name: from } = thing;
-    const text = this.bench.file.text.value;
+    const text = this.file.text.value;
     if (from === to) return true;
     switch (thing.thing) {
       case 'gear':
@@ -163,7 +168,7 @@ export class Guide {
 
   private write(edited: Edited): boolean {
     this.refused.value = 'refused' in edited ? edited.refused : undefined;
-    if ('text' in edited) this.bench.file.write(edited.text);
+    if ('text' in edited) this.file.write(edited.text);
     return 'text' in edited;
   }
 }

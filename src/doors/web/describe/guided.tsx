@@ -15,7 +15,7 @@ interface Props {
 
 /** Describing a train by answering one plain question after another. */
 export function Guided({ bench, onPlace }: Props) {
-  const guide = useMemo(() => new Guide(bench), [bench]);
+  const guide = useMemo(() => new Guide(bench.file), [bench]);
   const file = bench.file.name.value;
   useMemo(() => guide.arrive(), [guide, file]);
   const train = guide.train.value;

@@ -46,8 +46,8 @@ export function looseMembers(train: Train): MemberName[] {
   );
 }
 
-/** The members of a set that turn about the main axis and are its own. */
-export function wheelsOf(set: GearSet): MemberName[] {
+// The members of a set that turn about the main axis and are its own.
+function wheelsOf(set: GearSet): MemberName[] {
   const part = (name: string) => `${set.name}.${name}`;
   switch (set.kind) {
     case 'plain':

@@ -1,1 +1,1 @@
-export { type Doubt, doubtsOf } from './doubts.ts';
+export { doubtsOf } from './doubts.ts';
