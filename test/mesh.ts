@@ -63,10 +63,10 @@ export function engagedIn(view: EndView, meshes: readonly Mesh[]): Engaged[] {
     const level = all.filter(({ a, b }) => plane(a) === plane(b));
     const found = level.length > 0 ? level : all;
     if (as.length === 1 || bs.length === 1) return found;
-    return as.flatMap((a) => {
-      const own = found.filter((pair) => pair.a === a);
-      return own.toSorted((p, q) => p.module - q.module).slice(0, 1);
-    });
+    // Planets that mesh one another belong to one copy; the copies are in one order.
+    const copy = (k: number, of: readonly number[]) =>
+      of.filter((other) => plane(other) === plane(k)).indexOf(k);
+    return found.filter(({ a, b }) => copy(a, as) === copy(b, bs));
   });
 }
 

@@ -42,8 +42,8 @@ describe('holdturn draw', () => {
     expect(exit).toBe(0);
     expect(out).toContain('<title>rear, seen from the input end</title>');
     expect(out.match(/class="end-wheel end-planet/g)).toHaveLength(3);
-    expect(out).toContain('>rear.sun 30 (sun shell) 45 N·m<');
-    expect(out).toContain('>rear.carrier H 145 N·m<');
+    expect(out).toContain('>rear.sun 30 (sun shell) · 45 N·m<');
+    expect(out).toContain('>rear.carrier · H 145 N·m<');
     const there = await ask(`draw ${KESTREL} --end rear --seen-from output --lang es`);
     expect(there.out).toContain('<title>rear, visto desde la salida</title>');
   });

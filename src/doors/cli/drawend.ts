@@ -24,10 +24,9 @@ export function endSceneOf(
   if (!view) throw new Refusal('no.set', suggestion(name, known));
   const title = voice.say('drawn.end', { set: visible(view.name), from: seenFrom });
   const notes = [
-    title,
     ...(view.kind === 'bevel' ? [voice.say('drawn.bevel')] : []),
     ...view.notes.map((note) => worded(note, voice)),
-    ...(standings?.key ?? []),
+    ...(standings ? [standings.key?.[0] ?? '', voice.say('drawn.circles')] : []),
   ];
   return endScene(view, new Map(), { title, notes, ...(standings && { standings }) });
 }

@@ -11,7 +11,7 @@ export interface EndShown {
   readonly standings?: Pick<Standings, 'members'>;
   /** The name for a screen reader; absent: the set's. */
   readonly title?: string;
-  /** Whether the members stand below, with their teeth; absent: they do. */
+  /** Whether the title and the members stand below, with their teeth; absent: they do. */
   readonly names?: boolean;
   /** What stands below them, in whole sentences. */
   readonly notes?: readonly string[];
@@ -52,7 +52,7 @@ export function endScene(
     marks.push({ mark: 'group', at: mirrored, marks: [line] });
   }
   const lines = [
-    ...(names ? namesOf(view, standings) : []),
+    ...(names ? [title, ...namesOf(view, standings)] : []),
     ...notes.flatMap((note) => linesOf(note, SIZE, width - 2 * LEFT)),
   ];
   lines.forEach((text, k) => {
@@ -77,7 +77,7 @@ function namesOf({ wheels, carrier }: EndView, standings: EndShown['standings'])
   return [...lines].map(([line, label]) => {
     const { letter = '', says = '' } = standings?.members.get(label) ?? {};
     const joined = line === label || line.startsWith(`${label} `) ? '' : ` (${label})`;
-    return `${line}${joined} ${letter} ${says}`.replace(/ +/gu, ' ').trim();
+    return [`${line}${joined}`, `${letter} ${says}`.trim()].filter(Boolean).join(' · ');
   });
 }
 

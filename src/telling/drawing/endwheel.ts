@@ -43,12 +43,14 @@ export interface Turning {
   readonly per?: number;
   readonly plane: number;
   readonly toothless: boolean;
+  /** The radius of its bore or pin; absent: as fits its size. */
+  readonly bore?: number;
 }
 
 /** The shape of a wheel that is made once for all its copies. */
 export function wheelOf(blank: Blank, assembly: Assembly, turning: Turning): EndWheel {
   const { member, teeth, ring, root, module } = blank;
-  const { toothless, turnsWith = member, per = 1, ...rest } = turning;
+  const { toothless, bore = BORE * root, turnsWith = member, per = 1, ...rest } = turning;
   const outer = rimRadius(blank);
   const rim = ring ? (root + outer) / 2 : Math.max(0.72 * root, root - 0.9 * module);
   return {
@@ -61,13 +63,14 @@ export function wheelOf(blank: Blank, assembly: Assembly, turning: Turning): End
     outline: toothless ? circle(root) : outlineOf(blank),
     mark: toothless ? '' : markOf(blank),
     rim: circle(rim),
-    edge: circle(ring ? outer : BORE * root),
+    edge: circle(ring ? outer : bore),
     pin: { radius: 0, degrees: 0 },
     phase: within(blank.phase ?? 0),
   };
 }
 
-const BORE = 0.36;
+/** The radius of a bore or a pin, of that of the root. */
+export const BORE = 0.36;
 
 /** More than this many teeth are not drawn: on the sheet they would run into one another. */
 export const MOST_TEETH = 600;

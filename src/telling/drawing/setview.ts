@@ -2,6 +2,7 @@ import { type Assembly, assemble, type GearSet, type Train } from '../../engine/
 import { type Blank, type Engagement, type Pin } from './blank.ts';
 import type { EndNote, EndView } from './endview.ts';
 import {
+  BORE,
   circle,
   type EndWheel,
   enlarge,
@@ -135,6 +136,8 @@ function planetWheels(cluster: Cluster, copies: readonly Copy[], draft: Draft): 
       orbitsWith: slice.carrier,
       plane: planeOf(blank, draft),
       toothless: stripped.has(blank.member),
+      // Steps of one casting sit on one pin.
+      bore: BORE * Math.min(...blanks.filter((b) => b.pin === pin).map(({ root }) => root)),
       ...(slice.assumed.has(blank.member) && throughMesh(blank, cluster)),
     });
     return copies.map(({ degrees, turned }) => ({

@@ -605,6 +605,8 @@ export const en = {
   drawn: '{file}: half-section of {train}',
   'drawn.end':
     '{set}, {from, select, output {seen from the output end} other {seen from the input end}}',
+  'drawn.circles':
+    'A strong circle carries load; a broken one is held (H), a dotted one free (F). Torques are for 100 N·m put in.',
   'drawn.end written': '{file}: {title}',
   'drawn.bevel':
     'A scheme: the further side gear is drawn larger, and no pinion can be seen to turn on its pin.',

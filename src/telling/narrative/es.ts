@@ -603,6 +603,8 @@ export const es: Messages = {
   drawn: '{file}: semicorte de {train}',
   'drawn.end':
     '{set}, {from, select, output {visto desde la salida} other {visto desde la entrada}}',
+  'drawn.circles':
+    'Un círculo fuerte lleva carga; uno a trazos está retenido (H), uno a puntos, libre (F). Los pares son por 100 N·m a la entrada.',
   'drawn.end written': '{file}: {title}',
   'drawn.bevel':
     'Un esquema: el planetario más lejano se dibuja mayor, y no se ve girar ningún piñón en su eje.',
