@@ -17,12 +17,13 @@ export function arrange(drafting: Drafting, tries: number): Arrangement {
   const hasty = tries < ENOUGH;
   for (const beginning of beginningsOf(drafting.subjects).slice(0, hasty ? 1 : 3)) {
     const cooled = search.cool(beginning, tries);
-    const cost = search.improve(cooled, hasty ? 0 : ROUNDS);
+    const cost = search.costOf(cooled);
     if (cost < least) [best, least] = [cooled, cost];
-    drafting.draw(cooled);
     if (drafting.crossings() === 0) break;
   }
-  return best as Arrangement;
+  const found = best as Arrangement;
+  if (!hasty) search.improve(found, ROUNDS);
+  return found;
 }
 
 const HEAT = 60; // a crossing's cost
@@ -172,7 +173,7 @@ class Search {
     return false;
   }
 
-  private costOf(arrangement: Arrangement): number {
+  costOf(arrangement: Arrangement): number {
     const { drafting } = this;
     drafting.draw(arrangement);
     let cost = 60 * drafting.crossings() + 4 * drafting.tracks;

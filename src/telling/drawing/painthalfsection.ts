@@ -163,12 +163,12 @@ function paintHandle(handle: Handle, standing: MemberStanding | undefined): Grou
         marks: [
           { mark: 'path', look: 'dial-rim', d: circle },
           { mark: 'path', look: 'dial-held', d: 'M-15 -15L15 15M-21 -6L6 21M-6 -21L21 6' },
-          ...(standing?.way ? [turnArrow(0, 0, 12, standing.way)] : []),
+          ...(standing?.way ? [turnArrow(0, 0, 9, standing.way)] : []),
           {
             mark: 'group',
             look: 'dial-face',
             at: { x: 0, y: 0, degrees: 0 },
-            marks: [{ mark: 'path', look: 'stop-mark', d: `M0 ${-DIAL}V${-DIAL + 13}` }],
+            marks: [{ mark: 'path', look: 'stop-mark', d: `M0 ${-DIAL}V${-DIAL + 9}` }],
           },
         ],
       },
