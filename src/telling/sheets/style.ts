@@ -96,9 +96,10 @@ export const STYLE = `
 }
 
 #let field(label, value) = {
-  let place = box.with(width: 100%, height: 7mm, stroke: (bottom: rule), inset: (bottom: 1mm))
+  let said = if value == "" { box(height: 6mm) } else { value }
+  let place = block(width: 100%, stroke: (bottom: rule), inset: (bottom: 1mm), said)
   grid(columns: (auto, 1fr), column-gutter: 2mm, align: bottom,
-    label, place(align(bottom, value)))
+    pad(bottom: 1mm, label), place)
 }
 #let fields(given) = block(above: 5mm, below: 4mm, grid(
   columns: given.map(it => 1fr), column-gutter: 6mm,
