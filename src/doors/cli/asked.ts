@@ -1,4 +1,5 @@
 import fs from 'node:fs';
+import { LEDGER } from './ledger.ts';
 import { press } from './press.ts';
 import { run } from './run.ts';
 
@@ -27,6 +28,7 @@ export async function ask(
     list: (folder) => (fs.existsSync(folder) ? fs.readdirSync(folder) : []),
     lines: () => typedLines(stdin),
     write: (file, bytes) => fs.writeFileSync(file, bytes),
+    ledger: { ...LEDGER, now: () => new Date('2026-11-25T12:40:07.120Z') },
     press: async (source) => press(source),
     out: (text) => (out += text),
     err: (text) => (err += text),
@@ -86,6 +88,16 @@ second brake:
 `,
   plays: `turbine shaft: [0.82 mm, 0.84 mm, 0.83 mm]
 main shaft: [0.012 in]
+`,
+  bands: `intermediate band: { turns: 2.5 }
+`,
+  rods: `second band: { travel: [4.12 mm, 4.16 mm, 4.14 mm] }
+`,
+  worn: `stator bushing: { bore: [38.12 mm, 38.10 mm], shaft: [38.02 mm, 38.03 mm] }
+front planets: { read: [0.42 mm, 0.92 mm, 0.38 mm] }
+pump gear to case: { read: [0.12 mm, 0.14 mm, 0.13 mm] }
+pump gear side: { read: [0.001 in, 0.0015 in] }
+forward springs: { read: [31.8 mm, 30.9 mm, 31.7 mm] }
 `,
   tight: `turbine shaft: [0.10 mm]
 main shaft: [0.30 mm]

@@ -1,4 +1,5 @@
 import fs from 'node:fs';
+import { LEDGER } from './ledger.ts';
 import { run } from './run.ts';
 
 // Node's own streams for standard output and input take longer to load than an answer takes to
@@ -12,6 +13,7 @@ void run({
   lines: () => process.getBuiltinModule('node:readline').createInterface({ input: process.stdin }),
   serve: async (...where) => (await import('./serve.ts')).serve(...where),
   write: (file, bytes) => fs.writeFileSync(file, bytes),
+  ledger: LEDGER,
   press: async (source) => (await import('./press.ts')).press(source),
   out: (text) => write(1, text),
   err: (text) => write(2, text),

@@ -13,8 +13,10 @@ export type Call =
       readonly file: string;
       /** A second file, which `suspects` may have and `pack` and `endplay` must. */
       readonly seen?: string;
-      /** What `sheet` is to print. */
+      /** What `sheet` is to print, or what is to be done with a `job`. */
       readonly kind?: string;
+      /** What stands after the file of a job. */
+      readonly words?: readonly string[];
       readonly options: Options;
     }
   | { readonly verb: 'completion'; readonly shell: (typeof SHELLS)[number] }
@@ -57,16 +59,28 @@ function programOf(voice: Voice, ears: Ears): Command {
     const command = dressed(program.command(verb), voice, ears)
       .description(voice.say(`verb.${verb}`))
       .action(() => {
-        const [kind = '', ...files] = verb === 'sheet' ? command.args : ['', ...command.args];
-        const [file = '', seen] = files;
+        const before = verb === 'sheet' || verb === 'job';
+        const [kind = '', ...files] = before ? command.args : ['', ...command.args];
+        const [file = '', ...rest] = files;
+        if (verb === 'job') {
+          ears.take({ verb, kind, file, words: rest, options: command.opts() });
+          return;
+        }
+        const [seen] = rest;
         const second = seen !== undefined && { seen };
         ears.take({ verb, file, ...second, ...(kind && { kind }), options: command.opts() });
       });
     if (verb === 'sheet') command.argument('<KIND>', voice.say('cli.kind'));
-    command.argument('<FILE>', voice.say('cli.file'));
+    if (verb === 'job') {
+      command.usage(voice.say('cli.usage.job')).argument('<ACTION>', voice.say('cli.action'));
+    }
+    command.argument('<FILE>', voice.say(verb === 'job' ? 'cli.job' : 'cli.file'));
+    if (verb === 'job') command.argument('[WORDS...]', voice.say('cli.words'));
     if (verb === 'suspects') command.argument('[SEEN]', voice.say('cli.seen'));
     if (verb === 'pack') command.argument('<READINGS>', voice.say('cli.readings'));
     if (verb === 'endplay') command.argument('<READINGS>', voice.say('cli.plays'));
+    if (verb === 'band') command.argument('<READINGS>', voice.say('cli.bands'));
+    if (verb === 'wear') command.argument('<READINGS>', voice.say('cli.wear'));
     for (const option of VERBS[verb]) command.addOption(optionOf(option, voice));
   }
   dressed(program.command('screen'), voice, ears)
@@ -159,6 +173,7 @@ function refusalOf(error: CommanderError, program: Command, args: readonly strin
     }
     case 'commander.missingArgument':
       if (verb === 'sheet') return new Refusal('bad.missing kind');
+      if (verb === 'job') return new Refusal('bad.missing action');
       if (quoted === 'READINGS') return new Refusal('bad.missing readings', { verb });
       return verb === 'completion'
         ? new Refusal('bad.missing shell')

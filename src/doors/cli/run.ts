@@ -54,9 +54,17 @@ async function replyTo(world: World, language: Language): Promise<Reply> {
       const { endplay } = await import('./endplay.ts');
       return endplay(call.file, call.seen ?? '', session(call.options));
     }
+    case 'band':
+      return (await import('./band.ts')).band(call.file, call.seen ?? '', session(call.options));
+    case 'wear':
+      return (await import('./wear.ts')).wear(call.file, call.seen ?? '', session(call.options));
     case 'sheet': {
       const { sheet } = await import('./sheet.ts');
       return sheet(call.kind ?? '', call.file, session(call.options));
+    }
+    case 'job': {
+      const { job } = await import('./job.ts');
+      return job(call.kind ?? '', call.file, call.words ?? [], session(call.options));
     }
     case 'pack':
       return (await import('./pack.ts')).pack(call.file, call.seen ?? '', session(call.options));

@@ -36,6 +36,8 @@ export const VERBS = {
   suspects: ['practice', 'all', 'json', 'lang'],
   pack: ['draws', 'seed', 'inch', 'json', 'lang'],
   endplay: ['draws', 'seed', 'inch', 'json', 'lang'],
+  band: ['inch', 'json', 'lang'],
+  wear: ['inch', 'json', 'lang'],
   sheet: [
     'output',
     'paper',

@@ -1,3 +1,4 @@
+import type { Ledger } from './ledger.ts';
 import type { Printed } from './press.ts';
 
 /** What the command touches of the machine; a test gives it another. */
@@ -25,6 +26,8 @@ export interface World {
   readonly write: (file: string, bytes: Uint8Array) => void;
   /** Typesets; absent where nothing is printed. Throws where the typesetter is not installed. */
   readonly press?: (source: string) => Promise<Printed>;
+  /** Where jobs are written down; absent where nothing is kept. */
+  readonly ledger?: Ledger;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
 }

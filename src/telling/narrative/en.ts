@@ -121,6 +121,11 @@ export const en = {
   'problem.other kind':
     'wrong sizes: {name} is a {kind, select, clutch {multi-plate clutch} brake {multi-plate brake} band {band} other {one-way clutch}}; give its own, or {kind, select, one_way {one torque Nm} other {a torque}}',
   'problem.no plates': 'no plates: {name} is no multi-plate clutch or brake; name one that is',
+  'problem.not a band': 'no band: {name} is none; name one under devices that is',
+  'problem.no band':
+    'no band: {name}{has, select, yes {; did you mean {near}?} other {; tell under bands of the train file how it is set}}',
+  'problem.no wear':
+    'no wear: {name}{has, select, yes {; did you mean {near}?} other {; tell under wear of the train file what is measured}}',
   'problem.no end play':
     'no end play: {name}{has, select, yes {; did you mean {near}?} other {; tell it under endplay of the train file}}',
   'problem.no pack':
@@ -189,7 +194,7 @@ export const en = {
   'problem.one body':
     'idle device: {name} joins {a} to {b}, which are one piece, so it can do nothing; name another member',
   expected:
-    "{what, select, section {expected entries, a name, a colon and its thing each} version {expected the number 1} text {expected text} name {expected a name} member {expected the name of a member} members {expected a list of members, as in [front.sun, rear.sun]} two_members {expected two members, as in [front.sun, case]} devices {expected a list of devices, as in [forward clutch]} wheel_names {expected a list of wheels, as in [idler]} meshes {expected a list of meshes, as in [[sun, idler]]} mesh {expected two wheels, as in [sun, planet] or [ring, planet, internal]} internal {expected the word internal, or nothing} wheel {expected a member and its teeth, as in [layshaft, 43]} teeth {expected a number of teeth, a whole number from 1 to 1000000} two_teeth {expected two numbers of teeth, as in [24, 44]} count {expected a whole number from 1 to 100} way {expected clockwise or anticlockwise} pair_kind {expected external, internal or chain} set {expected a set, as in '{' sun: 30, ring: 66 '}'} gear_pair {expected a gear pair, as in '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {expected a number from 0 to 1000000} proportions {expected some numbers above 0, or nothing can be shown} minutes {expected a number above 0} under_fifty {expected a number above 0 and below 50} over_fifty {expected a number above 50 and below 100} risk {expected none, low or high} stage {expected in the car, pan off or on the bench} pressure {expected good, low or high} fluid {expected clean, burnt, metal or milky} tests_seen {expected what was seen, as in D 1: drives} outcome {expected what was seen, as in slips or: slips, not sure} part {expected a part, as in '{' carries: [front.sun] '}'} carried {expected a list of members and devices, as in [front.sun, low brake]} part_names {expected a list of parts, as in [sun shell]} note {expected a text of one line, of 1 to 200 characters} yes_or_no {expected yes or no} refit {expected reuse or replace} size {expected a number above 0, to 100000 (the wrap of a band to 1440 degrees, a lever to 20)} ring {expected two diameters, the outer first, as in [136, 100]} friction {expected a coefficient of friction above 0, to 1} presses {expected uniform pressure or uniform wear} stall_ratio {expected a torque ratio from 1 to 10} capacity {expected a capacity, as in '{' torque Nm: 600 '}'} pack {expected a pack, as in '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {expected a list of plates from the piston on, as in ['{' kind: steel, thickness: 1.80 mm '}']} plate {expected a plate, as in '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {expected friction, steel, cushion or flange} depth {expected a depth, as in '{' size: 22.20 mm '}'} shelf {expected a shelf, as in '{' part: flange, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {expected flange, steel, snap ring or piston} limit {expected a limit, as in '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in} lengths {expected a list of lengths with their units, as in [0.42 mm, 0.44 mm]} air {expected a pressure with its unit, as in 300 kPa, 3 bar or 45 psi} readings {expected readings, as in '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {expected strokes on air, as in '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {expected depths, as in '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} step_gauge {expected steps, as in '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {expected an end play, as in '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {expected washer, race or shim} stack {expected a list of parts, as in ['{' part: case, size: 80.00 mm, gap: opens '}']} stack_part {expected a part, as in '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {expected opens or fills} job {expected the number 1, the form of job files} entry {expected one thing told, as in reading: '{' low brake: '{' feeler: [0.42 mm] '}' '}'} time {expected a time, as in 2026-11-25T12:40:07.000Z} initials {expected initials, 1 to 8 letters and digits, as in TW} id {expected the id of an entry, 8 letters and digits} other {expected a device, as in '{' brake: rear.carrier '}'}}",
+    "{what, select, section {expected entries, a name, a colon and its thing each} version {expected the number 1} text {expected text} name {expected a name} member {expected the name of a member} members {expected a list of members, as in [front.sun, rear.sun]} two_members {expected two members, as in [front.sun, case]} devices {expected a list of devices, as in [forward clutch]} wheel_names {expected a list of wheels, as in [idler]} meshes {expected a list of meshes, as in [[sun, idler]]} mesh {expected two wheels, as in [sun, planet] or [ring, planet, internal]} internal {expected the word internal, or nothing} wheel {expected a member and its teeth, as in [layshaft, 43]} teeth {expected a number of teeth, a whole number from 1 to 1000000} two_teeth {expected two numbers of teeth, as in [24, 44]} count {expected a whole number from 1 to 100} way {expected clockwise or anticlockwise} pair_kind {expected external, internal or chain} set {expected a set, as in '{' sun: 30, ring: 66 '}'} gear_pair {expected a gear pair, as in '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {expected a number from 0 to 1000000} proportions {expected some numbers above 0, or nothing can be shown} minutes {expected a number above 0} under_fifty {expected a number above 0 and below 50} over_fifty {expected a number above 50 and below 100} risk {expected none, low or high} stage {expected in the car, pan off or on the bench} pressure {expected good, low or high} fluid {expected clean, burnt, metal or milky} tests_seen {expected what was seen, as in D 1: drives} outcome {expected what was seen, as in slips or: slips, not sure} part {expected a part, as in '{' carries: [front.sun] '}'} carried {expected a list of members and devices, as in [front.sun, low brake]} part_names {expected a list of parts, as in [sun shell]} note {expected a text of one line, of 1 to 200 characters} yes_or_no {expected yes or no} refit {expected reuse or replace} size {expected a number above 0, to 100000 (the wrap of a band to 1440 degrees, a lever to 20)} ring {expected two diameters, the outer first, as in [136, 100]} friction {expected a coefficient of friction above 0, to 1} presses {expected uniform pressure or uniform wear} stall_ratio {expected a torque ratio from 1 to 10} capacity {expected a capacity, as in '{' torque Nm: 600 '}'} pack {expected a pack, as in '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {expected a list of plates from the piston on, as in ['{' kind: steel, thickness: 1.80 mm '}']} plate {expected a plate, as in '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {expected friction, steel, cushion or flange} depth {expected a depth, as in '{' size: 22.20 mm '}'} shelf {expected a shelf, as in '{' part: flange, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {expected flange, steel, snap ring or piston} limit {expected a limit, as in '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in} lengths {expected a list of lengths with their units, as in [0.42 mm, 0.44 mm]} air {expected a pressure with its unit, as in 300 kPa, 3 bar or 45 psi} readings {expected readings, as in '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {expected strokes on air, as in '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {expected depths, as in '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} step_gauge {expected steps, as in '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {expected an end play, as in '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {expected washer, race or shim} stack {expected a list of parts, as in ['{' part: case, size: 80.00 mm, gap: opens '}']} band_setting {expected how a band is set, as in '{' pitch: 1.50 mm, lever: 1.5 '}'} lever {expected a lever ratio above 0, to 20, as in 1.5} rod_part {expected servo rod, apply rod or apply pin} turns {expected a number of turns, 0 to 100, as in 2.5 for two and a half} wear_check {expected what is measured, as in '{' measure: bushing, limit: '{' most: 0.15 mm '}' '}'} wear_kind {expected bushing, planet side, gear to case, gear to crescent, gear side or spring length} band_readings {expected readings of a band, as in '{' turns: 2.5 '}' or '{' travel: [3.10 mm] '}'} wear_readings {expected readings, as in '{' read: [0.08 mm] '}' or '{' bore: [38.10 mm], shaft: [38.03 mm] '}'} stack_part {expected a part, as in '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {expected opens or fills} job {expected the number 1, the form of job files} entry {expected one thing told, as in reading: '{' low brake: '{' feeler: [0.42 mm] '}' '}'} time {expected a time, as in 2026-11-25T12:40:07.000Z} initials {expected initials, 1 to 8 letters and digits, as in TW} id {expected the id of an entry, 8 letters and digits} other {expected a device, as in '{' brake: rear.carrier '}'}}",
 
   // Tables and headings.
   state: '{state, select, driving {drives} neutral {neutral} other {tied up}}',
@@ -212,7 +217,7 @@ export const en = {
     mistake {mistake} made {made} felt {felt at step} instead {instead} until {until}
     way {by} clearance {clearance} spread {spread} worst {worst place} rank {choice} size {size}
     gives {gives} give {± at worst} likely {± likely} then {then} limit {limit} verdict {verdict}
-    stacks {of 1000 stacks} leave {leave at most}
+    stacks {of 1000 stacks} leave {leave at most} measure {measured}
     other {}}`,
   severity: '{severity, select, error {error} other {warning}}',
   'check.summary':
@@ -409,6 +414,14 @@ export const en = {
     '{what, select, friction {A friction is below its limit: replace all the frictions of the pack, never one, and measure again.} other {A steel is below its limit: replace all the steels of the pack, never one, and measure again.}}',
   'remark.shelf too short':
     'No size on the shelf brings it inside: look for another part, and count again what is in.',
+  'remark.nothing read':
+    'Nothing was read here, so nothing is judged: measure it, and write it down.',
+  'remark.no pitch':
+    'Turns were read, and the file tells no pitch: write under bands how far one turn moves the screw.',
+  'remark.no slack':
+    'There is no play at all: look for a reading in the wrong row, dirt, or a part that binds, and measure again.',
+  'remark.turns and travel differ':
+    'By turns and by travel it differs by more than a quarter of what the limits allow: find out why. The travel is judged.',
   'pack.title':
     '{train}: {packs, plural, one {the clearance of one pack} other {the clearance of {packs} packs}}',
   'pack.device':
@@ -433,14 +446,14 @@ export const en = {
     '{way}{has, select, squash {, {air}, {squash} of squash taken off} air {, {air}} other {}}',
   'pack.place': '{place}: {reading}',
   'pack.shelf':
-    '{part, select, flange {Flange from the shelf} steel {Steel from the shelf} snap_ring {Snap ring from the shelf} washer {Washer from the shelf} race {Race from the shelf} shim {Shim from the shelf} other {Piston from the shelf}}',
+    '{part, select, flange {Flange from the shelf} steel {Steel from the shelf} snap_ring {Snap ring from the shelf} washer {Washer from the shelf} race {Race from the shelf} shim {Shim from the shelf} servo_rod {Servo rod from the shelf} apply_rod {Apply rod from the shelf} apply_pin {Apply pin from the shelf} other {Piston from the shelf}}',
   'pack.rank': '{rank, select, best {best} other {second}}',
   'pack.prediction':
     '{verdict, select, inside {{safe, select, yes {inside, even at worst} other {inside, but not at worst}}} too_small {too small} other {too big}}',
   'pack.again':
-    '{part, select, flange {Fit the flange of {size}} steel {Fit the steel of {size}} snap_ring {Fit the snap ring of {size}} washer {Fit the washer of {size}} race {Fit the race of {size}} shim {Fit the shim of {size}} other {Fit the piston of {size}}}, then measure again in the same way: expect {clearance}, ± {worst}. Write down both; only the second closes the job.',
+    '{part, select, flange {Fit the flange of {size}} steel {Fit the steel of {size}} snap_ring {Fit the snap ring of {size}} washer {Fit the washer of {size}} race {Fit the race of {size}} shim {Fit the shim of {size}} servo_rod {Fit the servo rod of {size}} apply_rod {Fit the apply rod of {size}} apply_pin {Fit the apply pin of {size}} other {Fit the piston of {size}}}, then measure again in the same way: expect {clearance}, ± {worst}. Write down both; only the second closes the job.',
   'pack.stays':
-    '{part, select, flange {The fitted flange of {size}} steel {The fitted steel of {size}} snap_ring {The fitted snap ring of {size}} washer {The fitted washer of {size}} race {The fitted race of {size}} shim {The fitted shim of {size}} other {The fitted piston of {size}}} is the best of the shelf: leave it in.',
+    '{part, select, flange {The fitted flange of {size}} steel {The fitted steel of {size}} snap_ring {The fitted snap ring of {size}} washer {The fitted washer of {size}} race {The fitted race of {size}} shim {The fitted shim of {size}} servo_rod {The fitted servo rod of {size}} apply_rod {The fitted apply rod of {size}} apply_pin {The fitted apply pin of {size}} other {The fitted piston of {size}}} is the best of the shelf: leave it in.',
   'pack.wear': 'Plates',
   'pack.wear of':
     '{what, select, friction {thinnest friction} steel {thinnest steel} other {largest gap under a steel}}',
@@ -485,6 +498,34 @@ export const en = {
     'Your unit’s own data wins. Limits are those in the file; an unsourced one is nobody’s word but the writer’s. Measure the part that comes off the shelf: stains hide colours. At worst: every tolerance at its end at once. Likely: the root of the sum of their squares.',
 
   // Lessons: what a class predicts, and the wrong ideas that lead to wrong choices.
+  // Bands at their drums: turns backed off, the rod's travel, and what sets them.
+  'band.title':
+    '{train}: the clearance of {bands, plural, one {one band} other {{bands} bands}} at the drum',
+  'band.how':
+    'With a screw: tighten it to the maker’s torque, which seats the band; count the turns as you back it off; hold it while you lock the nut. Without one: a dial on the servo’s rod, from rest until the drum is held.',
+  'band.measured':
+    '{by, select, turns {Backed off {turns} turns of {pitch}, the screw has moved {travel}} other {{places, plural, one {Travel {travel}} other {Travel {travel} (mean of {places}, spread {spread}, worst {worst})}}}}. Times the lever ratio of {lever}, the band’s end is clear of the drum by {clearance}: {verdict}.',
+  'band.all round': 'Spread evenly round the drum that is {clearance}.',
+  'band.limits':
+    '{from, select, clearance {Limits of the travel, by those of the clearance and the lever: {limits}.} other {Limits of the travel: {limits}.}}',
+  'band.back off':
+    'Back off {best} turns, for the middle of the limits; {from} to {to} are inside. Count them again, and write both down.',
+  'band.legend':
+    'Your unit’s own data wins. Limits are those in the file; an unsourced one is nobody’s word but the writer’s. A hand tells an eighth of a turn, and no length here is told finer: common practice, no source.',
+
+  // Wear: bushings, planets, pumps and springs against their limits.
+  'wear.title': '{train}: {parts, plural, one {one part} other {{parts} parts}} against wear',
+  'wear.do': 'What to do',
+  'wear.how': 'How it is measured',
+  'wear.kind':
+    '{kind, select, bushing {bushing clearance} planet_side {planet side clearance} gear_to_case {gear to case} gear_to_crescent {gear to crescent} gear_side {gear side clearance} other {spring free length}}',
+  'wear.how of':
+    '{kind, select, bushing {Bushing: inside micrometer in two directions at both ends, less the shaft where it runs. The widest bore on the thinnest shaft counts.} planet_side {Planet side: a feeler beside each planet, the planet pushed to the other side. The loosest planet counts.} gear_to_case {Gear to case: a feeler between the outer gear and the pump’s body, at three places or more.} gear_to_crescent {Gear to crescent: a feeler between the teeth’s tips and the crescent, for both gears.} gear_side {Gear side: a straight-edge across the body, a feeler down to each gear, dry and clean.} other {Free length: several springs of the set beside each other, square on a plate. The shortest counts.}}',
+  'wear.do of':
+    '{verdict, select, inside {Leave it in, and write the reading down.} too_big {{kind, select, bushing {Drive in a new bushing, at the same depth and with its hole in line; look at the shaft before you blame the bushing.} planet_side {Replace the carrier with its planets; look at the pins’ stakes, for blueing and at the washers.} gear_to_case {Replace the pump’s body and gears together: they are matched.} gear_to_crescent {Replace the pump’s body and gears together: they are matched.} gear_side {Replace the pump’s gears, matched to the body, or the pump; look for scores in the cover.} other {Longer than it should be: look whether it is a spring of this set at all.}}} other {{kind, select, bushing {Too tight: look for a burr, dirt, or a bushing that was driven in askew; size it only as the maker says.} planet_side {Too tight: look for a washer too many, a pin that has moved, or dirt.} gear_to_case {Too tight: look for dirt, burrs, or gears that are not of this body.} gear_to_crescent {Too tight: look for dirt, burrs, or gears that are not of this body.} gear_side {Too tight: look for dirt, burrs, or a gear with the wrong face up; mark faces before you pull them.} other {Sagged: replace the springs as a set, never one.}}}}',
+  'wear.legend':
+    'Your unit’s own data wins. Limits are those in the file; an unsourced one is nobody’s word but the writer’s. What to do is common practice, no source.',
+
   'lesson.gear':
     '{gear}: {count, plural, =0 {nothing is on.} one {the {devices} is on.} other {the {devices} are on.}} {end, select, coast {The output is turned {way}, {seen}, as on the over-run.} other {The input is turned {way}, {seen}.}}',
   'lesson.hands': 'Hold the {held} and turn the {turned} {way}, {seen}.',
@@ -695,6 +736,7 @@ export const en = {
   'cli.usage': 'Usage:',
   'cli.usage.program': 'VERB FILE [options]',
   'cli.usage.verb': 'FILE [options]',
+  'cli.usage.job': 'ACTION FILE [WORDS] [options]',
   'cli.arguments': 'Arguments:',
   'cli.options': 'Options:',
   'cli.commands': 'Verbs:',
@@ -702,6 +744,8 @@ export const en = {
   'cli.seen': 'a file of what was seen, or - for standard input; without it, questions are asked',
   'cli.readings': 'a file of readings of the packs, or - for standard input',
   'cli.plays': 'a file of readings of end plays, or - for standard input',
+  'cli.bands': 'a file of readings of bands, or - for standard input',
+  'cli.wear': 'a file of readings of worn parts, or - for standard input',
   'cli.action':
     'what to do: new, add (a kind and its words), strike (an id, and what holds instead) or show',
   'cli.job': 'a job file, as in bench-4.job.yaml',
@@ -721,6 +765,8 @@ export const en = {
   'verb.plan': 'the build, step by step: what to look at, and the hand checks that catch mistakes',
   'verb.pack': 'the clearance of packs by your readings, and the part from the shelf that fits',
   'verb.endplay': 'the end play of shafts by your readings, and the washer or race that fits',
+  'verb.band': 'the clearance of bands by turns or travel, and how to set it',
+  'verb.wear': 'bushings, planets, pump and springs by your readings, and what to do',
   'verb.job': 'write down what is done and found on a job, by whom; nothing is erased',
   'verb.sheet': 'a sheet of paper for the bench or the class, as PDF',
   'verb.screen': 'open the bench in a browser; no verb at all does the same',
@@ -796,6 +842,10 @@ export const en = {
   'no.readings':
     "no readings in {file}: write them by device, as in low brake: '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'",
   'no.plays': 'no readings in {file}: write them by shaft, as in input shaft: [0.42 mm, 0.44 mm]',
+  'no.bands':
+    "no readings in {file}: write them by band, as in low band: '{' turns: 2.5 '}' or low band: '{' travel: [3.10 mm] '}'",
+  'no.wear':
+    "no readings in {file}: write them by part, as in pump gear side: '{' read: [0.04 mm] '}'",
   'bad.draws':
     'unreadable number of draws: {given}; type a whole number, as in --draws 1000000, from {least} to {most}',
   'bad.seed':

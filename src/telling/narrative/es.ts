@@ -119,6 +119,11 @@ export const es: Messages = {
     'medidas de otra cosa: {name} es {kind, select, clutch {un embrague multidisco} brake {un freno multidisco} band {una banda} other {un embrague unidireccional}}; ponga las suyas, o {kind, select, one_way {un solo torque Nm} other {un par}}',
   'problem.no plates':
     'sin discos: {name} no es un embrague ni un freno multidisco; nombre uno que lo sea',
+  'problem.not a band': 'sin banda: {name} no lo es; nombre una de las de devices',
+  'problem.no band':
+    'sin banda: {name}{has, select, yes {; ¿quiso decir {near}?} other {; diga cómo se ajusta en bands, en el archivo del tren}}',
+  'problem.no wear':
+    'sin desgaste: {name}{has, select, yes {; ¿quiso decir {near}?} other {; diga qué se mide en wear, en el archivo del tren}}',
   'problem.no end play':
     'sin juego axial: {name}{has, select, yes {; ¿quiso decir {near}?} other {; descríbalo en endplay, en el archivo del tren}}',
   'problem.no pack':
@@ -187,7 +192,7 @@ export const es: Messages = {
   'problem.one body':
     'elemento inútil: {name} une {a} con {b}, que son una sola pieza; nombre otro miembro',
   expected:
-    "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {se esperaba un número de 0 a 1000000} proportions {se esperaban números mayores que 0, o nada se puede mostrar} minutes {se esperaba un número mayor que 0} under_fifty {se esperaba un número mayor que 0 y menor que 50} over_fifty {se esperaba un número mayor que 50 y menor que 100} risk {se esperaba none, low o high} stage {se esperaba in the car, pan off u on the bench} pressure {se esperaba good, low o high} fluid {se esperaba clean, burnt, metal o milky} tests_seen {se esperaba lo que se vio, como en D 1: drives} outcome {se esperaba lo que se vio, como en slips o: slips, not sure} part {se esperaba una pieza, como '{' carries: [front.sun] '}'} carried {se esperaba una lista de miembros y elementos, como [front.sun, low brake]} part_names {se esperaba una lista de piezas, como [sun shell]} note {se esperaba un texto de una línea, de 1 a 200 caracteres} yes_or_no {se esperaba yes (sí) o no} refit {se esperaba reuse (sirve) o replace (nueva)} size {se esperaba un número mayor que 0, hasta 100000 (el abrazo de una banda hasta 1440 grados, una palanca hasta 20)} ring {se esperaban dos diámetros, primero el exterior, como [136, 100]} friction {se esperaba un coeficiente de rozamiento mayor que 0, hasta 1} presses {se esperaba uniform pressure (presión uniforme) o uniform wear (desgaste uniforme)} stall_ratio {se esperaba una relación de par de 1 a 10} capacity {se esperaba una capacidad, como '{' torque Nm: 600 '}'} pack {se esperaba un paquete, como '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {se esperaba una lista de discos desde el pistón, como ['{' kind: steel, thickness: 1.80 mm '}']} plate {se esperaba un disco, como '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {se esperaba friction (forrado), steel (acero), cushion (ondulado) o flange (de apoyo)} depth {se esperaba una profundidad, como '{' size: 22.20 mm '}'} shelf {se esperaba un surtido, como '{' part: flange, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {se esperaba flange (disco de apoyo), steel (acero), snap ring (anillo elástico) o piston (pistón)} limit {se esperaba un límite, como '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {se esperaba una longitud con su unidad, como 0.42 mm, 0.017 in, 17 thou o 1/64 in} lengths {se esperaba una lista de longitudes con sus unidades, como [0.42 mm, 0.44 mm]} air {se esperaba una presión con su unidad, como 300 kPa, 3 bar o 45 psi} readings {se esperaban lecturas, como '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {se esperaban carreras con aire, como '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {se esperaban profundidades, como '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} step_gauge {se esperaban pasos, como '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {se esperaba un juego axial, como '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {se esperaba washer (arandela), race (pista) o shim (calce)} stack {se esperaba una lista de piezas, como ['{' part: case, size: 80.00 mm, gap: opens '}']} stack_part {se esperaba una pieza, como '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {se esperaba opens (abre) o fills (llena)} job {se espera el número 1, la forma de los archivos de trabajo} entry {se espera una sola cosa dicha, como reading: '{' low brake: '{' feeler: [0.42 mm] '}' '}'} time {se espera una fecha con hora, como 2026-11-25T12:40:07.000Z} initials {se esperan iniciales, de 1 a 8 letras y cifras, como TW} id {se espera el número de una anotación, 8 letras y cifras} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
+    "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {se esperaba un número de 0 a 1000000} proportions {se esperaban números mayores que 0, o nada se puede mostrar} minutes {se esperaba un número mayor que 0} under_fifty {se esperaba un número mayor que 0 y menor que 50} over_fifty {se esperaba un número mayor que 50 y menor que 100} risk {se esperaba none, low o high} stage {se esperaba in the car, pan off u on the bench} pressure {se esperaba good, low o high} fluid {se esperaba clean, burnt, metal o milky} tests_seen {se esperaba lo que se vio, como en D 1: drives} outcome {se esperaba lo que se vio, como en slips o: slips, not sure} part {se esperaba una pieza, como '{' carries: [front.sun] '}'} carried {se esperaba una lista de miembros y elementos, como [front.sun, low brake]} part_names {se esperaba una lista de piezas, como [sun shell]} note {se esperaba un texto de una línea, de 1 a 200 caracteres} yes_or_no {se esperaba yes (sí) o no} refit {se esperaba reuse (sirve) o replace (nueva)} size {se esperaba un número mayor que 0, hasta 100000 (el abrazo de una banda hasta 1440 grados, una palanca hasta 20)} ring {se esperaban dos diámetros, primero el exterior, como [136, 100]} friction {se esperaba un coeficiente de rozamiento mayor que 0, hasta 1} presses {se esperaba uniform pressure (presión uniforme) o uniform wear (desgaste uniforme)} stall_ratio {se esperaba una relación de par de 1 a 10} capacity {se esperaba una capacidad, como '{' torque Nm: 600 '}'} pack {se esperaba un paquete, como '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {se esperaba una lista de discos desde el pistón, como ['{' kind: steel, thickness: 1.80 mm '}']} plate {se esperaba un disco, como '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {se esperaba friction (forrado), steel (acero), cushion (ondulado) o flange (de apoyo)} depth {se esperaba una profundidad, como '{' size: 22.20 mm '}'} shelf {se esperaba un surtido, como '{' part: flange, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {se esperaba flange (disco de apoyo), steel (acero), snap ring (anillo elástico) o piston (pistón)} limit {se esperaba un límite, como '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {se esperaba una longitud con su unidad, como 0.42 mm, 0.017 in, 17 thou o 1/64 in} lengths {se esperaba una lista de longitudes con sus unidades, como [0.42 mm, 0.44 mm]} air {se esperaba una presión con su unidad, como 300 kPa, 3 bar o 45 psi} readings {se esperaban lecturas, como '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {se esperaban carreras con aire, como '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {se esperaban profundidades, como '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} step_gauge {se esperaban pasos, como '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {se esperaba un juego axial, como '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {se esperaba washer (arandela), race (pista) o shim (calce)} stack {se esperaba una lista de piezas, como ['{' part: case, size: 80.00 mm, gap: opens '}']} band_setting {se esperaba cómo se ajusta una banda, como '{' pitch: 1.50 mm, lever: 1.5 '}'} lever {se esperaba una relación de palanca mayor que 0, hasta 20, como 1.5} rod_part {se esperaba servo rod, apply rod o apply pin} turns {se esperaba un número de vueltas, de 0 a 100, como 2.5 por dos y media} wear_check {se esperaba qué se mide, como '{' measure: bushing, limit: '{' most: 0.15 mm '}' '}'} wear_kind {se esperaba bushing, planet side, gear to case, gear to crescent, gear side o spring length} band_readings {se esperaban lecturas de una banda, como '{' turns: 2.5 '}' o '{' travel: [3.10 mm] '}'} wear_readings {se esperaban lecturas, como '{' read: [0.08 mm] '}' o '{' bore: [38.10 mm], shaft: [38.03 mm] '}'} stack_part {se esperaba una pieza, como '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {se esperaba opens (abre) o fills (llena)} job {se espera el número 1, la forma de los archivos de trabajo} entry {se espera una sola cosa dicha, como reading: '{' low brake: '{' feeler: [0.42 mm] '}' '}'} time {se espera una fecha con hora, como 2026-11-25T12:40:07.000Z} initials {se esperan iniciales, de 1 a 8 letras y cifras, como TW} id {se espera el número de una anotación, 8 letras y cifras} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
 
   state: '{state, select, driving {transmite} neutral {punto muerto} other {bloqueado}}',
   coast: '{state, select, driving {arrastra el motor} neutral {rueda libre} other {bloqueado}}',
@@ -210,7 +215,7 @@ export const es: Messages = {
     way {con} clearance {holgura} spread {dispersión} worst {peor punto} rank {elección}
     size {espesor} gives {deja} give {± peor} likely {± probable} then {entonces} limit {límite}
     verdict {juicio}
-    stacks {de 1000 montajes} leave {dejan como mucho}
+    stacks {de 1000 montajes} leave {dejan como mucho} measure {medida}
     other {}}`,
   severity: '{severity, select, error {error} other {aviso}}',
   'check.summary':
@@ -409,6 +414,13 @@ export const es: Messages = {
     '{what, select, friction {Un disco de fricción está bajo su límite: cambie todos los de fricción del paquete, nunca uno, y mida otra vez.} other {Un disco de acero está bajo su límite: cambie todos los de acero del paquete, nunca uno, y mida otra vez.}}',
   'remark.shelf too short':
     'Ningún espesor del surtido la lleva dentro: busque otra pieza, y cuente otra vez lo montado.',
+  'remark.nothing read': 'Aquí no hay lecturas, así que no se juzga nada: mida y anótelo.',
+  'remark.no pitch':
+    'Hay vueltas leídas y el archivo no dice el paso: anote en bands cuánto mueve el tornillo una vuelta.',
+  'remark.no slack':
+    'No hay juego alguno: busque una lectura en la fila equivocada, suciedad o una pieza que agarra, y mida otra vez.',
+  'remark.turns and travel differ':
+    'Por vueltas y por recorrido difiere más de un cuarto de lo que admiten los límites: averigüe por qué. Se juzga el recorrido.',
   'pack.title':
     '{train}: {packs, plural, one {la holgura de un paquete} other {la holgura de {packs} paquetes}}',
   'pack.device':
@@ -433,14 +445,14 @@ export const es: Messages = {
     '{way}{has, select, squash {, {air}, {squash} de aplastamiento descontado} air {, {air}} other {}}',
   'pack.place': '{place}: {reading}',
   'pack.shelf':
-    '{part, select, flange {Disco de apoyo del surtido} steel {Disco de acero del surtido} snap_ring {Anillo elástico del surtido} washer {Arandela del surtido} race {Pista del surtido} shim {Calce del surtido} other {Pistón del surtido}}',
+    '{part, select, flange {Disco de apoyo del surtido} steel {Disco de acero del surtido} snap_ring {Anillo elástico del surtido} washer {Arandela del surtido} race {Pista del surtido} shim {Calce del surtido} servo_rod {Vástago del servo del surtido} apply_rod {Vástago de aplicación del surtido} apply_pin {Pasador de aplicación del surtido} other {Pistón del surtido}}',
   'pack.rank': '{rank, select, best {mejor} other {segunda}}',
   'pack.prediction':
     '{verdict, select, inside {{safe, select, yes {dentro, aun en el peor caso} other {dentro, pero no en el peor caso}}} too_small {bajo el mínimo} other {sobre el máximo}}',
   'pack.again':
-    '{part, select, flange {Monte el disco de apoyo de {size}} steel {Monte el disco de acero de {size}} snap_ring {Monte el anillo elástico de {size}} washer {Monte la arandela de {size}} race {Monte la pista de {size}} shim {Monte el calce de {size}} other {Monte el pistón de {size}}} y mida otra vez del mismo modo: espere {clearance}, ± {worst}. Anote las dos; solo la segunda cierra el trabajo.',
+    '{part, select, flange {Monte el disco de apoyo de {size}} steel {Monte el disco de acero de {size}} snap_ring {Monte el anillo elástico de {size}} washer {Monte la arandela de {size}} race {Monte la pista de {size}} shim {Monte el calce de {size}} servo_rod {Monte el vástago del servo de {size}} apply_rod {Monte el vástago de aplicación de {size}} apply_pin {Monte el pasador de aplicación de {size}} other {Monte el pistón de {size}}} y mida otra vez del mismo modo: espere {clearance}, ± {worst}. Anote las dos; solo la segunda cierra el trabajo.',
   'pack.stays':
-    'Lo mejor del surtido es {part, select, flange {el disco de apoyo montado} steel {el disco de acero montado} snap_ring {el anillo elástico montado} washer {la arandela montada} race {la pista montada} shim {el calce montado} other {el pistón montado}}, de {size}: no se cambia.',
+    'Lo mejor del surtido es {part, select, flange {el disco de apoyo montado} steel {el disco de acero montado} snap_ring {el anillo elástico montado} washer {la arandela montada} race {la pista montada} shim {el calce montado} servo_rod {el vástago del servo montado} apply_rod {el vástago de aplicación montado} apply_pin {el pasador de aplicación montado} other {el pistón montado}}, de {size}: no se cambia.',
   'pack.wear': 'Discos',
   'pack.wear of':
     '{what, select, friction {disco de fricción más delgado} steel {disco de acero más delgado} other {mayor hueco bajo uno de acero}}',
@@ -484,6 +496,35 @@ export const es: Messages = {
     'Mandan los datos de su unidad. Los límites son los del archivo; uno sin fuente es solo palabra de quien lo escribió. Mida la pieza que sale del surtido: las manchas tapan los colores. Peor caso: todas las tolerancias en su extremo a la vez. Probable: la raíz de la suma de sus cuadrados.',
 
   // Hojas de papel: lo que está en cada página, y las palabras de cada clase.
+
+  // Las bandas en su tambor: vueltas, recorrido del vástago y lo que las ajusta.
+  'band.title':
+    '{train}: la holgura de {bands, plural, one {una banda} other {{bands} bandas}} en el tambor',
+  'band.how':
+    'Con tornillo: apriételo al par del fabricante, que asienta la banda; cuente las vueltas al aflojarlo; sujételo mientras bloquea la tuerca. Sin él: un reloj comparador sobre el vástago del servo, desde el reposo hasta que el tambor queda retenido.',
+  'band.measured':
+    '{by, select, turns {Aflojado {turns} vueltas de {pitch}, el tornillo se ha movido {travel}} other {{places, plural, one {Recorrido {travel}} other {Recorrido {travel} (media de {places}, dispersión {spread}, peor {worst})}}}}. Por la relación de palanca de {lever}, el extremo de la banda queda libre del tambor {clearance}: {verdict}.',
+  'band.all round': 'Repartida por igual en torno al tambor es {clearance}.',
+  'band.limits':
+    '{from, select, clearance {Límites del recorrido, por los de la holgura y la palanca: {limits}.} other {Límites del recorrido: {limits}.}}',
+  'band.back off':
+    'Afloje {best} vueltas, para el medio de los límites; de {from} a {to} está dentro. Cuéntelas otra vez y anote las dos.',
+  'band.legend':
+    'Mandan los datos de su unidad. Los límites son los del archivo; uno sin fuente es solo palabra de quien lo escribió. La mano distingue un octavo de vuelta, y ninguna longitud se da aquí más fina: práctica común, sin fuente.',
+
+  // Desgaste: casquillos, satélites, bombas y muelles frente a sus límites.
+  'wear.title':
+    '{train}: {parts, plural, one {una pieza} other {{parts} piezas}} frente al desgaste',
+  'wear.do': 'Qué hacer',
+  'wear.how': 'Cómo se mide',
+  'wear.kind':
+    '{kind, select, bushing {holgura de casquillo} planet_side {holgura lateral de satélite} gear_to_case {piñón a cuerpo} gear_to_crescent {piñón a media luna} gear_side {holgura lateral de piñón} other {longitud libre de muelle}}',
+  'wear.how of':
+    '{kind, select, bushing {Casquillo: micrómetro de interiores en dos direcciones y en ambos extremos, menos el eje donde gira. Cuenta el agujero más ancho con el eje más fino.} planet_side {Lateral de satélite: una galga junto a cada satélite, empujado al otro lado. Cuenta el más suelto.} gear_to_case {Piñón a cuerpo: una galga entre el piñón exterior y el cuerpo de la bomba, en tres puntos o más.} gear_to_crescent {Piñón a media luna: una galga entre las puntas de los dientes y la media luna, en ambos piñones.} gear_side {Lateral de piñón: una regla sobre el cuerpo y una galga hasta cada piñón, en seco y limpio.} other {Longitud libre: varios muelles del juego, uno junto a otro y a escuadra sobre una placa. Cuenta el más corto.}}',
+  'wear.do of':
+    '{verdict, select, inside {Se queda puesta; anote la lectura.} too_big {{kind, select, bushing {Monte un casquillo nuevo, a la misma profundidad y con su orificio alineado; mire el eje antes de culpar al casquillo.} planet_side {Cambie el portasatélites con sus satélites; mire el remachado de los pasadores, el azulado y las arandelas.} gear_to_case {Cambie juntos el cuerpo y los piñones de la bomba: van apareados.} gear_to_crescent {Cambie juntos el cuerpo y los piñones de la bomba: van apareados.} gear_side {Cambie los piñones, apareados al cuerpo, o la bomba; busque rayas en la tapa.} other {Más largo de lo debido: mire si es siquiera un muelle de este juego.}}} other {{kind, select, bushing {Demasiado justo: busque una rebaba, suciedad o un casquillo torcido; ajústelo solo como diga el fabricante.} planet_side {Demasiado justo: busque una arandela de más, un pasador movido o suciedad.} gear_to_case {Demasiado justo: busque suciedad, rebabas o piñones que no son de este cuerpo.} gear_to_crescent {Demasiado justo: busque suciedad, rebabas o piñones que no son de este cuerpo.} gear_side {Demasiado justo: busque suciedad, rebabas o un piñón con la cara al revés; marque las caras antes de sacarlos.} other {Vencido: cambie los muelles como juego, nunca uno.}}}}',
+  'wear.legend':
+    'Mandan los datos de su unidad. Los límites son los del archivo; uno sin fuente es solo palabra de quien lo escribió. Qué hacer es práctica común, sin fuente.',
 
   'lesson.gear':
     '{gear}: {count, plural, =0 {no se aplica nada.} one {se aplica {devices}.} other {se aplican {devices}.}} {end, select, coast {Se hace girar la salida {way}, {seen}, como en retención.} other {Se hace girar la entrada {way}, {seen}.}}',
@@ -690,6 +731,7 @@ export const es: Messages = {
   'cli.usage': 'Uso:',
   'cli.usage.program': 'VERBO ARCHIVO [opciones]',
   'cli.usage.verb': 'ARCHIVO [opciones]',
+  'cli.usage.job': 'ACCIÓN ARCHIVO [PALABRAS] [opciones]',
   'cli.arguments': 'Argumentos:',
   'cli.options': 'Opciones:',
   'cli.commands': 'Verbos:',
@@ -697,6 +739,8 @@ export const es: Messages = {
   'cli.seen': 'un archivo de lo visto, o - para la entrada estándar; sin él, se hacen preguntas',
   'cli.readings': 'un archivo de lecturas de los paquetes, o - para la entrada estándar',
   'cli.plays': 'un archivo de lecturas de juegos axiales, o - para la entrada estándar',
+  'cli.bands': 'un archivo de lecturas de bandas, o - para la entrada estándar',
+  'cli.wear': 'un archivo de lecturas de piezas gastadas, o - para la entrada estándar',
   'cli.action':
     'qué hacer: new (abrir), add (añadir: un tipo y sus palabras), strike (tachar: un número, y lo que vale en su lugar) o show (mostrar)',
   'cli.job': 'un archivo de trabajo, como banco-4.job.yaml',
@@ -715,6 +759,8 @@ export const es: Messages = {
   'verb.plan': 'el montaje, paso a paso: qué mirar y qué comprobar a mano',
   'verb.pack': 'la holgura de los paquetes según sus lecturas, y la pieza del surtido que sirve',
   'verb.endplay': 'el juego axial de los ejes según sus lecturas, y la arandela o pista que sirve',
+  'verb.band': 'la holgura de las bandas por vueltas o recorrido, y cómo ajustarla',
+  'verb.wear': 'casquillos, satélites, bomba y muelles según sus lecturas, y qué hacer',
   'verb.job': 'anotar qué se hace y se encuentra en un trabajo, y quién; nada se borra',
   'verb.sheet': 'una hoja de papel para el banco o la clase, como PDF',
   'verb.screen': 'abre el banco en un navegador; sin ningún verbo hace lo mismo',
@@ -791,6 +837,10 @@ export const es: Messages = {
   'no.readings':
     "no hay lecturas en {file}: anótelas por elemento, como low brake: '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'",
   'no.plays': 'no hay lecturas en {file}: anótelas por eje, como input shaft: [0.42 mm, 0.44 mm]',
+  'no.bands':
+    "no hay lecturas en {file}: anótelas por banda, como low band: '{' turns: 2.5 '}' o low band: '{' travel: [3.10 mm] '}'",
+  'no.wear':
+    "no hay lecturas en {file}: anótelas por pieza, como pump gear side: '{' read: [0.04 mm] '}'",
   'bad.draws':
     'número de montajes ilegible: {given}; escriba un entero, como en --draws 1000000, de {least} a {most}',
   'bad.seed': 'semilla ilegible: {given}; escriba un entero, como en --seed 7, de {least} a {most}',

@@ -4,6 +4,7 @@ export { asFineAs, boundsText, clearanceWayText, lengthText, remarkText } from '
 export { problemText } from './problems.ts';
 export { freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
 export { sentences } from './reasons.ts';
+export { timeText, toldText } from './records.ts';
 export { benchText, faultName, gearName, roadText } from './signs.ts';
 export { AT_THE_INPUT, type Stand, wayFor } from './stand.ts';
 export {

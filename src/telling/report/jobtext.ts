@@ -29,7 +29,8 @@ export function jobText(job: FoldedJob, problems: readonly Problem[], page: Page
 function entryLines(entry: FoldedEntry, page: Page): string[] {
   const voice = voiceOf(page.language);
   const { id, at, who, strikes, struckBy } = entry;
-  const inset = (text: string) => paragraph(`  ${text}`, page, '  ');
+  const inner = { ...page, columns: page.columns - 2 };
+  const inset = (text: string) => paragraph(text, inner).map((line) => `  ${line}`);
   const told = toldText(entry, voice);
   return [
     page.ink.faint(`${timeText(at, voice)}  ${visible(who)}  ${id}`),

@@ -1,0 +1,80 @@
+import path from 'node:path';
+import { readPractice } from '../../engine/practice/index.ts';
+import { inquire, readSeen } from '../../engine/suspects/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import type { Problem } from '../../engine/trainfile/index.ts';
+import { readPlays } from '../../shop/endplay/index.ts';
+import { readReadings } from '../../shop/packs/index.ts';
+import type { Job, Told } from '../../shop/records/index.ts';
+import { problemText } from '../../telling/narrative/index.ts';
+import { meant, suggestion } from './names.ts';
+import { ours } from './ours.ts';
+import { Refusal } from './refusal.ts';
+import type { Session } from './session.ts';
+import { textOf, trainOf } from './source.ts';
+
+/**
+ * Refuses what the train does not know: that of --train, else the job's own, where it still
+ * stands beside the job. Without one only the form is known to be right.
+ */
+export function checkTold(
+  told: Told,
+  job: Pick<Job, 'train'>,
+  file: string,
+  session: Session,
+): void {
+  const trainFile = session.options.train ?? beside(job, file, session);
+  if (trainFile === undefined) return;
+  const train = trainOf(trainFile, session);
+  const [problem] = problemsOf(told, train, session);
+  if (problem) throw new Refusal('bad.entry', { problem: problemText(problem, session.language) });
+}
+
+function beside(
+  { train }: Pick<Job, 'train'>,
+  file: string,
+  { world }: Session,
+): string | undefined {
+  if (!train) return undefined;
+  const its = path.resolve(path.dirname(file), train.file);
+  return world.list(path.dirname(its)).includes(path.basename(its)) ? its : undefined;
+}
+
+function problemsOf(told: Told, train: Train, session: Session): readonly Problem[] {
+  const entry = (said: string) => `${JSON.stringify('of' in told ? told.of : '')}: ${said}`;
+  switch (told.kind) {
+    case 'reading':
+      return (told.from === 'pack' ? readReadings : readPlays)(entry(told.text), train).problems;
+    case 'seen':
+      return seenProblems(entry(told.text), train, session);
+    case 'check':
+      return [told.felt, ...(told.predicted === undefined ? [] : [told.predicted])].flatMap(
+        (said) => {
+          return seenProblems(entry(JSON.stringify(said)), train, session);
+        },
+      );
+    case 'chosen':
+    case 'limit':
+      mustMeasure(told.of, train);
+      return [];
+    default:
+      return [];
+  }
+}
+
+function seenProblems(text: string, train: Train, session: Session): readonly Problem[] {
+  const { practice } = readPractice(textOf(ours('practice.yaml'), session.world));
+  return practice ? readSeen(text, inquire(train, practice)).problems : [];
+}
+
+function mustMeasure(name: string, { packs = [], endPlays = [], devices }: Train): void {
+  const shafts = endPlays.map(({ shaft }) => shaft);
+  const known = [
+    ...packs.map(({ device }) => device),
+    ...shafts,
+    ...devices.map((its) => its.name),
+  ];
+  if (meant(name, known) !== name) {
+    throw new Refusal('no.measured', suggestion(name, [...new Set(known)]));
+  }
+}

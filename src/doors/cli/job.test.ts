@@ -1,0 +1,184 @@
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { afterAll, beforeEach, describe, expect, it } from 'vitest';
+import { ask } from './asked.ts';
+
+const K = path.resolve('trains/kestrel-three-speed.train.yaml');
+const folder = fs.mkdtempSync(path.join(fs.realpathSync(os.tmpdir()), 'holdturn-cli-job-'));
+const file = path.join(folder, 'bench 4.job.yaml');
+afterAll(() => fs.rmSync(folder, { recursive: true }));
+
+// An invented job of invented people.
+const text = () => fs.readFileSync(file, 'utf8');
+const job = async (action: string, words = '') => ask(`job ${action} "${file}" ${words}`);
+const idOf = ({ out }: { out: string }) => out.slice(0, 8);
+beforeEach(async () => {
+  fs.rmSync(file, { force: true });
+  await job('new', `--unit "bench 4" --complaint "slips when hot" --by TW --train ${K}`);
+});
+
+describe('a job', () => {
+  it('is opened with the hash of its train, and never a second time', async () => {
+    expect(text()).toMatch(/^train: \{ file: .*kestrel.*, hash: "[0-9a-f]{12}" \}$/mu);
+    const before = text();
+    const { err, exit } = await job('new', '--unit other --by HT');
+    expect([exit, err]).toEqual([
+      2,
+      `holdturn: ${file} is there already: a job is only added to; choose another name\n`,
+    ]);
+    expect(text()).toBe(before);
+    expect(fs.readdirSync(folder)).toEqual([path.basename(file)]);
+  });
+
+  it('shows what was added, and what was struck, as it is read at 80 columns', async () => {
+    await job('add', 'seen "D 2: slips, not sure" --by TW --time 2026-11-25T09:00Z');
+    const read = await job(
+      'add',
+      'reading "forward clutch" "feeler: [1.42 mm, 1.44 mm]" --by TW --time 2026-11-25T09:10Z',
+    );
+    await job('add', 'check "turn rear.carrier clockwise" locks --predicted turns --by HT');
+    const id = idOf(read);
+    const by = await job(
+      'strike',
+      `${id} reading "forward clutch" "feeler: [1.24 mm]" --by HT --because "wrong scale"`,
+    );
+    fs.appendFileSync(file, '- { at: 2026-11-25T1');
+    const { out, exit } = await job('show');
+    expect(exit).toBe(0);
+    expect(out).toBe(`Job: bench 4
+Train: ${path.relative(folder, K)}
+Complaint: slips when hot
+Opened by TW, 2026-11-25 12:40 UTC
+
+What of the file cannot be read (it stays there)
+! line 17: half written entry: it was cut short, and is left out; what was not
+  kept must be added again
+
+What was written down, in the order of time
+
+2026-11-25 09:00 UTC  TW  ${text().match(/id: (\S+)/u)?.[1]}
+  Seen, D 2: slips, not sure
+
+2026-11-25 09:10 UTC  TW  ${id}
+  ~~Read, forward clutch: feeler: [1.42 mm, 1.44 mm]~~
+  struck by HT in ${idOf(by)}
+
+${[...text().matchAll(/^- .*check: .*id: (\S+) \}$/gmu)]
+  .map(
+    ([, its]) =>
+      `2026-11-25 12:40 UTC  HT  ${its}\n  Checked, turn rear.carrier clockwise: predicted turns; felt locks\n`,
+  )
+  .concat(
+    `2026-11-25 12:40 UTC  HT  ${idOf(by)}\n  Read, forward clutch: feeler: [1.24 mm]\n  strikes ${id}: wrong scale\n`,
+  )
+  .toSorted()
+  .join('\n')}`);
+  });
+
+  it('goes on on a line of its own after one that was cut', async () => {
+    fs.appendFileSync(file, '- { at: 2026-11-25T1');
+    const { out } = await job('add', 'note after --by TW');
+    const { out: shown } = await job('show', '--json');
+    const { entries, problems } = JSON.parse(shown);
+    expect(entries).toMatchObject([{ id: idOf({ out }), told: { note: 'after' } }]);
+    expect(problems).toMatchObject([{ line: 9, column: 1 }]);
+    expect(text()).toContain('\n- { at: 2026-11-25T1\n');
+  });
+
+  it('tells the id of what was added to a program', async () => {
+    const { out } = await job('add', 'signed "build sheet" --by TW --json');
+    expect(text()).toContain(`id: ${JSON.parse(out).id} }\n`);
+  });
+});
+
+describe('is refused, and nothing is written:', () => {
+  it.each([
+    ['shw', '', 'unknown thing to do with a job: shw; did you mean show?'],
+    ['new', '--by TW', 'missing option: add --unit'],
+    ['add', 'note x', 'missing option: add --by'],
+    ['add', 'noet x --by TW', 'unknown kind of entry: noet; did you mean note?'],
+    ['add', 'note --by TW', 'missing words after note: type them as in note "the drum is scored"'],
+    ['add', 'note a b --by TW', 'too much: b; put names with blanks in them between quotes'],
+    [
+      'add',
+      'reading "turbine shaft" 0.82 --by TW',
+      'nothing was written down: expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in, not 0.82',
+    ],
+    [
+      'add',
+      'reading "turbine shaft" "NaN mm" --by TW',
+      'nothing was written down: expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in, not NaN mm',
+    ],
+    [
+      'add',
+      'reading "turbine shaft" "[-0.1 mm]" --by TW',
+      'nothing was written down: expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in, not -0.1 mm',
+    ],
+    [
+      'add',
+      'reading "forward clutch" "feeler: [1 mm" --by TW',
+      'unreadable: feeler: [1 mm; type it as in reading "low brake" "feeler: [0.42 mm]"',
+    ],
+    [
+      'add',
+      'reading "forwrad clutch" "feeler: [1 mm]" --by TW',
+      'nothing was written down: no pack: forwrad clutch; did you mean forward clutch?',
+    ],
+    [
+      'add',
+      'seen "D 9: slips" --by TW',
+      'nothing was written down: unknown test: D 9; did you mean D 1?',
+    ],
+    [
+      'add',
+      'check "turn rear.carier clockwise" locks --by TW',
+      'nothing was written down: unknown test: turn rear.carier clockwise; did you mean turn rear.carrier clockwise?',
+    ],
+    [
+      'add',
+      'limit "forward clutch" "lest: 0.80 mm" --by TW',
+      'nothing was written down: unknown key: lest; did you mean least?',
+    ],
+    [
+      'add',
+      'chosen "forward cluch" "5.20 mm flange" --by TW',
+      'unknown device or shaft: forward cluch; did you mean forward clutch?',
+    ],
+    [
+      'add',
+      'note x --by TW --time 2026-02-30T08:00',
+      'unreadable time: 2026-02-30T08:00; type it as in --time "2026-11-25 12:40"',
+    ],
+    [
+      'add',
+      'note x --by <TW>',
+      'nothing was written down: expected initials, 1 to 8 letters and digits, as in TW, not "<TW>"',
+    ],
+    ['strike', '', 'missing the id of an entry: holdturn job show FILE tells the ids'],
+    ['strike', 'a2345678 --by TW', 'missing option: add --because'],
+    [
+      'strike',
+      'a2345678 --by TW --because why',
+      'no such entry, or several: a2345678; holdturn job show FILE tells the ids',
+    ],
+  ])('job %s FILE %s', async (action, words, line) => {
+    const before = text();
+    const { out, err, exit } = await job(action, words);
+    expect([exit, out, err]).toEqual([2, '', `holdturn: ${line}\n`]);
+    expect(text()).toBe(before);
+  });
+
+  it('a train file', async () => {
+    const { err, exit } = await ask(`job show ${K}`);
+    expect([exit, err]).toEqual([
+      2,
+      expect.stringContaining('unknown key: holdturn; did you mean holdturn job?'),
+    ]);
+  });
+
+  it('no file at all', async () => {
+    const { err } = await ask(`job add ${folder}/none.job.yaml note x --by TW`);
+    expect(err).toMatch(/no such file/u);
+  });
+});

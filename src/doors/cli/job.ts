@@ -1,0 +1,169 @@
+import { createHash } from 'node:crypto';
+import path from 'node:path';
+import {
+  entryText,
+  type FoldedJob,
+  type JobEntry,
+  newJobText,
+  readEntry,
+  readJob,
+  type Told,
+} from '../../shop/records/index.ts';
+import { problemText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { jobJson, jobText } from '../../telling/report/index.ts';
+import { checkTold } from './checktold.ts';
+import { jobIn } from './jobsource.ts';
+import type { Ledger } from './ledger.ts';
+import { suggestion } from './names.ts';
+import { Refusal } from './refusal.ts';
+import { done, json, type Reply, type Session } from './session.ts';
+import { textOf, trainOf } from './source.ts';
+import { toldBy } from './told.ts';
+import { JOB_ACTIONS } from './verbs.ts';
+import type { World } from './world.ts';
+
+/** Opens a job, adds to it, strikes an entry of it through, or shows it as it stands. */
+export function job(
+  given: string,
+  file: string,
+  words: readonly string[],
+  session: Session,
+): Reply {
+  const action = JOB_ACTIONS.find((one) => one === given.trim().toLowerCase());
+  switch (action) {
+    case 'new':
+      return opened(file, words, session);
+    case 'add':
+      return added(file, { told: toldBy(words, session.options) }, session);
+    case 'strike':
+      return struck(file, words, session);
+    case 'show':
+      return shown(file, words, session);
+    default:
+      throw new Refusal('no.action', {
+        ...suggestion(given, JOB_ACTIONS),
+        all: JOB_ACTIONS.join(', '),
+      });
+  }
+}
+
+function opened(file: string, words: readonly string[], session: Session): Reply {
+  const { unit, train, complaint = '' } = session.options;
+  spare(words);
+  if (unit === undefined) throw new Refusal('bad.missing option', { option: '--unit' });
+  const text = newJobText({
+    unit,
+    ...(train !== undefined && { train: stamped(train, file, session) }),
+    complaint,
+    by: initialsOf(session),
+    at: timeOf(session),
+  });
+  const [problem] = readJob(text).problems;
+  if (problem) throw new Refusal('bad.entry', { problem: problemText(problem, session.language) });
+  kept(file, session, (ledger) => ledger.create(file, text));
+  return session.options.json
+    ? json({ file })
+    : done(voiceOf(session.language).say('job.new', { file }));
+}
+
+// Where the train file stands as seen from the job file, and the hash that sheets print too.
+function stamped(train: string, file: string, session: Session): { file: string; hash: string } {
+  trainOf(train, session);
+  const text = textOf(train, session.world);
+  const hash = createHash('sha256').update(text).digest('hex').slice(0, 12);
+  return { file: path.relative(path.dirname(file), train) || train, hash };
+}
+
+function struck(file: string, words: readonly string[], session: Session): Reply {
+  const [given, ...correction] = words;
+  const { because } = session.options;
+  if (given === undefined) throw new Refusal('bad.missing id');
+  if (because === undefined) throw new Refusal('bad.missing option', { option: '--because' });
+  const id = entryMeant(given, jobIn(file, session).job).id;
+  const told = correction.length > 0 ? { told: toldBy(correction, session.options) } : {};
+  return added(file, { ...told, strikes: { id, because } }, session);
+}
+
+// Its first four letters are enough where no other begins so.
+function entryMeant(given: string, { entries }: FoldedJob): JobEntry {
+  const start = given.trim().toLowerCase();
+  const [entry, ...others] = entries.filter(({ id }) => id.startsWith(start));
+  if (entry && others.length === 0 && start.length >= 4) return entry;
+  throw new Refusal(
+    'no.entry',
+    suggestion(
+      given,
+      entries.map(({ id }) => id),
+    ),
+  );
+}
+
+function added(
+  file: string,
+  said: { readonly told?: Told; readonly strikes?: JobEntry['strikes'] },
+  session: Session,
+): Reply {
+  const { told, strikes } = said;
+  const { job: before } = jobIn(file, session);
+  const [at, who] = [timeOf(session), initialsOf(session)];
+  const { id, body, text } = entryText({
+    at,
+    who,
+    ...(told && { told }),
+    ...(strikes && { strikes }),
+  });
+  const [problem] = readEntry(body, id).problems;
+  if (problem) throw new Refusal('bad.entry', { problem: problemText(problem, session.language) });
+  if (told) checkTold(told, before, file, session);
+  kept(file, session, (ledger) => ledger.append(file, text));
+  const values = { id, strikes: strikes ? 'yes' : 'no', struck: strikes?.id ?? '' };
+  return session.options.json
+    ? json({ id, at, who })
+    : done(voiceOf(session.language).say('job.added', values));
+}
+
+function shown(file: string, words: readonly string[], session: Session): Reply {
+  spare(words);
+  const { job: its, problems } = jobIn(file, session);
+  return session.options.json
+    ? json(jobJson(its, problems))
+    : done(jobText(its, problems, session.page));
+}
+
+function spare(words: readonly string[]): void {
+  if (words.length > 0) throw new Refusal('bad.excess', { given: visible(words.join(' ')) });
+}
+
+function initialsOf({ options: { by } }: Session): string {
+  if (by === undefined) throw new Refusal('bad.missing option', { option: '--by' });
+  return by.trim();
+}
+
+// Now, or when it was: "2026-11-25 12:40" where the computer stands, or with a Z in Greenwich.
+function timeOf({ options: { time }, world }: Session): string {
+  if (time === undefined) return ledgerOf(world).now().toISOString();
+  const form = /^(\d{4}-\d\d-\d\d)[T ](\d\d:\d\d)(:\d\d(?:\.\d{1,3})?)?(Z?)$/u;
+  const [, day = '', minute = '', second = ':00', zone = ''] = form.exec(time.trim()) ?? [];
+  const date = new Date(`${day}T${minute}${second}${zone}`);
+  // A thirtieth of February would be the second of March.
+  const sound = new Date(`${day}T00:00Z`);
+  if (Number.isNaN(date.getTime()) || !sound.toISOString().startsWith(day)) {
+    throw new Refusal('bad.time', { given: visible(time) });
+  }
+  return date.toISOString();
+}
+
+function kept(file: string, { world }: Session, keep: (ledger: Ledger) => void): void {
+  try {
+    keep(ledgerOf(world));
+  } catch (error) {
+    const reason = (error as NodeJS.ErrnoException).code ?? String(error);
+    if (reason === 'EEXIST') throw new Refusal('bad.exists', { file });
+    throw new Refusal('bad.unwritable', { file, reason });
+  }
+}
+
+function ledgerOf({ ledger }: World): Ledger {
+  if (!ledger) throw new Error('nothing is kept here');
+  return ledger;
+}

@@ -1,0 +1,75 @@
+import { Findings, Lines, type Node, parseTree } from '../../engine/trainfile/index.ts';
+import { flowText, KINDS, type Told } from '../../shop/records/index.ts';
+import type { Limit } from '../../engine/train/index.ts';
+import { visible } from '../../telling/narrative/index.ts';
+import { suggestion } from './names.ts';
+import { Refusal } from './refusal.ts';
+import type { Options } from './session.ts';
+
+/** What somebody types after `job add FILE`: a kind of entry and its words. */
+export function toldBy(words: readonly string[], { by, predicted }: Options): Told {
+  const [given = '', first = '', second, ...more] = words;
+  const kind = KINDS.find((one) => one === given.trim().toLowerCase());
+  if (!kind)
+    throw new Refusal('no.entry kind', { ...suggestion(given, KINDS), all: KINDS.join(', ') });
+  const one = kind === 'photograph' || kind === 'note' || kind === 'signed';
+  const spare = one && second !== undefined ? [second, ...more] : more;
+  if (spare.length > 0) throw new Refusal('bad.excess', { given: visible(spare.join(' ')) });
+  if (first.trim() === '') throw new Refusal('bad.missing words', { kind });
+  switch (kind) {
+    case 'photograph':
+      return { kind, name: first };
+    case 'note':
+      return { kind, note: first };
+    case 'signed':
+      return { kind, what: first };
+  }
+  const [of, said] = second === undefined ? halves(first) : [first.trim(), second.trim()];
+  if (of === '' || said === '') throw new Refusal('bad.missing words', { kind });
+  switch (kind) {
+    case 'seen':
+      return { kind, of, text: flowText(nodeOf(said, kind)) };
+    case 'reading': {
+      const node = nodeOf(said, kind);
+      return { kind, of, from: node.kind === 'section' ? 'pack' : 'shaft', text: flowText(node) };
+    }
+    case 'chosen':
+      return { kind, of, part: said };
+    case 'check':
+      return { kind, of, ...(predicted !== undefined && { predicted }), felt: said };
+    case 'limit': {
+      // Who typed it is known; where it comes from may not be.
+      const limit = limitOf(nodeOf(said, kind));
+      return { kind, of, limit: { ...limit, by: limit.by ?? by ?? '' } };
+    }
+  }
+}
+
+// "D 2: slips" in one word of the shell.
+function halves(text: string): [string, string] {
+  const colon = text.indexOf(': ');
+  return colon < 0
+    ? [text.trim(), '']
+    : [text.slice(0, colon).trim(), text.slice(colon + 2).trim()];
+}
+
+// "feeler: [1.42 mm]" or "0.82 mm, 0.84 mm", without the outer brackets or with them.
+function nodeOf(said: string, kind: 'seen' | 'reading' | 'limit'): Node {
+  const bare = kind === 'seen' || /^[[{]/u.test(said);
+  const text = bare ? said : said.includes(':') ? `{ ${said} }` : `[${said}]`;
+  const findings = new Findings(new Lines(text));
+  const node = parseTree(text, findings);
+  const [problem] = findings.list();
+  if (problem || !node) throw new Refusal('bad.words', { kind, given: visible(said) });
+  return node;
+}
+
+// Its values as texts; whatever else stands there is refused when the entry is read.
+function limitOf(node: Node): Limit {
+  if (node.kind !== 'section') return {};
+  const said = node.entries.map(({ key, value }) => [
+    key,
+    value.kind === 'scalar' ? `${value.value}` : '',
+  ]);
+  return Object.fromEntries(said) as Limit;
+}

@@ -1,0 +1,44 @@
+import { boundsOf } from '../../shop/packs/index.ts';
+import type { JobEntry, Told } from '../../shop/records/index.ts';
+import { boundsText } from './packs.ts';
+import { visible, type Voice } from './voice.ts';
+
+/** What an entry of a job says, in a line; of one that only strikes another, "Correction". */
+export function toldText({ told }: JobEntry, voice: Voice): string {
+  if (!told) return voice.say('sheet.told', { kind: '', of: '', what: '' });
+  const of = 'of' in told ? visible(told.of) : '';
+  return voice.say('sheet.told', { kind: told.kind, of, what: whatText(told, voice) });
+}
+
+/** "2026-11-25 12:40 UTC" of "2026-11-25T12:40:07.000Z". */
+export function timeText(at: string, voice: Voice): string {
+  return voice.say('sheet.job.time', { day: at.slice(0, 10), time: at.slice(11, 16) });
+}
+
+function whatText(told: Told, voice: Voice): string {
+  switch (told.kind) {
+    case 'seen':
+    case 'reading':
+      // Brackets and quotes are for the file.
+      return visible(told.text.replaceAll(/^(?:\{ |[["])|(?: \}|[\]"])$/gu, ''));
+    case 'chosen':
+      return visible(told.part);
+    case 'check': {
+      const { predicted, felt } = told;
+      const has = predicted === undefined ? 'no' : 'yes';
+      return voice.say('sheet.felt', {
+        has,
+        predicted: visible(predicted ?? ''),
+        felt: visible(felt),
+      });
+    }
+    case 'limit':
+      return boundsText(boundsOf(told.limit), voice);
+    case 'photograph':
+      return visible(told.name);
+    case 'note':
+      return visible(told.note.replaceAll(/\s+/gu, ' '));
+    case 'signed':
+      return visible(told.what);
+  }
+}
