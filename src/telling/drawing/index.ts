@@ -6,5 +6,6 @@ export { type Shown, standingsOf, type StandingWords } from './standingsof.ts';
 export { LOOKS } from './looks.ts';
 export { placement, round, toSvg } from './svg.ts';
 export { type EndNote, type EndView, endView, placeWheels } from './endview.ts';
-export type { EndWheel } from './endwheel.ts';
-export { endScene, type EndShown } from './endscene.ts';
+export { endScene } from './endscene.ts';
+export { type SpeedScale, speedScale } from './speedscale.ts';
+export { type ScaleShown, speedAt, speedScene } from './speedscene.ts';
