@@ -1,5 +1,6 @@
 import type { Bench } from './bench/index.ts';
 import { captions } from './caption.ts';
+import { Gears } from './gears/index.ts';
 import { later } from './later.tsx';
 import { Plate } from './plate/index.ts';
 import { Why } from './why/index.ts';
@@ -11,6 +12,9 @@ export function Builds({ bench }: { readonly bench: Bench }) {
   const caption = captions();
   const right = (
     <Plate bench={bench} build={bench.right} caption={caption.right(bench)}>
+      <div class="figure-when-large">
+        <Gears bench={bench} />
+      </div>
       <FaultBeside bench={bench} />
     </Plate>
   );

@@ -1,20 +1,33 @@
-import { gearName, voiceOf } from '../../telling/narrative/index.ts';
+import { faultNamed } from '../../engine/faults/index.ts';
+import { faultName, gearName, voiceOf } from '../../telling/narrative/index.ts';
 import type { Bench, Build } from './bench/index.ts';
 import { language, spoken } from './words.ts';
 
 /** What stands under the plates: the gear, its ratio, and what is wrong with the wrong build. */
 export const captions = spoken({
-  en: {
-    right: (bench: Bench) => `Fig. 1. ${told(bench, bench.right)}`,
-    wrong: (bench: Bench) =>
-      `Fig. 2. ${bench.faults.value.join(', ')}. ${told(bench, bench.wrong)}`,
-  },
-  es: {
-    right: (bench: Bench) => `Fig. 1. ${told(bench, bench.right)}`,
-    wrong: (bench: Bench) =>
-      `Fig. 2. ${bench.faults.value.join(', ')}. ${told(bench, bench.wrong)}`,
-  },
+  en: captionsIn('as it should be'),
+  es: captionsIn('como debe ser'),
 });
+
+function captionsIn(sound: string) {
+  return {
+    right: (bench: Bench) => {
+      const beside = bench.wrong.train.value ? ` ${sound}.` : '';
+      return `Fig. 1.${beside} ${told(bench, bench.right)}`;
+    },
+    wrong: (bench: Bench) => `Fig. 2. ${faultsText(bench)}. ${told(bench, bench.wrong)}`,
+  };
+}
+
+/** What is wrong with the wrong build, in the reader's language. */
+export function faultsText(bench: Bench): string {
+  const train = bench.file.train.value;
+  const names = bench.faults.value.map((text) => {
+    const named = train && faultNamed(text, train);
+    return named && 'fault' in named ? faultName(named.fault, language.value) : text;
+  });
+  return names.join(', ');
+}
 
 // "D 1, L 1: 27/11 = 2.455", or what state it is in.
 function told(bench: Bench, build: Build): string {

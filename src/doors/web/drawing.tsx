@@ -8,7 +8,14 @@ export function Drawing({
 }: { readonly scene: Scene } & JSX.IntrinsicElements['svg']) {
   const { width, height, title, marks } = scene;
   return (
-    <svg class="drawing" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={title} {...rest}>
+    <svg
+      class="drawing"
+      viewBox={`0 0 ${width} ${height}`}
+      style={`--wide: ${width}; --high: ${height}`}
+      role="img"
+      aria-label={title}
+      {...rest}
+    >
       {marks.map((mark, i) => (
         <Marked key={i} mark={mark} />
       ))}

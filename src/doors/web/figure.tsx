@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
+import { useRef } from 'preact/hooks';
 import { type Scene, toSvg } from '../../telling/drawing/index.ts';
 import { download } from './desk/index.ts';
 import { pngOf } from './png.ts';
@@ -21,29 +22,37 @@ interface Props {
 export function Figure({ caption, name, scene, table, tools, children }: Props) {
   const say = words();
   const asTable = useSignal(false);
+  const place = useRef<HTMLElement>(null);
   const svg = () => new Blob([toSvg(scene)], { type: 'image/svg+xml' });
   return (
-    <figure class="figure">
+    <figure class="figure" ref={place}>
       {children}
       <figcaption>
         <span class="figure-caption">{caption}</span>
         {tools}
-        <button
-          type="button"
-          aria-expanded={asTable.value}
-          onClick={() => (asTable.value = !asTable.value)}
-        >
-          {say.table}
-        </button>
-        <button type="button" onClick={() => download(`${name}.svg`, svg())}>
-          SVG
-        </button>
-        <button
-          type="button"
-          onClick={async () => download(`${name}.png`, await pngOf(svg(), scene))}
-        >
-          PNG
-        </button>
+        <span class="figure-tools">
+          {document.fullscreenEnabled && (
+            <button type="button" onClick={() => void fill(place.current)}>
+              {say.large}
+            </button>
+          )}
+          <button
+            type="button"
+            aria-expanded={asTable.value}
+            onClick={() => (asTable.value = !asTable.value)}
+          >
+            {say.table}
+          </button>
+          <button type="button" onClick={() => download(`${name}.svg`, svg())}>
+            SVG
+          </button>
+          <button
+            type="button"
+            onClick={async () => download(`${name}.png`, await pngOf(svg(), scene))}
+          >
+            PNG
+          </button>
+        </span>
       </figcaption>
       {asTable.value && (
         <div class="figure-table" tabIndex={0} role="group" aria-label={caption}>
@@ -54,4 +63,12 @@ export function Figure({ caption, name, scene, table, tools, children }: Props) 
   );
 }
 
-const words = spoken({ en: { table: 'As a table' }, es: { table: 'Como tabla' } });
+// For a class at the other end of the room; Escape, or the same button, brings the sheet back.
+function fill(figure: HTMLElement | null): Promise<void> | undefined {
+  return document.fullscreenElement ? document.exitFullscreen() : figure?.requestFullscreen();
+}
+
+const words = spoken({
+  en: { table: 'As a table', large: 'Large' },
+  es: { table: 'Como tabla', large: 'Grande' },
+});

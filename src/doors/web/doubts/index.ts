@@ -1,1 +1,1 @@
-export { doubtsOf } from './doubts.ts';
+export { type Doubt, doubtsOf } from './doubts.ts';

@@ -16,18 +16,18 @@ export const words = spoken({
     noFit: 'These numbers of teeth do not go together: one wheel is drawn with two modules.',
   },
   es: {
-    title: 'Desde el extremo',
+    title: 'Vistas desde un lado',
     of: (set: string, end: string) =>
-      `${set}, visto desde la ${end === 'input' ? 'entrada' : 'salida'}`,
+      `${set}, visto desde el lado de ${end === 'input' ? 'entrada' : 'salida'}`,
     still: 'quieto, o se bloquea',
     free: 'libre',
     notCounted: (members: string) =>
       `Los dientes de ${members} no están contados: se dibujan los que caben.`,
-    planetsNotCounted: (drawn: number) => `No están contados los planetas: se dibujan ${drawn}.`,
+    planetsNotCounted: (drawn: number) => `No están contados los satélites: se dibujan ${drawn}.`,
     leftOut: (counted: number, drawn: number) =>
-      `De ${counted} planetas, ${drawn} entran con los dientes engranados.`,
+      `De ${counted} satélites, ${drawn} entran con los dientes engranados.`,
     notEven: (degrees: string) =>
-      `Los planetas están donde engranan, hasta ${degrees}° fuera de lo parejo.`,
+      `Los satélites están donde engranan, hasta ${degrees}° fuera de lo parejo.`,
     noFit: 'Estos números de dientes no van juntos: una rueda se dibuja con dos módulos.',
   },
 });

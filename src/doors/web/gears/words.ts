@@ -22,10 +22,10 @@ export const words = spoken({
   es: {
     applied: 'Aplicados',
     turned: 'Gira',
-    drive: 'con motor',
+    drive: 'en tracción',
     coast: 'en retención',
-    'rolled back': 'hacia atrás',
-    'rolled back, input held': 'hacia atrás, entrada sujeta',
+    'rolled back': 'rodando hacia atrás',
+    'rolled back, input held': 'hacia atrás, entrada retenida',
     byHand: 'a mano: soltar',
     run: 'Girar',
     pause: 'Parar',

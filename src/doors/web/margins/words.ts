@@ -27,7 +27,7 @@ export const words = spoken({
     kpa: (kpa: number) => `${kpa} kPa = ${(kpa / 6.894757).toFixed(0)} psi`,
     gear: 'marcha',
     side: 'la carga',
-    drive: 'con motor',
+    drive: 'en tracción',
     coast: 'en retención',
     asked: 'pedido a la entrada, N·m',
     most: 'puede pasar, N·m',

@@ -1,15 +1,21 @@
 import { useComputed } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { useEffect, useId, useMemo, useRef } from 'preact/hooks';
 import type { Train } from '../../../engine/train/index.ts';
 import { type HalfSection, halfSection, paintHalfSection } from '../../../telling/drawing/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
+import { faultsText } from '../caption.ts';
+import { doubtsOf } from '../doubts/index.ts';
 import { Drawing } from '../drawing.tsx';
 import { Figure } from '../figure.tsx';
-import { hearHands } from './hands.ts';
+import { room } from '../room.ts';
 import { dressDials, lightPointed, turnDials } from './dials.ts';
+import { markDoubted } from './doubted.ts';
+import { hearHands } from './hands.ts';
+import { widenReach } from './reach.ts';
 import { shownOf, standingsFor } from './shown.ts';
 import { PlateTable } from './table.tsx';
+import { Warnings } from './warnings.tsx';
 import { words } from './words.ts';
 import { drawn as firstDrawn, train as firstTrain } from 'virtual:first-train';
 import './plate.css';
@@ -32,7 +38,11 @@ export function Plate({ bench, build, caption, children }: Props) {
   const drawn = useComputed(() => build.train.value && layoutOf(build.train.value));
   const shown = useComputed(() => shownOf(build));
   const standings = standingsFor(build, shown.value);
-  const title = say.title(drawn.value?.name ?? '');
+  const name = drawn.value?.name ?? '';
+  const isWrong = build === bench.wrong;
+  const title = isWrong ? say.wrongTitle(name, faultsText(bench)) : say.title(name);
+  const help = useId();
+  const doubts = isWrong || room.value === 'ask' ? [] : doubtsOf(bench).value;
   const scene = useMemo(
     () => drawn.value && paintHalfSection(drawn.value, title, standings),
     [drawn.value, standings, title],
@@ -46,8 +56,14 @@ export function Plate({ bench, build, caption, children }: Props) {
   });
   useEffect(() => {
     const svg = place.current?.querySelector('svg');
-    return svg ? hearHands(svg, bench) : undefined;
+    if (!svg) return undefined;
+    widenReach(svg);
+    return hearHands(svg, bench);
   }, [drawn.value]);
+  useEffect(() => {
+    const svg = place.current?.querySelector('svg');
+    return svg ? markDoubted(svg, doubts) : undefined;
+  }, [scene, doubts]);
   useEffect(() =>
     bench.pointed.subscribe((pointed) => {
       const svg = place.current?.querySelector('svg');
@@ -59,17 +75,29 @@ export function Plate({ bench, build, caption, children }: Props) {
   return (
     <Figure
       caption={caption}
-      name="half-section"
+      name={isWrong ? 'half-section-wrong' : 'half-section'}
       scene={scene}
       table={<PlateTable bench={bench} build={build} />}
       tools={children}
     >
-      <div ref={place} class={`plate${locks ? ' plate-locks' : ''}`} tabIndex={-1}>
-        <Drawing scene={scene} role="group" />
+      <div
+        ref={place}
+        class={`plate${locks ? ' plate-locks' : ''}${scene.width > LONG ? ' plate-long' : ''}`}
+        tabIndex={-1}
+      >
+        <Drawing scene={scene} role="group" aria-describedby={help} />
       </div>
+      <p id={help} class="aside plate-help">
+        <span class="plate-hands">{say.help} </span>
+        {say.key}
+      </p>
+      <Warnings doubts={doubts} />
     </Figure>
   );
 }
+
+// In sheet units: a longer train is small beside its reasons.
+const LONG = 1200;
 
 // The first train was laid out when the page was built.
 function layoutOf(train: Train): HalfSection {

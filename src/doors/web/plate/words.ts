@@ -8,6 +8,11 @@ const torque = (parts: number) => `${Math.round(parts * 100)} N·m`;
 export const words = spoken({
   en: {
     title: (train: string) => `Half-section of ${train}`,
+    wrongTitle: (train: string, faults: string) => `Half-section of ${train}, ${faults}`,
+    help: 'Draw a dial round to turn its member; tap it to hold it. By keys: the arrows turn, Enter holds and lets go. Tap a device to apply it.',
+    key: 'H held, standing still or holding · O on · (O) on, but carries nothing · R over-runs · F free. Torques are for 100 N·m at the input.',
+    warnings: 'Warnings',
+    look: 'Look again:',
     letters: { ...letters, held: 'H', free: 'F' },
     torque,
     dial: (member: string, speed: Quantity | undefined) => {
@@ -27,6 +32,11 @@ export const words = spoken({
   },
   es: {
     title: (train: string) => `Semicorte de ${train}`,
+    wrongTitle: (train: string, faults: string) => `Semicorte de ${train}, ${faults}`,
+    help: 'Arrastre un dial en círculo para girar su miembro; tóquelo para retenerlo. Con teclas: las flechas giran, Intro retiene y suelta. Toque un elemento para aplicarlo.',
+    key: 'H retenido, quieto o que retiene · O aplicado · (O) aplicado, sin carga · R gira libre · F libre. Los pares son para 100 N·m en la entrada.',
+    warnings: 'Avisos',
+    look: 'Revíselo:',
     letters: { ...letters, held: 'H', free: 'F' },
     torque,
     dial: (member: string, speed: Quantity | undefined) => {
@@ -36,12 +46,13 @@ export const words = spoken({
       return `${name}: ${voiceOf('es').number(speed)}`;
     },
     member: 'miembro',
-    turns: 'gira, a derechas positivo',
-    made: 'hecho uno con',
+    turns: 'gira, horario positivo',
+    made: 'una pieza con',
     hands: 'manos',
     still: 'quieto, o se bloquea',
     free: (span: string) => `libre: ${span}`,
-    hold: 'sujetar',
-    turn: (degrees: number) => (degrees > 0 ? 'girar a derechas' : 'girar a izquierdas'),
+    hold: 'retener',
+    turn: (degrees: number) =>
+      degrees > 0 ? 'girar en sentido horario' : 'girar en sentido antihorario',
   },
 });

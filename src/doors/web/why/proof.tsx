@@ -19,7 +19,10 @@ export function Proof({ build, subjects }: Props) {
   const [train, answer] = [build.train.value, build.answer.value];
   const ledger = useMemo(() => train && answer && accountsOf(train, answer), [train, answer]);
   const { bodies, meshes } = ledger ? about(ledger, subjects) : { bodies: [], meshes: [] };
-  if (bodies.length + meshes.length === 0) return <p class="aside">{say.noProof}</p>;
+  if (bodies.length + meshes.length === 0) {
+    const why = !ledger ? 'unlisted' : subjects.length === 0 ? 'whole' : 'nothing';
+    return <p class="aside">{say.noProof[why]}</p>;
+  }
   return (
     <div class="why-proof">
       {bodies.map(({ member, entries }) => (

@@ -4,7 +4,12 @@ export const words = spoken({
   en: {
     why: 'Why',
     proof: 'Open the proof',
-    noProof: 'Nothing is pushed here, and no mesh is needed to say so.',
+    noProof: {
+      nothing: 'Nothing pushes on what this speaks of: there is no torque to balance.',
+      whole: 'This speaks of the train as a whole; the other sentences open to what is pushed.',
+      unlisted:
+        'This answer was checked like every other, but who pushes whom is not listed for a train that is rolled back.',
+    },
     on: (member: string) => `Torques on the ${member}`,
     together: 'together',
     mesh: (set: string) => `${set}:`,
@@ -16,13 +21,19 @@ export const words = spoken({
   es: {
     why: 'Por qué',
     proof: 'Abrir la prueba',
-    noProof: 'Aquí no empuja nada, y no hace falta ningún engrane para decirlo.',
+    noProof: {
+      nothing: 'Nada empuja aquello de lo que habla esta frase: no hay par que equilibrar.',
+      whole: 'Esto habla del tren entero; las otras frases se abren a lo que se empuja.',
+      unlisted:
+        'Esta respuesta se comprobó como las demás, pero quién empuja a quién no se enumera cuando el tren rueda hacia atrás.',
+    },
     on: (member: string) => `Pares sobre: ${member}`,
     together: 'juntos',
     mesh: (set: string) => `${set}:`,
-    signs: 'Más es a derechas, visto desde la entrada. Dientes por velocidades también suman cero.',
-    bySet: (set: string) => `los engranajes de ${set}`,
+    signs:
+      'Más es en sentido horario, visto desde el lado de entrada. Dientes por velocidades también suman cero.',
+    bySet: (set: string) => `los engranajes del juego ${set}`,
     byEnd: (member: string) => `desde fuera, en ${member}`,
-    byGround: 'lo que sostiene la caja',
+    byGround: 'lo que sostiene la carcasa',
   },
 });
