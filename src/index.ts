@@ -209,6 +209,7 @@ export {
   chartSheet,
   diagnosisSheet,
   drawingSheet,
+  jobCard,
   marginSheet,
   measureSheet,
   oneWayCard,

@@ -1,6 +1,12 @@
-import { type FoldedEntry, type FoldedJob, standing, type Told } from '../../shop/records/index.ts';
-import { boundsOf } from '../../shop/packs/index.ts';
-import { boundsText, type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { type FoldedEntry, type FoldedJob, standing } from '../../shop/records/index.ts';
+import {
+  type Language,
+  timeText,
+  toldText,
+  visible,
+  type Voice,
+  voiceOf,
+} from '../narrative/index.ts';
 import type { Block, Cell, Column, Sheet } from './document.ts';
 import { fieldOf, headOf, jobFields } from './filled.ts';
 
@@ -8,7 +14,7 @@ import { fieldOf, headOf, jobFields } from './filled.ts';
 export function jobCard(job: FoldedJob, language: Language): Sheet {
   const voice = voiceOf(language);
   const columns: Column[] = [
-    { head: headOf('time', voice), width: { mm: 36 } },
+    { head: headOf('time', voice), width: { mm: 46 } },
     { head: headOf('who', voice), width: { mm: 18 } },
     { head: headOf('what', voice), width: { share: 1 } },
   ];
@@ -44,11 +50,8 @@ export function checksIn(job: FoldedJob | undefined, voice: Voice): Block[] {
 
 // An entry, and under one that was struck by whom and why.
 function rowsOf(entry: FoldedEntry, voice: Voice): Cell[][] {
-  const { told, struckBy, who, at } = entry;
-  const text = told
-    ? toldText(told, voice)
-    : voice.say('sheet.told', { kind: '', of: '', what: '' });
-  const cells = [timeText(at, voice), visible(who), text];
+  const { struckBy, who, at } = entry;
+  const cells = [timeText(at, voice), visible(who), toldText(entry, voice)];
   if (!struckBy) return [cells];
   const because = voice.say('sheet.job.struck', {
     who: visible(struckBy.who),
@@ -56,38 +59,4 @@ function rowsOf(entry: FoldedEntry, voice: Voice): Cell[][] {
     because: visible(struckBy.strikes?.because ?? ''),
   });
   return [cells.map((cell) => ({ text: cell, look: 'struck' as const })), ['', '', because]];
-}
-
-function toldText(told: Told, voice: Voice): string {
-  const of = 'of' in told ? visible(told.of) : '';
-  return voice.say('sheet.told', { kind: told.kind, of, what: whatText(told, voice) });
-}
-
-function whatText(told: Told, voice: Voice): string {
-  switch (told.kind) {
-    case 'seen':
-    case 'reading':
-      return visible(told.text);
-    case 'chosen':
-      return visible(told.part);
-    case 'check': {
-      const { predicted = '', felt } = told;
-      const has = predicted === '' ? 'no' : 'yes';
-      const values = { has, predicted: visible(predicted), felt: visible(felt) };
-      return voice.say('sheet.felt', values);
-    }
-    case 'limit':
-      return boundsText(boundsOf(told.limit), voice);
-    case 'photograph':
-      return visible(told.name);
-    case 'note':
-      return visible(told.note);
-    case 'signed':
-      return visible(told.what);
-  }
-}
-
-// "2026-11-25 12:40 UTC" of "2026-11-25T12:40:07.000Z".
-function timeText(at: string, voice: Voice): string {
-  return voice.say('sheet.job.time', { day: at.slice(0, 10), time: at.slice(11, 16) });
 }
