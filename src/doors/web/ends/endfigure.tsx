@@ -94,6 +94,8 @@ export function EndFigure({ bench, build, view }: Props) {
         return say.notEven(voice.decimal({ num: Math.round(note.degrees * 100), den: 100 }));
       case 'teeth do not fit':
         return say.noFit;
+      case 'teeth too fine':
+        return say.tooFine;
     }
   }
 }

@@ -13,6 +13,7 @@ export const words = spoken({
       `Of ${counted} planets, ${drawn} can be put in with their teeth in mesh.`,
     notEven: (degrees: string) =>
       `The planets stand where their teeth mesh, up to ${degrees}° off even.`,
+    tooFine: 'Too many teeth to draw: the wheels are discs.',
     noFit: 'These numbers of teeth do not go together: one wheel is drawn with two modules.',
   },
   es: {
@@ -28,6 +29,7 @@ export const words = spoken({
       `De ${counted} satélites, ${drawn} entran con los dientes engranados.`,
     notEven: (degrees: string) =>
       `Los satélites están donde engranan, hasta ${degrees}° fuera de lo parejo.`,
+    tooFine: 'Demasiados dientes para dibujarlos: las ruedas son discos.',
     noFit: 'Estos números de dientes no van juntos: una rueda se dibuja con dos módulos.',
   },
 });
