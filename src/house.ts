@@ -8,10 +8,12 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['engine/trainfile', 'Characters, lines, keys: reading with places, writing, near names.'],
   ['engine/motion', 'A train turned into rows of the motion cone; the one sign convention.'],
   ['engine/proof', 'Does this answer satisfy every row? Shares no code with linear.'],
+  ['engine/lever', 'A set as a straight lever, its members at true distances; sets that make one.'],
   [
     'engine/reckon',
     'A question put to the cone, solved and proved: speeds, torques, how far each is free.',
   ],
+  ['engine/lever', 'Each set as a straight lever: where its members stand, and which make one.'],
   ['engine/flow', 'A gear under power, on the over-run and rolled back, and the reasons.'],
   ['engine/hand', 'Hold these, turn that: does it turn, and what do the others do?'],
   ['engine/chart', 'Every combination of friction devices, and the swaps between gears.'],
@@ -31,6 +33,8 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['shop/capacity', 'What torque a pack, a band or a one-way clutch can carry, from its sizes.'],
   ['shop/packs', 'Plates and their clearance: measured, judged, and the part that sets it right.'],
   ['shop/endplay', 'How far a shaft moves along itself, and the washer or race that sets it.'],
+  ['shop/bands', 'A band at its drum: turns backed off, rod travel, and the rod that sets it.'],
+  ['shop/wear', 'Bushings, planets, pumps and springs against their limits, and what to do.'],
   [
     'shop/records',
     'What was done and found on a job, by whom: only added to, struck, never erased.',

@@ -1,4 +1,5 @@
 import { END_LOOKS } from './endlooks.ts';
+import { SCALE_LOOKS } from './scalelooks.ts';
 
 /**
  * How marks look: one style sheet for files and for the screen, which sets the colours by the
@@ -42,4 +43,5 @@ export const LOOKS = `
 .drawing .idle .plates, .drawing .idle .band { stroke-width: 2.5; stroke-dasharray: 7 4; }
 .drawing .circling .planet { stroke-width: 5; stroke-dasharray: 3 3; }
 ${END_LOOKS}
+${SCALE_LOOKS}
 `.trim();

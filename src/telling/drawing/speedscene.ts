@@ -1,0 +1,168 @@
+import { isSpan, type Quantity } from '../../engine/flow/index.ts';
+import { type Rational, toNumber } from '../../engine/linear/index.ts';
+import { CASE, isFriction } from '../../engine/train/index.ts';
+import { LINE, SIZE } from './lettering.ts';
+import type { Group, Mark, Scene } from './scene.ts';
+import type { ScaleDevice, ScaleNode, SpeedScale } from './speedscale.ts';
+import { hatched } from './symbol.ts';
+import { round } from './svg.ts';
+
+/** At what speeds a speed scale is shown. Members go by the labels of their bodies. */
+export interface ScaleShown {
+  /** One motion, in turns: where the nodes stand. A member that is not told stands still. */
+  readonly pose: ReadonlyMap<string, number>;
+  /** Ranges are free: their axes show how far. */
+  readonly speeds: ReadonlyMap<string, Quantity>;
+  /** The friction devices that are on. */
+  readonly on: ReadonlySet<string>;
+  /** What stands beside a node. */
+  readonly figure: (speed: number) => string;
+  readonly title?: string;
+}
+
+/**
+ * A speed scale as a scene. Each node is a group of look "scale-node" about its member, at its
+ * place; `speedAt` tells the speed of a height, for a node that is pulled.
+ */
+export function speedScene(scale: SpeedScale, shown: ScaleShown): Scene {
+  const most = mostOf(scale, shown);
+  const y = (speed: number) => heightOf(scale, most, speed);
+  const speed = (member: string) => (member === CASE ? 0 : (shown.pose.get(member) ?? 0));
+  const nodes = scale.levers.flat();
+  return {
+    width: Math.ceil(scale.width),
+    height: Math.ceil(scale.height),
+    title: shown.title ?? scale.name,
+    marks: [
+      { mark: 'path', look: 'scale-zero', d: `M8 ${round(y(0))}H${round(scale.width - 8)}` },
+      ...ticksOf(most).map((at): Mark => {
+        return {
+          mark: 'path',
+          look: 'scale-tick',
+          d: `M8 ${round(y(at))}H${round(scale.width - 8)}`,
+        };
+      }),
+      ...nodes.map((node) => axisOf(scale, node)),
+      ...nodes.flatMap((node) => reachOf(scale, node, shown.speeds.get(node.member), most)),
+      ...scale.joined.map(({ member, xs }): Group => {
+        const at = round(y(speed(member)));
+        const d = `M${round(xs[0] ?? 0)} ${at}H${round(xs.at(-1) ?? 0)}`;
+        return about('member', member, [{ mark: 'path', look: 'scale-joined', d }]);
+      }),
+      ...scale.levers.flatMap((lever): Mark[] => {
+        const points = lever.map(({ x, member }) => `${round(x)} ${round(y(speed(member)))}`);
+        return points.length > 1
+          ? [{ mark: 'path', look: 'scale-lever', d: `M${points.join('L')}` }]
+          : [];
+      }),
+      ...scale.devices.flatMap((device) => deviceMarks(scale, device, shown, most)),
+      ...nodes.map((node) => nodeOf(node, speed(node.member), y, shown)),
+    ],
+  };
+}
+
+/** The speed at a height of a scale that is shown, for who pulls a node there. */
+export function speedAt(scale: SpeedScale, shown: ScaleShown, height: number): number {
+  const { top, foot } = scale;
+  return (((top + foot) / 2 - height) / ((foot - top) / 2)) * mostOf(scale, shown);
+}
+
+// The greatest speed that the scale must hold, in whole turns, at least one.
+function mostOf({ levers }: SpeedScale, { pose }: ScaleShown): number {
+  const speeds = levers.flat().map(({ member }) => Math.abs(pose.get(member) ?? 0));
+  return Math.max(1.25, Math.ceil(Math.max(...speeds, 0) * 4) / 4);
+}
+
+function heightOf({ top, foot }: SpeedScale, most: number, speed: number): number {
+  return (top + foot) / 2 - (speed / most) * ((foot - top) / 2);
+}
+
+function ticksOf(most: number): number[] {
+  const step = most > 6 ? 5 : 1;
+  const ticks: number[] = [];
+  for (let at = step; at <= most; at += step) ticks.push(at, -at);
+  return ticks;
+}
+
+function axisOf({ top, foot }: SpeedScale, { x, member, names, nameY }: ScaleNode): Group {
+  const d = `M${round(x)} ${round(top - 14)}V${round(foot + 8)}`;
+  return about('member', member, [
+    { mark: 'path', look: 'scale-axis', d },
+    ...names.map((text, k): Mark => {
+      const at = { x, y: nameY + k * LINE, anchor: 'middle', size: SIZE } as const;
+      return { mark: 'words', text, look: 'name', ...at };
+    }),
+  ]);
+}
+
+// How far a free member may slide, to the end of the axis where nothing stops it.
+function reachOf(scale: SpeedScale, node: ScaleNode, speed: Quantity | undefined, most: number) {
+  if (speed === undefined || !isSpan(speed)) return [];
+  const end = (of: Rational | null, open: number) => {
+    return heightOf(scale, most, Math.max(-most, Math.min(most, of ? toNumber(of) : open)));
+  };
+  const [high, low] = [end(speed.to, most), end(speed.from, -most)];
+  const d = `M${round(node.x)} ${round(high)}V${round(low)}`;
+  return [about('member', node.member, [{ mark: 'path', look: 'scale-free', d }])];
+}
+
+// A brake that is on clamps its axis at nothing; a one-way clutch is a stop on the side to which
+// its first member may not pass the second; a clutch that is on ties two nodes.
+function deviceMarks(
+  scale: SpeedScale,
+  { device, first, second }: ScaleDevice,
+  { pose, on }: ScaleShown,
+  most: number,
+): Group[] {
+  const at = second.member === CASE ? 0 : (pose.get(second.member) ?? 0);
+  const y = heightOf(scale, most, at);
+  const { x } = first;
+  if (!isFriction(device)) {
+    // Of a clutch whose inner race is the case, the outer may turn the other way.
+    const up = (device.lets === 'clockwise') === (device.first !== CASE);
+    const stop = y + (up ? 15 : -15);
+    const marks: Mark[] = [
+      { mark: 'path', look: 'scale-stop', d: hatched(x - 16, x + 16, stop, up ? 1 : -1) },
+    ];
+    return [about('device', device.name, marks)];
+  }
+  if (!on.has(device.name)) return [];
+  const tie = `M${round(Math.min(x, second.x))} ${round(y)}H${round(Math.max(x, second.x))}`;
+  const clamp = hatched(x - 16, x + 16, y - 15, -1) + hatched(x - 16, x + 16, y + 15, 1);
+  const d = second.member === CASE ? clamp : tie;
+  const look = second.member === CASE ? 'scale-stop' : 'scale-tie';
+  return [about('device', device.name, [{ mark: 'path', look, d }])];
+}
+
+const DOT = 11;
+const REACH = 22; // a target for a finger
+
+function nodeOf(
+  { member, x }: ScaleNode,
+  speed: number,
+  y: (speed: number) => number,
+  { figure }: ScaleShown,
+): Group {
+  const circle = (r: number) => `M${-r} 0a${r} ${r} 0 1 1 ${2 * r} 0a${r} ${r} 0 1 1 ${-2 * r} 0Z`;
+  return {
+    ...about('member', member, [
+      { mark: 'path', look: 'scale-reach', d: circle(REACH) },
+      { mark: 'path', look: 'scale-dot', d: circle(DOT) },
+      {
+        mark: 'words',
+        text: figure(speed),
+        look: 'letter',
+        x: 17,
+        y: -9,
+        anchor: 'start',
+        size: SIZE - 2,
+      },
+    ]),
+    look: 'scale-node',
+    at: { x, y: y(speed) },
+  };
+}
+
+function about(kind: 'member' | 'device', name: string, marks: readonly Mark[]): Group {
+  return { mark: 'group', look: kind, about: { kind, name }, marks };
+}
