@@ -14,6 +14,7 @@ import { captions } from './caption.ts';
 const Lesson = later(async () => (await import('./lesson/index.ts')).Lesson);
 const Ends = later(async () => (await import('./ends/index.ts')).Ends);
 const Describe = later(async () => (await import('./describe/index.ts')).Describe);
+const Scale = later(async () => (await import('./scale/index.ts')).Scale);
 const Margins = later(async () => (await import('./margins/index.ts')).Margins);
 const Chart = later(async () => (await import('./chart/index.ts')).Chart);
 
@@ -70,7 +71,10 @@ function Turning({ bench }: { readonly bench: Bench }) {
         <Turner bench={bench} />
       </div>
       <Builds bench={bench} />
-      <Ends bench={bench} build={bench.right} />
+      <div class="page-figures">
+        <Ends bench={bench} build={bench.right} />
+        <Scale bench={bench} build={bench.right} />
+      </div>
       <Chart bench={bench} />
       <Margins bench={bench} />
     </>

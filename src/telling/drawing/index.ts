@@ -8,4 +8,4 @@ export { placement, round, toSvg } from './svg.ts';
 export { type EndNote, type EndView, endView, placeWheels } from './endview.ts';
 export { endScene } from './endscene.ts';
 export { type SpeedScale, speedScale } from './speedscale.ts';
-export { type ScaleShown, speedAt, speedScene } from './speedscene.ts';
+export { mostOf, type ScaleShown, speedAt, speedScene } from './speedscene.ts';

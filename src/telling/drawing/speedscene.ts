@@ -18,6 +18,8 @@ export interface ScaleShown {
   /** What stands beside a node. */
   readonly figure: (speed: number) => string;
   readonly title?: string;
+  /** The speed at the top of the scale; absent: the greatest of the pose, and 1.25 at least. */
+  readonly most?: number;
 }
 
 /**
@@ -67,8 +69,9 @@ export function speedAt(scale: SpeedScale, shown: ScaleShown, height: number): n
   return (((top + foot) / 2 - height) / ((foot - top) / 2)) * mostOf(scale, shown);
 }
 
-// The greatest speed that the scale must hold, in whole turns, at least one.
-function mostOf({ levers }: SpeedScale, { pose }: ScaleShown): number {
+/** The speed at the top of a scale: the greatest that it must hold, in quarter turns. */
+export function mostOf({ levers }: SpeedScale, { pose, most }: ScaleShown): number {
+  if (most !== undefined) return most;
   const speeds = levers.flat().map(({ member }) => Math.abs(pose.get(member) ?? 0));
   return Math.max(1.25, Math.ceil(Math.max(...speeds, 0) * 4) / 4);
 }

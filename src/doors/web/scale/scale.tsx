@@ -1,0 +1,88 @@
+import { useComputed, useSignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import { isSpan } from '../../../engine/flow/index.ts';
+import { isFriction } from '../../../engine/train/index.ts';
+import { speedScale, speedScene } from '../../../telling/drawing/index.ts';
+import { voiceOf } from '../../../telling/narrative/index.ts';
+import type { Bench, Build } from '../bench/index.ts';
+import { Drawing } from '../drawing.tsx';
+import { Figure } from '../figure.tsx';
+import { language } from '../words.ts';
+import { type Hold, hearPulls } from './pulling.ts';
+import { words } from './words.ts';
+import './scale.css';
+
+/**
+ * The speed scale: levers whose nodes stand at their speeds. A node that is pulled takes the
+ * others along as far as the train allows, and what stops it is said.
+ */
+export function Scale({ bench, build }: { readonly bench: Bench; readonly build: Build }) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const place = useRef<HTMLDivElement>(null);
+  const hold = useSignal<Hold | undefined>(undefined);
+  const scale = useComputed(() => build.train.value && speedScale(build.train.value));
+  const answer = build.answer.value;
+  const train = build.train.value;
+  useEffect(() => {
+    const svg = place.current?.querySelector('svg');
+    return svg ? hearPulls(svg, { bench, build, scale, hold }) : undefined;
+  }, [scale.value]);
+  // A gear that is shifted, a hand that is laid on elsewhere: the pull is over.
+  useEffect(() => void (hold.value = undefined), [answer]);
+  if (!scale.value || !answer || !train) return null;
+  const frictions = new Set(train.devices.filter(isFriction).map(({ name }) => name));
+  const scene = speedScene(scale.value, {
+    pose: hold.value?.speeds ?? answer.pose,
+    speeds: hold.value ? new Map() : answer.speeds,
+    on: new Set(bench.on.value.filter((name) => frictions.has(name))),
+    figure: (speed) => speed.toFixed(2).replace('-', '−').replace('.', voice.say('decimal')),
+    title: say.of(train.name),
+    ...(hold.value && { most: hold.value.most }),
+  });
+  const members = [...new Set(scale.value.levers.flat().map(({ member }) => member))];
+  return (
+    <section class="scale" aria-label={say.title}>
+      <h2>{say.title}</h2>
+      <Figure
+        caption={say.caption}
+        name="speed-scale"
+        scene={scene}
+        table={
+          <table>
+            <tbody>
+              {members.map((member) => {
+                const speed = answer.speeds.get(member);
+                return (
+                  <tr key={member}>
+                    <th scope="row">{voice.name(member)}</th>
+                    <td>
+                      {speed === undefined
+                        ? say.still
+                        : isSpan(speed)
+                          ? say.free(voice.quantity(speed))
+                          : voice.number(speed)}
+                    </td>
+                  </tr>
+                );
+              })}
+            </tbody>
+          </table>
+        }
+      >
+        <div ref={place} class="scale-sheet">
+          <Drawing scene={scene} role="group" />
+        </div>
+        <p role="status" class="scale-said">
+          {hold.value ? said(hold.value) : ''}
+        </p>
+      </Figure>
+    </section>
+  );
+
+  function said({ member, stop, speed }: Hold): string {
+    if (!stop) return say.pulled(voice.name(member), speed.toFixed(2));
+    const { clutches, devices, hands } = stop;
+    return say.stops(voice.name(member), voice.names([...clutches, ...devices, ...hands]));
+  }
+}

@@ -1,0 +1,22 @@
+import { spoken } from '../words.ts';
+
+export const words = spoken({
+  en: {
+    title: 'The speed scale',
+    of: (train: string) => `Speed scale of ${train}`,
+    caption: 'Heights are speeds, for one turn of what is turned. Pull a node up or down.',
+    still: 'stands still, or locks',
+    free: (span: string) => `free: ${span}`,
+    pulled: (member: string, speed: string) => `The ${member} is pulled to ${speed}.`,
+    stops: (member: string, by: string) => `The ${member} goes no further: ${by}.`,
+  },
+  es: {
+    title: 'La escala de velocidades',
+    of: (train: string) => `Escala de velocidades de ${train}`,
+    caption: 'Las alturas son velocidades, por una vuelta de lo que gira. Tire de un punto.',
+    still: 'quieto, o se bloquea',
+    free: (span: string) => `libre: ${span}`,
+    pulled: (member: string, speed: string) => `${member}: tirado hasta ${speed}.`,
+    stops: (member: string, by: string) => `${member} no va más allá: ${by}.`,
+  },
+});
