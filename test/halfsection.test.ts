@@ -60,7 +60,6 @@ it('has at most so many crossings', () => {
     'albatross-ten-speed': 2,
     'avocet-four-speed': 1,
     'heron-eight-speed': 1,
-    'kestrel-three-speed': 1,
     'merlin-six-speed': 1,
     'wren-plain-set': 3,
   });

@@ -1,5 +1,5 @@
 import { CASE } from '../../engine/train/index.ts';
-import { choicesOf } from './ports.ts';
+import { choicesOf, RIGHT } from './ports.ts';
 import type { Station } from './station.ts';
 import { type Arrangement, BOTH, DRUM, SHAFT, type Subjects, type Way } from './arrangement.ts';
 import type { Drafting, Level } from './strokes.ts';
@@ -15,7 +15,7 @@ export function arrange(drafting: Drafting, tries: number): Arrangement {
   let best: Arrangement | undefined;
   let least = Number.POSITIVE_INFINITY;
   const hasty = tries < ENOUGH;
-  for (const beginning of beginningsOf(drafting.subjects).slice(0, hasty ? 1 : 3)) {
+  for (const beginning of beginningsOf(drafting.subjects, hasty ? 1 : BEGINNINGS)) {
     const cooled = search.cool(beginning, tries);
     const cost = search.costOf(cooled);
     if (cost < least) [best, least] = [cooled, cost];
@@ -27,10 +27,12 @@ export function arrange(drafting: Drafting, tries: number): Arrangement {
 }
 
 const HEAT = 60; // a crossing's cost
+const BEGINNINGS = 8;
 const ROUNDS = 2;
 const ENOUGH = 1000; // fewer are one beginning, with no last improvements
 
 class Search {
+  private readonly dice = new Dice();
   private readonly drafting: Drafting;
   private readonly choices: readonly (readonly number[])[];
   private readonly ways: readonly (readonly Way[])[];
@@ -45,7 +47,7 @@ class Search {
   }
 
   cool(it: Arrangement, tries: number): Arrangement {
-    const dice = new Dice();
+    const { dice } = this;
     let cost = this.costOf(it);
     let best = copyOf(it);
     let least = cost;
@@ -212,18 +214,20 @@ function waysOf(drafting: Drafting): (readonly Way[])[] {
   });
 }
 
-function beginningsOf({ assembly, stations }: Subjects): Arrangement[] {
+function beginningsOf({ assembly, stations }: Subjects, count: number): Arrangement[] {
   const inside = stations.map((_, s) => s).slice(1, -1);
   const bodies = assembly.bodies.map((_, body) => body).filter((body) => body !== 0);
   const dice = new Dice();
   const near = nearTheirSets(stations, inside);
-  const orders = [near, near.toReversed(), dice.shuffled(inside)];
-  return orders.map((order, k) => ({
-    order: [0, ...order, stations.length - 1],
-    choice: stations.map(() => (k % 2 === 0 ? 0 : 2)),
-    way: assembly.bodies.map(() => SHAFT),
-    rank: k === 0 ? bodies : dice.shuffled(bodies),
-  }));
+  return Array.from({ length: count }, (_, k) => {
+    const order = k === 1 ? near.toReversed() : k === 2 || k === 4 ? dice.shuffled(inside) : near;
+    return {
+      order: [0, ...order, stations.length - 1],
+      choice: stations.map(() => (k % 2 === 0 ? 0 : RIGHT)),
+      way: assembly.bodies.map(() => SHAFT),
+      rank: k === 0 ? bodies : dice.shuffled(bodies),
+    };
+  });
 }
 
 // Each device after the set whose member it is on.

@@ -32,7 +32,7 @@ export interface HalfSection {
 }
 
 /** Lays a train out; the same train always alike. Fewer tries are sooner, and cross more. */
-export function halfSection(train: Train, tries = 3000): HalfSection {
+export function halfSection(train: Train, tries = 1500): HalfSection {
   const whole = withAllTeeth(train);
   const assembly = assemble(whole);
   const stations = stationsOf(whole, assembly);

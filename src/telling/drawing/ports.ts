@@ -20,7 +20,7 @@ export interface Port {
 
 // What can be chosen of a station: a number of bits, all of which make sense together.
 const FLIPPED = 1; // meshes in the other order; a clutch's other member is the hub
-const RIGHT = 2; // the carrier's plate, or the drum of a clutch, leaves on the right
+export const RIGHT = 2; // the carrier's plate, or the drum of a clutch, leaves on the right
 const RING_RIGHT = 4;
 const PLATE_OUT = 8; // the carrier's plate goes to its body's drum
 
