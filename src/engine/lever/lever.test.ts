@@ -1,0 +1,144 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { Dice, seedOfRun } from '../../../test/dice.ts';
+import { randomTrain } from '../../../test/random-train.ts';
+import { ROOT } from '../../../test/sources.ts';
+import { applyFault, faultNamed } from '../faults/index.ts';
+import { flow } from '../flow/index.ts';
+import {
+  fraction,
+  minus,
+  over,
+  plus,
+  type Rational,
+  times,
+  toText,
+  ZERO,
+} from '../linear/index.ts';
+import { motionOf } from '../motion/index.ts';
+import { isFriction, type Train } from '../train/index.ts';
+import { readTrain, trainText } from '../trainfile/index.ts';
+import { compoundLevers, type Lever, leversOf } from './index.ts';
+
+/** "sun 0, carrier 66/96, ring 1": the levers of a train, by the names that its sets know. */
+function levers(text: string): string[] {
+  return leversOf(motionOf(read(`holdturn: 1\ninput: crank\noutput: flange\n${text}`))).map(told);
+}
+
+function told({ nodes }: Lever): string {
+  return nodes.map(({ member, at }) => `${member.replace('set.', '')} ${toText(at)}`).join(', ');
+}
+
+// The arms of plain and pair sets are those of H. L. Benford and M. B. Leising, "The Lever
+// Analogy: A New Tool in Transmission Analysis", SAE 810102, 1981, from memory: from the carrier
+// to the sun as the ring's teeth, to the ring as the sun's; of meshed pairs both on one side.
+describe('the lever of', () => {
+  it('a plain set has the carrier between, with arms as the ring to the sun', () => {
+    const [lever] = levers('sets: { set: { sun: 30, ring: 66 } }');
+    expect(lever).toBe('sun 0, carrier 11/16, ring 1');
+  });
+
+  it('meshed pairs has the ring between the carrier and the sun', () => {
+    const [lever] = levers('sets: { set: { sun: 30, ring: 70, pairs: 3 } }');
+    expect(lever).toBe('sun 0, ring 4/7, carrier 1');
+  });
+
+  it('a stepped planet has arms as its train value', () => {
+    // 24/44 · 19/87 of the sun's speed reaches the ring, turned round.
+    const [lever] = levers('sets: { set: { sun: 24, ring: 87, steps: [44, 19] } }');
+    const value = over(fraction(24 * 19), fraction(44 * 87));
+    const carrier = over(fraction(1), plus(fraction(1), value));
+    expect(lever).toBe(`sun 0, carrier ${toText(carrier)}, ring 1`);
+  });
+
+  it('a bevel differential has the carrier in the middle', () => {
+    const [lever] = levers('sets: { set: { sides: [16, 16] } }');
+    expect(lever).toBe('left 0, carrier 1/2, right 1');
+  });
+
+  it('a gear pair is pinned to the case, between where the wheels turn opposite ways', () => {
+    const pair = (kind: string) =>
+      levers(
+        `gear pairs: { set: { driver: [crank, 20], driven: [flange, 30], kind: ${kind} } }`,
+      )[0];
+    expect(pair('external')).toBe('crank 0, case 3/5, flange 1');
+    expect(pair('internal')).toBe('crank 0, flange 1/3, case 1');
+  });
+
+  it('a set with a stripped wheel is none, for nothing ties its members', () => {
+    const kestrel = ours('kestrel-three-speed.train.yaml');
+    const named = faultNamed('front.sun: stripped', kestrel);
+    if (!('fault' in named)) throw new Error('the fault is known');
+    const within = leversOf(motionOf(applyFault(kestrel, named.fault))).map((l) => l.within);
+    expect(within).toEqual([['rear']]);
+  });
+});
+
+it('two sets that share two members are one lever with four nodes', () => {
+  const motion = motionOf(ours('kestrel-three-speed.train.yaml'));
+  const [lever, ...others] = compoundLevers(leversOf(motion));
+  expect(others).toEqual([]);
+  expect(lever?.within).toEqual(['front', 'rear']);
+  const [shell, carrier, shaft, ring] = (lever as Lever).nodes.map(({ at }) => at);
+  // With the rear carrier held, the shell to the shaft as the rear ring to the rear sun.
+  const at = (place?: Rational) => minus(place as Rational, carrier as Rational);
+  expect(toText(over(at(shell), at(shaft)))).toBe(toText(fraction(-66, 30)));
+  expect([shell, ring].map((place) => toText(place as Rational))).toEqual(['0', '1']);
+});
+
+describe('straightness', () => {
+  const seed = seedOfRun();
+
+  it('in every gear of our trains every lever is straight, to the last digit', () => {
+    for (const file of readdirSync(path.join(ROOT, 'trains'))) {
+      if (!file.endsWith('.train.yaml')) continue;
+      const train = ours(file);
+      const gears = train.ranges.flatMap((range) => range.gears);
+      expect(leversOf(motionOf(train)).length, file).toBeGreaterThan(0);
+      for (const { name, on } of gears) expect(bent(train, on), `${file} ${name}`).toEqual([]);
+    }
+  });
+
+  it('so is it in trains by chance, with some devices on', () => {
+    for (let k = 0; k < 100; k++) {
+      const train = randomTrain(seed + k);
+      const dice = new Dice(seed + k);
+      const names = train.devices.filter(isFriction).map(({ name }) => name);
+      const on = names.filter(() => dice.chance(0.3));
+      expect(bent(train, on), `SEED=${seed + k}, [${on}]:\n${trainText(train)}`).toEqual([]);
+    }
+  });
+});
+
+// The levers that some motion of a gear does not leave straight.
+function bent(train: Train, on: readonly string[]): string[] {
+  const { drive, coast } = flow(train, on);
+  const motion = motionOf(train);
+  const all = [...leversOf(motion), ...compoundLevers(leversOf(motion))];
+  return [drive.pose, coast.pose].flatMap((pose) => {
+    return all.filter((lever) => !isStraight(lever, motion, pose)).map(told);
+  });
+}
+
+function isStraight(
+  { nodes }: Lever,
+  { assembly }: ReturnType<typeof motionOf>,
+  pose: ReadonlyMap<string, Rational>,
+): boolean {
+  const speeds = nodes.map(({ body }) => pose.get(assembly.bodies[body]?.label ?? '') ?? ZERO);
+  const [first = ZERO, last = ZERO] = [speeds[0], speeds.at(-1)];
+  return nodes.every(({ at }, k) => {
+    return toText(plus(first, times(at, minus(last, first)))) === toText(speeds[k] as Rational);
+  });
+}
+
+function ours(file: string): Train {
+  return read(readFileSync(path.join(ROOT, 'trains', file), 'utf8'));
+}
+
+function read(text: string): Train {
+  const { train, problems } = readTrain(text);
+  if (!train) throw new Error(JSON.stringify(problems));
+  return train;
+}
