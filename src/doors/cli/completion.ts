@@ -1,5 +1,5 @@
 import { done, type Reply } from './session.ts';
-import { CHOICES, type OptionName, OPTIONS, SHEETS, SHELLS, VERBS } from './verbs.ts';
+import { CHOICES, JOB_ACTIONS, type OptionName, OPTIONS, SHEETS, SHELLS, VERBS } from './verbs.ts';
 
 /** The script that teaches a shell the verbs, their options, and where train files stand. */
 export function completion(shell: (typeof SHELLS)[number]): Reply {
@@ -27,6 +27,7 @@ _holdturn() {
     return
   fi
   case $before in
+    job) COMPREPLY=($(compgen -W "${JOB_ACTIONS.join(' ')}" -- "$word")); return ;;
     sheet) COMPREPLY=($(compgen -W "${SHEETS.join(' ')}" -- "$word")); return ;;
 ${values.join('\n')}
   esac
@@ -57,7 +58,9 @@ function zsh(): string {
         OPTIONS[option] === '' ? '' : `:${OPTIONS[option]}:${words ? `(${words.join(' ')})` : ''}`;
       return `${repeated}'--${option}${value}'`;
     });
-    const kind = verb === 'sheet' ? `'1:KIND:(${SHEETS.join(' ')})' ` : '';
+    const kinds = verb === 'job' ? JOB_ACTIONS : SHEETS;
+    const has = verb === 'sheet' || verb === 'job';
+    const kind = has ? `'1:KIND:(${kinds.join(' ')})' ` : '';
     const file = `'${kind === '' ? 1 : 2}:FILE:_files -g "*.yaml"'`;
     return `    ${verb}) _arguments ${specs.join(' ')} ${kind}${file} ;;`;
   });
@@ -93,6 +96,7 @@ function fish(): string {
     '# Completion of holdturn for fish.',
     `complete -c holdturn -n ${none} -f -a '${WORDS.join(' ')}'`,
     ...lines,
+    `complete -c holdturn -n '__fish_seen_subcommand_from job' -a '${JOB_ACTIONS.join(' ')}'`,
     `complete -c holdturn -n '__fish_seen_subcommand_from sheet' -a '${SHEETS.join(' ')}'`,
     `complete -c holdturn -n '__fish_seen_subcommand_from help' -f -a '${WORDS.join(' ')}'`,
     `complete -c holdturn -n '__fish_seen_subcommand_from completion' -f -a '${SHELLS.join(' ')}'`,

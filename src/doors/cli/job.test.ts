@@ -113,7 +113,7 @@ describe('is refused, and nothing is written:', () => {
     [
       'add',
       'reading "turbine shaft" "[-0.1 mm]" --by TW',
-      'nothing was written down: expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in, not -0.1 mm',
+      'nothing was written down: expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in, not "-0.1 mm"',
     ],
     [
       'add',
@@ -180,5 +180,46 @@ describe('is refused, and nothing is written:', () => {
   it('no file at all', async () => {
     const { err } = await ask(`job add ${folder}/none.job.yaml note x --by TW`);
     expect(err).toMatch(/no such file/u);
+  });
+});
+
+describe('--job', () => {
+  const told = async (verb: string) => ask(`${verb} ${K} --job "${file}"`);
+
+  it('gives pack the latest readings that stand, and the limits', async () => {
+    await job('add', 'reading "forward clutch" "feeler: [1.42 mm, 1.44 mm]" --by TW');
+    const late = '--by TW --time 2027-01-01T00:00Z';
+    const { out } = await job('add', `reading "forward clutch" "feeler: [9.99 mm]" ${late}`);
+    await job('strike', `${idOf({ out })} --by TW --because "wrong pack"`);
+    await job('add', 'limit "forward clutch" "least: 1.41 mm, most: 1.45 mm" --by HT');
+    const { out: json, exit } = await ask(`pack ${K} --job "${file}" --json`);
+    expect(JSON.parse(json)).toMatchObject([
+      { device: 'forward clutch', clearance: { mm: '1.43' }, verdict: 'inside' },
+    ]);
+    expect(exit).toBe(0);
+    expect((await told('pack')).out).toContain('unsourced');
+  });
+
+  it('gives endplay what was read, behind a file of readings', async () => {
+    await job('add', 'reading "turbine shaft" "0.41 mm" --by TW');
+    const { out } = await ask(`endplay ${K} --job "${file}" --json`);
+    expect(JSON.parse(out)).toMatchObject([{ shaft: 'turbine shaft' }]);
+    const { out: both } = await ask(`endplay ${K} plays --job "${file}" --json`);
+    expect(JSON.parse(both)).toHaveLength(2);
+    expect(both).toContain('"0.83"');
+    expect(both).not.toContain('"0.41"');
+  });
+
+  it('gives suspects what was seen', async () => {
+    await job('add', 'seen "D 2: slips" --by TW');
+    const { out } = await told('suspects');
+    expect(out).toMatch(/D 2/u);
+  });
+
+  it('with nothing in it refuses, and tells what of it was left out', async () => {
+    expect((await told('pack')).err).toContain(`no readings in ${file}`);
+    fs.appendFileSync(file, '- { at: 2026');
+    const { out } = await told('suspects');
+    expect(out).toContain('half written');
   });
 });

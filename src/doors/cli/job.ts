@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import path from 'node:path';
 import {
   entryText,
@@ -17,7 +16,7 @@ import type { Ledger } from './ledger.ts';
 import { suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
-import { textOf, trainOf } from './source.ts';
+import { hashOf, trainOf } from './source.ts';
 import { toldBy } from './told.ts';
 import { JOB_ACTIONS } from './verbs.ts';
 import type { World } from './world.ts';
@@ -69,8 +68,7 @@ function opened(file: string, words: readonly string[], session: Session): Reply
 // Where the train file stands as seen from the job file, and the hash that sheets print too.
 function stamped(train: string, file: string, session: Session): { file: string; hash: string } {
   trainOf(train, session);
-  const text = textOf(train, session.world);
-  const hash = createHash('sha256').update(text).digest('hex').slice(0, 12);
+  const hash = hashOf(train, session.world);
   return { file: path.relative(path.dirname(file), train) || train, hash };
 }
 

@@ -13,10 +13,11 @@ import {
   withLimitsOf,
 } from '../../shop/records/index.ts';
 import { problemText, voiceOf } from '../../telling/narrative/index.ts';
+import { paragraph } from '../../telling/report/index.ts';
 import type { Session } from './session.ts';
-import { refuseFile, textOf } from './source.ts';
+import { hashOf, refuseFile, textOf } from './source.ts';
 
-/** A job that sheets are filled in from. It remembers what of it could not be used. */
+/** A job that answers and sheets are filled in from. It remembers what of it could not be used. */
 export interface OpenJob {
   readonly job: FoldedJob;
   /** The readings of packs; of shafts; what was seen; the train with the limits of the job. */
@@ -64,4 +65,16 @@ export function openJob(session: Session): OpenJob | undefined {
       ];
     },
   };
+}
+
+/** A text with what of the job was left out behind it; the text alone without a job. */
+export function noted(
+  text: string,
+  job: OpenJob | undefined,
+  file: string,
+  { page, world }: Session,
+): string {
+  const notes = job?.notes(hashOf(file, world)) ?? [];
+  const lines = notes.flatMap((note) => paragraph(`! ${note}`, page, '  '));
+  return lines.length === 0 ? text : [text, '', ...lines].join('\n');
 }

@@ -3,20 +3,27 @@ import { judgePack, readReadings } from '../../shop/packs/index.ts';
 import type { Pack, Train } from '../../engine/train/index.ts';
 import { packJson, packText } from '../../telling/report/index.ts';
 import { drawsAsked } from './draws.ts';
+import { noted, openJob } from './openjob.ts';
 import { Refusal } from './refusal.ts';
 import { json, type Reply, type Session } from './session.ts';
 import { refuseFile, textOf, trainOf } from './source.ts';
 
-/** The packs that a file of readings tells of; exit code 1 where something is outside. */
-export function pack(file: string, readings: string, session: Session): Reply {
+/** The packs that a file of readings or a job tells of; exit code 1 where something is outside. */
+export function pack(file: string, readings: string | undefined, session: Session): Reply {
   const { options, page, world } = session;
   if (file === '-' && readings === '-') throw new Refusal('bad.stdin twice');
-  const train = trainOf(file, session);
-  const read = readReadings(textOf(readings, world), train);
-  if (read.problems.length > 0) refuseFile(readings, read.problems, session);
-  if (read.readings.length === 0) throw new Refusal('no.readings', { file: readings });
+  const job = openJob(session);
+  const told = readings ?? options.job;
+  if (told === undefined) throw new Refusal('bad.missing readings', { verb: 'pack' });
+  const train = job?.withLimits(trainOf(file, session)) ?? trainOf(file, session);
+  const read = readReadings(readings === undefined ? '' : textOf(readings, world), train);
+  if (read.problems.length > 0) refuseFile(told, read.problems, session);
+  const listed = new Set(read.readings.map(({ device }) => device));
+  const known = job?.readings(train).filter(({ device }) => !listed.has(device)) ?? [];
+  const all = [...read.readings, ...known];
+  if (all.length === 0) throw new Refusal('no.readings', { file: told });
   const asked = drawsAsked(options);
-  const judged = read.readings.map((its) => judgePack(packOf(train, its), its, asked));
+  const judged = all.map((its) => judgePack(packOf(train, its), its, asked));
   const wrong = judged.some(({ verdict = 'inside', gauge, wear }) => {
     const others = [gauge, ...wear].map((its) => its?.verdict ?? 'inside');
     return [verdict, ...others].some((its) => its !== 'inside');
@@ -24,7 +31,7 @@ export function pack(file: string, readings: string, session: Session): Reply {
   const unit = options.inch ? 'in' : 'mm';
   const { text } = options.json
     ? json(packJson(judged))
-    : { text: packText(train, judged, { ...page, unit }) };
+    : { text: noted(packText(train, judged, { ...page, unit }), job, file, session) };
   return { text, exit: wrong ? 1 : 0 };
 }
 

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import type { Train } from '../../engine/train/index.ts';
 import { keyOf, visible, voiceOf } from '../../telling/narrative/index.ts';
 import {
@@ -11,7 +10,7 @@ import {
 import type { Printed } from './press.ts';
 import { Refusal } from './refusal.ts';
 import { done, type Options, type Reply, type Session } from './session.ts';
-import { textOf } from './source.ts';
+import { hashOf } from './source.ts';
 import { write } from './written.ts';
 
 /** Sheets of one train with what stands on every page of them. */
@@ -28,7 +27,7 @@ export function printingOf(
   const known =
     wrong.length === 0 ? name : voice.say('sheet.with', { train: name, faults: voice.list(wrong) });
   const titled = voice.say('sheet.title', { sheet: keyOf(kind) });
-  const hash = createHash('sha256').update(textOf(file, world)).digest('hex').slice(0, 12);
+  const hash = hashOf(file, world);
   return {
     language,
     paper: paperOf(options),

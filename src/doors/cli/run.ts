@@ -52,7 +52,7 @@ async function replyTo(world: World, language: Language): Promise<Reply> {
       return (await import('./faults.ts')).faults(call.file, session(call.options));
     case 'endplay': {
       const { endplay } = await import('./endplay.ts');
-      return endplay(call.file, call.seen ?? '', session(call.options));
+      return endplay(call.file, call.seen, session(call.options));
     }
     case 'band':
       return (await import('./band.ts')).band(call.file, call.seen ?? '', session(call.options));
@@ -67,7 +67,7 @@ async function replyTo(world: World, language: Language): Promise<Reply> {
       return job(call.kind ?? '', call.file, call.words ?? [], session(call.options));
     }
     case 'pack':
-      return (await import('./pack.ts')).pack(call.file, call.seen ?? '', session(call.options));
+      return (await import('./pack.ts')).pack(call.file, call.seen, session(call.options));
     case 'suspects': {
       const { suspects } = await import('./suspects.ts');
       return suspects(call.file, call.seen, session(call.options));

@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import path from 'node:path';
 import { nearest, type Problem, type Reading, readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
@@ -36,6 +37,11 @@ export function refuseFile(file: string, problems: readonly Problem[], session: 
 // "file:line:column", which editors and terminals turn into a link.
 function placeOf(file: string, { place }: Problem): string {
   return `${file}:${place.line}:${place.column}`;
+}
+
+/** The start of a hash of a file's text, by which two copies are told apart. */
+export function hashOf(file: string, world: World): string {
+  return createHash('sha256').update(textOf(file, world)).digest('hex').slice(0, 12);
 }
 
 /** A file's text; refuses what cannot be read. */

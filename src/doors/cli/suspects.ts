@@ -3,7 +3,7 @@ import { inquire, type Inquiry, type Observation, readSeen } from '../../engine/
 import type { Train } from '../../engine/train/index.ts';
 import { suspectsJson, suspectsText, type Suspicion } from '../../telling/report/index.ts';
 import { interview } from './interview.ts';
-import type { OpenJob } from './openjob.ts';
+import { noted, openJob, type OpenJob } from './openjob.ts';
 import { ours } from './ours.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
@@ -19,16 +19,17 @@ export async function suspects(
   const { options, page, world } = session;
   if (file === '-' && seen === '-') throw new Refusal('bad.stdin twice');
   const train = trainOf(file, session);
-  const asks = seen === undefined && file !== '-' && options.json !== true && world.lines;
+  const job = openJob(session);
+  const asks = seen === undefined && !job && file !== '-' && options.json !== true && world.lines;
   if (asks) {
     const practiceFile = options.practice ?? ours('practice.yaml');
     const inquiry = inquire(train, practiceOf(practiceFile, session));
     return interview(inquiry, practiceFile, asks(), session);
   }
-  const suspicion = suspicionOfFile(train, seen, session);
+  const suspicion = suspicionOfFile(train, seen, session, job);
   return options.json
     ? json(suspectsJson(suspicion))
-    : done(suspectsText(suspicion, options.all ?? false, page));
+    : done(noted(suspectsText(suspicion, options.all ?? false, page), job, file, session));
 }
 
 /**

@@ -33,9 +33,9 @@ export const VERBS = {
   faults: ['pairs', 'only', 'seen-from', 'hold', 'json', 'csv', 'lang'],
   margin: ['pressure', 'torque', 'stall-ratio', 'range', 'gear', 'json', 'lang'],
   plan: ['seen-from', 'json', 'lang'],
-  suspects: ['practice', 'all', 'json', 'lang'],
-  pack: ['draws', 'seed', 'inch', 'json', 'lang'],
-  endplay: ['draws', 'seed', 'inch', 'json', 'lang'],
+  suspects: ['job', 'practice', 'all', 'json', 'lang'],
+  pack: ['job', 'draws', 'seed', 'inch', 'json', 'lang'],
+  endplay: ['job', 'draws', 'seed', 'inch', 'json', 'lang'],
   band: ['inch', 'json', 'lang'],
   wear: ['inch', 'json', 'lang'],
   sheet: [

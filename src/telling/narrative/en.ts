@@ -806,7 +806,7 @@ export const en = {
   'option.because': 'why the entry is struck through',
   'option.output': 'the file to write, as in chart.pdf; or .typ, for its source text',
   'option.paper': 'a4 or letter; a4 if left out',
-  'option.job': 'a job file, from which the sheets are filled in',
+  'option.job': 'a job file, from which what was read and seen is taken',
   'option.seen': 'a file of what was seen, for the diagnosis sheet',
   'option.readings': 'a file of readings of the packs, for the measure sheet',
   'option.plays': 'a file of readings of end plays, for the measure sheet',

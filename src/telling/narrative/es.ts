@@ -800,7 +800,7 @@ export const es: Messages = {
   'option.because': 'por qué se tacha la anotación',
   'option.output': 'el archivo que se escribe, como chart.pdf; o .typ, para su texto fuente',
   'option.paper': 'a4 o letter; a4 si falta',
-  'option.job': 'un archivo de trabajo, con el que se rellenan las hojas',
+  'option.job': 'un archivo de trabajo, del que se toma lo leído y lo visto',
   'option.seen': 'un archivo de lo que se vio, para la hoja de diagnóstico',
   'option.readings': 'un archivo de lecturas de los paquetes, para la hoja de medir',
   'option.plays': 'un archivo de lecturas del juego axial, para la hoja de medir',
