@@ -1,6 +1,7 @@
 import { render } from 'preact';
 import { LOOKS } from '../../telling/drawing/index.ts';
 import { Bench } from './bench/index.ts';
+import { isCalm } from './calm.ts';
 import { FileDesk, workOffline } from './desk/index.ts';
 import { hearKeys } from './keys.ts';
 import { firstPictureIsUp } from './later.tsx';
@@ -19,6 +20,7 @@ const bench = new Bench();
 const desk = new FileDesk(bench);
 await desk.arrive();
 hearKeys(bench, desk);
+bench.turning.runs.value = !isCalm();
 bench.turning.start();
 render(<Page bench={bench} desk={desk} />, sheet);
 firstPictureIsUp();

@@ -3,7 +3,7 @@ import { type Flow, flow } from '../../engine/flow/index.ts';
 import type { Gear, Train } from '../../engine/train/index.ts';
 import type { Setting } from './question.ts';
 
-/** A gear with what the engine says of it, once for all the questions about it. */
+/** A gear with what the engine says of it, worked out once, when it is first asked. */
 export interface AskedGear {
   readonly train: Train;
   readonly gear: Gear;
@@ -22,7 +22,17 @@ export function askedGears(train: Train, only?: GearName): AskedGear[] {
       seen.add(key);
       const named = { range: range.name, gear: gear.name };
       const setting = { on: gear.on, gear: named, end: 'drive', hold: [] } as const;
-      return [{ train, gear, setting, worked: flow(train, gear.on) }];
+      let worked: Flow | undefined;
+      return [
+        {
+          train,
+          gear,
+          setting,
+          get worked() {
+            return (worked ??= flow(train, gear.on));
+          },
+        },
+      ];
     }),
   );
 }

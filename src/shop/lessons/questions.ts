@@ -29,13 +29,24 @@ export interface QuestionOptions {
  * The right choice is the engine's exact answer; each wrong one is reckoned on the same train.
  * One train, seed and choice of kinds give one list; it is empty for a gear that is not there.
  */
-export function questionsOf(train: Train, { seed, kinds, gear }: QuestionOptions): Question[] {
+export function questionsOf(train: Train, options: QuestionOptions): Question[] {
+  return [...questionsInTurn(train, options)];
+}
+
+/** The same, one at a time: what a question needs is worked out when it is taken. */
+export function* questionsInTurn(
+  train: Train,
+  { seed, kinds, gear }: QuestionOptions,
+): Generator<Question, void> {
   const gears = askedGears(train, gear);
-  if (gear && gears.length === 0) return [];
-  const asked = KINDS.filter((kind) => kinds?.includes(kind) ?? true);
-  return asked
-    .flatMap((kind) => draftsOf(kind, train, gears, { seed, ...(gear && { gear }) }))
-    .flatMap((draft) => questionFrom(draft, seed) ?? []);
+  if (gear && gears.length === 0) return;
+  for (const kind of KINDS) {
+    if (kinds && !kinds.includes(kind)) continue;
+    for (const draft of draftsOf(kind, train, gears, { seed, ...(gear && { gear }) })) {
+      const question = questionFrom(draft, seed);
+      if (question) yield question;
+    }
+  }
 }
 
 function draftsOf(
@@ -43,28 +54,31 @@ function draftsOf(
   train: Train,
   gears: readonly AskedGear[],
   { seed, gear }: QuestionOptions,
-): Draft[] {
+): Iterable<Draft> {
+  const each = function* (ask: (of: AskedGear) => Draft[]) {
+    for (const one of gears) yield* ask(one);
+  };
   switch (kind) {
     case 'state':
-      return gears.flatMap(stateQuestion);
+      return each(stateQuestion);
     case 'way':
-      return gears.flatMap(wayQuestion);
+      return each(wayQuestion);
     case 'engine braking':
-      return gears.flatMap(brakingQuestion);
+      return each(brakingQuestion);
     case 'device':
-      return gears.flatMap(deviceQuestions);
+      return each(deviceQuestions);
     case 'hand':
       return gear ? [] : handQuestions(train, seed);
     case 'ratio':
-      return gears.flatMap(ratioQuestion);
+      return each(ratioQuestion);
     case 'carriers':
-      return gears.flatMap(carriersQuestion);
+      return each(carriersQuestion);
     case 'left free':
-      return gears.flatMap(freeQuestion);
+      return each(freeQuestion);
     case 'held torque':
-      return gears.flatMap(heldQuestions);
+      return each(heldQuestions);
     case 'backwards':
-      return gears.flatMap(backwardsQuestions);
+      return each(backwardsQuestions);
     case 'fault':
       return faultQuestions(train, seed, gear);
   }

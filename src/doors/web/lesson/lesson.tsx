@@ -1,9 +1,10 @@
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
-import { questionsOf, roundOf } from '../../../shop/lessons/index.ts';
+import { type Round, roundOf } from '../../../shop/lessons/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { Builds } from '../builds.tsx';
 import { Asked } from './asked.tsx';
 import { HiddenAnswer } from './hidden.tsx';
+import { type Asked as Questions, askInTurn } from './inturn.ts';
 import { stage } from './stage.ts';
 import { words } from './words.ts';
 import './lesson.css';
@@ -16,30 +17,35 @@ export function Lesson({ bench }: { readonly bench: Bench }) {
   const say = words();
   const seed = useSignal(1);
   const place = useSignal(0);
-  const questions = useComputed(() => {
-    const train = bench.file.train.value;
-    return train ? questionsOf(train, { seed: seed.value }) : [];
-  });
-  const question = questions.value[place.value];
-  const round = useSignal(question && roundOf(question));
+  const known = useSignal<Questions>({ questions: [], complete: false });
   useSignalEffect(() => {
-    const asked = questions.value[place.value];
-    round.value = asked && roundOf(asked);
+    const train = bench.file.train.value;
+    place.value = 0;
+    if (train) return askInTurn(train, seed.value, (asked) => (known.value = asked));
+    known.value = { questions: [], complete: true };
+    return undefined;
+  });
+  const { questions, complete } = known.value;
+  // It stays the same while others come after it, and so do its votes.
+  const question = useComputed(() => known.value.questions[place.value]);
+  const round = useSignal<Round | undefined>(undefined);
+  useSignalEffect(() => {
+    round.value = question.value && roundOf(question.value);
   });
   useSignalEffect(() => {
     if (round.value?.stage === 'revealed') stage(bench, round.value.question);
   });
   const go = (by: number) => {
-    place.value = (place.value + by + questions.value.length) % questions.value.length;
+    place.value = (place.value + by + questions.length) % questions.length;
   };
-  if (!round.value || !question) return <p>{say.none}</p>;
+  if (!round.value) return <p>{complete && say.none}</p>;
   return (
     <div class="lesson">
       <div class="gears-row page-controls">
         <button type="button" onClick={() => go(-1)}>
           {say.before}
         </button>
-        <span>{say.place(place.value + 1, questions.value.length)}</span>
+        <span>{say.place(place.value + 1, questions.length)}</span>
         <button type="button" onClick={() => go(1)}>
           {say.next}
         </button>
@@ -52,7 +58,6 @@ export function Lesson({ bench }: { readonly bench: Bench }) {
             value={seed.value}
             onChange={({ currentTarget }) => {
               seed.value = Math.max(1, Math.round(Number(currentTarget.value)) || 1);
-              place.value = 0;
             }}
           />
         </label>

@@ -2,6 +2,7 @@ import { batch } from '@preact/signals';
 import { faultText } from '../../../engine/faults/index.ts';
 import type { Question } from '../../../shop/lessons/index.ts';
 import type { Bench } from '../bench/index.ts';
+import { isCalm } from '../calm.ts';
 
 /** Puts the train into the state that a question is about, and sets it moving. */
 export function stage(bench: Bench, { setting }: Question): void {
@@ -10,17 +11,22 @@ export function stage(bench: Bench, { setting }: Question): void {
     bench.spoil(fault ? [faultText(fault)] : []);
     if (!turn) {
       bench.run(on, end === 'coast' ? 'coast' : 'drive');
-      bench.turning.runs.value = true;
+      bench.turning.runs.value = !isCalm();
       return;
     }
     bench.on.value = on;
     bench.held.value = new Set(hold);
     bench.grab(turn.member, turn.way);
   });
-  if (turn) swing(bench, turn.way === 'clockwise' ? 1 : -1, 120);
+  const way = turn?.way === 'clockwise' ? 1 : -1;
+  if (turn && isCalm()) bench.turnBy(way * SWING);
+  else if (turn) swing(bench, way, SWING);
 }
 
-// The hand turns a third of a turn, a degree a frame.
+// The hand turns a third of a turn.
+const SWING = 120;
+
+// A degree a frame.
 function swing(bench: Bench, way: 1 | -1, degrees: number): void {
   const { turned } = bench;
   const member = turned.value;
