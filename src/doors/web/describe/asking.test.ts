@@ -6,22 +6,11 @@ import type { Train } from '../../../engine/train/index.ts';
 import { discard, readTrain } from '../../../engine/trainfile/index.ts';
 import { type Answer, type Asked, askNext, inquire, type Inquiry, lacksOf } from './asking.ts';
 import { changeOf } from './changing.ts';
+import { NOTHING } from './nothing.ts';
 import { nextStep, stepsOf } from './steps.ts';
 import { written } from './writing.ts';
 
-const EMPTY: Train = {
-  name: '',
-  about: '',
-  input: '',
-  output: '',
-  sets: [],
-  pairs: [],
-  joins: [],
-  devices: [],
-  ranges: [],
-};
-
-const soFar = (text: string) => readTrain(text).soFar ?? EMPTY;
+const soFar = (text: string) => readTrain(text).soFar ?? NOTHING;
 
 /** A person at the bench: what they have settled, and the text that their answers made. */
 class Person {
@@ -328,7 +317,7 @@ describe('changing what is described', () => {
 
 describe('what is missing', () => {
   it('is all of it at first, and nothing of the Kestrel', () => {
-    expect(lacksOf(EMPTY).map(({ lack }) => lack)).toEqual([
+    expect(lacksOf(NOTHING).map(({ lack }) => lack)).toEqual([
       'name',
       'input',
       'output',

@@ -2,11 +2,7 @@ import {
   autocompletion,
   closeBrackets,
   closeBracketsKeymap,
-  type Completion,
-  type CompletionContext,
   completionKeymap,
-  type CompletionResult,
-  snippet,
   startCompletion,
 } from '@codemirror/autocomplete';
 import {
@@ -27,9 +23,9 @@ import {
   lineNumbers,
   type ViewUpdate,
 } from '@codemirror/view';
-import type { Train } from '../../../engine/train/index.ts';
-import { offersAt, type Place, readTrain } from '../../../engine/trainfile/index.ts';
+import type { Place } from '../../../engine/trainfile/index.ts';
 import type { Bench } from '../bench/index.ts';
+import { completing, type Known } from './completing.ts';
 import { looksOfText } from './editorlooks.ts';
 
 /** Something to be told about a place of the text. */
@@ -44,25 +40,37 @@ type TrainFile = Bench['file'];
 // A change that came from elsewhere is not written back.
 const fromFile = Annotation.define<boolean>();
 
+// The drawing, the reasons and the chart are made anew from what is typed: not for each letter.
+const QUIET_MS = 120;
+
 /**
- * The text of the file in an editor. What is typed goes to the file at once, a run of typing as
- * one step of undo; what else changes the file is shown, with the caret kept in place.
+ * The text of the file in an editor. What is typed goes to the file after a moment of quiet, and
+ * before anything else is done; a run of typing is one step of undo. What else changes the file
+ * is shown, with the caret kept in place.
  */
 export class Editor {
   private readonly view: EditorView;
   private readonly file: TrainFile;
+  /** Whether the last step of the file's undo is a run of typing that goes on. */
   private typing = false;
+  /** Whether something was typed that the file has not yet. */
+  private waiting = false;
+  private writing = false;
+  private waits: ReturnType<typeof setTimeout> | undefined;
   /** How the file's lines end, where all end alike; within the editor they end in \n. */
   private end: '\n' | '\r\n' = '\n';
 
-  constructor(parent: HTMLElement, file: TrainFile, label: string) {
+  /** `known`: the train as far as it is, for what can come next. */
+  constructor(parent: HTMLElement, file: TrainFile, label: string, known: Known) {
     this.file = file;
-    this.view = new EditorView({ parent, state: this.stateOf(label) });
+    this.view = new EditorView({ parent, state: this.stateOf(label, known) });
     this.show(file.text.peek());
   }
 
   /** Shows a text of the file; only what differs is changed. */
   show(whole: string): void {
+    // What the editor itself writes may be behind what it shows by now.
+    if (this.writing) return;
     const isDos = whole.includes('\n') && !/(?:^|[^\r])\n/u.test(whole);
     this.end = isDos ? '\r\n' : '\n';
     const text = isDos ? whole.replaceAll('\r\n', '\n') : whole;
@@ -107,11 +115,13 @@ export class Editor {
   }
 
   close(): void {
+    this.hand();
     this.view.destroy();
   }
 
-  private stateOf(label: string): EditorState {
+  private stateOf(label: string, known: Known): EditorState {
     const undo = (does: 'undo' | 'redo') => () => {
+      this.hand();
       this.file[does]();
       return true;
     };
@@ -133,7 +143,8 @@ export class Editor {
         bracketMatching(),
         closeBrackets(),
         yaml(),
-        autocompletion({ override: [completing(() => this.known())], icons: false }),
+        // A name that nobody has yet looks like one that is there: Enter takes what was chosen alone.
+        autocompletion({ override: [completing(known)], icons: false, selectOnOpen: false }),
         keymap.of([
           ...closeBracketsKeymap,
           ...completionKeymap,
@@ -147,6 +158,11 @@ export class Editor {
           tabindex: '0',
         }),
         EditorView.clipboardInputFilter.of((text) => text.replace(/\r\n?/gu, '\n')),
+        EditorView.domEventHandlers({
+          blur: () => this.hand(),
+          // Whoever hears a key of the whole sheet, as that of saving, finds all in the file.
+          keydown: (event) => void ((event.ctrlKey || event.metaKey) && this.hand()),
+        }),
         EditorView.updateListener.of((update) => this.heard(update)),
         // On a narrow screen a line that runs out of sight is worse than one that breaks.
         matchMedia('(width < 48rem)').matches ? EditorView.lineWrapping : [],
@@ -163,63 +179,30 @@ export class Editor {
     );
     // A new line begins a new step.
     const isLine = update.state.doc.lines !== update.startState.doc.lines;
-    const text = update.state.sliceDoc();
-    const whole = this.end === '\n' ? text : text.replaceAll('\n', this.end);
-    this.file.write(whole, isTyping && this.typing && !isLine);
-    this.typing = isTyping && !isLine;
+    if (isTyping && !isLine) {
+      clearTimeout(this.waits);
+      this.waits = setTimeout(() => this.hand(), QUIET_MS);
+      this.waiting = true;
+      return;
+    }
+    this.hand(update.startState);
+    this.write(update.state, false);
+    this.typing = false;
   }
 
-  private known(): Train | undefined {
-    return readTrain(this.file.text.peek()).soFar ?? this.file.train.peek();
+  // What was typed since goes to the file, in one step with what was typed before it.
+  private hand(state = this.view.state): void {
+    if (!this.waiting) return;
+    clearTimeout(this.waits);
+    this.waiting = false;
+    this.write(state, this.typing);
+    this.typing = true;
+  }
+
+  private write(state: EditorState, joins: boolean): void {
+    const text = state.sliceDoc();
+    this.writing = true;
+    this.file.write(this.end === '\n' ? text : text.replaceAll('\n', this.end), joins);
+    this.writing = false;
   }
 }
-
-function completing(known: () => Train | undefined) {
-  return ({ state, pos, explicit }: CompletionContext): CompletionResult | null => {
-    const train = known() ?? NOTHING;
-    const found = offersAt(state.sliceDoc(), pos, train);
-    if (!found || (!explicit && found.from === pos && !isInvited(state, pos))) return null;
-    // In the order of the file's form, and of the train.
-    const options = found.offers.map(({ label, put, what }, i) => ({
-      label,
-      type: what,
-      boost: -Math.min(i, 99),
-      apply: applying(put),
-    }));
-    return { from: found.from, options, validFor: /^[^,:#[\]{}\n]*$/u };
-  };
-}
-
-// Where more is to be typed, what can come there is offered at once.
-function applying(put: string): NonNullable<Completion['apply']> {
-  if (!put.includes('\0')) return put;
-  const apply = snippet(asSnippet(put));
-  return (view, completion, from, to) => {
-    apply(view, completion, from, to);
-    startCompletion(view);
-  };
-}
-
-// Right after a colon, a bracket or a comma a list is welcome; on a bare line it is not.
-function isInvited(state: EditorState, pos: number): boolean {
-  return /[:[{,]\s?$/u.test(state.doc.lineAt(pos).text.slice(0, pos - state.doc.lineAt(pos).from));
-}
-
-// The places to type on are numbered, so that Tab goes on to the next, and last to the end.
-function asSnippet(put: string): string {
-  let place = 0;
-  const whole = put.endsWith('\0') ? put : `${put}\0`;
-  return whole.replace(/[$\\]/gu, '\\$&').replaceAll('\0', () => `\${${++place}}`);
-}
-
-const NOTHING: Train = {
-  name: '',
-  about: '',
-  input: '',
-  output: '',
-  sets: [],
-  pairs: [],
-  joins: [],
-  devices: [],
-  ranges: [],
-};

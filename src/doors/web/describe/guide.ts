@@ -20,6 +20,7 @@ import {
   type Topic,
 } from './asking.ts';
 import { changeOf } from './changing.ts';
+import { NOTHING } from './nothing.ts';
 import { nextStep, stepsOf } from './steps.ts';
 import { written } from './writing.ts';
 
@@ -205,18 +206,6 @@ function isEmpty(text: string): boolean {
 
 /** Keys that answers put into the file. */
 const ASKED: ReadonlySet<string> = new Set(['holdturn', 'input', 'output']);
-
-const NOTHING: Train = {
-  name: '',
-  about: '',
-  input: '',
-  output: '',
-  sets: [],
-  pairs: [],
-  joins: [],
-  devices: [],
-  ranges: [],
-};
 
 /** How far a round is: the step at hand from 1, and how many are known of. */
 export function progressOf(inquiry: Inquiry, train: Train): readonly [at: number, of: number] {

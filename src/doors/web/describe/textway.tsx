@@ -24,8 +24,9 @@ export function TextWay({ bench, goal }: Props) {
   const say = words();
   const place = useRef<HTMLDivElement>(null);
   const made = useRef<Editor | undefined>(undefined);
+  const reading = useComputed(() => readTrain(bench.file.text.value));
   const marks = useComputed<readonly Mark[]>(() => {
-    const { problems } = readTrain(bench.file.text.value);
+    const { problems } = reading.value;
     // Warnings come a moment later, with those of the reading among them.
     const found = [
       ...problems.filter(({ severity }) => severity === 'error'),
@@ -44,7 +45,9 @@ export function TextWay({ bench, goal }: Props) {
     let isGone = false;
     void import('./editor.ts').then(({ Editor: Made }) => {
       if (isGone || !place.current) return;
-      const editor = new Made(place.current, bench.file, say.label);
+      const editor = new Made(place.current, bench.file, say.label, () => {
+        return reading.peek().soFar ?? bench.file.train.peek();
+      });
       made.current = editor;
       stops = [
         effect(() => editor.show(bench.file.text.value)),

@@ -41,7 +41,8 @@ export const words = spoken({
     progress: (at: number, of: number) => `Question ${at} of ${of}`,
     label: 'The text of the train file',
     offer: 'What can come next',
-    leave: 'Control and space: what can come next. Escape, then Tab: out of the text.',
+    leave:
+      'Control and space: what can come next; arrow down to choose. Escape, then Tab: out of the text.',
     blank: 'Nothing is written yet. What can come next is offered as you type.',
     problems: 'To be looked at',
     noProblems: 'Nothing is wrong, and nothing looks odd.',
@@ -153,7 +154,8 @@ export const words = spoken({
     progress: (at: number, of: number) => `Pregunta ${at} de ${of}`,
     label: 'El texto del archivo del tren',
     offer: 'Qué puede seguir',
-    leave: 'Control y espacio: qué puede seguir. Escape y luego Tab: salir del texto.',
+    leave:
+      'Control y espacio: qué puede seguir; flecha abajo para elegir. Escape y luego Tab: salir del texto.',
     blank: 'Todavía no hay nada escrito. Lo que puede seguir se ofrece al escribir.',
     problems: 'Para revisar',
     noProblems: 'No hay nada mal, y nada parece raro.',
