@@ -150,6 +150,12 @@ export type { Draws, DrawsAsked, Gap, Length, LengthUnit } from './shop/length/i
 export { judgeEndPlay, readPlays } from './shop/endplay/index.ts';
 export type { EndPlayJudgement, PlaysReading } from './shop/endplay/index.ts';
 
+// A band at its drum, and what wears.
+export { judgeBand, readBands } from './shop/bands/index.ts';
+export type { BackOff, BandJudgement, BandReadings, BandsReading } from './shop/bands/index.ts';
+export { judgeWear, readWear } from './shop/wear/index.ts';
+export type { WearJudgement, WearReading, WearReadings } from './shop/wear/index.ts';
+
 // The plates of a clutch or a brake: the clearance, the limits, and the part from the shelf.
 export { judgePack, readReadings } from './shop/packs/index.ts';
 export type {

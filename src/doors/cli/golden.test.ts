@@ -36,6 +36,8 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
     `endplay ${KESTREL} plays --draws 100000 --seed 7`,
     `pack ${KESTREL} readings --draws 1000 --seed 7 --lang es`,
   ],
+  band: [`band ${KESTREL} bands`, `band ${AVOCET} rods --inch --lang es`],
+  wear: [`wear ${KESTREL} worn`, `wear ${KESTREL} worn --lang es`],
   pack: [`pack ${KESTREL} readings`],
   'pack in Spanish': [`pack ${KESTREL} readings --inch --lang es`],
   'pack to be counted': [`pack ${KESTREL} miscounted`, `pack ${KESTREL} unread`],

@@ -59,6 +59,16 @@ const REFUSED: readonly [typed: string, line: string][] = [
     `pack ${K} readings --seed 7`,
     '--seed is for --draws: type both, as in --draws 1000000 --seed 7',
   ],
+  [`band ${K}`, 'missing file of readings: type holdturn band FILE READINGS'],
+  [
+    `band ${K} empty`,
+    'no readings in empty: write them by band, as in low band: { turns: 2.5 } or low band: { travel: [3.10 mm] }',
+  ],
+  [
+    `wear ${K} empty`,
+    'no readings in empty: write them by part, as in pump gear side: { read: [0.04 mm] }',
+  ],
+  [`wear ${K} bands`, 'bands:1:22: unknown key: turns; leave it out'],
   ['pack', 'missing train file: type holdturn pack FILE, or - for standard input'],
   [`pack ${K}`, 'missing file of readings: type holdturn pack FILE READINGS'],
   ['pack - -', 'standard input can be read once: give one of the two files by its path'],

@@ -6,6 +6,7 @@ export { setGearing } from './gearing.ts';
 export type { Mesh } from './mesh.ts';
 export { companyOf, ownerOf } from './sharing.ts';
 export type * from './capacity.ts';
+export * from './band.ts';
 export * from './endplay.ts';
 export * from './pack.ts';
 export {
@@ -18,3 +19,4 @@ export {
   piecesOf,
 } from './teardown.ts';
 export * from './train.ts';
+export * from './wear.ts';

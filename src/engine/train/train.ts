@@ -1,8 +1,10 @@
+import type { BandSetting } from './band.ts';
 import type { GearSet } from './gearset.ts';
 import type { Capacity, Engine } from './capacity.ts';
 import type { EndPlay } from './endplay.ts';
 import type { Pack } from './pack.ts';
 import type { Part } from './teardown.ts';
+import type { WearCheck } from './wear.ts';
 
 /**
  * A gear train as a person describes it. Everything is named: a member is named by a set and
@@ -26,6 +28,10 @@ export interface Train {
   readonly packs?: readonly Pack[];
   /** The end play of each shaft; absent: not described. */
   readonly endPlays?: readonly EndPlay[];
+  /** How the clearance of each band is set; absent: not described. */
+  readonly bands?: readonly BandSetting[];
+  /** What wears and is measured; absent: not described. */
+  readonly wear?: readonly WearCheck[];
   /** How much devices can carry; absent: not described. */
   readonly capacities?: readonly Capacity[];
   readonly engine?: Engine;

@@ -32,6 +32,8 @@ export function buildTrain(file: FileEntries): Train {
     ...(file.endplay && {
       endPlays: listOf(file.endplay, (name, its) => ({ shaft: name, ...its })),
     }),
+    ...(file.bands && { bands: listOf(file.bands, (name, its) => ({ device: name, ...its })) }),
+    ...(file.wear && { wear: listOf(file.wear, (name, its) => ({ part: name, ...its })) }),
     ...(file.packs && { packs: listOf(file.packs, (name, pack) => ({ device: name, ...pack })) }),
   };
 }

@@ -12,15 +12,19 @@ import {
   PAIR_NAME,
   PART_NAME,
   RANGE_NAME,
+  SET_BAND,
   SET_NAME,
   SHAFT_NAME,
   SHARED_SET,
   WHEEL_NAME,
+  WORN_NAME,
 } from './name.ts';
+import { BAND_SETTING } from './band.ts';
 import { CAPACITY, CAPACITY_KEYS, ENGINE } from './capacity.ts';
 import { END_PLAY } from './endplay.ts';
 import { PACK } from './pack.ts';
 import { PART } from './part.ts';
+import { WEAR_CHECK } from './wear.ts';
 import { count, or, teeth, text } from './value.ts';
 
 // The train file, defined once: the reader walks these definitions and the JSON Schema is
@@ -273,6 +277,12 @@ export const FILE = v.strictObject(
     capacities: section(SIZED_DEVICE, CAPACITY, 'How much each device can carry, by device.'),
     engine: v.exactOptional(ENGINE),
     endplay: section(SHAFT_NAME, END_PLAY, 'The end play of each shaft.'),
+    bands: section(SET_BAND, BAND_SETTING, 'What sets the clearance of each band at its drum.'),
+    wear: section(
+      WORN_NAME,
+      WEAR_CHECK,
+      'What wears and is measured: bushings, planets, the pump, springs.',
+    ),
     packs: section(PACKED_DEVICE, PACK, 'The plates of clutches and brakes, by device.'),
   },
   or('section'),

@@ -32,6 +32,7 @@ export function discard(text: string, train: Train, thing: Thing): Edited {
   );
   const told = [
     ...(train.capacities ?? []).map(({ device }) => ['capacities', device]),
+    ...(train.bands ?? []).map(({ device }) => ['bands', device]),
     ...(train.packs ?? []).map(({ device }) => ['packs', device]),
   ].filter(([, device = '']) => devices.has(device));
   // An item is taken from the back of its list, so that those ahead keep their index.

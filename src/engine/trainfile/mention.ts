@@ -28,6 +28,7 @@ export type Role =
   | 'on a part'
   | 'cover'
   | 'packed'
+  | 'set band'
   | 'sized';
 
 /** The definitions of names. */
@@ -48,5 +49,6 @@ export const ROLES: ReadonlyMap<unknown, Role> = new Map<unknown, Role>([
   [names.CARRIED, 'on a part'],
   [names.COVER_NAME, 'cover'],
   [names.PACKED_DEVICE, 'packed'],
+  [names.SET_BAND, 'set band'],
   [names.SIZED_DEVICE, 'sized'],
 ]);

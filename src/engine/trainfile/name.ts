@@ -38,6 +38,8 @@ export const CARRIED = member(
 );
 export const SIZED_DEVICE = name('A device whose capacity this is.');
 export const PACKED_DEVICE = name('A clutch or brake whose plates these are.');
+export const SET_BAND = name('A band whose clearance this is.');
+export const WORN_NAME = name('What is measured.');
 export const SHAFT_NAME = name('What the end play is of.');
 export const COVER_NAME = name('The name of another part.');
 

@@ -48,7 +48,8 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
         break;
       }
       case 'sized':
-      case 'packed': {
+      case 'packed':
+      case 'set band': {
         const device = devices.get(name);
         if (!deviceNames.has(name)) {
           findings.error(at, () => ({
@@ -58,6 +59,8 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
           }));
         } else if (as === 'packed' && device && device.kind !== 'clutch' && device.kind !== 'brake')
           findings.error(at, { problem: 'no plates', device: name });
+        else if (as === 'set band' && device && device.kind !== 'band')
+          findings.error(at, { problem: 'not a band', device: name });
         break;
       }
       case 'meshed':

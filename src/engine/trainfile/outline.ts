@@ -1,3 +1,4 @@
+import type { BandEntry } from './band.ts';
 import { type DeviceEntry, FILE, type PairEntry, type SetEntry } from './definition.ts';
 import type { EndPlayEntry } from './endplay.ts';
 import type { Findings } from './findings.ts';
@@ -7,6 +8,7 @@ import type { PackEntry } from './pack.ts';
 import type { PartEntry } from './part.ts';
 import { ourWord } from './synonym.ts';
 import type { Node } from './tree.ts';
+import type { WearEntry } from './wear.ts';
 import { Walker } from './walker.ts';
 
 /** A file whose entries have the right form, whatever their names mean. */
@@ -31,6 +33,8 @@ export interface FileEntries {
   readonly capacities?: ReadonlyMap<string, CapacityEntry>;
   readonly engine?: EngineEntry;
   readonly endplay?: ReadonlyMap<string, EndPlayEntry>;
+  readonly bands?: ReadonlyMap<string, BandEntry>;
+  readonly wear?: ReadonlyMap<string, WearEntry>;
   readonly packs?: ReadonlyMap<string, PackEntry>;
 }
 

@@ -62,6 +62,12 @@ export type Mistake =
   | { readonly problem: 'other kind'; readonly device: string; readonly kind: Device['kind'] }
   /** Plates are given for a band or a one-way clutch. */
   | { readonly problem: 'no plates'; readonly device: string }
+  /** How a band is set is given for another device. */
+  | { readonly problem: 'not a band'; readonly device: string }
+  /** Readings of a band of which the train does not tell how it is set. */
+  | { readonly problem: 'no band'; readonly device: string; readonly near?: string }
+  /** Readings of a part that the train does not list under wear. */
+  | { readonly problem: 'no wear'; readonly part: string; readonly near?: string }
   /** Readings of a shaft whose end play the train does not tell. */
   | { readonly problem: 'no end play'; readonly shaft: string; readonly near?: string }
   /** Readings of a device whose plates the train does not tell. */
@@ -186,6 +192,12 @@ export type Expected =
   | 'limit' // least, most, source, by
   | 'end play' // its limit, shelf and stack
   | 'washer part' // washer, race or shim
+  | 'band setting' // its pitch, lever, limits and shelf
+  | 'lever' // above 0, to 20
+  | 'rod part' // servo rod, apply rod or apply pin
+  | 'turns' // 0 to 100
+  | 'wear check' // what is measured, and its limit
+  | 'wear kind' // bushing, planet side, gear to case, to crescent, gear side, spring length
   | 'stack' // a list, one part or more
   | 'stack part' // its part, size, tolerance and gap
   | 'opens or fills'
@@ -194,6 +206,8 @@ export type Expected =
   | 'air' // a pressure with its unit
   // Of readings of packs.
   | 'readings'
+  | 'band readings' // turns or travel
+  | 'wear readings' // gaps; or bores and shafts
   | 'on air' // its pressure, and strokes
   | 'depth gauge' // depth and stack, and the height of a straight-edge
   | 'step gauge' // what fits, and what does not fit

@@ -52,6 +52,14 @@ export function trainText(train: Train): string {
     (train.endPlays ?? []).map(({ shaft, ...its }) => [shaft, plainValue(its) as Value]),
   );
   section(
+    'bands',
+    (train.bands ?? []).map(({ device, ...its }) => [device, plainValue(its) as Value]),
+  );
+  section(
+    'wear',
+    (train.wear ?? []).map(({ part, ...its }) => [part, plainValue(its) as Value]),
+  );
+  section(
     'packs',
     (train.packs ?? []).map(({ device, ...pack }) => [device, plainValue(pack) as Value]),
   );

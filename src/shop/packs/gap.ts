@@ -1,4 +1,4 @@
-import { compare, over, type Rational, times } from '../../engine/linear/index.ts';
+import { compare, fraction, over, type Rational, times } from '../../engine/linear/index.ts';
 import { type LengthUnit, UM_PER } from '../length/index.ts';
 import { type Bounds, readLength, verdictOf } from './bounds.ts';
 import type { Remark } from './remark.ts';
@@ -16,10 +16,20 @@ function turnedRound({ least, most }: Bounds): boolean {
 }
 
 /** The unit in which the same digits would be inside, where they are not in their own. */
-export function unitMeant(um: Rational, bounds: Bounds): LengthUnit | undefined {
+export function unitMeant(um: Rational, limits: Bounds): LengthUnit | undefined {
   const inch = over(UM_PER.in, UM_PER.mm);
+  const bounds = closed(limits);
   if (verdictOf(times(um, inch), bounds) === 'inside') return 'in';
   return verdictOf(over(um, inch), bounds) === 'inside' ? 'mm' : undefined;
+}
+
+// Where one side is open everything beyond is inside: there only what is within five times the
+// other side is taken for a wrong unit, which is off by 25.4. (The five is ours.)
+function closed({ least, most }: Bounds): Bounds {
+  const five = fraction(5);
+  if (least && !most) return { least, most: { ...least, um: times(least.um, five) } };
+  if (most && !least) return { most, least: { ...most, um: over(most.um, five) } };
+  return { ...(least && { least }), ...(most && { most }) };
 }
 
 export function limitRemarks(bounds: Bounds | undefined): Remark[] {

@@ -1,4 +1,12 @@
-export { type Bounds, boundsOf, middleOf, thickening, type Verdict, verdictOf } from './bounds.ts';
+export {
+  type Bounds,
+  boundsOf,
+  middleOf,
+  readLength,
+  thickening,
+  type Verdict,
+  verdictOf,
+} from './bounds.ts';
 export { type ClearanceWay, meanGap, type MeanGap, type Measured } from './clearance.ts';
 export { limitRemarks, shelfRemarks, unitMeant, usableBounds } from './gap.ts';
 export type { Gauge } from './gauge.ts';

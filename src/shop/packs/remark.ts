@@ -35,5 +35,13 @@ export type Remark =
   | { readonly remark: 'coned on purpose'; readonly by: Length }
   | { readonly remark: 'coned or warped' }
   | { readonly remark: 'worn'; readonly what: 'friction' | 'steel' }
+  /** Nothing was read that says how much there is. */
+  | { readonly remark: 'nothing read' }
+  /** Turns were read, and nobody wrote how far one turn moves the screw. */
+  | { readonly remark: 'no pitch' }
+  /** No play at all: a band that drags, a shaft that is larger than its bore. */
+  | { readonly remark: 'no slack' }
+  /** Turns and travel of one band that do not agree to within a quarter of the limits' width. */
+  | { readonly remark: 'turns and travel differ' }
   /** None of the shelf's sizes brings it inside. */
   | { readonly remark: 'shelf too short' };

@@ -81,6 +81,10 @@ export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm
     case 'gauge turned round':
     case 'coned or warped':
     case 'shelf too short':
+    case 'nothing read':
+    case 'no pitch':
+    case 'no slack':
+    case 'turns and travel differ':
       return voice.say(`remark.${remark.remark}`);
   }
 }

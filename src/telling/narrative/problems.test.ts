@@ -151,6 +151,17 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
       'one-way clutch in a range: low sprag; nobody applies it, so leave it out',
     ],
   ],
+  'not a band': [
+    [{ device: 'low brake' }, 'no band: low brake is none; name one under devices that is'],
+  ],
+  'no band': [
+    [{ device: 'low bnad', near: 'low band' }, 'no band: low bnad; did you mean low band?'],
+    [{ device: 'x' }, 'no band: x; tell under bands of the train file how it is set'],
+  ],
+  'no wear': [
+    [{ part: 'pmup', near: 'pump' }, 'no wear: pmup; did you mean pump?'],
+    [{ part: 'x' }, 'no wear: x; tell under wear of the train file what is measured'],
+  ],
   'no end play': [
     [
       { shaft: 'input shift', near: 'input shaft' },

@@ -71,6 +71,12 @@ function word(p: Problem | Warning, voice: Voice): string {
     }
     case 'no plates':
       return voice.say('problem.no plates', { name: visible(p.device) });
+    case 'not a band':
+      return voice.say('problem.not a band', { name: visible(p.device) });
+    case 'no band':
+      return voice.say('problem.no band', { name: visible(p.device), ...near(p.near) });
+    case 'no wear':
+      return voice.say('problem.no wear', { name: visible(p.part), ...near(p.near) });
     case 'no end play':
       return voice.say('problem.no end play', { name: visible(p.shaft), ...near(p.near) });
     case 'no pack':

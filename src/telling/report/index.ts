@@ -1,3 +1,5 @@
+export { bandJson } from './bandjson.ts';
+export { bandText } from './bandtext.ts';
 export { chartText } from './charttext.ts';
 export { checkJson, checkText } from './checked.ts';
 export { faultsCsv } from './faultscsv.ts';
@@ -19,5 +21,7 @@ export { suspectsJson } from './suspectsjson.ts';
 export { adviceLines, percent, suspectsText, type Suspicion } from './suspectstext.ts';
 export { marginJson } from './marginjson.ts';
 export { marginCells, type MarginReport, marginSources, marginText } from './margintext.ts';
+export { wearJson } from './wearjson.ts';
+export { wearText } from './weartext.ts';
 export { planJson } from './planjson.ts';
 export { planText } from './plantext.ts';

@@ -11,7 +11,7 @@ export type Head =
   | ('release' | 'apply' | 'both' | 'neither' | 'turns' | 'part')
   | ('test' | 'seen' | 'sure' | 'chance' | 'leaves')
   | ('way' | 'clearance' | 'spread' | 'worst' | 'rank' | 'size' | 'gives' | 'give' | 'likely')
-  | ('then' | 'limit' | 'verdict' | 'stacks' | 'leave')
+  | ('then' | 'limit' | 'verdict' | 'stacks' | 'leave' | 'measure')
   | ('passes' | 'spare' | 'first' | 'least' | 'must' | 'can')
   | ('mistake' | 'made' | 'felt' | 'instead' | 'until');
 

@@ -1,0 +1,20 @@
+import type { Limit } from './pack.ts';
+
+/** Something that wears, or sags, and is measured against a limit of the unit's. */
+export interface WearCheck {
+  /** What it is called. */
+  readonly part: string;
+  readonly measure: WearKind;
+  readonly limit?: Limit;
+}
+
+/** What is measured: of the last the free length, of all others a clearance. */
+export const WEAR_KINDS = [
+  'bushing',
+  'planet side',
+  'gear to case',
+  'gear to crescent',
+  'gear side',
+  'spring length',
+] as const;
+export type WearKind = (typeof WEAR_KINDS)[number];

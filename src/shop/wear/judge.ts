@@ -1,0 +1,78 @@
+import { compare, minus, type Rational, signOf } from '../../engine/linear/index.ts';
+import type { WearCheck } from '../../engine/train/index.ts';
+import { type Length, less } from '../length/index.ts';
+import {
+  type Bounds,
+  boundsOf,
+  limitRemarks,
+  type Remark,
+  unitMeant,
+  usableBounds,
+  type Verdict,
+  verdictOf,
+} from '../packs/index.ts';
+import type { WearReadings } from './readings.ts';
+
+/** What the readings of a worn part say. The worst reading counts, never the mean. */
+export interface WearJudgement {
+  readonly check: WearCheck;
+  /** Of a bushing: the tightest shaft in its bore, and the loosest. */
+  readonly smallest?: Length;
+  readonly largest?: Length;
+  readonly spreadUm?: Rational;
+  /** The one that the verdict is of; where all is well, the one that wear will take first. */
+  readonly worst?: Length;
+  readonly bounds?: Bounds;
+  readonly verdict?: Verdict;
+  readonly remarks: readonly Remark[];
+}
+
+export function judgeWear(check: WearCheck, readings: Omit<WearReadings, 'part'>): WearJudgement {
+  const bounds = check.limit && boundsOf(check.limit);
+  const usable = usableBounds(bounds);
+  const ends = endsOf(readings);
+  // Wear is limited on one side only, mostly.
+  const limits = limitRemarks(bounds).filter(({ remark }) => remark !== 'one limit');
+  const kept = { check, ...(bounds && { bounds }) };
+  if (!ends) return { ...kept, remarks: [{ remark: 'nothing read' }, ...limits] };
+  const [smallest, largest] = ends;
+  const sags = check.measure === 'spring length';
+  const tooBig = usable && verdictOf(largest.um, usable) === 'too big';
+  const tooSmall = usable && verdictOf(smallest.um, usable) === 'too small';
+  const verdict: Verdict = tooBig ? 'too big' : tooSmall ? 'too small' : 'inside';
+  const worst = tooBig ? largest : tooSmall || sags ? smallest : largest;
+  const noSlack = sags ? signOf(smallest.um) <= 0 : signOf(smallest.um) < 0;
+  const meant = usable && verdict !== 'inside' ? unitMeant(worst.um, usable) : undefined;
+  const judged = usable && (usable.least || usable.most) && !noSlack && !meant;
+  return {
+    ...kept,
+    smallest,
+    largest,
+    spreadUm: minus(largest.um, smallest.um),
+    worst,
+    ...(judged && { verdict }),
+    remarks: [
+      ...(noSlack ? [{ remark: 'no slack' } as const] : []),
+      ...(meant ? [{ remark: 'other unit', meant } as const] : []),
+      ...limits,
+    ],
+  };
+}
+
+// The smallest and the largest, whatever the order.
+function endsOf({ read, bore, shaft }: Omit<WearReadings, 'part'>): [Length, Length] | undefined {
+  const gaps = [...(read ?? [])];
+  const [bores, shafts] = [sorted(bore), sorted(shaft)];
+  if (bores.length > 0 && shafts.length > 0) {
+    gaps.push(less(bores.at(-1) as Length, shafts[0] as Length));
+    gaps.push(less(bores[0] as Length, shafts.at(-1) as Length));
+  }
+  const all = sorted(gaps);
+  const [smallest, largest] = [all[0], all.at(-1)];
+  return smallest && largest && [smallest, largest];
+}
+
+// Of those alike, the coarser last: the order in which they were read plays no part.
+function sorted(lengths: readonly Length[] = []): Length[] {
+  return lengths.toSorted((a, b) => compare(a.um, b.um) || compare(a.stepUm, b.stepUm));
+}

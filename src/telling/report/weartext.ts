@@ -1,0 +1,66 @@
+import type { Train } from '../../engine/train/index.ts';
+import type { Length } from '../../shop/length/index.ts';
+import type { WearJudgement } from '../../shop/wear/index.ts';
+import { boundsText, keyOf, lengthText, remarkText, visible, voiceOf } from '../narrative/index.ts';
+import { verdictText } from './choice.ts';
+import { type Page, paragraph, section } from './page.ts';
+import { table } from './table.ts';
+
+/** What wears: each reading against its limit in a table, and then what to do about each. */
+export function wearText(train: Train, judged: readonly WearJudgement[], page: Page): string {
+  const voice = voiceOf(page.language);
+  const springs = judged.some(({ check }) => check.measure === 'spring length');
+  const cautions = [...(springs ? ['springs'] : []), 'maker'].flatMap((what) => {
+    return paragraph(`! ${voice.say('plan.caution.of', { what })}`, page, '  ');
+  });
+  const title = { train: visible(train.name), parts: judged.length };
+  const kinds = [...new Set(judged.map(({ check }) => check.measure))];
+  return [
+    ...paragraph(voice.say('wear.title', title), page).map(page.ink.strong),
+    ...section(voice.say('plan.caution'), cautions, page),
+    ...section(voice.say('pack.measured'), rowsOf(judged, page), page),
+    ...section(
+      voice.say('wear.do'),
+      judged.flatMap((its) => doingLines(its, page)),
+      page,
+    ),
+    ...section(
+      voice.say('wear.how'),
+      kinds.flatMap((kind) => {
+        return paragraph(`- ${voice.say('wear.how of', { kind: keyOf(kind) })}`, page, '  ');
+      }),
+      page,
+    ),
+    '',
+    ...paragraph(voice.say('wear.legend'), page).map(page.ink.faint),
+  ].join('\n');
+}
+
+function rowsOf(judged: readonly WearJudgement[], page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const told = (length: Length | undefined) => {
+    return length ? lengthText(length, voice, page.unit) : '';
+  };
+  const rows = judged.map(({ check, worst, bounds, verdict }) => [
+    visible(check.part),
+    voice.say('wear.kind', { kind: keyOf(check.measure) }),
+    told(worst),
+    bounds && (bounds.least || bounds.most) ? boundsText(bounds, voice, page.unit) : '',
+    verdictText(verdict, voice),
+  ]);
+  return table(['part', 'measure', 'worst', 'limit', 'verdict'], rows, page);
+}
+
+function doingLines({ check, verdict, remarks }: WearJudgement, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const warned = remarks.map((remark) => remarkText(remark, voice, page.unit));
+  const doing =
+    verdict === undefined
+      ? []
+      : [voice.say('wear.do of', { kind: keyOf(check.measure), verdict: keyOf(verdict) })];
+  const ink = verdict === 'inside' ? (text: string) => text : page.ink.odd;
+  return [...warned, ...doing].flatMap((text) => {
+    const line = `${verdict === 'inside' ? '-' : '!'} ${visible(check.part)}: ${text}`;
+    return paragraph(line, page, '  ').map(ink);
+  });
+}
