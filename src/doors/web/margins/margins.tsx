@@ -80,7 +80,11 @@ export function Margins({ bench }: { readonly bench: Bench }) {
     const slips = mostNm !== null && toNumber(mostNm) < toNumber(askedNm);
     return (
       <tr key={`${gear.range} ${gear.gear} ${side}`} class={slips ? 'margins-slips' : ''}>
-        <th scope="row">{side === 'drive' ? gearName(gear) : ''}</th>
+        {side === 'drive' && (
+          <th scope="rowgroup" rowSpan={2}>
+            {gearName(gear)}
+          </th>
+        )}
         <td>{say[side]}</td>
         {state === 'driving' ? (
           <>

@@ -71,6 +71,23 @@ export function hearPulls(svg: SVGSVGElement, ground: Ground): () => void {
   };
 }
 
+/** Makes each node a thing that a keyboard reaches and a screen reader tells. */
+export function dressNodes(
+  svg: Element,
+  speeds: ReadonlyMap<string, number> | undefined,
+  nameOf: (member: string) => string,
+): void {
+  for (const node of svg.querySelectorAll('.scale-node')) {
+    const member = node.getAttribute('data-name') ?? '';
+    const speed = (speeds?.get(member) ?? 0).toFixed(2);
+    node.setAttribute('tabindex', '0');
+    node.setAttribute('role', 'slider');
+    node.setAttribute('aria-orientation', 'vertical');
+    node.setAttribute('aria-label', nameOf(member));
+    node.setAttribute('aria-valuenow', speed);
+  }
+}
+
 // Lays a hand on a node; the input goes on turning once, unless it is what is pulled.
 function lay({ bench, build, scale, hold }: Ground, member: string): boolean {
   const [train, assembly, answer] = [build.train.value, build.assembly.value, build.answer.value];

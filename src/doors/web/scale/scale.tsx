@@ -8,7 +8,7 @@ import type { Bench, Build } from '../bench/index.ts';
 import { Drawing } from '../drawing.tsx';
 import { Figure } from '../figure.tsx';
 import { language } from '../words.ts';
-import { type Hold, hearPulls } from './pulling.ts';
+import { dressNodes, type Hold, hearPulls } from './pulling.ts';
 import { words } from './words.ts';
 import './scale.css';
 
@@ -28,6 +28,10 @@ export function Scale({ bench, build }: { readonly bench: Bench; readonly build:
     const svg = place.current?.querySelector('svg');
     return svg ? hearPulls(svg, { bench, build, scale, hold }) : undefined;
   }, [scale.value]);
+  useEffect(() => {
+    const svg = place.current?.querySelector('svg');
+    if (svg) dressNodes(svg, hold.value?.speeds ?? answer?.pose, (name) => voice.name(name));
+  });
   // A gear that is shifted, a hand that is laid on elsewhere: the pull is over.
   useEffect(() => void (hold.value = undefined), [answer]);
   if (!scale.value || !answer || !train) return null;
