@@ -5,8 +5,8 @@ import { language, spoken } from './words.ts';
 
 /** What stands under the plates: the gear, its ratio, and what is wrong with the wrong build. */
 export const captions = spoken({
-  en: captionsIn('as it should be'),
-  es: captionsIn('como debe ser'),
+  en: captionsIn('As it should be'),
+  es: captionsIn('Como debe ser'),
 });
 
 function captionsIn(sound: string) {
