@@ -54,28 +54,20 @@ export function leadersOf(
 ): Leader[] {
   const { strips } = drafting.subjects;
   const boxes = [...symbols, ...places.names.flatMap((box) => (box ? [boxOf(box)] : []))];
+  const pieces = lines.flatMap((line) => piecesOf(line).map((piece) => ({ ...piece, line })));
   const chosen: Leader[] = [];
   for (const line of lines) {
     const { body } = line;
     if (body === 0) continue;
     const strip = strips[body] ?? 0;
-    const own = piecesOf(line);
-    const others = lines.filter((other) => other !== line).flatMap(piecesOf);
     let best: Leader | undefined;
     let least = Number.POSITIVE_INFINITY;
     for (const { x, y, from } of startsOn(line)) {
       for (const above of strip === 0 ? [false, true] : [false]) {
         const leader = { body, strip, x, y, from, above };
-        let cost = crowd(leader, chosen) + wander(leader, line);
-        if (cost < least) cost += costOf(leader, boxes, places);
-        if (cost < least) cost += passed(leader, others, places);
-        if (cost < least) {
-          cost += passed(
-            leader,
-            own.filter((p) => p.y1 !== y && p.x1 !== from),
-            places,
-          );
-        }
+        let cost = crowd(leader, chosen) + wander(leader, line) + (above ? 6 : 0);
+        if (cost < least) cost += covered(leader, boxes, places);
+        if (cost < least) cost += passed(leader, pieces, places);
         if (cost < least) [best, least] = [leader, cost];
       }
     }
@@ -145,15 +137,16 @@ interface Start {
   readonly from: number;
 }
 
-// Points of a body's trunks, and beside its lines across the axis.
+// Points of a body's trunks, and beside its lines across the axis if it has no trunk to speak of.
 function startsOn(line: Line): Start[] {
   const along = [line.shaft, line.drum].filter((piece): piece is Piece => piece !== undefined);
   const starts = along.flatMap(({ x1, x2, y1 }) => {
     const points: Start[] = [];
-    for (let x = Math.min(x1, x2); x <= Math.max(x1, x2); x += 5)
+    for (let x = Math.min(x1, x2); x <= Math.max(x1, x2); x += 7)
       points.push({ x, y: y1, from: x });
     return points;
   });
+  if (starts.length > 8) return starts;
   for (const { x1, x2, y1, y2 } of piecesOf(line)) {
     if (x1 !== x2) continue;
     if (along.length === 0) starts.push({ x: x1, y: y1, from: x1 }, { x: x1, y: y2, from: x1 });
@@ -166,8 +159,8 @@ function startsOn(line: Line): Start[] {
   return starts;
 }
 
-// A leader that goes aside first, or upward, or over names and symbols.
-function costOf(
+// A leader that goes aside first, or over names and symbols.
+function covered(
   { x, y, from, above, strip }: Leader,
   boxes: readonly Box[],
   { strips }: Places,
@@ -175,7 +168,7 @@ function costOf(
   const { caseY = 0, foot = 0 } = strips[strip] ?? {};
   const [top, low] = above ? [caseY, y] : [y, foot];
   const [left, right] = [Math.min(from, x), Math.max(from, x)];
-  let cost = (above ? 6 : 0) + (from === x ? 0 : 30 + (right - left) / 4);
+  let cost = from === x ? 0 : 30 + (right - left) / 4;
   for (const box of boxes) {
     if (box.left < x + 4 && box.right > x - 4 && box.top < low && box.foot > top) cost += 400;
     const beside = from !== x && box.left < right && box.right > left;
@@ -184,17 +177,18 @@ function costOf(
   return cost;
 }
 
-// The lines that a leader passes, or runs along.
+// The lines that a leader passes, or runs along; not the one that it leaves.
 function passed(
-  { x, y, from, above, strip }: Leader,
-  pieces: readonly Piece[],
+  { body, x, y, from, above, strip }: Leader,
+  pieces: readonly (Piece & { readonly line: Line })[],
   { strips }: Places,
 ): number {
   const { caseY = 0, foot = 0 } = strips[strip] ?? {};
   const [top, low] = above ? [caseY, y] : [y, foot];
   const [left, right] = [Math.min(from, x), Math.max(from, x)];
   let cost = 0;
-  for (const { x1, x2, y1, y2 } of pieces) {
+  for (const { x1, x2, y1, y2, line } of pieces) {
+    if (line.body === body && (y1 === y || x1 === from)) continue;
     const [start, end] = [Math.min(x1, x2), Math.max(x1, x2)];
     const [high, deep] = [Math.min(y1, y2), Math.max(y1, y2)];
     if (y1 === y2) {
