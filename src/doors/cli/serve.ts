@@ -1,3 +1,4 @@
+import type { Server } from 'node:http';
 import sirv from 'sirv';
 
 /**
@@ -24,8 +25,6 @@ export async function serve(
   server.close();
   server.closeAllConnections();
 }
-
-type Server = import('node:http').Server;
 
 function listen(server: Server, port: number): Promise<number> {
   return new Promise((resolve, reject) => {

@@ -47,7 +47,7 @@ export function Page({ bench, desk }: Props) {
       </header>
       <div class="page-words">
         <Notice desk={desk} />
-        <Problems bench={bench} />
+        {room.value !== 'describe' && <Problems bench={bench} />}
       </div>
       <main class="page-main">
         {room.value === 'turn' && <Turning bench={bench} />}
