@@ -1,8 +1,9 @@
-import { compoundLevers, type Lever, leversOf } from '../../engine/lever/index.ts';
+import { compoundLevers, leversOf } from '../../engine/lever/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { motionOf } from '../../engine/motion/index.ts';
-import { type Assembly, CASE, type Device, type Train } from '../../engine/train/index.ts';
-import { LINE, linesOf, SIZE, widthOf } from './lettering.ts';
+import { CASE, type Device, type Train } from '../../engine/train/index.ts';
+import { type AxisName, nameAxes } from './axisnames.ts';
+import { arranged, type Block } from './blocks.ts';
 
 /**
  * The speed scale of a train: each set a straight lever whose members stand at true distances,
@@ -23,12 +24,11 @@ export interface SpeedScale {
 }
 
 /** A member's place: an axis along which its node slides. */
-export interface ScaleNode {
+export interface ScaleNode extends AxisName {
   readonly member: string;
   readonly x: number;
-  readonly names: readonly string[];
-  /** The base line of the first line of its name. */
-  readonly nameY: number;
+  /** Where the figure of its speed stands: to its right, or, nearer to a neighbour, its left. */
+  readonly figure: { readonly x: number; readonly y: number; readonly anchor: 'start' | 'end' };
 }
 
 /** A device between the places of two members; of one that holds to the case, one place. */
@@ -40,92 +40,114 @@ export interface ScaleDevice {
 
 const TOP = 46;
 const SPAN = 360;
-const BETWEEN = 76;
-const NAME = 96; // a longer name takes another line
+const SIDE = 52; // left of the first axis, for numerals
 
-/** Lays the speed scale of a train out; deterministic. */
-export function speedScale(train: Train): SpeedScale {
-  const motion = motionOf(train);
-  const { assembly } = motion;
-  const levers = compoundLevers(leversOf(motion));
-  const labelOf = (body: number) => assembly.bodies[body]?.label ?? CASE;
-  let x = NAME / 2 + 12;
-  const axes: { member: string; x: number }[][] = levers.map((lever) => {
-    const places = placesOn(lever).map(({ body, at }) => ({ member: labelOf(body), x: x + at }));
-    x = (places.at(-1)?.x ?? x) + BETWEEN;
-    return places;
-  });
-  const known = new Set(axes.flatMap((lever) => lever.map(({ member }) => member)));
-  for (const member of loose(train, assembly, known)) {
-    axes.push([{ member, x }]);
-    x += BETWEEN;
-  }
-  const rows = rowsOf(axes.flat());
+/**
+ * Lays the speed scale of a train out, its arms as long as a sheet of `width` units has room for;
+ * deterministic. A scale of many axes is wider, so that a finger finds each.
+ */
+export function speedScale(train: Train, width = 1000): SpeedScale {
+  const { assembly } = motionOf(train);
+  const labelOf = (name: string) => assembly.bodies[assembly.bodyOf(name) ?? 0]?.label ?? CASE;
+  const ties = train.devices.map(({ first, second }) => [labelOf(first), labelOf(second)] as const);
+  const levers = placed(arranged(blocksOf(train), ties), width);
+  const axes = levers.flat();
   const foot = TOP + SPAN;
-  const depth = Math.max(0, ...rows.values());
-  const placeOf = (name: string) => {
-    const member = labelOf(assembly.bodyOf(name) ?? 0);
-    const found = axes.flat().find((axis) => axis.member === member);
-    return { member, x: found?.x ?? 0 };
-  };
+  const [members, xs] = [axes.map(({ member }) => member), axes.map(({ x }) => x)];
+  const { names, right, low } = nameAxes(members, xs, foot);
+  const nameOf = new Map(axes.map((axis, k) => [axis, names[k] as AxisName]));
   return {
     name: train.name,
-    width: Math.max(...axes.flat().map((axis) => axis.x + NAME / 2), 200) + 20,
-    height: foot + 30 + (depth + 1) * ROW,
+    width: Math.max(right, ...xs.map((x) => x + 60), 200) + 12,
+    height: low,
     top: TOP,
     foot,
-    levers: axes.map((lever) =>
+    levers: levers.map((lever) =>
       lever.map((axis) => ({
         ...axis,
-        names: namesOf(axis.member),
-        nameY: foot + 30 + (rows.get(axis.x) ?? 0) * ROW,
+        ...(nameOf.get(axis) as AxisName),
+        figure: figureOf(axis.x, xs),
       })),
     ),
-    joined: [...known].flatMap((member) => {
-      const xs = axes.flat().flatMap((axis) => (axis.member === member ? [axis.x] : []));
-      return xs.length > 1 ? [{ member, xs: xs.toSorted((a, b) => a - b) }] : [];
+    joined: [...new Set(members)].flatMap((member) => {
+      const own = axes.flatMap((axis) => (axis.member === member ? [axis.x] : []));
+      return own.length > 1 && member !== CASE ? [{ member, xs: own }] : [];
     }),
     devices: train.devices.map((device) => {
-      const held = device.first === CASE ? device.second : device.first;
-      const other = device.first === CASE ? CASE : device.second;
-      const first = placeOf(held);
-      const second = other === CASE ? { member: CASE, x: first.x } : placeOf(other);
-      return { device, first, second };
+      const isHeld = labelOf(device.first) === CASE;
+      const [held, other] = isHeld ? [device.second, device.first] : [device.first, device.second];
+      return { device, ...nearest(levers, labelOf(held), labelOf(other)) };
     }),
   };
 }
 
-// Wide enough that no two nodes of it touch, where their places allow that at all.
-function placesOn({ nodes }: Lever): { body: number; at: number }[] {
-  const ats = nodes.map(({ at }) => toNumber(at));
-  const gaps = ats.slice(1).flatMap((at, k) => (at > (ats[k] ?? 0) ? [at - (ats[k] ?? 0)] : []));
-  const width = Math.min(Math.max(180, 48 / Math.min(...gaps, 1)), 420);
-  return nodes.map(({ body }, k) => ({ body, at: (ats[k] ?? 0) * width }));
-}
+type Axis = Pick<ScaleNode, 'member' | 'x'>;
 
-// Members that no set knows: races, drums between two clutches.
-function loose(train: Train, assembly: Assembly, known: ReadonlySet<string>): string[] {
-  const named = [train.input, train.output, ...train.devices.flatMap((d) => [d.first, d.second])];
-  const labels = named.map((name) => assembly.bodies[assembly.bodyOf(name) ?? 0]?.label ?? CASE);
-  return [...new Set(labels)].filter((label) => label !== CASE && !known.has(label));
-}
-
-const ROW = 2 * LINE + 10;
-
-function namesOf(member: string): string[] {
-  return linesOf(member.replace('.', ' '), SIZE, NAME);
-}
-
-// The first row below the axes in which a name touches none that stands there.
-function rowsOf(axes: readonly { readonly member: string; readonly x: number }[]) {
-  const ends: number[] = [];
-  const rows = new Map<number, number>();
-  for (const { member, x } of axes.toSorted((a, b) => a.x - b.x)) {
-    const half = Math.max(...namesOf(member).map((line) => widthOf(line, SIZE))) / 2;
-    let row = ends.findIndex((end) => end + 10 <= x - half);
-    if (row < 0) row = ends.length;
-    ends[row] = x + half;
-    rows.set(x, row);
+// A block for each lever, and one for each member that no set knows: races, drums between two
+// clutches.
+function blocksOf(train: Train): Block[] {
+  const motion = motionOf(train);
+  const { bodies, bodyOf } = motion.assembly;
+  const labelOf = (body: number) => bodies[body]?.label ?? CASE;
+  const blocks = compoundLevers(leversOf(motion)).map(({ nodes }): Block => {
+    return nodes.map(({ body, at }) => ({ member: labelOf(body), at: toNumber(at) }));
+  });
+  const known = new Set([CASE, ...blocks.flat().map(({ member }) => member)]);
+  const ports = motion.assembly.gearing.members;
+  const others = train.devices.flatMap(({ first, second }) => [first, second]);
+  for (const name of [train.input, train.output, ...ports, ...others]) {
+    const member = labelOf(bodyOf(name) ?? 0);
+    if (known.has(member) || motion.assembly.onPins.has(bodyOf(name) ?? 0)) continue;
+    known.add(member);
+    blocks.push([{ member, at: 0 }]);
   }
-  return rows;
+  return blocks;
+}
+
+// Arms are wide enough that no two nodes touch, where the places and the sheet allow that at all.
+function placed(blocks: readonly Block[], width: number): Axis[][] {
+  const between = width < 600 ? 44 : 64;
+  const wishes = blocks.map((block) => {
+    const gaps = block.slice(1).map(({ at }, k) => at - (block[k]?.at ?? 0));
+    const least = Math.min(1, ...gaps.filter((gap) => gap > 1e-9));
+    return block.length < 2 ? 0 : Math.min(Math.max(180, 56 / least), 420);
+  });
+  const wished = wishes.reduce((sum, wish) => sum + wish, 0);
+  const room = width - SIDE - 90 - between * (blocks.length - 1);
+  const scale = Math.min(1.25, Math.max(0.5, room / Math.max(1, wished)));
+  let x = SIDE;
+  return blocks.map((block, k) => {
+    const length = (wishes[k] ?? 0) * scale;
+    const axes = block.map(({ member, at }) => ({ member, x: x + at * length }));
+    x += length + between;
+    return axes;
+  });
+}
+
+// Beside the node; where a neighbour is near on both sides, each of those a line higher.
+function figureOf(x: number, xs: readonly number[]): ScaleNode['figure'] {
+  const gaps = xs.map((other) => other - x);
+  const after = Math.min(...gaps.filter((gap) => gap > 1e-9), 999);
+  const before = Math.min(...gaps.filter((gap) => gap < -1e-9).map((gap) => -gap), 999);
+  if (after >= 64 || after >= before) return { x: 17, y: -9, anchor: 'start' };
+  return before >= 40 ? { x: -17, y: -9, anchor: 'end' } : { x: 17, y: -27, anchor: 'start' };
+}
+
+// The axes of two members that are nearest to one another; to the case it is no way.
+function nearest(
+  levers: readonly (readonly Axis[])[],
+  first: string,
+  second: string,
+): Pick<ScaleDevice, 'first' | 'second'> {
+  const axes = levers.flat();
+  const from = axes.filter(({ member }) => member === first);
+  const [own = { member: first, x: 0 }] = from;
+  if (second === CASE) return { first: own, second: { member: CASE, x: own.x } };
+  const pairs = from.flatMap((a) => {
+    return axes.flatMap((b) => (b.member === second ? [{ first: a, second: b }] : []));
+  });
+  const far = (pair: Pick<ScaleDevice, 'first' | 'second'>) =>
+    Math.abs(pair.first.x - pair.second.x);
+  const [near] = pairs.toSorted((a, b) => far(a) - far(b));
+  return near ?? { first: own, second: own };
 }

@@ -37,13 +37,7 @@ export function speedScene(scale: SpeedScale, shown: ScaleShown): Scene {
     title: shown.title ?? scale.name,
     marks: [
       { mark: 'path', look: 'scale-zero', d: `M8 ${round(y(0))}H${round(scale.width - 8)}` },
-      ...ticksOf(most).map((at): Mark => {
-        return {
-          mark: 'path',
-          look: 'scale-tick',
-          d: `M8 ${round(y(at))}H${round(scale.width - 8)}`,
-        };
-      }),
+      ...ticksOf(most).flatMap((at) => tickMarks(at, y(at), scale.width)),
       ...nodes.map((node) => axisOf(scale, node)),
       ...nodes.flatMap((node) => reachOf(scale, node, shown.speeds.get(node.member), most)),
       ...scale.joined.map(({ member, xs }): Group => {
@@ -87,12 +81,24 @@ function ticksOf(most: number): number[] {
   return ticks;
 }
 
-function axisOf({ top, foot }: SpeedScale, { x, member, names, nameY }: ScaleNode): Group {
-  const d = `M${round(x)} ${round(top - 14)}V${round(foot + 8)}`;
+// A line right across, and its speed in turns on it.
+function tickMarks(at: number, y: number, width: number): Mark[] {
+  const text = String(at).replace('-', '−');
+  const x = 8;
+  return [
+    { mark: 'path', look: 'scale-tick', d: `M${x} ${round(y)}H${round(width - 8)}` },
+    { mark: 'words', look: 'scale-turns', text, x, y: y - 5, anchor: 'start', size: SIZE - 2 },
+  ];
+}
+
+function axisOf({ top, foot }: SpeedScale, node: ScaleNode): Group {
+  const { x, member, names, nameX, nameY, anchor } = node;
+  const low = anchor === 'start' ? nameY + (names.length - 1) * LINE : foot + 8;
+  const d = `M${round(x)} ${round(top - 14)}V${round(low)}`;
   return about('member', member, [
     { mark: 'path', look: 'scale-axis', d },
     ...names.map((text, k): Mark => {
-      const at = { x, y: nameY + k * LINE, anchor: 'middle', size: SIZE } as const;
+      const at = { x: nameX, y: nameY + k * LINE, anchor, size: SIZE };
       return { mark: 'words', text, look: 'name', ...at };
     }),
   ]);
@@ -127,6 +133,11 @@ function deviceMarks(
     const marks: Mark[] = [
       { mark: 'path', look: 'scale-stop', d: hatched(x - 16, x + 16, stop, up ? 1 : -1) },
     ];
+    if (second.member !== CASE) {
+      // The stop moves with the other race: a level line says with which.
+      const d = `M${round(x)} ${round(stop)}H${round(second.x)}V${round(y)}`;
+      marks.push({ mark: 'path', look: 'scale-race', d });
+    }
     return [about('device', device.name, marks)];
   }
   if (!on.has(device.name)) return [];
@@ -141,10 +152,10 @@ const DOT = 11;
 const REACH = 22; // a target for a finger
 
 function nodeOf(
-  { member, x }: ScaleNode,
+  { member, x, figure }: ScaleNode,
   speed: number,
   y: (speed: number) => number,
-  { figure }: ScaleShown,
+  shown: ScaleShown,
 ): Group {
   const circle = (r: number) => `M${-r} 0a${r} ${r} 0 1 1 ${2 * r} 0a${r} ${r} 0 1 1 ${-2 * r} 0Z`;
   return {
@@ -153,11 +164,9 @@ function nodeOf(
       { mark: 'path', look: 'scale-dot', d: circle(DOT) },
       {
         mark: 'words',
-        text: figure(speed),
+        text: shown.figure(speed),
         look: 'letter',
-        x: 17,
-        y: -9,
-        anchor: 'start',
+        ...figure,
         size: SIZE - 2,
       },
     ]),

@@ -1,0 +1,121 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { expect, it } from 'vitest';
+import { type Flow, flow } from '../../engine/flow/index.ts';
+import { compoundLevers, leversOf } from '../../engine/lever/index.ts';
+import { toNumber } from '../../engine/linear/index.ts';
+import { motionOf } from '../../engine/motion/index.ts';
+import { isFriction, type Train } from '../../engine/train/index.ts';
+import { readTrain, trainText } from '../../engine/trainfile/index.ts';
+import { Dice, seedOfRun } from '../../../test/dice.ts';
+import { randomTrain } from '../../../test/random-train.ts';
+import { ROOT } from '../../../test/sources.ts';
+import { type Scene, speedAt, speedScale, speedScene } from './index.ts';
+import { SIZE, widthOf } from './lettering.ts';
+
+const seed = seedOfRun();
+
+it('arms on paper are as the levers, whatever the width', () => {
+  everywhere((train) => {
+    const arms = compoundLevers(leversOf(motionOf(train))).map(({ nodes }) => {
+      return nodes.map(({ at }) => toNumber(at));
+    });
+    for (const width of WIDTHS) {
+      const drawn = speedScale(train, width).levers.filter((axes) => axes.length > 2);
+      const ends = drawn.map((axes) => {
+        const [from = 0, to = 1] = [axes[0]?.x, axes.at(-1)?.x];
+        return axes.map(({ x }) => (x - from) / (to - from));
+      });
+      // A lever may be turned end for end, and stands where links are short.
+      const close = (a: readonly number[], b: readonly number[]) =>
+        a.length === b.length && a.every((x, k) => Math.abs(x - (b[k] as number)) < 1e-9);
+      for (const at of arms) {
+        const back = at.map((x) => 1 - x).toReversed();
+        expect(ends.some((drawnAt) => close(drawnAt, at) || close(drawnAt, back))).toBe(true);
+      }
+      expect(drawn).toHaveLength(arms.length);
+    }
+  });
+});
+
+it('names lie on no name and on no axis, and all is on the sheet', () => {
+  everywhere((train) => {
+    for (const width of WIDTHS) {
+      const { levers, width: wide, height } = speedScale(train, width);
+      const nodes = levers.flat();
+      const boxes = nodes.map(({ names, nameX, nameY, anchor }) => {
+        const room = Math.max(...names.map((line) => widthOf(line, SIZE)));
+        const left = anchor === 'middle' ? nameX - room / 2 : nameX;
+        return { left, right: left + room, top: nameY - 13, foot: nameY + (names.length - 1) * 20 };
+      });
+      boxes.forEach((box, k) => {
+        expect(box.foot).toBeLessThanOrEqual(height);
+        expect(nodes[k]?.x).toBeLessThanOrEqual(wide);
+        for (const other of boxes.slice(k + 1)) {
+          const apart = box.foot < other.top || other.foot < box.top;
+          expect(apart || box.right <= other.left || other.right <= box.left).toBe(true);
+        }
+        nodes.forEach(({ x, anchor, nameY, names }) => {
+          if (anchor === 'middle') return;
+          const low = nameY + (names.length - 1) * 20;
+          expect(x <= box.left || x >= box.right || low < box.top).toBe(true);
+        });
+      });
+    }
+  });
+});
+
+it('every member of a set or device has a node, at its speed', () => {
+  everywhere((train, on) => {
+    const { assembly } = motionOf(train);
+    const { pose, speeds } = (flow(train, on) satisfies Flow).drive;
+    const floats = new Map([...pose].map(([name, speed]) => [name, toNumber(speed)]));
+    const shown = { pose: floats, speeds, on: new Set(on), figure: String };
+    const scale = speedScale(train);
+    const nodes = nodesOf(speedScene(scale, shown));
+    for (const name of [train.input, ...train.devices.map(({ first }) => first)]) {
+      const body = assembly.bodyOf(name) ?? 0;
+      if (body === 0 || assembly.onPins.has(body)) continue;
+      const label = assembly.bodies[body]?.label ?? '';
+      const own = nodes.filter(({ member }) => member === label);
+      expect(own.length, label).toBeGreaterThan(0);
+      for (const { y } of own) {
+        expect(speedAt(scale, shown, y)).toBeCloseTo(floats.get(label) ?? 0, 9);
+      }
+    }
+  });
+});
+
+function nodesOf({ marks }: Scene): { member: string; y: number }[] {
+  return marks.flatMap((mark) => {
+    return mark.mark === 'group' && mark.look === 'scale-node'
+      ? [{ member: mark.about?.name ?? '', y: mark.at?.y ?? 0 }]
+      : [];
+  });
+}
+
+const WIDTHS = [1000, 400];
+
+function everywhere(holds: (train: Train, on: readonly string[]) => void): void {
+  for (const file of readdirSync(path.join(ROOT, 'trains'))) {
+    if (!file.endsWith('.train.yaml')) continue;
+    const { train } = readTrain(readFileSync(path.join(ROOT, 'trains', file), 'utf8'));
+    if (!train) throw new Error(`${file} does not read`);
+    attempt(train, train.ranges[0]?.gears[0]?.on ?? [], file);
+  }
+  for (let k = 0; k < 60; k++) {
+    const train = randomTrain(seed + k);
+    const dice = new Dice(seed + k);
+    const names = train.devices.filter(isFriction).map(({ name }) => name);
+    const on = names.filter(() => dice.chance(0.3));
+    attempt(train, on, `SEED=${seed + k}, [${on}] on:\n${trainText(train)}`);
+  }
+
+  function attempt(train: Train, on: readonly string[], name: string): void {
+    try {
+      holds(train, on);
+    } catch (error) {
+      throw new Error(name, { cause: error });
+    }
+  }
+}
