@@ -63,9 +63,15 @@ export type {
   Working,
 } from './engine/flow/index.ts';
 
-// What the hands find, and every combination of devices.
-export { hand } from './engine/hand/index.ts';
-export type { HandAnswer, HandCheck } from './engine/hand/index.ts';
+// What the hands find, a member that is pulled, and every combination of devices.
+export { hand, pull, pulledTo } from './engine/hand/index.ts';
+export type { HandAnswer, HandCheck, Pull, Pulling, PullWay, Stop } from './engine/hand/index.ts';
+
+// The proof of an answer written out, and sets as levers.
+export { ledgerOf, pushesOf } from './engine/flow/index.ts';
+export type { BodyAccount, Entry, Ledger, MeshAccount, Pushes } from './engine/flow/index.ts';
+export { compoundLevers, leversOf } from './engine/lever/index.ts';
+export type { Lever, LeverNode } from './engine/lever/index.ts';
 export { chart, MOST_DEVICES } from './engine/chart/index.ts';
 export type { Chart, ChartGear, GearName, Step } from './engine/chart/index.ts';
 
@@ -272,3 +278,36 @@ export {
   sentences,
 } from './telling/narrative/index.ts';
 export type { Language, Stand } from './telling/narrative/index.ts';
+
+// Drawings as plain data, and as SVG.
+export {
+  endScene,
+  endView,
+  halfSection,
+  LOOKS,
+  paintHalfSection,
+  placeWheels,
+  speedScale,
+  speedScene,
+  standingsOf,
+  toSvg,
+} from './telling/drawing/index.ts';
+export type {
+  DeviceStanding,
+  EndNote,
+  EndView,
+  Group,
+  HalfSection,
+  Mark,
+  MemberStanding,
+  Path,
+  ScaleShown,
+  Scene,
+  Shown,
+  SpeedScale,
+  Standing,
+  Standings,
+  StandingWords,
+  Subject,
+  Words,
+} from './telling/drawing/index.ts';
