@@ -142,7 +142,7 @@ function startsOn(line: Line): Start[] {
   const along = [line.shaft, line.drum].filter((piece): piece is Piece => piece !== undefined);
   const starts = along.flatMap(({ x1, x2, y1 }) => {
     const points: Start[] = [];
-    for (let x = Math.min(x1, x2); x <= Math.max(x1, x2); x += 7)
+    for (let x = Math.min(x1, x2); x <= Math.max(x1, x2); x += 4)
       points.push({ x, y: y1, from: x });
     return points;
   });
