@@ -246,6 +246,7 @@ export {
 export type {
   Answer,
   Choice,
+  FirstSign,
   Kind,
   Misconception,
   Question,
@@ -308,6 +309,5 @@ export type {
   Standing,
   Standings,
   StandingWords,
-  Subject,
   Words,
 } from './telling/drawing/index.ts';
