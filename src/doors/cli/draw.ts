@@ -9,6 +9,7 @@ import {
 } from '../../telling/drawing/index.ts';
 import { visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
 import { endSceneOf } from './drawend.ts';
+import { scaleSceneOf } from './drawscale.ts';
 import { meant, suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
 import { type Selection, selectionOf } from './selection.ts';
@@ -19,8 +20,8 @@ import { write } from './written.ts';
 import { trainAsFound } from './wrong.ts';
 
 /**
- * Draws the half-section, or a set from its end: bare, or as all stands in a gear. SVG, printed or
- * in a file.
+ * Draws the half-section, a set from its end, or the speed scale: bare, or as all stands in a gear.
+ * SVG, printed or in a file.
  */
 export function draw(file: string, session: Session): Reply {
   const { options, language } = session;
@@ -29,20 +30,22 @@ export function draw(file: string, session: Session): Reply {
   const selection = selectionOf(train, options);
   const alone = options.range ?? options.side;
   if (!selection && alone !== undefined) throw new Refusal('bad.side alone');
+  if (options.end !== undefined && options.scale) throw new Refusal('bad.picture');
   const standings = selection && standingsIn(train, selection, sideOf(options), voice);
   const name = visible(train.name);
-  const scene =
-    options.end === undefined
+  const half = options.end === undefined && !options.scale;
+  const scene = options.scale
+    ? scaleSceneOf(train, { selection, side: sideOf(options), voice })
+    : options.end === undefined
       ? paintHalfSection(halfSection(train), name, standings)
       : endSceneOf(train, options.end, { options, voice, standings });
   const svg = toSvg(scene);
   const { output } = options;
   if (output === undefined) return done(svg.trimEnd());
   write(output, Buffer.from(svg), session);
-  const said =
-    options.end === undefined
-      ? voice.say('drawn', { file: output, train: name })
-      : voice.say('drawn.end written', { file: output, title: scene.title });
+  const said = half
+    ? voice.say('drawn', { file: output, train: name })
+    : voice.say('drawn.end written', { file: output, title: scene.title });
   return done(said);
 }
 

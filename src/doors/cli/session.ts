@@ -23,6 +23,7 @@ export interface Options {
   readonly oneWay?: string | true;
   readonly side?: string;
   readonly end?: string;
+  readonly scale?: boolean;
   readonly seenFrom?: string;
   readonly without?: string;
   readonly fault?: readonly string[];

@@ -129,7 +129,7 @@ function figureOf(x: number, xs: readonly number[]): ScaleNode['figure'] {
   const gaps = xs.map((other) => other - x);
   const after = Math.min(...gaps.filter((gap) => gap > 1e-9), 999);
   const before = Math.min(...gaps.filter((gap) => gap < -1e-9).map((gap) => -gap), 999);
-  if (after >= 64 || after >= before) return { x: 17, y: -9, anchor: 'start' };
+  if (after >= 64 || after >= before || x < 90) return { x: 17, y: -9, anchor: 'start' };
   return before >= 40 ? { x: -17, y: -9, anchor: 'end' } : { x: 17, y: -27, anchor: 'start' };
 }
 

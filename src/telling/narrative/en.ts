@@ -649,6 +649,7 @@ export const en = {
   'drawn.circles':
     'A strong circle carries load; a broken one is held (H), a dotted one free (F). Torques are for 100 N·m put in.',
   'drawn.end written': '{file}: {title}',
+  'drawn.scale': 'Speed scale of {train}',
   'drawn.bevel':
     'A scheme: the further side gear is drawn larger, and no pinion can be seen to turn on its pin.',
   'drawn.teeth not counted':
@@ -788,6 +789,7 @@ export const en = {
     'the hand check of each one-way clutch, or of the one that is named; with --hold outer or inner',
   'option.side': 'drive (under power) or coast (on the over-run); drive if left out',
   'option.end': 'the set or gear pair to be seen from its end, with its teeth',
+  'option.scale': 'the speed scale: each set a lever, heights are speeds',
   'option.seen-from': 'the end from which you look: input or output',
   'option.pairs': 'every two faults at once, too',
   'option.only': 'some faults, with commas between, as in "low sprag: backwards"',
@@ -907,6 +909,7 @@ export const en = {
   'no.set':
     'unknown set: {given}; {has, select, yes {did you mean {near}?} other {there are {all}}}',
   'no.side': 'unknown side: {given}; type --side drive or --side coast',
+  'bad.picture': 'too much: give --end or --scale, but not both',
   'bad.side alone': 'which gear? add --range and --gear, or --on',
   'no.way': 'unknown way: {given}; type --way clockwise or --way anticlockwise',
   'no.end': 'unknown end: {given}; type --seen-from input or --seen-from output',

@@ -647,6 +647,7 @@ export const es: Messages = {
   'drawn.circles':
     'Un círculo fuerte lleva carga; uno a trazos está retenido (H), uno a puntos, libre (F). Los pares son por 100 N·m a la entrada.',
   'drawn.end written': '{file}: {title}',
+  'drawn.scale': 'Escala de velocidades de {train}',
   'drawn.bevel':
     'Un esquema: el planetario más lejano se dibuja mayor, y no se ve girar ningún piñón en su eje.',
   'drawn.teeth not counted':
@@ -783,6 +784,7 @@ export const es: Messages = {
     'la prueba de mano de cada rueda libre, o de la que se nombra; con --hold outer o inner',
   'option.side': 'drive (en tracción) o coast (en retención); drive si falta',
   'option.end': 'el juego o par de engranajes que se ve desde un extremo, con sus dientes',
+  'option.scale': 'la escala de velocidades: cada juego una palanca, las alturas son velocidades',
   'option.seen-from': 'el lado desde el que usted mira: input (entrada) u output (salida)',
   'option.pairs': 'también cada dos averías a la vez',
   'option.only': 'algunas averías, con comas, como en "low sprag: backwards"',
@@ -904,6 +906,7 @@ export const es: Messages = {
   'no.set':
     'juego desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {hay {all}}}',
   'no.side': 'lado desconocido: {given}; escriba --side drive o --side coast',
+  'bad.picture': 'demasiado: dé --end o --scale, pero no ambos',
   'bad.side alone': '¿qué marcha? añada --range y --gear, o --on',
   'no.way': 'sentido desconocido: {given}; escriba --way clockwise o --way anticlockwise',
   'no.end': 'lado desconocido: {given}; escriba --seen-from input o --seen-from output',
