@@ -293,21 +293,4 @@ export {
   standingsOf,
   toSvg,
 } from './telling/drawing/index.ts';
-export type {
-  DeviceStanding,
-  EndNote,
-  EndView,
-  Group,
-  HalfSection,
-  Mark,
-  MemberStanding,
-  Path,
-  ScaleShown,
-  Scene,
-  Shown,
-  SpeedScale,
-  Standing,
-  Standings,
-  StandingWords,
-  Words,
-} from './telling/drawing/index.ts';
+export type * from './telling/drawing/index.ts';
