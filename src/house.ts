@@ -13,7 +13,6 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'engine/reckon',
     'A question put to the cone, solved and proved: speeds, torques, how far each is free.',
   ],
-  ['engine/lever', 'Each set as a straight lever: where its members stand, and which make one.'],
   ['engine/flow', 'A gear under power, on the over-run and rolled back, and the reasons.'],
   ['engine/hand', 'Hold these, turn that: does it turn, and what do the others do?'],
   ['engine/chart', 'Every combination of friction devices, and the swaps between gears.'],

@@ -11,6 +11,8 @@ export const SCALE_LOOKS = `
 .drawing .scale-free { stroke-width: 7; stroke-dasharray: 1 11; }
 .drawing .scale-stop { stroke-width: 2.2; }
 .drawing .scale-reach { fill: transparent; stroke: none; }
-.drawing .scale-node text { paint-order: stroke; stroke: var(--plate, #fff); stroke-width: 5; stroke-linejoin: round; }
+.drawing .scale-node text {
+  paint-order: stroke; stroke: var(--plate, #fff); stroke-width: 5; stroke-linejoin: round;
+}
 .drawing .scale-dot { fill: var(--plate, #fff); stroke-width: 3; }
 `.trim();

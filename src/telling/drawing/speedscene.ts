@@ -52,7 +52,13 @@ export function speedScene(scale: SpeedScale, shown: ScaleShown): Scene {
           : [];
       }),
       ...scale.devices.flatMap((device) => deviceMarks(scale, device, shown, most)),
-      ...nodes.map((node) => nodeOf(node, speed(node.member), y, shown)),
+      ...scale.levers.flatMap((lever) => {
+        const rise = speed(lever.at(-1)?.member ?? CASE) - speed(lever[0]?.member ?? CASE);
+        return lever.map((node) => {
+          const at = speed(node.member);
+          return nodeOf(node, { x: node.x, y: y(at) }, { text: shown.figure(at), rise });
+        });
+      }),
     ],
   };
 }
@@ -151,27 +157,23 @@ function deviceMarks(
 const DOT = 11;
 const REACH = 22; // a target for a finger
 
+// The figure stands clear of the lever: below it where the lever rises towards the figure.
 function nodeOf(
-  { member, x, figure }: ScaleNode,
-  speed: number,
-  y: (speed: number) => number,
-  shown: ScaleShown,
+  { member, figure }: ScaleNode,
+  at: { readonly x: number; readonly y: number },
+  { text, rise }: { readonly text: string; readonly rise: number },
 ): Group {
   const circle = (r: number) => `M${-r} 0a${r} ${r} 0 1 1 ${2 * r} 0a${r} ${r} 0 1 1 ${-2 * r} 0Z`;
+  const below = figure.anchor === 'start' ? rise > 0 : rise < 0;
+  const place = below ? { ...figure, y: 14 - figure.y } : figure;
   return {
     ...about('member', member, [
       { mark: 'path', look: 'scale-reach', d: circle(REACH) },
       { mark: 'path', look: 'scale-dot', d: circle(DOT) },
-      {
-        mark: 'words',
-        text: shown.figure(speed),
-        look: 'letter',
-        ...figure,
-        size: SIZE - 2,
-      },
+      { mark: 'words', text, look: 'letter', ...place, size: SIZE - 2 },
     ]),
     look: 'scale-node',
-    at: { x, y: y(speed) },
+    at,
   };
 }
 
