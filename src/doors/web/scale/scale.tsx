@@ -21,7 +21,11 @@ export function Scale({ bench, build }: { readonly bench: Bench; readonly build:
   const voice = voiceOf(language.value);
   const place = useRef<HTMLDivElement>(null);
   const hold = useSignal<Hold | undefined>(undefined);
-  const scale = useComputed(() => build.train.value && speedScale(build.train.value));
+  // On a phone the arms are shorter, so that the names stay large.
+  const scale = useComputed(() => {
+    const width = matchMedia('(max-width: 40rem)').matches ? 400 : 1000;
+    return build.train.value && speedScale(build.train.value, width);
+  });
   const answer = build.answer.value;
   const train = build.train.value;
   useEffect(() => {
