@@ -17,7 +17,9 @@ export function markDoubted(svg: Element, doubts: readonly Doubt[]): () => void 
     const { x, y, height } = words.getBBox();
     const sign = document.createElementNS('http://www.w3.org/2000/svg', 'path');
     sign.setAttribute('class', 'plate-sign');
-    sign.setAttribute('d', `M${x - 13} ${y + height - 4}l7 -13l7 13zm7 -9v4m0 2v.5`);
+    // Before the name; above it at the edge of the sheet.
+    const [left, foot] = x < 20 ? [x, y] : [x - 19, y + height - 3];
+    sign.setAttribute('d', `M${left} ${foot}l8 -14l8 14zm8 -10v5m0 2.5v.5`);
     mark.append(sign);
     undo.push(() => sign.remove());
   }

@@ -12,7 +12,7 @@ export function Warnings({ doubts }: { readonly doubts: readonly Doubt[] }) {
       {doubts.map(({ warning }, i) => (
         <li key={i}>
           <svg viewBox="0 0 16 15" aria-hidden="true">
-            <path class="plate-sign" d="M1 14l7 -13l7 13zm7 -9v4m0 2v.5" />
+            <path class="plate-sign" d="M0 14.5l8 -14l8 14zm8 -10v5m0 2.5v.5" />
           </svg>
           {say.look} {problemText(warning, language.value)}
         </li>

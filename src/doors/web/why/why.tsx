@@ -25,7 +25,7 @@ export function Why({ bench, build }: Props) {
     [facts, language.value, stand.value],
   );
   return (
-    <section class="why" aria-label={say.why}>
+    <section class="why" aria-label={build === bench.wrong ? say.whyWrong : say.why}>
       <h2>{say.why}</h2>
       <ol>
         {facts.map((fact, i) => (
