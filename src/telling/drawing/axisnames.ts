@@ -28,13 +28,13 @@ export function nameAxes(labels: readonly string[], xs: readonly number[], foot:
   const rows = centred ? xs.map(() => 0) : flagRows(order, xs, widths);
   const tops = topsOf(rows, texts);
   const names = texts.map((lines, k): AxisName => {
-    const nameY = foot + 12 + SIZE + (tops[rows[k] ?? 0] ?? 0);
+    const nameY = foot + 24 + SIZE + (tops[rows[k] ?? 0] ?? 0);
     return centred
       ? { names: lines, nameX: xs[k] ?? 0, nameY, anchor: 'middle' }
       : { names: lines, nameX: (xs[k] ?? 0) + BESIDE, nameY, anchor: 'start' };
   });
   const ends = names.map(({ nameX }, k) => nameX + (widths[k] ?? 0) / (centred ? 2 : 1));
-  return { names, right: Math.max(0, ...ends), low: foot + 20 + (tops.at(-1) ?? 0) };
+  return { names, right: Math.max(0, ...ends), low: foot + 32 + (tops.at(-1) ?? 0) };
 }
 
 // From the right: each goes below all whose leaders its name would meet. So a name has beside it
