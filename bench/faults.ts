@@ -22,9 +22,8 @@ export function eightSpeed(): void {
   const margins = timed(() => {
     const ready = marginsOf(train, limitsOf(train));
     const [engineNm, stallRatio] = [fraction(160), fraction(19, 10)];
-    return PRESSURES_KPA.map((kpa) =>
-      ready.at({ pressureKpa: fraction(kpa), engineNm, stallRatio }),
-    );
+    const pressures = PRESSURES_KPA.map((kpa) => fraction(kpa));
+    return ready.over(pressures, { engineNm, stallRatio });
   });
   said(`the margins of its gears at ${margins.result.length} pressures`, margins.ms, 100);
 }

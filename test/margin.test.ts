@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { beforeAll, expect, test } from 'vitest';
 import { flow, isSpan, type Quantity, type Working } from '../src/engine/flow/index.ts';
 import { compare, fraction, minus, type Rational, toNumber } from '../src/engine/linear/index.ts';
@@ -9,7 +10,7 @@ import {
   strengthNm,
 } from '../src/engine/margin/index.ts';
 import { isFriction, type Train } from '../src/engine/train/index.ts';
-import { trainText } from '../src/engine/trainfile/index.ts';
+import { readTrain, trainText } from '../src/engine/trainfile/index.ts';
 import { coneOf } from './cone.ts';
 import { Dice, seedOfRun } from './dice.ts';
 import { type FloatProgramme, type FloatRow, loadPeers, type Peer } from './peers.ts';
@@ -129,6 +130,30 @@ test(`at the least pressure what is asked holds, and below it does not (SEED=${s
     found++;
   });
   expect(found).toBeGreaterThan(30);
+});
+
+test(`a slider's pressures are answered as each of them by itself (SEED=${seed})`, () => {
+  const { train } = readTrain(readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8'));
+  const load = { engineNm: fraction(200), stallRatio: fraction(2) };
+  const pressures = [37, 0, 400, 900, 120, 650, 250, 520].map((kpa) => fraction(kpa));
+  let bent = 0;
+  for (let k = 0; k < 20; k++) {
+    const dice = new Dice(seed + k);
+    const limits = (train as Train).devices.map(({ name }): Limit => {
+      return { device: name, clockwise: strength(dice), anticlockwise: strength(dice) };
+    });
+    const together = marginsOf(train as Train, limits).over(pressures, load);
+    const alone = pressures.map((pressureKpa) => {
+      return marginsOf(train as Train, limits).at({ ...load, pressureKpa });
+    });
+    expect(together, `SEED=${seed + k}`).toEqual(alone);
+    alone[0]?.forEach((_, gear) => {
+      const firsts = alone.slice(2).map((gears) => `${gears[gear]?.drive.letsGo}`);
+      if (new Set(firsts).size > 1) bent++;
+    });
+  }
+  // In some gears not the same lets go at every pressure.
+  expect(bent).toBeGreaterThan(3);
 });
 
 test(`one that lets go alone stands at its limit, and no other goes before it (SEED=${seed})`, () => {

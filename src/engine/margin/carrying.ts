@@ -23,10 +23,11 @@ import {
   type Vector,
   ZERO,
 } from '../linear/index.ts';
-import { doubtOf, prove, spansFreedom } from '../proof/index.ts';
+import { prove, spansFreedom } from '../proof/index.ts';
 import { canPush, type Quantity, type Verdict } from '../reckon/index.ts';
 import type { Device, Way } from '../train/index.ts';
-import { type Limit, NO_STRENGTH, type Strength, strengthNm } from './limit.ts';
+import { type Limit, NO_STRENGTH, type Pressure, type Strength } from './limit.ts';
+import { Pieces } from './piece.ts';
 
 /** The most that a gear can pass, and what lets go then. */
 export interface Most {
@@ -48,9 +49,11 @@ export interface Most {
 export class Carrying {
   /** The coordinates of the ways to balance; nothing is known of them yet. */
   private readonly base: Base;
+  /** Whether the size of the load alone is free; then `most` names all that let go. */
+  readonly alone: boolean;
   private readonly bounds: readonly Bound[];
   private readonly input: Form;
-  private lastPrices: Vector | undefined;
+  private readonly pieces: Pieces;
 
   /** `push` is the way in which the input end pushes the train. */
   constructor(
@@ -71,15 +74,19 @@ export class Carrying {
     ];
     const ways = balances(forms, motion.columns);
     this.base = new Base(ways.length, []);
+    this.alone = ways.length === 1;
     this.input = inWays(ways, forms.length - 2);
     this.bounds = pushing.flatMap(({ device }, k) => {
       return boundsOf(device, inWays(ways, first + k), limits.get(device.name));
     });
+    this.pieces = new Pieces(this.bounds.flatMap(({ strength }) => startOf(strength)));
   }
 
   /** The most torque of the input end at a pressure. */
-  most(pressureKpa: Rational): Most {
-    const strengths = this.bounds.map(({ strength }) => strengthNm(strength, pressureKpa));
+  most(pressure: Pressure): Most {
+    const known = this.pieces.at(pressure.kpa);
+    if (known) return { torqueNm: this.barred(known.bound, pressure), letsGo: known.letsGo };
+    const strengths = this.bounds.map(({ strength }) => pressure.of(strength));
     // In so small a unit of torque that every strength is a whole number: then all numbers are
     // small ones.
     const unit = strengths.reduce((common: Int, { den }) => lcm(common, den), 1);
@@ -87,19 +94,19 @@ export class Carrying {
       const { num } = times(strengths[r] as Rational, { num: unit, den: 1 });
       return { ...turned(torque, -1), sense: '>=', right: negate(num) };
     });
-    const { columns } = this.base;
-    const programme = { columns, rows, minimise: turned(this.input, -1) };
-    const solution = this.asBefore(programme) ?? this.solved(programme);
+    const programme = { columns: this.base.columns, rows, minimise: turned(this.input, -1) };
+    const solution = this.first(programme) ?? this.solved(programme);
     if (solution.state !== 'optimal') return { torqueNm: null, letsGo: [] };
     const { point, prices } = solution;
-    this.lastPrices = prices;
     const letting = this.bounds.filter(({ bare, torque }, r) => {
       if (bare) return false;
       if (prices.nums[r] !== 0) return true;
       // Where only the size of the load is free, all that stand at their bound let go.
-      return columns === 1 && this.grows(torque) && stands(rows[r] as Row, point);
+      return this.alone && this.grows(torque) && stands(rows[r] as Row, point);
     });
     const letsGo = [...new Set(letting.map(({ device }) => device))];
+    const bound = prices.nums.findIndex((price) => price !== 0);
+    if (this.alone && bound >= 0) this.pieces.keep({ kpa: pressure.kpa, bound, letsGo });
     return { torqueNm: over(valueOf(this.input, point), { num: unit, den: 1 }), letsGo };
   }
 
@@ -133,18 +140,39 @@ export class Carrying {
     return solution.state === 'optimal' ? entry(solution.point, pressure) : undefined;
   }
 
-  // Only the right sides change with the pressure, so the prices of one pressure bound the load
-  // at every other; where the load that they promise meets every row, that is the answer, and
-  // is proved like any other.
-  private asBefore(programme: Programme): Extract<Solution, { state: 'optimal' }> | undefined {
-    const prices = this.lastPrices;
-    if (!prices || programme.columns !== 1) return undefined;
-    const promise = programme.rows.reduce((sum: Int, { right }, r) => {
-      return add(sum, multiply(right, prices.nums[r] as Int));
-    }, 0);
-    const { num, den } = fraction(promise, multiply(prices.den, programme.minimise.coef[0] as Int));
-    const solution = { state: 'optimal', point: { nums: [num], den }, prices } as const;
-    return doubtOf(programme, solution) === undefined ? solution : undefined;
+  // The torque of the input end at which a bound bars more, where one coordinate is all there is.
+  private barred(bound: number, pressure: Pressure): Rational {
+    const { torque, strength } = this.bounds[bound] as Bound;
+    const share = fraction(this.input.coef[0] as Int, torque.coef[0] as Int);
+    return times(pressure.of(strength), share);
+  }
+
+  // Where only the size of the load is free, it grows until the first bound: no programme has to
+  // be solved, and what is found is proved like any other answer.
+  private first(programme: Programme): Solution | undefined {
+    const { rows, minimise } = programme;
+    const [outwards] = minimise.coef;
+    if (!this.alone || outwards === undefined) return undefined;
+    let barring: number | undefined;
+    rows.forEach(({ coef: [coef = 0], right }, r) => {
+      if (coef === 0 || coef > 0 !== outwards > 0) return;
+      const least = barring === undefined ? undefined : (rows[barring] as Row);
+      // right / coef is how far this row lets the load grow; the nearer to nothing, the sooner.
+      if (least && !sooner(right, coef, least.right, least.coef[0] as Int)) return;
+      barring = r;
+    });
+    if (barring === undefined) return undefined;
+    const { coef, right } = rows[barring] as Row;
+    const by = coef[0] as Int;
+    const [den, sign] = by < 0 ? [negate(by), negate] : [by, (num: Int) => num];
+    const nums = rows.map((_, r) => (r === barring ? sign(outwards) : 0));
+    const solution: Solution = {
+      state: 'optimal',
+      point: { nums: [sign(right)], den },
+      prices: { nums, den },
+    };
+    prove(programme, solution);
+    return solution;
   }
 
   private solved(programme: Programme): Solution {
@@ -167,6 +195,16 @@ interface Bound {
   readonly strength: Strength;
   /** The way in which a one-way clutch lets go by itself. */
   readonly bare: boolean;
+}
+
+// Whether a / b is nearer to nothing than c / d; all four ratios have one sign.
+function sooner(a: Int, b: Int, c: Int, d: Int): boolean {
+  const apart = add(multiply(sized(a), sized(d)), negate(multiply(sized(c), sized(b))));
+  return apart < 0;
+}
+
+function sized(num: Int): Int {
+  return num < 0 ? negate(num) : num;
 }
 
 // Every way in which the torques on each body add up to nothing.

@@ -16,6 +16,22 @@ export interface Strength {
 
 export const NO_STRENGTH: Strength = { fixedNm: ZERO, perKpaNm: ZERO, fromKpa: ZERO };
 
+/** One pressure: each strength at it is worked out once, however many gears ask for it. */
+export class Pressure {
+  readonly kpa: Rational;
+  private readonly known = new Map<Strength, Rational>();
+
+  constructor(kpa: Rational) {
+    this.kpa = kpa;
+  }
+
+  of(strength: Strength): Rational {
+    let torqueNm = this.known.get(strength);
+    if (!torqueNm) this.known.set(strength, (torqueNm = strengthNm(strength, this.kpa)));
+    return torqueNm;
+  }
+}
+
 /** What it comes to at a pressure. */
 export function strengthNm({ fixedNm, perKpaNm, fromKpa }: Strength, kpa: Rational): Rational {
   return compare(kpa, fromKpa) <= 0 ? fixedNm : plus(fixedNm, times(perKpaNm, minus(kpa, fromKpa)));

@@ -22,7 +22,8 @@ import {
 import type { Train } from '../train/index.ts';
 import type { DeviceMargin, GearMargin, Load, SideMargin } from './answer.ts';
 import { Carrying } from './carrying.ts';
-import { type Limit, strengthNm } from './limit.ts';
+import { type Limit, Pressure, type Strength } from './limit.ts';
+import { inHalves } from './piece.ts';
 
 /** A gear by name, and the friction devices that are applied in it. */
 export interface AskedGear {
@@ -34,6 +35,8 @@ export interface AskedGear {
 /** What gears can pass, made ready once: each load is then answered in no time. */
 export interface Margins {
   at(load: Load): GearMargin[];
+  /** The same at many pressures, as a slider passes them: an answer for each, in their order. */
+  over(pressuresKpa: readonly Rational[], engine: Omit<Load, 'pressureKpa'>): GearMargin[][];
 }
 
 /** Makes gears of a train ready to be asked what they can pass. Every answer is proved. */
@@ -49,13 +52,28 @@ export function marginsOf(
     drive: sideOf(motion, underPower(train, gear.on), known),
     coast: sideOf(motion, onTheOverRun(train, gear.on), known),
   }));
+  const at = ({ engineNm, stallRatio, pressureKpa }: Load): GearMargin[] => {
+    const atStallNm = times(engineNm, stallRatio);
+    const pressure = new Pressure(pressureKpa);
+    return ready.map(({ gear, drive, coast }) => ({
+      ...gear,
+      drive: sideAt(drive, atStallNm, pressure),
+      coast: sideAt(coast, engineNm, pressure),
+    }));
+  };
   return {
-    at: (load) =>
-      ready.map(({ gear, drive, coast }) => ({
-        ...gear,
-        drive: sideAt(drive, times(load.engineNm, load.stallRatio), load.pressureKpa, known),
-        coast: sideAt(coast, load.engineNm, load.pressureKpa, known),
-      })),
+    at,
+    over: (pressuresKpa, engine) => {
+      const rising = pressuresKpa.map((kpa, k) => [kpa, k] as const);
+      rising.sort(([a], [b]) => compare(a, b));
+      const answers: GearMargin[][] = [];
+      // Between two answers that agree nothing has to be solved.
+      for (const place of inHalves(rising.length)) {
+        const [pressureKpa, k] = rising[place] as (typeof rising)[number];
+        answers[k] = at({ ...engine, pressureKpa });
+      }
+      return answers;
+    },
   };
 }
 
@@ -69,10 +87,18 @@ interface Side {
   readonly state: State;
   /** Absent where the train does not drive. */
   readonly carrying?: Carrying;
-  /** For one newton metre at the input, by device; those that carry something. */
-  readonly shares: ReadonlyMap<string, Quantity>;
+  /** Of those that carry something. */
+  readonly shares: readonly Share[];
   /** What does not change with the pressure, by the torque for which it was asked. */
   readonly asked: Map<string, Asked>;
+}
+
+interface Share {
+  readonly device: string;
+  /** For one newton metre at the input. */
+  readonly torque: Quantity;
+  /** The way in which it is pushed; absent: nobody has said how strong it is. */
+  readonly strength?: Strength;
 }
 
 interface Asked {
@@ -84,58 +110,59 @@ function sideOf(motion: Motion, question: Question, limits: ReadonlyMap<string, 
   const verdict = judge(motion, question);
   const state = stateOf(verdict);
   const asked = new Map<string, Asked>();
-  if (state !== 'driving') return { state, shares: new Map(), asked };
+  if (state !== 'driving') return { state, shares: [], asked };
   const { slips } = observe(verdict);
   const { given, reluctant } = loadsOf(verdict);
   const input = question.reluctant === motion.train.input ? reluctant : (given[0] as Rational);
   const unit = over(ONE, input.num < 0 ? opposite(input) : input);
   const torques = reactionsOf(verdict, slips, []).devices;
-  const shares = motion.devices.flatMap(({ device }, d): [string, Quantity][] => {
-    const torque = torques[d] as Quantity;
-    return isZero(torque) ? [] : [[device.name, stretched(torque, unit)]];
+  const shares = motion.devices.flatMap(({ device: { name: device } }, d): Share[] => {
+    if (isZero(torques[d] as Quantity)) return [];
+    const torque = stretched(torques[d] as Quantity, unit);
+    const limit = limits.get(device);
+    const strength = limit && (pushesClockwise(torque) ? limit.clockwise : limit.anticlockwise);
+    return [{ device, torque, ...(strength && { strength }) }];
   });
   const carrying = new Carrying(verdict, slips, input.num < 0 ? -1 : 1, limits);
-  return { state, carrying, shares: new Map(shares), asked };
+  return { state, carrying, shares, asked };
 }
 
 function sideAt(
   { state, carrying, shares, asked }: Side,
   askedNm: Rational,
-  pressureKpa: Rational,
-  limits: ReadonlyMap<string, Limit>,
+  pressure: Pressure,
 ): SideMargin {
   if (!carrying) {
     return { state, askedNm, mostNm: null, letsGo: [], leastKpa: null, devices: [] };
   }
-  const { torqueNm, letsGo } = carrying.most(pressureKpa);
+  const { torqueNm, letsGo } = carrying.most(pressure);
   const key = toText(askedNm);
-  const { leastKpa, mustNm } = asked.get(key) ?? {
-    leastKpa: carrying.leastPressure(askedNm),
-    mustNm: [...shares.values()].map((share) => stretched(share, askedNm)),
-  };
-  asked.set(key, { leastKpa, mustNm });
-  const devices = [...shares].map(([device, share], k): DeviceMargin => {
-    const limit = limits.get(device);
-    const can = limit ? canNm(limit, share, pressureKpa) : null;
-    return { device, mustNm: mustNm[k] as Quantity, canNm: can };
+  let before = asked.get(key);
+  if (!before) {
+    const mustNm = shares.map(({ torque }) => stretched(torque, askedNm));
+    asked.set(key, (before = { leastKpa: carrying.leastPressure(askedNm), mustNm }));
+  }
+  const { leastKpa, mustNm } = before;
+  const devices = shares.map(({ device, strength }, k): DeviceMargin => {
+    return {
+      device,
+      mustNm: mustNm[k] as Quantity,
+      canNm: strength ? pressure.of(strength) : null,
+    };
   });
   // The certificate names what bars more torque; what stands at its limit beside that, each
   // with a settled share of the same load, lets go with it.
-  const going = [...shares].flatMap(([device, share], k) => {
+  const going = shares.filter(({ device, torque }, k) => {
+    if (letsGo.includes(device)) return true;
     const can = devices[k]?.canNm;
-    if (letsGo.includes(device)) return [device];
-    if (isSpan(share) || !can || !torqueNm) return [];
-    const carried = times(share.num < 0 ? opposite(share) : share, torqueNm);
-    return equal(carried, can) ? [device] : [];
+    if (carrying.alone || isSpan(torque) || !can || !torqueNm) return false;
+    return equal(times(torque.num < 0 ? opposite(torque) : torque, torqueNm), can);
   });
-  return { state, askedNm, mostNm: torqueNm, letsGo: going, leastKpa, devices };
+  const all = going.map(({ device }) => device);
+  return { state, askedNm, mostNm: torqueNm, letsGo: all, leastKpa, devices };
 }
 
-// The way of its greater end, where a range reaches to both sides.
-function canNm({ clockwise, anticlockwise }: Limit, torque: Quantity, kpa: Rational): Rational {
-  return strengthNm(pushesClockwise(torque) ? clockwise : anticlockwise, kpa);
-}
-
+// By its greater end, where a range reaches to both sides.
 function pushesClockwise(torque: Quantity): boolean {
   if (!isSpan(torque)) return torque.num > 0;
   const { from, to } = torque;
