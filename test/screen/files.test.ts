@@ -35,7 +35,7 @@ describe('a link', () => {
 
   it('that is damaged is said to be, and the train of ours stands', async () => {
     const { page } = await open(linkTo(WREN).slice(0, -20));
-    await expect.poll(() => page.getByRole('status').textContent()).toContain('damaged');
+    await expect.poll(() => page.locator('.desk-notices').textContent()).toContain('damaged');
     expect(await title(page).textContent()).toContain('Kestrel');
   });
 });
@@ -74,7 +74,7 @@ describe('a file', () => {
   it('that is no text is refused, and nothing is lost', async () => {
     const { page } = await open();
     await picks(page, 'odd.train.yaml', Buffer.from([0xff, 0xfe, 0x00, 0x81]));
-    await expect.poll(() => page.getByRole('status').textContent()).toContain('UTF-8');
+    await expect.poll(() => page.locator('.desk-notices').textContent()).toContain('UTF-8');
     expect(await title(page).textContent()).toContain('Kestrel');
   });
 });
@@ -89,7 +89,7 @@ describe('unsaved work', () => {
     await page.close();
     const again = await context.newPage();
     await again.goto(address);
-    const status = again.getByRole('status');
+    const status = again.locator('.desk-notices');
     await expect.poll(() => status.textContent()).toContain('Unsaved work');
     await button(again, 'Take it up').click();
     await expect.poll(() => title(again).textContent()).toContain('Wren');
@@ -108,7 +108,7 @@ describe('unsaved work', () => {
     await page.reload();
     await page.waitForSelector('h1');
     await page.evaluate((hash) => void (location.hash = hash), linkTo(WREN));
-    await expect.poll(() => page.getByRole('status').textContent()).toContain('keeps nothing');
+    await expect.poll(() => page.locator('.desk-notices').textContent()).toContain('keeps nothing');
     expect(await title(page).textContent()).toContain('Wren');
   });
 
@@ -116,7 +116,7 @@ describe('unsaved work', () => {
     const { page, address } = await open();
     const other = await page.context().newPage();
     await other.goto(address);
-    await expect.poll(() => page.getByRole('status').textContent()).toContain('another tab');
-    await expect.poll(() => other.getByRole('status').textContent()).toContain('another tab');
+    await expect.poll(() => page.locator('.desk-notices').textContent()).toContain('another tab');
+    await expect.poll(() => other.locator('.desk-notices').textContent()).toContain('another tab');
   });
 });
