@@ -5,6 +5,19 @@ import { firstTrain } from './scripts/firsttrain.mjs';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
+// The end views and the speed scale come later.
+const LATER =
+  'end|bevelv|pairv|setv|involute|blank|cut|layout|pinning|timing|outline|pen|slice|spe|sca';
+const FIRST = new RegExp(
+  [
+    'src/engine/(linear|train|motion|proof|reckon|flow)/',
+    'src/telling/narrative/',
+    `src/telling/drawing/(?!${LATER})`,
+    'node_modules/(preact|@preact|intl-messageformat|@formatjs)/',
+  ].join('|'),
+  'u',
+);
+
 /** The screen: static files for any web host, under any path, that work without a network. */
 export default defineConfig({
   root: here('src/doors/web'),
@@ -17,7 +30,20 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     manifest: 'chunks.json',
     // The worker that serves the page offline takes longest to build; that is known.
-    rolldownOptions: { checks: { pluginTimings: false } },
+    rolldownOptions: {
+      checks: { pluginTimings: false },
+      output: {
+        // What the first view needs comes in few files: each costs a slow machine a wait.
+        codeSplitting: {
+          groups: [
+            {
+              name: 'engine',
+              test: FIRST,
+            },
+          ],
+        },
+      },
+    },
     license: { fileName: 'THIRD-PARTY.md' },
   },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },

@@ -56,7 +56,7 @@ export function withBrowser(): (hash?: string, options?: BrowserContextOptions) 
       if (message.type() === 'error') complaints.push(message.text());
     });
     await page.goto(`${address}${hash}`);
-    await page.waitForSelector('h1');
+    await page.waitForSelector('.why li');
     return { page, address, complaints };
   };
 }

@@ -4,9 +4,14 @@ import type { ComponentType } from 'preact';
 // Whether the first picture has been painted, and there is time for the rest.
 const painted = signal(false);
 
-/** Called when the first picture has been put on the page. */
-export function firstPictureIsUp(): void {
-  requestAnimationFrame(() => setTimeout(() => (painted.value = true)));
+/** Called when the first picture has been put on the page; calls back once it is painted. */
+export function firstPictureIsUp(then: () => void): void {
+  requestAnimationFrame(() =>
+    setTimeout(() => {
+      then();
+      setTimeout(() => (painted.value = true));
+    }),
+  );
 }
 
 /** A part of the page that is fetched and made once the first picture is there; until then, nothing. */

@@ -2,7 +2,7 @@ import { ONE, opposite, ZERO } from '../linear/index.ts';
 import { type Motion, motionOf, type Question } from '../motion/index.ts';
 import { judge, portsOf } from '../reckon/index.ts';
 import type { Train } from '../train/index.ts';
-import type { Flow, Rollback, RollbackCase } from './answer.ts';
+import type { Flow, Rollback, RollbackCase, Working } from './answer.ts';
 import { barredBy } from './carried.ts';
 import { type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
 import { elementsOf } from './element.ts';
@@ -21,14 +21,27 @@ export function flow(
   losses: MeshEfficiency = USUAL_EFFICIENCY,
 ): Flow {
   const motion = motionOf(train);
-  const drive = workingOf(judge(motion, underPower(train, on)), 'input', losses);
-  const coast = workingOf(judge(motion, onTheOverRun(train, on)), 'output', losses);
   return {
     on,
-    drive,
-    coast: { ...coast, engineBraking: coast.state === 'driving' },
+    drive: driveOf(motion, on, losses),
+    coast: coastOf(motion, on, losses),
     rollback: rollbackOf(motion, on),
   };
+}
+
+/** The same, only under power. */
+export function drive(train: Train, on: readonly string[]): Working {
+  return driveOf(motionOf(train), on, USUAL_EFFICIENCY);
+}
+
+/** The same, only on the over-run. */
+export function coast(train: Train, on: readonly string[]): Flow['coast'] {
+  return coastOf(motionOf(train), on, USUAL_EFFICIENCY);
+}
+
+/** The same, only rolled back. */
+export function rollback(train: Train, on: readonly string[]): Rollback {
+  return rollbackOf(motionOf(train), on);
 }
 
 /** The input turned once clockwise; the load keeps the output as slow as it can. */
@@ -41,6 +54,15 @@ export function underPower(train: Train, on: readonly string[]): Question {
 export function onTheOverRun(train: Train, on: readonly string[]): Question {
   const given = [{ member: train.output, speed: ONE }];
   return { on: new Set(on), given, reluctant: train.input };
+}
+
+function driveOf(motion: Motion, on: readonly string[], losses: MeshEfficiency): Working {
+  return workingOf(judge(motion, underPower(motion.train, on)), 'input', losses);
+}
+
+function coastOf(motion: Motion, on: readonly string[], losses: MeshEfficiency): Flow['coast'] {
+  const working = workingOf(judge(motion, onTheOverRun(motion.train, on)), 'output', losses);
+  return { ...working, engineBraking: working.state === 'driving' };
 }
 
 function rollbackOf(motion: Motion, on: readonly string[]): Rollback {

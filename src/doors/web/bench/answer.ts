@@ -1,7 +1,14 @@
-import type { Fact, Flow, Quantity, Working } from '../../../engine/flow/index.ts';
+import {
+  coast,
+  drive,
+  type Fact,
+  type Quantity,
+  rollback,
+  type Working,
+} from '../../../engine/flow/index.ts';
 import type { HandAnswer } from '../../../engine/hand/index.ts';
 import { toNumber } from '../../../engine/linear/index.ts';
-import type { MemberName } from '../../../engine/train/index.ts';
+import type { MemberName, Train } from '../../../engine/train/index.ts';
 import type { ByEngine, ByHand, Setting } from './setting.ts';
 
 /** What a build shows, whoever asked. Speeds are per turn of what is turned. */
@@ -18,18 +25,20 @@ export interface Answer {
   readonly found?: HandAnswer;
 }
 
-export function ofEngine({ drive, coast, rollback }: Flow, setting: ByEngine): Answer {
+/** Only what is asked is worked out: the side of the gear that is shown. */
+export function ofEngine(train: Train, on: readonly string[], setting: ByEngine): Answer {
   switch (setting.side) {
     case 'drive':
     case 'coast': {
-      const working = setting.side === 'drive' ? drive : coast;
+      const working = setting.side === 'drive' ? drive(train, on) : coast(train, on);
       const { speeds, facts } = working;
       const moves = working.state !== 'tied up';
       return { setting, moves, speeds, pose: floats(working.pose), facts, working };
     }
     case 'rolled back':
     case 'rolled back, input held': {
-      const found = setting.side === 'rolled back' ? rollback.inputFree : rollback.inputHeld;
+      const { inputFree, inputHeld } = rollback(train, on);
+      const found = setting.side === 'rolled back' ? inputFree : inputHeld;
       const { rolls, speeds, facts } = found;
       return { setting, moves: rolls, speeds, pose: floats(found.pose), facts };
     }

@@ -31,6 +31,8 @@ export class Bench {
   readonly held = signal<ReadonlySet<MemberName>>(new Set());
   /** Of the wrong build, in the words of `--fault`; none: it is not shown. */
   readonly faults = signal<readonly string[]>([]);
+  /** Whether questions are answered: a new page first shows the train as it lies. */
+  readonly answers = signal(false);
   /** What is pointed at, in whichever view. */
   readonly pointed = signal<Subject | undefined>(undefined);
 

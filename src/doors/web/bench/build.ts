@@ -1,5 +1,4 @@
 import { computed, type ReadonlySignal } from '@preact/signals';
-import { type Flow, flow } from '../../../engine/flow/index.ts';
 import { hand } from '../../../engine/hand/index.ts';
 import {
   assemble,
@@ -18,8 +17,6 @@ import type { Bench } from './bench.ts';
 export class Build {
   readonly train: ReadonlySignal<Train | undefined>;
   readonly assembly: ReadonlySignal<Assembly | undefined>;
-  /** The gear that is applied, whether the engine or a hand turns just now. */
-  readonly flow: ReadonlySignal<Flow | undefined>;
   readonly answer: ReadonlySignal<Answer | undefined>;
   /** Degrees that each member has turned, clockwise seen from the input end; no signal. */
   readonly angles = new Map<MemberName, number>();
@@ -27,7 +24,6 @@ export class Build {
   constructor(bench: Bench, train: ReadonlySignal<Train | undefined>) {
     this.train = train;
     this.assembly = computed(() => train.value && assemble(train.value));
-    this.flow = computed(() => train.value && flow(train.value, bench.on.value));
     // Both ways at once, when a hand is laid on: what moves then follows it without asking.
     const hands = computed(() => {
       const [turn, built] = [bench.turned.value, train.value];
@@ -37,9 +33,10 @@ export class Build {
       return { clockwise: felt('clockwise'), anticlockwise: felt('anticlockwise') };
     });
     this.answer = computed(() => {
-      const setting = bench.setting.value;
+      const [setting, built] = [bench.setting.value, train.value];
+      if (!built || !bench.answers.value) return undefined;
       if (setting.by === 'hand') return hands.value && ofHand(hands.value[setting.way], setting);
-      return this.flow.value && ofEngine(this.flow.value, setting);
+      return ofEngine(built, bench.on.value, setting);
     });
   }
 
