@@ -19,16 +19,14 @@ export function eightSpeed(): void {
   said(`${double.result.rows.length} single and double faults`, double.ms, 1000);
   const build = timed(() => plan(train));
   said(`the plan of its ${build.result?.steps.length} parts`, build.ms, 2000);
-  const margins = timed(() => {
-    const ready = marginsOf(train, limitsOf(train));
-    const [engineNm, stallRatio] = [fraction(160), fraction(19, 10)];
-    const pressures = PRESSURES_KPA.map((kpa) => fraction(kpa));
-    return ready.over(pressures, { engineNm, stallRatio });
+  const pressures = Array.from({ length: 50 }, (_, k) => fraction(400 + 20 * k));
+  const engine = { engineNm: fraction(160), stallRatio: fraction(19, 10) };
+  const rounds = [1, 2, 3, 4, 5].map(() => {
+    return timed(() => marginsOf(train, limitsOf(train)).over(pressures, engine)).ms;
   });
-  said(`the margins of its gears at ${margins.result.length} pressures`, margins.ms, 100);
+  const [, , middle = Number.NaN] = rounds.toSorted((x, y) => x - y);
+  said('the margins at 50 pressures, the middle of 5', middle, 100);
 }
-
-const PRESSURES_KPA = Array.from({ length: 50 }, (_, k) => 400 + 20 * k);
 
 function gearsOf(train: Train): number {
   return train.ranges.flatMap(({ gears }) => gears).length;

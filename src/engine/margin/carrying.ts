@@ -5,7 +5,6 @@ import {
   entry,
   type Form,
   fraction,
-  freedom,
   type Int,
   lcm,
   minus,
@@ -23,9 +22,10 @@ import {
   type Vector,
   ZERO,
 } from '../linear/index.ts';
-import { prove, spansFreedom } from '../proof/index.ts';
+import { prove } from '../proof/index.ts';
 import { canPush, type Quantity, type Verdict } from '../reckon/index.ts';
 import type { Device, Way } from '../train/index.ts';
+import type { Balances } from './balances.ts';
 import { type Limit, NO_STRENGTH, type Pressure, type Strength } from './limit.ts';
 import { Pieces } from './piece.ts';
 
@@ -61,23 +61,15 @@ export class Carrying {
     slips: readonly Quantity[],
     push: 1 | -1,
     limits: ReadonlyMap<string, Limit>,
+    balances: Balances,
   ) {
-    const { motion } = verdict;
-    const pushing = motion.devices.filter((_, d) => canPush(verdict, d, slips));
-    const first = motion.meshes.length;
-    const { input, output } = motion.train;
-    const forms: Form[] = [
-      ...motion.meshes.map((_, m) => motion.base.rows[m] as Row),
-      ...pushing.map(({ slip }) => slip),
-      turned(motion.speedOf(input), push),
-      motion.speedOf(output),
-    ];
-    const ways = balances(forms, motion.columns);
-    this.base = new Base(ways.length, []);
-    this.alone = ways.length === 1;
-    this.input = inWays(ways, forms.length - 2);
+    const pushing = verdict.motion.devices.filter((_, d) => canPush(verdict, d, slips));
+    const ways = balances.of(pushing);
+    this.base = new Base(ways.count, []);
+    this.alone = ways.count === 1;
+    this.input = turned(ways.input, push);
     this.bounds = pushing.flatMap(({ device }, k) => {
-      return boundsOf(device, inWays(ways, first + k), limits.get(device.name));
+      return boundsOf(device, ways.devices[k] as Form, limits.get(device.name));
     });
     this.pieces = new Pieces(this.bounds.flatMap(({ strength }) => startOf(strength)));
   }
@@ -205,27 +197,6 @@ function sooner(a: Int, b: Int, c: Int, d: Int): boolean {
 
 function sized(num: Int): Int {
   return num < 0 ? negate(num) : num;
-}
-
-// Every way in which the torques on each body add up to nothing.
-function balances(forms: readonly Form[], bodies: number): readonly Vector[] {
-  const sums = Array.from({ length: bodies }, () => ({ at: [] as number[], coef: [] as Int[] }));
-  forms.forEach(({ at, coef }, column) => {
-    at.forEach((body, k) => {
-      sums[body]?.at.push(column);
-      sums[body]?.coef.push(coef[k] as Int);
-    });
-  });
-  const rows = sums.map((form): Row => ({ ...form, sense: '=', right: 0 }));
-  const ways = freedom(forms.length, rows, new Base(forms.length, rows));
-  if (!spansFreedom(forms.length, rows, ways)) throw new Error('a way to balance was missed');
-  return ways;
-}
-
-// What a column of the balance comes to, where each way is taken so many times its denominator.
-function inWays(ways: readonly Vector[], column: number): Form {
-  const at = ways.flatMap(({ nums }, way) => (nums[column] === 0 ? [] : [way]));
-  return { at, coef: at.map((way) => ways[way]?.nums[column] as Int) };
 }
 
 // A one-way clutch is bare one way, whatever is known of it; a torque that is always nothing

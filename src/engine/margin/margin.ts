@@ -21,6 +21,7 @@ import {
 } from '../reckon/index.ts';
 import type { Train } from '../train/index.ts';
 import type { DeviceMargin, GearMargin, Load, SideMargin } from './answer.ts';
+import { Balances } from './balances.ts';
 import { Carrying } from './carrying.ts';
 import { type Limit, Pressure, type Strength } from './limit.ts';
 import { inHalves } from './piece.ts';
@@ -47,10 +48,11 @@ export function marginsOf(
 ): Margins {
   const known = new Map(limits.map((limit) => [limit.device, limit]));
   const motion = motionOf(train);
+  const balances = new Balances(motion);
   const ready = gears.map((gear) => ({
     gear,
-    drive: sideOf(motion, underPower(train, gear.on), known),
-    coast: sideOf(motion, onTheOverRun(train, gear.on), known),
+    drive: sideOf(motion, underPower(train, gear.on), known, balances),
+    coast: sideOf(motion, onTheOverRun(train, gear.on), known, balances),
   }));
   const at = ({ engineNm, stallRatio, pressureKpa }: Load): GearMargin[] => {
     const atStallNm = times(engineNm, stallRatio);
@@ -106,7 +108,12 @@ interface Asked {
   readonly mustNm: readonly Quantity[];
 }
 
-function sideOf(motion: Motion, question: Question, limits: ReadonlyMap<string, Limit>): Side {
+function sideOf(
+  motion: Motion,
+  question: Question,
+  limits: ReadonlyMap<string, Limit>,
+  balances: Balances,
+): Side {
   const verdict = judge(motion, question);
   const state = stateOf(verdict);
   const asked = new Map<string, Asked>();
@@ -123,7 +130,7 @@ function sideOf(motion: Motion, question: Question, limits: ReadonlyMap<string, 
     const strength = limit && (pushesClockwise(torque) ? limit.clockwise : limit.anticlockwise);
     return [{ device, torque, ...(strength && { strength }) }];
   });
-  const carrying = new Carrying(verdict, slips, input.num < 0 ? -1 : 1, limits);
+  const carrying = new Carrying(verdict, slips, input.num < 0 ? -1 : 1, limits, balances);
   return { state, carrying, shares, asked };
 }
 
