@@ -201,10 +201,11 @@ export type {
 } from './shop/records/index.ts';
 
 // What each gear can pass before something lets go, from what the file tells of its devices.
-export { marginsOf } from './engine/margin/index.ts';
+export { firstToSlip, marginsOf } from './engine/margin/index.ts';
 export type {
   AskedGear,
   DeviceMargin,
+  FirstToSlip,
   GearMargin,
   Limit,
   Load,

@@ -72,6 +72,10 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   'faults for the reader': [
     `faults ${KESTREL} --only "low sprag: backwards" --hold inner --seen-from output`,
   ],
+  'margin with a fault': [
+    `margin ${KESTREL} --range D --fault "low sprag: seized"`,
+    `margin ${KESTREL} --range L --without "low brake" --lang es`,
+  ],
   margin: [`margin ${KESTREL}`, `margin ${HERON} --torque 160 --range R`],
   'margin of a gear': [
     `margin ${KESTREL} --range L --gear 2 --pressure "130 psi" --lang es`,

@@ -10,11 +10,17 @@ interface Margin {
     readonly drive: Side;
     readonly coast: Side;
   }[];
+  readonly first: { readonly mostNm: Value; readonly askedNm: Value };
   readonly sources: Readonly<Record<string, { source: string | null; by: string | null }>>;
+}
+
+interface Value {
+  readonly value: number;
 }
 
 interface Side {
   readonly state: string;
+  readonly askedNm?: Value;
   readonly mostNm?: { readonly value: number };
   readonly letsGo?: readonly string[];
   readonly leastKpa?: { readonly value: number };
@@ -75,5 +81,25 @@ describe('margin', () => {
     expect(out).toContain('UNSOURCED: low sprag');
     expect(out).toContain('own data wins');
     expect(out).toContain('no stall test on low pressure');
+  });
+
+  it('tells of a faulty train what it tells of a sound one', async () => {
+    const { gears } = await margin(`${K} --range D --fault "low sprag: seized"`);
+    // A seized low sprag brakes in first and ties up the others.
+    expect(gears.map(({ drive, coast }) => [drive.state, coast.state])).toEqual([
+      ['driving', 'driving'],
+      ['tied up', 'tied up'],
+      ['tied up', 'tied up'],
+    ]);
+  });
+
+  it('names the first to slip of all: the least of what is passed over what is asked', async () => {
+    const { gears, first } = await margin(`${K} --torque 200 --pressure 700`);
+    const spares = gears.flatMap(({ drive, coast }) => {
+      return [drive, coast].flatMap(({ mostNm, askedNm }) => {
+        return mostNm && askedNm ? [mostNm.value / askedNm.value] : [];
+      });
+    });
+    expect(first.mostNm.value / first.askedNm.value).toBe(Math.min(...spares));
   });
 });

@@ -8,11 +8,12 @@ import { Refusal } from './refusal.ts';
 import { rangesOf, selectionOf } from './selection.ts';
 import { done, json, type Options, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
+import { trainAsFound } from './wrong.ts';
 
 /** What each gear can pass before something lets go, and at what pressure it holds. */
 export function margin(file: string, session: Session): Reply {
   const { options, page } = session;
-  const train = trainOf(file, session);
+  const train = trainAsFound(trainOf(file, session), options);
   const report = marginReport(train, file, options);
   if (options.json) return json(marginJson(train, report.load, report.gears));
   return done(marginText(report, page));

@@ -469,6 +469,8 @@ export const en = {
     'Your unit’s own data wins: these are sums from the figures of the file, without wear, heat, grooves, oil drag or a shift’s own torque.',
   'margin.drive': 'Under power, {torque} N·m at the input (at stall)',
   'margin.coast': 'On the over-run, {torque} N·m at the input (an engine drags with less)',
+  'margin.first':
+    'First to slip of all, if the load grew everywhere alike: {devices}, in {gear} {load, select, drive {under power} other {on the over-run}}, at {spare} times what is asked{holds, select, yes {} other { (less than is asked: it slips)}}.',
   'margin.devices': '{gear}. {side}',
   'margin.no limit': 'no limit known',
   'margin.never': 'at no pressure',

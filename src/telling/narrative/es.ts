@@ -468,6 +468,8 @@ export const es: Messages = {
     'Mandan los datos de su unidad: estas son cuentas con las cifras del archivo, sin desgaste, calor, ranuras, arrastre del aceite ni el par propio de un cambio.',
   'margin.drive': 'En tracción, {torque} N·m en la entrada (en calado)',
   'margin.coast': 'En retención, {torque} N·m en la entrada (un motor frena con menos)',
+  'margin.first':
+    'Lo primero en patinar de todo, si la carga creciera por igual: {devices}, en {gear} {load, select, drive {en tracción} other {en retención}}, a {spare} veces lo pedido{holds, select, yes {} other { (menos de lo pedido: patina)}}.',
   'margin.devices': '{gear}. {side}',
   'margin.no limit': 'sin límite conocido',
   'margin.never': 'a ninguna',

@@ -1,5 +1,10 @@
 import type { Rational } from '../../engine/linear/index.ts';
-import type { GearMargin, Load, SideMargin } from '../../engine/margin/index.ts';
+import {
+  firstToSlip,
+  type GearMargin,
+  type Load,
+  type SideMargin,
+} from '../../engine/margin/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { type Json, numberJson, quantityJson } from './json.ts';
 
@@ -15,12 +20,20 @@ export function marginJson(train: Train, load: Load, gears: readonly GearMargin[
     gears: gears.map(({ range, gear, on, drive, coast }) => {
       return { range, gear, on, drive: sideJson(drive), coast: sideJson(coast) };
     }),
+    first: firstJson(gears),
     sources: Object.fromEntries(
       (train.capacities ?? []).map(({ device, source = null, by = null }) => {
         return [device, { source, by }];
       }),
     ),
   };
+}
+
+function firstJson(gears: readonly GearMargin[]): Json {
+  const first = firstToSlip(gears);
+  if (!first) return null;
+  const { mostNm, askedNm, ...where } = first;
+  return { ...where, mostNm: numberJson(mostNm), askedNm: numberJson(askedNm) };
 }
 
 function sideJson({ state, askedNm, mostNm, letsGo, leastKpa, devices }: SideMargin): Json {

@@ -1,6 +1,12 @@
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
 import { fraction, type Rational, times, toNumber } from '../../engine/linear/index.ts';
-import type { DeviceMargin, GearMargin, Load, SideMargin } from '../../engine/margin/index.ts';
+import {
+  type DeviceMargin,
+  firstToSlip,
+  type GearMargin,
+  type Load,
+  type SideMargin,
+} from '../../engine/margin/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { gearName, visible, type Voice, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph, section } from './page.ts';
@@ -42,6 +48,7 @@ export function marginText(report: MarginReport, page: Page): string {
       page,
     ),
     ...sides.flatMap(([end, head]) => section(head, sideTable(gears, end, page), page)),
+    ...(one ? [] : firstLines(gears, page)),
     ...(one ? sides.flatMap(([end, head]) => devicesOf(gears, end, head, page)) : []),
     ...section(
       voice.say('margin.sources'),
@@ -52,6 +59,22 @@ export function marginText(report: MarginReport, page: Page): string {
     ...said(voice.say('margin.legend')).map(page.ink.faint),
     ...(one ? [] : said(voice.say('margin.more')).map(page.ink.faint)),
   ].join('\n');
+}
+
+// The one that has least to spare of all.
+function firstLines(gears: readonly GearMargin[], page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const first = firstToSlip(gears);
+  if (!first) return [];
+  const { devices, mostNm, askedNm, load } = first;
+  const told = voice.say('margin.first', {
+    gear: gearName(first),
+    load,
+    devices: devices.map(visible).join(' + '),
+    spare: spare(mostNm, askedNm, voice),
+    holds: toNumber(mostNm) >= toNumber(askedNm) ? 'yes' : 'no',
+  });
+  return ['', ...paragraph(told, page)];
 }
 
 function sideTable(gears: readonly GearMargin[], end: 'drive' | 'coast', page: Page): string[] {
