@@ -4,14 +4,23 @@ import type { ComponentType } from 'preact';
 // Whether the first picture has been painted, and there is time for the rest.
 const painted = signal(false);
 
-/** Called when the first picture has been put on the page; calls back once it is painted. */
-export function firstPictureIsUp(then: () => void): void {
-  requestAnimationFrame(() =>
-    setTimeout(() => {
-      then();
-      setTimeout(() => (painted.value = true));
-    }),
-  );
+/**
+ * Called when the first picture has been put on the page: once it is painted the train is set
+ * moving by `move`, and once it moves there is time for the rest.
+ */
+export function firstPictureIsUp(move: () => void, rest: () => void): void {
+  afterFrames(1, () => {
+    move();
+    afterFrames(4, () => {
+      painted.value = true;
+      rest();
+    });
+  });
+}
+
+function afterFrames(frames: number, then: () => void): void {
+  if (frames === 0) setTimeout(then);
+  else requestAnimationFrame(() => afterFrames(frames - 1, then));
 }
 
 /** A part of the page that is fetched and made once the first picture is there; until then, nothing. */

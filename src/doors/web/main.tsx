@@ -23,10 +23,10 @@ hearKeys(bench, desk);
 bench.turning.runs.value = !isCalm();
 bench.turning.start();
 render(<Page bench={bench} desk={desk} />, sheet);
-firstPictureIsUp(() => {
-  bench.answers.value = true;
-  void desk.begin();
-});
+firstPictureIsUp(
+  () => (bench.answers.value = true),
+  () => void desk.begin(),
+);
 
 // After the first picture, which must not wait for it.
 setTimeout(workOffline, 1000);
