@@ -9,7 +9,7 @@ import sirv from 'sirv';
 const MOVES = `new Promise((resolve) => {
   const look = () => {
     const faces = [...document.querySelectorAll('.dial-face')];
-    const turned = faces.some((face) => !/rotate\\(-?0\\.00/u.test(face.getAttribute('transform')));
+    const turned = faces.some((face) => /rotate\\(-?[\\d.]*[1-9]/u.test(face.getAttribute('transform')));
     if (turned) resolve(performance.now());
     else requestAnimationFrame(look);
   };
