@@ -34,6 +34,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['shop/endplay', 'How far a shaft moves along itself, and the washer or race that sets it.'],
   ['shop/bands', 'A band at its drum: turns backed off, rod travel, and the rod that sets it.'],
   ['shop/wear', 'Bushings, planets, pumps and springs against their limits, and what to do.'],
+  ['shop/figures', 'Can these limits be met, and do these shelves help? Warnings, with places.'],
   [
     'shop/records',
     'What was done and found on a job, by whom: only added to, struck, never erased.',

@@ -69,7 +69,7 @@ export function judgeBand(
   wrapDegrees?: number,
 ): BandJudgement {
   const pitch = band.pitch === undefined ? undefined : readLength(band.pitch);
-  const bounds = travelBounds(band);
+  const bounds = bandTravelBounds(band);
   const usable = usableBounds(bounds);
   const wanted = usable && middleOf(usable);
   const byTurns = turns && pitch && meanGap([turned(pitch, turns)], wanted);
@@ -115,7 +115,8 @@ function atDrum({ um, stepUm }: Length, band: BandSetting): Length {
   return { um: times(um, lever), stepUm: times(stepUm, lever) };
 }
 
-function travelBounds(band: BandSetting): Bounds | undefined {
+/** The limits of a band's travel: its own, or those of the clearance by the lever. */
+export function bandTravelBounds(band: BandSetting): Bounds | undefined {
   const { travel, clearance } = band.limits ?? {};
   if (travel) return boundsOf(travel);
   if (!clearance) return undefined;

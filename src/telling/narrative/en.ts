@@ -190,6 +190,22 @@ export const en = {
   'problem.gear is neutral': 'neutral gear: {name} drives nothing; look at what it applies',
   'problem.gear ties up': 'tied-up gear: {name} lets nothing turn; look at what it applies',
   'problem.neutral drives': 'driving neutral: {name} drives the output; look at what it applies',
+  'problem.limits turned round':
+    'limits turned round: {name} has a least that is more than its most; swap or correct them',
+  'problem.shelf out of reach':
+    'shelf out of reach: by the sizes of the file no part of it brings {name} inside its limits; look for a size, a plate or a unit that is wrong',
+  'problem.shelf too coarse':
+    'shelf too coarse: two sizes of {name} lie farther apart than its limits, so some clearances cannot be set; is a size missing?',
+  'problem.fitted not on the shelf':
+    'fitted part not on the shelf: {name} has one of no size that is listed; measure it again, or add its size',
+  'problem.shelf without limits':
+    'shelf without limits: {name} needs both a least and a most, or no part can be selected',
+  'problem.no friction to share':
+    'no friction to share: {name} has limits for each friction, and no friction plate',
+  'problem.squash of no cushion':
+    'squash of no cushion: only a cushion plate of {name} can have one; it is left out of account',
+  'problem.squash without air':
+    'squash without air: say under at, for {name}, at what pressure the squash was measured',
   'problem.lonely name': 'lonely name: {name} stands nowhere else; did you mean {near}?',
   'problem.one body':
     'idle device: {name} joins {a} to {b}, which are one piece, so it can do nothing; name another member',

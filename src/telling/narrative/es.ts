@@ -188,6 +188,22 @@ export const es: Messages = {
   'problem.gear is neutral': 'marcha en punto muerto: {name} no mueve nada; mire qué aplica',
   'problem.gear ties up': 'marcha bloqueada: {name} no deja girar nada; mire qué aplica',
   'problem.neutral drives': 'punto muerto que transmite: {name} mueve la salida; mire qué aplica',
+  'problem.limits turned round':
+    'límites al revés: el mínimo de {name} supera a su máximo; cámbielos o corríjalos',
+  'problem.shelf out of reach':
+    'surtido fuera de alcance: según las medidas del archivo ninguna pieza deja {name} dentro de límites; busque una medida, un disco o una unidad errónea',
+  'problem.shelf too coarse':
+    'surtido demasiado basto: dos espesores de {name} distan más que sus límites, y hay holguras que no se pueden ajustar; ¿falta uno?',
+  'problem.fitted not on the shelf':
+    'pieza montada fuera del surtido: la de {name} no es de ningún espesor de la lista; mídala otra vez o añádalo',
+  'problem.shelf without limits':
+    'surtido sin límites: {name} necesita un mínimo y un máximo, o no se puede elegir pieza',
+  'problem.no friction to share':
+    'sin disco de fricción: {name} tiene límites por disco de fricción y ninguno de ellos',
+  'problem.squash of no cushion':
+    'aplastamiento sin disco ondulado: en {name} solo puede tenerlo un cushion; no se cuenta',
+  'problem.squash without air':
+    'aplastamiento sin aire: diga en at, para {name}, a qué presión se midió',
   'problem.lonely name': 'nombre suelto: {name} no está en ningún otro lugar; ¿quiso decir {near}?',
   'problem.one body':
     'elemento inútil: {name} une {a} con {b}, que son una sola pieza; nombre otro miembro',

@@ -1,7 +1,7 @@
 export { feltFor, feltText, gripText, mistakeText, partTexts } from './building.ts';
 export { choiceText, misconceptionText, questionText } from './lessons.ts';
 export { asFineAs, boundsText, clearanceWayText, lengthText, remarkText } from './packs.ts';
-export { problemText } from './problems.ts';
+export { type Objection, problemText } from './problems.ts';
 export { freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
 export { sentences } from './reasons.ts';
 export { timeText, toldText } from './records.ts';

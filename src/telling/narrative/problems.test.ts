@@ -1,9 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import type { Warning } from '../../engine/check/index.ts';
-import type { Problem } from '../../engine/trainfile/index.ts';
-import { problemText } from './problems.ts';
+import { problemText, type Objection } from './problems.ts';
 
-type Any = Problem | Warning;
+type Any = Objection;
 type Kind = Any['problem'];
 type Finding<K extends Kind> = Omit<Extract<Any, { problem: K }>, 'problem' | 'severity' | 'place'>;
 
@@ -329,6 +327,54 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [
       { device: 'd' },
       'idle device: d joins members that cannot turn against each other anyway; look at its names',
+    ],
+  ],
+  'limits turned round': [
+    [
+      { of: 'low brake' },
+      'limits turned round: low brake has a least that is more than its most; swap or correct them',
+    ],
+  ],
+  'shelf out of reach': [
+    [
+      { of: 'low brake' },
+      'shelf out of reach: by the sizes of the file no part of it brings low brake inside its limits; look for a size, a plate or a unit that is wrong',
+    ],
+  ],
+  'shelf too coarse': [
+    [
+      { of: 'low brake' },
+      'shelf too coarse: two sizes of low brake lie farther apart than its limits, so some clearances cannot be set; is a size missing?',
+    ],
+  ],
+  'fitted not on the shelf': [
+    [
+      { of: 'low brake' },
+      'fitted part not on the shelf: low brake has one of no size that is listed; measure it again, or add its size',
+    ],
+  ],
+  'shelf without limits': [
+    [
+      { of: 'low brake' },
+      'shelf without limits: low brake needs both a least and a most, or no part can be selected',
+    ],
+  ],
+  'no friction to share': [
+    [
+      { of: 'low brake' },
+      'no friction to share: low brake has limits for each friction, and no friction plate',
+    ],
+  ],
+  'squash of no cushion': [
+    [
+      { of: 'low brake' },
+      'squash of no cushion: only a cushion plate of low brake can have one; it is left out of account',
+    ],
+  ],
+  'squash without air': [
+    [
+      { of: 'low brake' },
+      'squash without air: say under at, for low brake, at what pressure the squash was measured',
     ],
   ],
   'device never applied': [

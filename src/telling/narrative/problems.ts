@@ -1,16 +1,20 @@
 import type { Warning } from '../../engine/check/index.ts';
 import type { Problem } from '../../engine/trainfile/index.ts';
+import type { FigureWarning } from '../../shop/figures/index.ts';
 import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
+
+/** Whatever is told of a train file. */
+export type Objection = Problem | Warning | FigureWarning;
 
 /**
  * What is wrong with a train file, without its place: what, the name, and the way out. One
  * line; names stand as they are spelt in the file.
  */
-export function problemText(problem: Problem | Warning, language: Language = 'en'): string {
+export function problemText(problem: Objection, language: Language = 'en'): string {
   return word(problem, voiceOf(language));
 }
 
-function word(p: Problem | Warning, voice: Voice): string {
+function word(p: Objection, voice: Voice): string {
   const near = (name: string | undefined) => ({
     has: name === undefined ? 'no' : 'yes',
     near: visible(name ?? ''),
@@ -207,6 +211,15 @@ function word(p: Problem | Warning, voice: Voice): string {
     case 'gear ties up':
     case 'neutral drives':
       return voice.say(`problem.${p.problem}`, { name: visible(`${p.range} ${p.gear}`) });
+    case 'limits turned round':
+    case 'shelf out of reach':
+    case 'shelf too coarse':
+    case 'fitted not on the shelf':
+    case 'shelf without limits':
+    case 'no friction to share':
+    case 'squash of no cushion':
+    case 'squash without air':
+      return voice.say(`problem.${p.problem}`, { name: visible(p.of) });
     case 'lonely name':
       return voice.say('problem.lonely name', { name: visible(p.name), near: visible(p.near) });
     case 'one body': {

@@ -1,14 +1,10 @@
-import type { Warning } from '../../engine/check/index.ts';
 import type { Problem } from '../../engine/trainfile/index.ts';
-import { problemText, voiceOf } from '../narrative/index.ts';
+import { problemText, type Objection, voiceOf } from '../narrative/index.ts';
 import type { Json } from './json.ts';
 import { type Page, paragraph } from './page.ts';
 
 /** Lines and columns are counted from 1. */
-export function checkJson(
-  problems: readonly (Problem | Warning)[],
-  language: Page['language'],
-): Json {
+export function checkJson(problems: readonly Objection[], language: Page['language']): Json {
   const told = (severity: Problem['severity']) =>
     problems
       .filter((problem) => problem.severity === severity)
@@ -20,11 +16,7 @@ export function checkJson(
 }
 
 /** A line a problem, "file:line:column: error: …", as editors read them, and the count. */
-export function checkText(
-  file: string,
-  problems: readonly (Problem | Warning)[],
-  page: Page,
-): string {
+export function checkText(file: string, problems: readonly Objection[], page: Page): string {
   const voice = voiceOf(page.language);
   const lines = problems.flatMap((problem) => {
     const { severity, place } = problem;

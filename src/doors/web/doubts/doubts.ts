@@ -1,12 +1,11 @@
 import { effect, type ReadonlySignal, signal } from '@preact/signals';
-import type { Warning } from '../../../engine/check/index.ts';
-import type { Problem } from '../../../engine/trainfile/index.ts';
 import type { Subject } from '../../../telling/drawing/index.ts';
+import type { Objection } from '../../../telling/narrative/index.ts';
 import type { Bench } from '../bench/index.ts';
 
 /** A warning with what it speaks of on the drawing. */
 export interface Doubt {
-  readonly warning: Warning | Problem;
+  readonly warning: Objection;
   readonly about: readonly Subject[];
 }
 
@@ -38,9 +37,10 @@ export function doubtsOf(bench: Bench): ReadonlySignal<readonly Doubt[]> {
 const QUIET_MS = 250;
 
 async function find(text: string): Promise<readonly Doubt[]> {
-  const [{ readTrain }, { check }, { subjectsOf }] = await Promise.all([
+  const [{ readTrain }, { check }, { doubtFigures }, { subjectsOf }] = await Promise.all([
     import('../../../engine/trainfile/index.ts'),
     import('../../../engine/check/index.ts'),
+    import('../../../shop/figures/index.ts'),
     import('./subjects.ts'),
   ]);
   const reading = readTrain(text);
@@ -49,6 +49,7 @@ async function find(text: string): Promise<readonly Doubt[]> {
   const warnings = [
     ...problems.filter(({ severity }) => severity === 'warning'),
     ...check(reading),
+    ...doubtFigures(reading),
   ];
   return warnings.map((warning) => ({ warning, about: subjectsOf(warning, train) }));
 }

@@ -1,10 +1,9 @@
-import type { Warning } from '../../../engine/check/index.ts';
 import { assemble, type Train } from '../../../engine/train/index.ts';
-import type { Problem } from '../../../engine/trainfile/index.ts';
 import type { Subject } from '../../../telling/drawing/index.ts';
+import type { Objection } from '../../../telling/narrative/index.ts';
 
 /** What a warning speaks of: the parts of the drawing on which it belongs. None for a gear. */
-export function subjectsOf(warning: Warning | Problem, train: Train): Subject[] {
+export function subjectsOf(warning: Objection, train: Train): Subject[] {
   const named = (name: string) => name.split(' + ').flatMap((one) => within(one, train));
   switch (warning.problem) {
     case 'ring does not fit':

@@ -1,0 +1,92 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { readTrain } from '../../engine/trainfile/index.ts';
+import { doubtFigures } from './index.ts';
+
+const TRAINS = path.resolve(import.meta.dirname, '../../../trains');
+const HEAD = `holdturn: 1
+input: crank
+output: set.carrier
+sets: { set: { sun: 30, ring: 66 } }
+joined: { crank: [set.sun] }
+devices:
+  ring brake: { brake: set.ring }
+  ring band: { band: set.ring }
+`;
+
+// Each as "line: problem, of whom"; the section begins at line 9.
+function doubts(section: string): string[] {
+  const reading = readTrain(`${HEAD}${section}`);
+  expect(reading.problems).toEqual([]);
+  return doubtFigures(reading).map(({ problem, of, place }) => `${place.line}: ${problem}, ${of}`);
+}
+
+describe('the figures of a train file', () => {
+  it.each([
+    [
+      'turned round',
+      'wear: { pump: { measure: gear side, limit: { least: 0.05 mm, most: 0.02 mm } } }',
+      ['9: limits turned round, pump'],
+    ],
+    [
+      'a shelf that cannot reach',
+      `endplay:
+  shaft:
+    limit: { least: 0.30 mm, most: 0.60 mm }
+    shelf: { part: shim, fitted: 1.60 mm, sizes: [1.40 mm, 1.60 mm] }
+    stack: [{ part: case, size: 80.00 mm, gap: opens }, { part: drum, size: 78.00 mm, gap: fills }]`,
+      ['12: shelf out of reach, shaft'],
+    ],
+    [
+      'a shelf that reaches',
+      `endplay:
+  shaft:
+    limit: { least: 0.30 mm, most: 0.60 mm }
+    shelf: { part: shim, fitted: 1.60 mm, sizes: [1.60 mm, 1.80 mm] }
+    stack: [{ part: case, size: 80.00 mm, gap: opens }, { part: drum, size: 79.40 mm, gap: fills }]`,
+      [],
+    ],
+    [
+      'a shelf with too wide a step',
+      'endplay: { shaft: { limit: { least: 0.30 mm, most: 0.60 mm }, shelf: { part: shim, fitted: 1.00 mm, sizes: [1.40 mm, 1.00 mm] } } }',
+      ['9: shelf too coarse, shaft'],
+    ],
+    [
+      'a fitted rod that nobody sells, and no limits',
+      'bands: { ring band: { shelf: { part: apply pin, fitted: 61.5 mm, sizes: [61.0 mm] } } }',
+      ['9: fitted not on the shelf, ring band', '9: shelf without limits, ring band'],
+    ],
+    [
+      'limits that the lever leaves as they are, turned round',
+      'bands: { ring band: { lever: 0.5, limits: { clearance: { least: 2 mm, most: 1 mm } }, shelf: { part: apply pin, fitted: 61 mm, sizes: [61 mm] } } }',
+      ['9: limits turned round, ring band'],
+    ],
+    [
+      'plates',
+      `packs:
+  ring brake:
+    plates:
+      - { kind: steel, thickness: 1.80 mm, squash: 0.10 mm, at: 300 kPa }
+      - { kind: cushion, thickness: 1.50 mm, squash: 0.10 mm }
+    limits: { each friction: { least: 0.20 mm, most: 0.30 mm } }`,
+      [
+        '14: no friction to share, ring brake',
+        '12: squash of no cushion, ring brake',
+        '13: squash without air, ring brake',
+      ],
+    ],
+  ])('%s', (_, section, said) => {
+    expect(doubts(section)).toEqual(said);
+  });
+
+  it('say nothing where there is no train, or nothing told', () => {
+    expect(doubtFigures(readTrain('holdturn: 1'))).toEqual([]);
+    expect(doubts('')).toEqual([]);
+  });
+
+  const ours = readdirSync(TRAINS).filter((name) => name.endsWith('.train.yaml'));
+  it.each(ours)('of ours are sound: %s', (name) => {
+    expect(doubtFigures(readTrain(readFileSync(path.join(TRAINS, name), 'utf8')))).toEqual([]);
+  });
+});
