@@ -165,6 +165,7 @@ export type { WearJudgement, WearReading, WearReadings } from './shop/wear/index
 // The plates of a clutch or a brake: the clearance, the limits, and the part from the shelf.
 export { judgePack, readReadings } from './shop/packs/index.ts';
 export type {
+  Again,
   Bounds,
   Chosen,
   ClearanceWay,

@@ -86,6 +86,10 @@ second brake:
   feeler: [0.040 in, 0.041 in]
   cone: [0.30 mm]
 `,
+  closed: `forward clutch:
+  feeler: [1.42 mm, 1.44 mm, 1.43 mm, 1.40 mm]
+  again: { fitted: 5.40 mm, read: [1.03 mm, 1.02 mm, 1.04 mm] }
+`,
   plays: `turbine shaft: [0.82 mm, 0.84 mm, 0.83 mm]
 main shaft: [0.012 in]
 `,

@@ -38,6 +38,7 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   ],
   band: [`band ${KESTREL} bands`, `band ${AVOCET} rods --inch --lang es`],
   wear: [`wear ${KESTREL} worn`, `wear ${KESTREL} worn --lang es`],
+  'pack measured again': [`pack ${KESTREL} closed`],
   pack: [`pack ${KESTREL} readings`],
   'pack in Spanish': [`pack ${KESTREL} readings --inch --lang es`],
   'pack to be counted': [`pack ${KESTREL} miscounted`, `pack ${KESTREL} unread`],

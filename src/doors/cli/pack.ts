@@ -24,9 +24,11 @@ export function pack(file: string, readings: string | undefined, session: Sessio
   if (all.length === 0) throw new Refusal('no.readings', { file: told });
   const asked = drawsAsked(options);
   const judged = all.map((its) => judgePack(packOf(train, its), its, asked));
-  const wrong = judged.some(({ verdict = 'inside', gauge, wear }) => {
+  const wrong = judged.some(({ verdict = 'inside', again, gauge, wear }) => {
     const others = [gauge, ...wear].map((its) => its?.verdict ?? 'inside');
-    return [verdict, ...others].some((its) => its !== 'inside');
+    // What was measured again with the chosen part is the last word.
+    const last = again?.agrees === false ? undefined : (again?.verdict ?? verdict);
+    return [last, ...others].some((its) => its !== 'inside');
   });
   const unit = options.inch ? 'in' : 'mm';
   const { text } = options.json

@@ -210,6 +210,7 @@ export type Expected =
   | 'wear readings' // gaps; or bores and shafts
   | 'on air' // its pressure, and strokes
   | 'depth gauge' // depth and stack, and the height of a straight-edge
+  | 'again' // the part that is in now, and what was read
   | 'step gauge' // what fits, and what does not fit
   // Of a job.
   | 'job' // 1

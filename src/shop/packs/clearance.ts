@@ -1,6 +1,6 @@
 import type { Pack } from '../../engine/train/index.ts';
-import { compare, minus, plus, type Rational, signOf, ZERO } from '../../engine/linear/index.ts';
-import { type Length, less, meanOf } from '../length/index.ts';
+import { compare, minus, type Rational, signOf, ZERO } from '../../engine/linear/index.ts';
+import { type Length, less, meanOf, sumOf } from '../length/index.ts';
 import { clearanceBounds, middleOf, readLength } from './bounds.ts';
 import type { PackReadings } from './readings.ts';
 
@@ -52,11 +52,9 @@ function strokesOnAir(
   const cushions = plates.filter(({ kind }) => kind === 'cushion');
   const told = cushions.flatMap(({ squash }) => (squash === undefined ? [] : [readLength(squash)]));
   const squash = told.reduce<Length | undefined>((sum, its) => {
-    return sum ? { um: plus(sum.um, its.um), stepUm: its.stepUm } : its;
+    return sum ? sumOf([sum, its]) : its;
   }, undefined);
-  const corrected = strokes.map((stroke) => {
-    return { um: minus(stroke.um, squash?.um ?? ZERO), stepUm: stroke.stepUm };
-  });
+  const corrected = strokes.map((stroke) => (squash ? less(stroke, squash) : stroke));
   return {
     ...of('on air', corrected, wanted),
     pressure,

@@ -1,3 +1,4 @@
+export type { Again } from './again.ts';
 export {
   type Bounds,
   boundsOf,

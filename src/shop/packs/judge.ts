@@ -16,6 +16,7 @@ import {
   type StackTerm,
   stackUp,
 } from '../length/index.ts';
+import { type Again, againRemarks, measuredAgain } from './again.ts';
 import { likePressure } from './air.ts';
 import {
   type Bounds,
@@ -55,6 +56,8 @@ export interface PackJudgement {
   readonly thicker?: { readonly leastUm: Rational; readonly mostUm: Rational };
   /** Absent where nothing may be selected: the remarks say why. */
   readonly selection?: Selection;
+  /** With another part in: what closes it. */
+  readonly again?: Again;
   readonly gauge?: Gauge;
   readonly wear: readonly Wear[];
   readonly remarks: readonly Remark[];
@@ -71,6 +74,7 @@ export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked
   const drawn = stack && stackUp(stack);
   const suspicious = judged ? doubts(judged, pack, usable, drawn) : [];
   const wear = wearOf(readings, pack);
+  const again = readings.again && measuredAgain(readings.again, judged, pack.shelf, usable);
   const gauge = gaugeOf(readings, usable);
   const frictions = pack.plates.filter(({ kind }) => kind === 'friction').length;
   const selection =
@@ -88,6 +92,7 @@ export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked
     ...agreement(measured, usable),
     ...(judged && verdict === 'inside' && usable ? placesOutside(judged, usable) : []),
     ...shelfRemarks(pack.shelf, selection),
+    ...againRemarks(again),
     ...(gauge?.turnedRound ? [{ remark: 'gauge turned round' } as const] : []),
     ...wearRemarks(wear, pack),
   ];
@@ -103,6 +108,7 @@ export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked
     ...(verdict && { verdict }),
     ...(thicker && { thicker }),
     ...(selection && { selection }),
+    ...(again && { again }),
     ...(gauge && { gauge }),
     wear,
     remarks,

@@ -193,6 +193,20 @@ describe('the selection', () => {
   });
 
   // By brute force, on floats of whole hundredths: the least distance from the middle.
+  it('is closed by measuring again, where that agrees with what was predicted', () => {
+    // 1.30 mm with 5.00 mm in; 5.60 mm are not on the shelf but 5.40 mm are: 0.90 mm, ± 0.02.
+    const before = 'feeler: [1.30 mm, 1.30 mm, 1.30 mm]';
+    const again = (read: string, fitted = '5.40 mm') => {
+      const its = judged(`${before}, again: { fitted: ${fitted}, read: [${read}] }`);
+      const { verdict, agrees, predicted } = its.again ?? {};
+      const said = its.remarks.some(({ remark }) => remark === 'not as predicted');
+      return [predicted && mm(predicted.um), verdict, agrees, said];
+    };
+    expect(again('0.91 mm')).toEqual(['0.9', 'too big', true, false]);
+    expect(again('0.70 mm')).toEqual(['0.9', 'inside', false, true]);
+    expect(again('0.70 mm, 0.71 mm', '5.60 mm')).toEqual(['0.7', 'inside', true, false]);
+  });
+
   it('is the best of the shelf, and the second the best of the others', () => {
     const hundredths = fc.integer({ min: 300, max: 700 });
     const shelves = fc.uniqueArray(hundredths, { minLength: 2, maxLength: 8 });

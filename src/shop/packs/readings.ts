@@ -1,3 +1,4 @@
+import type { AgainReadings } from './again.ts';
 import type { Length } from '../length/index.ts';
 
 /** What somebody measured of a pack. No order of readings means anything but the place. */
@@ -18,6 +19,8 @@ export interface PackReadings {
   };
   /** Steps that fit between ring and flange, and that do not. */
   readonly stepGauge?: { readonly fits?: Length; readonly doesNotFit?: Length };
+  /** With the part that was chosen in: the readings that close it. */
+  readonly again?: AgainReadings;
   /** Thicknesses of the friction plates, of the steels. */
   readonly friction?: readonly Length[];
   readonly steel?: readonly Length[];

@@ -51,6 +51,18 @@ const READINGS = v.nullish(
         'step gauge': v.exactOptional(
           v.strictObject({ fits: one, 'does not fit': one }, or('step gauge')),
         ),
+        again: v.exactOptional(
+          v.strictObject(
+            {
+              fitted: length('The part that is in now.'),
+              read: v.pipe(
+                v.array(length('A reading.'), or('lengths')),
+                v.minLength(1, or('lengths')),
+              ),
+            },
+            or('again'),
+          ),
+        ),
         friction: lengths,
         steel: lengths,
         cone: lengths,
@@ -69,7 +81,7 @@ type Entry =
     : never;
 
 function readingsOf([device, entry]: [string, Entry]): PackReadings {
-  const { feeler, lifted, friction, steel, cone } = entry;
+  const { feeler, lifted, friction, steel, cone, again } = entry;
   const { 'on air': air, 'depth gauge': depth, 'step gauge': step } = entry;
   const all = (key: string, texts: readonly string[] | undefined) =>
     texts && { [key]: texts.map(readLength) };
@@ -89,6 +101,9 @@ function readingsOf([device, entry]: [string, Entry]): PackReadings {
     }),
     ...(step && {
       stepGauge: { ...single('fits', step.fits), ...single('doesNotFit', step['does not fit']) },
+    }),
+    ...(again && {
+      again: { fitted: readLength(again.fitted), read: again.read.map(readLength) },
     }),
     ...all('friction', friction),
     ...all('steel', steel),

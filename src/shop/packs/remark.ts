@@ -43,5 +43,7 @@ export type Remark =
   | { readonly remark: 'no slack' }
   /** Turns and travel of one band that do not agree to within a quarter of the limits' width. */
   | { readonly remark: 'turns and travel differ' }
+  /** Measured again, it lies beyond what was predicted at worst. */
+  | { readonly remark: 'not as predicted' }
   /** None of the shelf's sizes brings it inside. */
   | { readonly remark: 'shelf too short' };

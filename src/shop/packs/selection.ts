@@ -32,7 +32,7 @@ export interface Selection {
 export function select(measured: MeanGap, shelf: Sizes, bounds: Bounds): Selection | undefined {
   const middle = middleOf(bounds);
   if (!middle) return undefined;
-  const off = ({ predicted }: Chosen) => sizeOf(minus(predicted.um, middle));
+  const off = ({ predicted: gap }: Chosen) => sizeOf(minus(gap.um, middle));
   const [best, ...others] = shelf.sizes
     .map((size) => fitted(readLength(size), measured, shelf, bounds))
     .toSorted((a, b) => compare(off(a), off(b)) || compare(b.size.um, a.size.um));
@@ -42,6 +42,16 @@ export function select(measured: MeanGap, shelf: Sizes, bounds: Bounds): Selecti
 }
 
 function fitted(size: Length, measured: MeanGap, shelf: Sizes, bounds: Bounds): Chosen {
+  const gap = predicted(size, measured, shelf);
+  const verdict = verdictOf(gap.um, bounds);
+  const ends = [minus(gap.um, gap.worstUm), plus(gap.um, gap.worstUm)];
+  const safe = ends.every((end) => verdictOf(end, bounds) === 'inside');
+  const stays = compare(size.um, readLength(shelf.fitted).um) === 0;
+  return { size, predicted: gap, verdict, stays, safe };
+}
+
+/** The gap that a part of another size should leave, and how far it may be off. */
+export function predicted(size: Length, measured: MeanGap, shelf: Sizes): Gap {
   const old = readLength(shelf.fitted);
   const { um, stepUm } = measured.clearance;
   // Half the spread, and no less than half of the tool's last digit.
@@ -50,7 +60,7 @@ function fitted(size: Length, measured: MeanGap, shelf: Sizes, bounds: Bounds): 
     return shelf.tolerance === undefined ? half(length.stepUm) : readLength(shelf.tolerance).um;
   };
   const stays = compare(size.um, old.um) === 0;
-  const predicted = stackUp([
+  return stackUp([
     { adds: 1, um, tolUm: half(spread) },
     // A part that stays is not exchanged, so its thickness plays no part.
     ...(stays
@@ -60,10 +70,6 @@ function fitted(size: Length, measured: MeanGap, shelf: Sizes, bounds: Bounds): 
           { adds: -1 as const, um: size.um, tolUm: tolOf(size) },
         ]),
   ]);
-  const verdict = verdictOf(predicted.um, bounds);
-  const ends = [minus(predicted.um, predicted.worstUm), plus(predicted.um, predicted.worstUm)];
-  const safe = ends.every((end) => verdictOf(end, bounds) === 'inside');
-  return { size, predicted, verdict, stays, safe };
 }
 
 function half(um: Rational): Rational {

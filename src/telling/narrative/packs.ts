@@ -81,6 +81,7 @@ export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm
     case 'gauge turned round':
     case 'coned or warped':
     case 'shelf too short':
+    case 'not as predicted':
     case 'nothing read':
     case 'no pitch':
     case 'no slack':

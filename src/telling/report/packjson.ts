@@ -1,6 +1,13 @@
 import type { Draws, Gap, Length } from '../../shop/length/index.ts';
 import { digitsIn } from '../../shop/length/index.ts';
-import type { Bounds, Chosen, Measured, PackJudgement, Remark } from '../../shop/packs/index.ts';
+import type {
+  Again,
+  Bounds,
+  Chosen,
+  Measured,
+  PackJudgement,
+  Remark,
+} from '../../shop/packs/index.ts';
 import { asFineAs } from '../narrative/index.ts';
 import { HUNDREDTHS } from './choice.ts';
 import { drawnLength } from './drawstext.ts';
@@ -32,6 +39,7 @@ export function packJson(judged: readonly PackJudgement[]): Json {
       byTheFile: its.drawn && tool ? gapJson(its.drawn, tool) : null,
       ...(its.draws && { draws: drawsJson(its.draws, tool ?? HUNDREDTHS) }),
       measured: its.measured.map(measuredJson),
+      ...(its.again && { again: againJson(its.again) }),
       gauge: gauge
         ? {
             fits: gauge.fits ? lengthJson(gauge.fits) : null,
@@ -57,6 +65,16 @@ export function packJson(judged: readonly PackJudgement[]): Json {
       remarks: its.remarks.map(remarkJson),
     };
   });
+}
+
+function againJson({ fitted, measured, verdict, predicted, agrees }: Again): Json {
+  return {
+    fitted: lengthJson(fitted),
+    clearance: lengthJson(measured.clearance),
+    verdict: verdict ?? null,
+    predicted: predicted ? gapJson(predicted, measured.clearance) : null,
+    agrees: agrees ?? null,
+  };
 }
 
 function measuredJson({

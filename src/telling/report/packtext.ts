@@ -60,7 +60,7 @@ function packLines(judgement: PackJudgement, page: Page): string[] {
 // The verdict, its limits, what the file's own sizes would leave, and the step gauge.
 function answerLines(judgement: PackJudgement, page: Page): string[] {
   const voice = voiceOf(page.language);
-  const { judged, eachFriction, verdict, bounds, drawn, draws, gauge, thicker } = judgement;
+  const { judged, eachFriction, verdict, bounds, drawn, draws, gauge, thicker, again } = judgement;
   const told = (length: Length) => lengthText(length, voice, page.unit);
   const lines: string[] = [];
   if (judged) {
@@ -71,6 +71,20 @@ function answerLines(judgement: PackJudgement, page: Page): string[] {
       verdict: verdictText(verdict, voice),
     });
     lines.push(...paragraph(text, page).map(verdict === 'inside' ? same : page.ink.bad));
+  }
+  if (again) {
+    const { clearance } = again.measured;
+    const gap = again.predicted && gapTexts(again.predicted, clearance, page);
+    const text = voice.say('pack.closed', {
+      size: told(again.fitted),
+      clearance: told(clearance),
+      verdict: verdictText(again.verdict, voice),
+      agrees: again.agrees === undefined ? 'none' : again.agrees ? 'yes' : 'no',
+      predicted: gap?.clearance ?? '',
+      worst: gap?.worst ?? '',
+      closes: again.verdict === 'inside' && again.agrees !== false ? 'yes' : 'no',
+    });
+    lines.push(...paragraph(text, page));
   }
   if (gauge) {
     const text = voice.say('pack.gauge', {

@@ -1,0 +1,50 @@
+import { compare, fraction, minus, over, plus } from '../../engine/linear/index.ts';
+import type { Gap, Length } from '../length/index.ts';
+import { type Bounds, type Verdict, verdictOf } from './bounds.ts';
+import { meanGap, type MeanGap, sizeOf } from './clearance.ts';
+import type { Remark } from './remark.ts';
+import { predicted, type Sizes } from './selection.ts';
+
+/** What was read once another part was in: the readings that close it, or do not. */
+export interface AgainReadings {
+  readonly fitted: Length;
+  readonly read: readonly Length[];
+}
+
+export interface Again {
+  readonly fitted: Length;
+  readonly measured: MeanGap;
+  readonly verdict?: Verdict;
+  /** Absent where nothing was read before, or no part is told. */
+  readonly predicted?: Gap;
+  /** Whether it lies where it was predicted, at worst. */
+  readonly agrees?: boolean;
+}
+
+/** Measures again: `before` are the readings with the shelf's fitted part. */
+export function measuredAgain(
+  { fitted, read }: AgainReadings,
+  before: MeanGap | undefined,
+  shelf: Sizes | undefined,
+  bounds: Bounds | undefined,
+): Again {
+  const measured = meanGap(read, undefined);
+  const { um, stepUm } = measured.clearance;
+  const gap = before && shelf && predicted(fitted, before, shelf);
+  // The second reading is no finer than its own tool.
+  const allowed = gap && plus(gap.worstUm, over(stepUm, fraction(2)));
+  return {
+    fitted,
+    measured,
+    ...(bounds && { verdict: verdictOf(um, bounds) }),
+    ...(gap &&
+      allowed && {
+        predicted: gap,
+        agrees: compare(sizeOf(minus(um, gap.um)), allowed) <= 0,
+      }),
+  };
+}
+
+export function againRemarks(again: Again | undefined): Remark[] {
+  return again?.agrees === false ? [{ remark: 'not as predicted' }] : [];
+}
