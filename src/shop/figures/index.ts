@@ -1,2 +1,2 @@
 export { doubtFigures } from './figures.ts';
-export type { FigureDoubt, FigureWarning } from './warning.ts';
+export type { FigureWarning } from './warning.ts';
