@@ -135,6 +135,17 @@ describe('a reason without torques', () => {
 });
 
 describe('for every reader', () => {
+  it.each(['es-MX', 'en-GB'])('a menu opens inside the window of a phone: %s', async (locale) => {
+    const { page } = await open('', { ...PHONE, locale });
+    for (let k = 0; k < 2; k++) {
+      await page.locator('.menu summary').nth(k).click();
+      const box = await page.locator('.menu[open] .menu-list').boundingBox();
+      expect(box?.x).toBeGreaterThanOrEqual(0);
+      expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual(PHONE.viewport.width);
+      await page.keyboard.press('Escape');
+    }
+  });
+
   it('nothing moves by itself where little motion is asked for', async () => {
     const { page } = await open('', { reducedMotion: 'reduce' });
     await expect.poll(() => button(page, 'Run').count()).toBe(1);
