@@ -5,7 +5,7 @@ import type { Train } from '../../engine/train/index.ts';
 import type { Problem } from '../../engine/trainfile/index.ts';
 import { readPlays } from '../../shop/endplay/index.ts';
 import { readReadings } from '../../shop/packs/index.ts';
-import type { Job, Told } from '../../shop/records/index.ts';
+import { type Job, limitMisfit, type Told } from '../../shop/records/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
 import { meant, suggestion } from './names.ts';
 import { ours } from './ours.ts';
@@ -54,8 +54,10 @@ function problemsOf(told: Told, train: Train, session: Session): readonly Proble
         },
       );
     case 'chosen':
-    case 'limit':
       mustMeasure(told.of, train);
+      return [];
+    case 'limit':
+      mustFit(told, train, session);
       return [];
     default:
       return [];
@@ -77,4 +79,16 @@ function mustMeasure(name: string, { packs = [], endPlays = [], devices }: Train
   if (meant(name, known) !== name) {
     throw new Refusal('no.measured', suggestion(name, [...new Set(known)]));
   }
+}
+
+function mustFit(
+  told: Extract<Told, { kind: 'limit' }>,
+  train: Train,
+  { language }: Session,
+): void {
+  const mistake = limitMisfit(told.of, told.limit, train);
+  if (!mistake) return;
+  const place = { line: 0, column: 0, length: 0 };
+  const problem = problemText({ ...mistake, severity: 'error', place }, language);
+  throw new Refusal('bad.entry', { problem });
 }

@@ -3,6 +3,7 @@ import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
 import { ask } from './asked.ts';
+import { lineOf } from '../../shop/records/line.ts';
 
 const K = path.resolve('trains/kestrel-three-speed.train.yaml');
 const folder = fs.mkdtempSync(path.join(fs.realpathSync(os.tmpdir()), 'holdturn-cli-job-'));
@@ -140,6 +141,36 @@ describe('is refused, and nothing is written:', () => {
       'limit "forward clutch" "lest: 0.80 mm" --by TW',
       'nothing was written down: unknown key: lest; did you mean least?',
     ],
+    ...['0.3 to 0.6', 'rubbish', '0.30 mm'].map((said) => [
+      'add',
+      `limit "turbine shaft" "${said}" --by TW`,
+      `unreadable: ${said}; type it as in limit "low brake" "least: 0.80 mm, most: 1.20 mm, source: manual p. 12"`,
+    ]),
+    [
+      'add',
+      'limit "turbine shaft" "source: manual p. 12" --by TW',
+      'nothing was written down: missing key: add least or most',
+    ],
+    [
+      'add',
+      'limit "turbine shaft" "least: 0.60 mm, most: 0.30 mm" --by TW',
+      'nothing was written down: ends reversed: the least, 0.60 mm, is more than the most, 0.30 mm; swap or correct them',
+    ],
+    [
+      'add',
+      'limit "turbine shaft" "least: 0.3, most: 0.6" --by TW',
+      'nothing was written down: expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in, not "0.3"',
+    ],
+    [
+      'add',
+      'limit "low sprag" "least: 0.30 mm" --by TW',
+      'nothing was written down: nothing measured: low sprag; tell in the train file what is measured of it, under packs, endplay, bands or wear',
+    ],
+    [
+      'add',
+      'limit "second brake" "most: 1.20 mm" --by TW',
+      'nothing was written down: missing key: add least',
+    ],
     [
       'add',
       'chosen "forward cluch" "5.20 mm flange" --by TW',
@@ -198,6 +229,29 @@ describe('--job', () => {
     ]);
     expect(exit).toBe(0);
     expect((await told('pack')).out).toContain('unsourced');
+  });
+
+  it('never lets a limit that says nothing, or only half, hide what the file says', async () => {
+    await job('add', 'reading "turbine shaft" "0.83 mm" --by TW');
+    await job('add', 'limit "turbine shaft" "least: 0.20 mm" --by TW');
+    // As older versions wrote them: spoilt, and newer than the good one.
+    for (const said of ['{ by: TW }', '{ least: "0.9 mm", most: "0.1 mm" }', 'rubbish']) {
+      const { line } = lineOf(
+        `at: 2027-01-01T00:00:00.000Z, who: TW, limit: { turbine shaft: ${said} }`,
+      );
+      fs.appendFileSync(file, `\n${line}\n`);
+    }
+    const { line } = lineOf(
+      'at: 2027-01-01T00:00:00.000Z, who: TW, limit: { low sprag: { most: "9 mm" } }',
+    );
+    fs.appendFileSync(file, `\n${line}\n`);
+    const { out, exit } = await ask(`endplay ${K} --job "${file}" --json`);
+    const limits = { least: { mm: '0.20' }, most: { mm: '0.60' }, source: null };
+    expect(JSON.parse(out)).toMatchObject([{ verdict: 'too big', limits }]);
+    expect(exit).toBe(1);
+    expect((await told('endplay')).out).toMatch(
+      /! 4 lines of the job are left out:.*job\.yaml:14/su,
+    );
   });
 
   it('gives endplay what was read, behind a file of readings', async () => {

@@ -48,7 +48,7 @@ export function openJob(session: Session): OpenJob | undefined {
     readings: (train) => used(packReadingsIn(job, train)).readings,
     plays: (train) => used(playsIn(job, train)).plays,
     seen: (inquiry) => used(seenIn(job, inquiry)).observations,
-    withLimits: (train) => withLimitsOf(job, train),
+    withLimits: (train) => used(withLimitsOf(job, train)).train,
     notes(hash) {
       const voice = voiceOf(language);
       const [first] = [...unused.values()].toSorted((a, b) => a.place.line - b.place.line);

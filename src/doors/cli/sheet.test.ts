@@ -57,7 +57,7 @@ describe('a sheet', () => {
     expect(JSON.stringify(measured)).toMatch(/1\.42.mm.*5\.00.mm.*5\.40.mm.*1\.02.mm/u);
   });
 
-  it('is filled in from a job, and says what of it is not on paper', async () => {
+  it('is filled in from a job, and says what of it is left out', async () => {
     const file = path.join(folder, 'unit.job.yaml');
     fs.writeFileSync(file, jobText());
     const { sheets } = await printing(`sheet set ${K} --job ${file}`);
@@ -75,7 +75,7 @@ describe('a sheet', () => {
     expect(build).toMatch(/Checks in the job.*rear carrier.*clockwise only.*TW/u);
     expect(card).toMatch(/Read, forward clutch.*struck.*Struck by HT.*wrong gauge/u);
     const { out: told } = await ask(`sheet job ${K} --job ${file} -o ${out}`);
-    expect(told).toMatch(/^One line of the job is not on paper: .*unit\.job\.yaml:\d+:1: /mu);
+    expect(told).toMatch(/^One line of the job is left out: .*unit\.job\.yaml:\d+:1: /mu);
     expect(told).toMatch(/^.*unit\.job\.yaml was opened with another version of the train file/mu);
   });
 

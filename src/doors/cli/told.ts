@@ -39,7 +39,7 @@ export function toldBy(words: readonly string[], { by, predicted }: Options): To
       return { kind, of, ...(predicted !== undefined && { predicted }), felt: said };
     case 'limit': {
       // Who typed it is known; where it comes from may not be.
-      const limit = limitOf(nodeOf(said, kind));
+      const limit = limitOf(nodeOf(said, kind), said);
       return { kind, of, limit: { ...limit, by: limit.by ?? by ?? '' } };
     }
   }
@@ -64,12 +64,13 @@ function nodeOf(said: string, kind: 'seen' | 'reading' | 'limit'): Node {
   return node;
 }
 
-// Its values as texts; whatever else stands there is refused when the entry is read.
-function limitOf(node: Node): Limit {
-  if (node.kind !== 'section') return {};
-  const said = node.entries.map(({ key, value }) => [
+// Its values as texts, of which the entry's reading refuses those that are none.
+function limitOf(node: Node, said: string): Limit {
+  if (node.kind !== 'section')
+    throw new Refusal('bad.words', { kind: 'limit', given: visible(said) });
+  const texts = node.entries.map(({ key, value }) => [
     key,
     value.kind === 'scalar' ? `${value.value}` : '',
   ]);
-  return Object.fromEntries(said) as Limit;
+  return Object.fromEntries(texts) as Limit;
 }

@@ -58,6 +58,10 @@ export type Mistake =
   | { readonly problem: 'not applied'; readonly device: string }
   /** A ring of sizes whose inner diameter is not the smaller. */
   | { readonly problem: 'inside out'; readonly outer: number; readonly inner: number }
+  /** A limit whose least is more than its most. */
+  | { readonly problem: 'ends reversed'; readonly least: string; readonly most: string }
+  /** A limit of what the train does not measure. */
+  | { readonly problem: 'nothing measured'; readonly name: string; readonly near?: string }
   /** A capacity by the sizes of another kind of device. */
   | { readonly problem: 'other kind'; readonly device: string; readonly kind: Device['kind'] }
   /** Plates are given for a band or a one-way clutch. */

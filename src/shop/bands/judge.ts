@@ -14,6 +14,7 @@ import type { Length } from '../length/index.ts';
 import {
   type Bounds,
   boundsOf,
+  type Limited,
   limitRemarks,
   meanGap,
   type MeanGap,
@@ -141,7 +142,7 @@ function spread({ um, stepUm }: Length, wrapDegrees: number): Length {
   return { um: over(um, radians), stepUm: over(stepUm, radians) };
 }
 
-function backOffOf({ um }: Length, bounds: Bounds): BackOff | undefined {
+function backOffOf({ um }: Length, bounds: Limited): BackOff | undefined {
   const { least, most } = bounds;
   const middle = middleOf(bounds);
   if (!least || !most || !middle || signOf(um) === 0) return undefined;

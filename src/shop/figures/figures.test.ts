@@ -25,6 +25,11 @@ function doubts(section: string): string[] {
 describe('the figures of a train file', () => {
   it.each([
     [
+      'without figures',
+      'wear: { pump: { measure: gear side, limit: { source: manual p. 12 } } }',
+      ['9: limit without figures, pump'],
+    ],
+    [
       'turned round',
       'wear: { pump: { measure: gear side, limit: { least: 0.05 mm, most: 0.02 mm } } }',
       ['9: limits turned round, pump'],

@@ -70,7 +70,8 @@ function limits(
   return Object.entries(all).flatMap(([key, limit]): Pointed[] => {
     const bounds = limit && boundsOf(limit);
     if (!bounds || usableBounds(bounds)) return [];
-    return [{ doubt: { problem: 'limits turned round', of }, path: [...path, key] }];
+    const problem = bounds.least || bounds.most ? 'limits turned round' : 'limit without figures';
+    return [{ doubt: { problem, of }, path: [...path, key] }];
   });
 }
 
@@ -95,8 +96,9 @@ function shelves(
   const known = sizes.some((size) => compare(size, fitted) === 0);
   const doubts = known ? [] : [doubt('fitted not on the shelf')];
   const { least, most } = bounds ?? {};
-  if (!bounds || !least || !most) return [...doubts, doubt('shelf without limits')];
-  if (!usableBounds(bounds)) return doubts;
+  if (!least || !most) return [...doubts, doubt('shelf without limits')];
+  const usable = usableBounds(bounds);
+  if (!usable) return doubts;
   const width = minus(most.um, least.um);
   const coarse = sizes.some((size, k) => {
     const before = sizes[k - 1];
@@ -104,7 +106,7 @@ function shelves(
   });
   const reached =
     drawnUm === undefined ||
-    sizes.some((size) => verdictOf(minus(plus(drawnUm, fitted), size), bounds) === 'inside');
+    sizes.some((size) => verdictOf(minus(plus(drawnUm, fitted), size), usable) === 'inside');
   return [
     ...doubts,
     ...(coarse ? [doubt('shelf too coarse')] : []),

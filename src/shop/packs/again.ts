@@ -1,6 +1,6 @@
 import { compare, fraction, minus, over, plus } from '../../engine/linear/index.ts';
 import type { Gap, Length } from '../length/index.ts';
-import { type Bounds, type Verdict, verdictOf } from './bounds.ts';
+import { type Limited, type Verdict, verdictOf } from './bounds.ts';
 import { meanGap, type MeanGap, sizeOf } from './clearance.ts';
 import type { Remark } from './remark.ts';
 import { predicted, type Sizes } from './selection.ts';
@@ -26,7 +26,7 @@ export function measuredAgain(
   { fitted, read }: AgainReadings,
   before: MeanGap | undefined,
   shelf: Sizes | undefined,
-  bounds: Bounds | undefined,
+  bounds: Limited | undefined,
 ): Again {
   const measured = meanGap(read, undefined);
   const { um, stepUm } = measured.clearance;

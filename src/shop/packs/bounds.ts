@@ -19,6 +19,9 @@ export interface Bounds {
   readonly by?: string;
 }
 
+/** Bounds that tell an end at least: nothing is ever inside none. */
+export type Limited = Bounds & ({ readonly least: Length } | { readonly most: Length });
+
 export type Verdict = 'inside' | 'too small' | 'too big';
 
 export function boundsOf({ least, most, ...origin }: Limit): Bounds {
@@ -41,13 +44,15 @@ export function clearanceBounds({ plates, limits }: Pack): Bounds | undefined {
   if (limits?.clearance) return boundsOf(limits.clearance);
   const each = limits?.['each friction'];
   if (!each) return undefined;
-  const count = fraction(plates.filter(({ kind }) => kind === 'friction').length);
+  const frictions = plates.filter(({ kind }) => kind === 'friction').length;
+  if (frictions === 0) return undefined;
+  const count = fraction(frictions);
   const { least, most, ...origin } = boundsOf(each);
   const all = ({ um, stepUm }: Length) => ({ um: times(um, count), stepUm });
   return { ...(least && { least: all(least) }), ...(most && { most: all(most) }), ...origin };
 }
 
-export function verdictOf(um: Rational, { least, most }: Bounds): Verdict {
+export function verdictOf(um: Rational, { least, most }: Limited): Verdict {
   if (least && compare(um, least.um) < 0) return 'too small';
   return most && compare(um, most.um) > 0 ? 'too big' : 'inside';
 }

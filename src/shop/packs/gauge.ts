@@ -1,6 +1,6 @@
 import { compare } from '../../engine/linear/index.ts';
 import type { Length } from '../length/index.ts';
-import { type Bounds, type Verdict, verdictOf } from './bounds.ts';
+import { type Limited, type Verdict, verdictOf } from './bounds.ts';
 import type { PackReadings } from './readings.ts';
 
 /** A step gauge: the largest step that fits, the smallest that does not. */
@@ -15,7 +15,7 @@ export interface Gauge {
 /** The gap is at least the step that fits, and below the one that does not. */
 export function gaugeOf(
   { stepGauge }: PackReadings,
-  bounds: Bounds | undefined,
+  bounds: Limited | undefined,
 ): Gauge | undefined {
   if (!stepGauge) return undefined;
   const { fits, doesNotFit } = stepGauge;
@@ -27,7 +27,7 @@ export function gaugeOf(
 function settled(
   fits: Length | undefined,
   doesNotFit: Length | undefined,
-  bounds: Bounds,
+  bounds: Limited,
 ): Verdict | undefined {
   const { least, most } = bounds;
   if (fits && verdictOf(fits.um, bounds) === 'too big') return 'too big';

@@ -2,6 +2,7 @@ export type { Again } from './again.ts';
 export {
   type Bounds,
   boundsOf,
+  type Limited,
   middleOf,
   readLength,
   thickening,

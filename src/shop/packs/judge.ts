@@ -20,6 +20,7 @@ import { type Again, againRemarks, measuredAgain } from './again.ts';
 import { likePressure } from './air.ts';
 import {
   type Bounds,
+  type Limited,
   clearanceBounds,
   middleOf,
   readLength,
@@ -137,7 +138,7 @@ function stackOf({ depth, plates }: Pack): StackTerm[] | undefined {
 function doubts(
   { way, clearance }: Measured,
   pack: Pack,
-  bounds: Bounds | undefined,
+  bounds: Limited | undefined,
   drawn: Gap | undefined,
 ): Remark[] {
   const wanted = bounds && middleOf(bounds);
@@ -163,7 +164,7 @@ function wayRemarks({ way, places, pressure, squashUnknown }: Measured, pack: Pa
 
 const FEWEST_PLACES = 3;
 
-function agreement(measured: readonly Measured[], bounds: Bounds | undefined): Remark[] {
+function agreement(measured: readonly Measured[], bounds: Limited | undefined): Remark[] {
   const [first, ...others] = measured.filter((its) => !its.squashUnknown);
   if (!first || !bounds?.least || !bounds.most) return [];
   const allowed = over(minus(bounds.most.um, bounds.least.um), fraction(4));
@@ -174,7 +175,7 @@ function agreement(measured: readonly Measured[], bounds: Bounds | undefined): R
     .map(({ way }) => ({ remark: 'ways differ', ways: [first.way, way] }));
 }
 
-function placesOutside({ places }: Measured, bounds: Bounds): Remark[] {
+function placesOutside({ places }: Measured, bounds: Limited): Remark[] {
   return places.flatMap(({ um }, i): Remark[] => {
     return verdictOf(um, bounds) === 'inside' ? [] : [{ remark: 'place outside', place: i + 1 }];
   });

@@ -150,6 +150,14 @@ const SAID: readonly (readonly [string, readonly string[], (readonly [string, st
     ['limits: {', 'limits: { cone: { most: 0.15 mm },'],
   ],
   ['cone: [0.30 mm]', ['coned or warped']],
+  [
+    'friction: [2.00 mm, 1.85 mm], step gauge: { fits: 0.70 mm }',
+    ['no limit'],
+    [
+      'limits: { clearance: { least: 0.60 mm, most: 0.80 mm }',
+      'limits: { clearance: {}, friction: { source: p. 12 }',
+    ],
+  ],
   ['cone: [0.00 mm]', []],
 ];
 
@@ -174,6 +182,23 @@ describe('it is said', () => {
 
   it('and nothing is selected, where plates have to be counted first', () => {
     expect(judged('feeler: [2.50 mm, 2.50 mm, 2.50 mm]').selection).toBeUndefined();
+  });
+});
+
+describe('nothing is inside no limit:', () => {
+  const bare = PACK.replace(
+    '{ clearance: { least: 0.60 mm, most: 0.80 mm } }',
+    '{ clearance: {}, friction: {}, steel: { least: 1.80 mm, most: 1.70 mm } }',
+  );
+  it.each(['friction: [2.00 mm]', 'steel: [1.75 mm]'])('%s', (readings) => {
+    expect(judged(readings, bare).wear[0]?.verdict).toBeUndefined();
+  });
+  it('a clearance, a step gauge, and what is read again', () => {
+    const { verdict, gauge, again, selection } = judged(
+      'feeler: [0.70 mm, 0.70 mm, 0.70 mm], step gauge: { fits: 0.60 mm, does not fit: 0.80 mm }, again: { fitted: 5.20 mm, read: [0.50 mm] }',
+      bare,
+    );
+    expect([verdict, gauge?.verdict, again?.verdict, selection]).toEqual(Array(4).fill(undefined));
   });
 });
 

@@ -1,7 +1,7 @@
 import type { Shelf } from '../../engine/train/index.ts';
 import { compare, fraction, minus, over, plus, type Rational } from '../../engine/linear/index.ts';
 import { type Gap, type Length, stackUp } from '../length/index.ts';
-import { type Bounds, middleOf, readLength, type Verdict, verdictOf } from './bounds.ts';
+import { type Limited, middleOf, readLength, type Verdict, verdictOf } from './bounds.ts';
 import { type MeanGap, sizeOf } from './clearance.ts';
 
 /** The sizes of a part that can be had, and the one that is in. */
@@ -29,7 +29,7 @@ export interface Selection {
  * thickness from the gap, and the fitted one gives its own back. Of two that are as near, the
  * thicker: new paper beds in. Undefined without both limits.
  */
-export function select(measured: MeanGap, shelf: Sizes, bounds: Bounds): Selection | undefined {
+export function select(measured: MeanGap, shelf: Sizes, bounds: Limited): Selection | undefined {
   const middle = middleOf(bounds);
   if (!middle) return undefined;
   const off = ({ predicted: gap }: Chosen) => sizeOf(minus(gap.um, middle));
@@ -41,7 +41,7 @@ export function select(measured: MeanGap, shelf: Sizes, bounds: Bounds): Selecti
   return { best, ...(second && { second }) };
 }
 
-function fitted(size: Length, measured: MeanGap, shelf: Sizes, bounds: Bounds): Chosen {
+function fitted(size: Length, measured: MeanGap, shelf: Sizes, bounds: Limited): Chosen {
   const gap = predicted(size, measured, shelf);
   const verdict = verdictOf(gap.um, bounds);
   const ends = [minus(gap.um, gap.worstUm), plus(gap.um, gap.worstUm)];

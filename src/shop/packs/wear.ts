@@ -2,6 +2,7 @@ import { compare, signOf } from '../../engine/linear/index.ts';
 import type { Pack } from '../../engine/train/index.ts';
 import type { Length } from '../length/index.ts';
 import { type Bounds, boundsOf, readLength, type Verdict, verdictOf } from './bounds.ts';
+import { usableBounds } from './gap.ts';
 import type { PackReadings } from './readings.ts';
 import type { Remark } from './remark.ts';
 
@@ -24,12 +25,14 @@ export function wearOf(readings: PackReadings, { limits }: Pack): Wear[] {
     const worst = all.reduce((a, b) => (compare(b.um, a.um) * way > 0 ? b : a));
     const limit = limits?.[what];
     const bounds = limit && boundsOf(limit);
+    const usable = usableBounds(bounds);
     return [
       {
         what,
         worst,
         place: all.indexOf(worst) + 1,
-        ...(bounds && { bounds, verdict: verdictOf(worst.um, bounds) }),
+        ...(bounds && { bounds }),
+        ...(usable && { verdict: verdictOf(worst.um, usable) }),
       },
     ];
   });

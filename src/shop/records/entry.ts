@@ -15,6 +15,7 @@ import {
 import { readPlays } from '../endplay/index.ts';
 import { readReadings } from '../packs/index.ts';
 import type { JobEntry, Told } from './job.ts';
+import { limitMistake } from './limits.ts';
 import { flowText } from './line.ts';
 
 /** What one entry says; absent where it has a mistake. */
@@ -66,6 +67,8 @@ export function readEntry(body: string, id: string, line = 0, from = 0): EntryRe
   if (kinds.length === 1 && !told) {
     findings.error(first?.value.at ?? root.at, { problem: 'expected', what: 'entry', found: '' });
   }
+  const mistake = told?.kind === 'limit' ? limitMistake(told.limit) : undefined;
+  if (mistake) findings.error(root.at, mistake);
   if (findings.errorCount > 0) return refused();
   if (first && told?.kind === 'reading') {
     const its = told.from === 'pack' ? readReadings : readPlays;

@@ -3,5 +3,6 @@ export { foldJob, type FoldedEntry, type FoldedJob, standing } from './fold.ts';
 export type { Job, JobEntry, Told } from './job.ts';
 export { type JobReading, readJob } from './jobfile.ts';
 export { flowText } from './line.ts';
-export { packReadingsIn, playsIn, seenIn, withLimitsOf } from './measured.ts';
+export { limitMisfit, withLimitsOf } from './limits.ts';
+export { packReadingsIn, playsIn, seenIn } from './measured.ts';
 export { entryText, newJobText } from './writing.ts';

@@ -51,27 +51,6 @@ export function seenIn(
   };
 }
 
-/** The train with the limits of the job in the place of its own: of clearances and end plays. */
-export function withLimitsOf(job: FoldedJob, train: Train): Train {
-  const limits = new Map(standing(job, 'limit').map(({ told }) => [told.of, told.limit]));
-  const { packs, endPlays } = train;
-  return {
-    ...train,
-    ...(packs && {
-      packs: packs.map((pack) => {
-        const clearance = limits.get(pack.device);
-        return clearance ? { ...pack, limits: { ...pack.limits, clearance } } : pack;
-      }),
-    }),
-    ...(endPlays && {
-      endPlays: endPlays.map((play) => {
-        const limit = limits.get(play.shaft);
-        return limit ? { ...play, limit } : play;
-      }),
-    }),
-  };
-}
-
 function textOf({ of, text }: { readonly of: string; readonly text: string }): string {
   return `${quoted(of)}: ${text}`;
 }

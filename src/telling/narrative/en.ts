@@ -118,6 +118,10 @@ export const en = {
   'problem.not applied': 'one-way clutch in a range: {name}; nobody applies it, so leave it out',
   'problem.inside out':
     'inside out: {inner} is not smaller than {outer}; give the outer diameter first',
+  'problem.ends reversed':
+    'ends reversed: the least, {least}, is more than the most, {most}; swap or correct them',
+  'problem.nothing measured':
+    'nothing measured: {name}{has, select, yes {; did you mean {near}?} other {; tell in the train file what is measured of it, under packs, endplay, bands or wear}}',
   'problem.other kind':
     'wrong sizes: {name} is a {kind, select, clutch {multi-plate clutch} brake {multi-plate brake} band {band} other {one-way clutch}}; give its own, or {kind, select, one_way {one torque Nm} other {a torque}}',
   'problem.no plates': 'no plates: {name} is no multi-plate clutch or brake; name one that is',
@@ -190,6 +194,8 @@ export const en = {
   'problem.gear is neutral': 'neutral gear: {name} drives nothing; look at what it applies',
   'problem.gear ties up': 'tied-up gear: {name} lets nothing turn; look at what it applies',
   'problem.neutral drives': 'driving neutral: {name} drives the output; look at what it applies',
+  'problem.limit without figures':
+    'limit without figures: a limit of {name} tells neither least nor most, so nothing is judged by it; add one',
   'problem.limits turned round':
     'limits turned round: {name} has a least that is more than its most; swap or correct them',
   'problem.shelf out of reach':
@@ -741,7 +747,7 @@ export const en = {
   'sheet.job.none': 'Nothing has been written down yet.',
   'sheet.job.struck': 'Struck by {who}, {at}: {because}',
   'sheet.job.unused':
-    '{count, plural, one {One line of the job is not on paper: {place}: {problem}} other {{count} lines of the job are not on paper: {place}: {problem}, and others}}',
+    '{count, plural, one {One line of the job is left out: {place}: {problem}} other {{count} lines of the job are left out: {place}: {problem}, and others}}',
   'sheet.job.other train':
     '{file} was opened with another version of the train file: look whether it still fits.',
   'sheet.job.time': '{day} {time} UTC',

@@ -115,6 +115,10 @@ export const es: Messages = {
   'problem.not applied': 'rueda libre en una gama: {name}; nadie la aplica, quítela',
   'problem.inside out':
     'al revés: {inner} no es menor que {outer}; ponga primero el diámetro exterior',
+  'problem.ends reversed':
+    'extremos al revés: el menor, {least}, es más que el mayor, {most}; cámbielos o corríjalos',
+  'problem.nothing measured':
+    'nada que medir: {name}{has, select, yes {; ¿quiso decir {near}?} other {; diga en el archivo del tren qué se mide de ello, en packs, endplay, bands o wear}}',
   'problem.other kind':
     'medidas de otra cosa: {name} es {kind, select, clutch {un embrague multidisco} brake {un freno multidisco} band {una banda} other {un embrague unidireccional}}; ponga las suyas, o {kind, select, one_way {un solo torque Nm} other {un par}}',
   'problem.no plates':
@@ -188,6 +192,8 @@ export const es: Messages = {
   'problem.gear is neutral': 'marcha en punto muerto: {name} no mueve nada; mire qué aplica',
   'problem.gear ties up': 'marcha bloqueada: {name} no deja girar nada; mire qué aplica',
   'problem.neutral drives': 'punto muerto que transmite: {name} mueve la salida; mire qué aplica',
+  'problem.limit without figures':
+    'límite sin cifras: un límite de {name} no dice ni least ni most, así que nada se juzga por él; añada uno',
   'problem.limits turned round':
     'límites al revés: el mínimo de {name} supera a su máximo; cámbielos o corríjalos',
   'problem.shelf out of reach':
@@ -737,7 +743,7 @@ export const es: Messages = {
   'sheet.job.none': 'Aún no hay nada anotado.',
   'sheet.job.struck': 'Tachado por {who}, {at}: {because}',
   'sheet.job.unused':
-    '{count, plural, one {Una línea del trabajo no está en el papel: {place}: {problem}} other {{count} líneas del trabajo no están en el papel: {place}: {problem}, y otras}}',
+    '{count, plural, one {Una línea del trabajo se deja fuera: {place}: {problem}} other {{count} líneas del trabajo se dejan fuera: {place}: {problem}, y otras}}',
   'sheet.job.other train':
     '{file} se abrió con otra versión del archivo de tren: mire si aún le corresponde.',
   'sheet.job.time': '{day} {time} UTC',

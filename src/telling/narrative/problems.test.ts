@@ -180,6 +180,22 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
       'inside out: 130 is not smaller than 70; give the outer diameter first',
     ],
   ],
+  'ends reversed': [
+    [
+      { least: '0.60 mm', most: '0.30 mm' },
+      'ends reversed: the least, 0.60 mm, is more than the most, 0.30 mm; swap or correct them',
+    ],
+  ],
+  'nothing measured': [
+    [
+      { name: 'turbine shat', near: 'turbine shaft' },
+      'nothing measured: turbine shat; did you mean turbine shaft?',
+    ],
+    [
+      { name: 'low sprag' },
+      'nothing measured: low sprag; tell in the train file what is measured of it, under packs, endplay, bands or wear',
+    ],
+  ],
   'other kind': [
     [
       { device: 'low sprag', kind: 'one-way' },
@@ -327,6 +343,12 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [
       { device: 'd' },
       'idle device: d joins members that cannot turn against each other anyway; look at its names',
+    ],
+  ],
+  'limit without figures': [
+    [
+      { of: 'low brake' },
+      'limit without figures: a limit of low brake tells neither least nor most, so nothing is judged by it; add one',
     ],
   ],
   'limits turned round': [

@@ -69,6 +69,10 @@ function word(p: Objection, voice: Voice): string {
       return voice.say('problem.not applied', { name: visible(p.device) });
     case 'inside out':
       return voice.say('problem.inside out', { inner: p.inner, outer: p.outer });
+    case 'ends reversed':
+      return voice.say('problem.ends reversed', { least: visible(p.least), most: visible(p.most) });
+    case 'nothing measured':
+      return voice.say('problem.nothing measured', { name: visible(p.name), ...near(p.near) });
     case 'other kind': {
       const names = { name: visible(p.device), kind: keyOf(p.kind) };
       return voice.say('problem.other kind', names);
@@ -212,6 +216,7 @@ function word(p: Objection, voice: Voice): string {
     case 'neutral drives':
       return voice.say(`problem.${p.problem}`, { name: visible(`${p.range} ${p.gear}`) });
     case 'limits turned round':
+    case 'limit without figures':
     case 'shelf out of reach':
     case 'shelf too coarse':
     case 'fitted not on the shelf':
