@@ -5,12 +5,12 @@ import path from 'node:path';
 import { build } from 'esbuild';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { entryText, type Job, newJobText, readJob } from '../src/shop/records/index.ts';
-import { Dice, seedOfRun } from './dice.ts';
+import { Dice, seedOfRun, tries } from './dice.ts';
 import { ROOT } from './sources.ts';
 
 // Processes that write into one job at once, killed at 200 moments of chance: so many jobs, two
 // waves of so many processes each.
-const JOBS = 25;
+const JOBS = tries(4);
 const AT_ONCE = 4;
 const ENTRIES = 300;
 

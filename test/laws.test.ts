@@ -23,11 +23,11 @@ import {
 } from '../src/engine/train/index.ts';
 import { readTrain, trainText } from '../src/engine/trainfile/index.ts';
 import { coneOf, type Terms } from './cone.ts';
-import { Dice, seedOfRun } from './dice.ts';
+import { Dice, seedOfRun, tries } from './dice.ts';
 import { randomTrain } from './random-train.ts';
 import { ROOT } from './sources.ts';
 
-const RANDOM_TRAINS = 400;
+const RANDOM_TRAINS = tries(400);
 const seed = seedOfRun();
 
 interface Scene {

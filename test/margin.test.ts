@@ -12,11 +12,11 @@ import {
 import { isFriction, type Train } from '../src/engine/train/index.ts';
 import { readTrain, trainText } from '../src/engine/trainfile/index.ts';
 import { coneOf } from './cone.ts';
-import { Dice, seedOfRun } from './dice.ts';
+import { Dice, seedOfRun, tries } from './dice.ts';
 import { type FloatProgramme, type FloatRow, loadPeers, type Peer } from './peers.ts';
 import { randomTrain } from './random-train.ts';
 
-const TRAINS = 400;
+const TRAINS = tries(300);
 const seed = seedOfRun();
 
 let peers: readonly Peer[] = [];

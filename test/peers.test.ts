@@ -22,7 +22,7 @@ import { motionOf, pose } from '../src/engine/motion/index.ts';
 import { isFriction, type MemberName, type Train } from '../src/engine/train/index.ts';
 import { trainText } from '../src/engine/trainfile/index.ts';
 import { coneOf, type Terms } from './cone.ts';
-import { Dice, seedOfRun } from './dice.ts';
+import { Dice, seedOfRun, tries } from './dice.ts';
 import {
   type FloatForm,
   type FloatProgramme,
@@ -33,7 +33,7 @@ import {
 } from './peers.ts';
 import { randomTrain } from './random-train.ts';
 
-const TRAINS = 2000;
+const TRAINS = tries(600);
 const seed = seedOfRun();
 
 let peers: readonly Peer[] = [];
@@ -57,7 +57,9 @@ function onEveryCase(property: (scene: Case) => void): void {
       property({ ...scene, flow: (scene.flow ??= flow(scene.train, scene.on)) });
     } catch (error) {
       const text = trainText(scene.train);
-      throw new Error(`SEED=${seed + k}, with [${scene.on}] on:\n${text}`, { cause: error });
+      throw new Error(`SEED=${seed + k}, with [${scene.on}] on: ${String(error)}\n${text}`, {
+        cause: error,
+      });
     }
   }
 }

@@ -19,7 +19,9 @@ export interface FloatRow {
 
 export type FloatAnswer =
   | { readonly state: 'optimal'; readonly value: number }
-  | { readonly state: 'infeasible' | 'unbounded' };
+  | { readonly state: 'infeasible' | 'unbounded' }
+  /** It came to no answer: it went round in a circle, or ran out of pivots. */
+  | { readonly state: 'lost' };
 
 /** A solver that shares nothing with ours. */
 export interface Peer {
@@ -130,8 +132,13 @@ const yalpsPeer: Peer = {
       case 'infeasible':
       case 'unbounded':
         return { state: status };
-      default:
-        throw new Error(`yalps ended ${status}`);
+      case 'cycled':
+      case 'timedout':
+        return { state: 'lost' };
+      default: {
+        const never: never = status;
+        throw new Error(`yalps ended ${never as string}`);
+      }
     }
   },
 };

@@ -4,10 +4,10 @@ import { readPractice } from '../src/engine/practice/index.ts';
 import { inquire, readSeen } from '../src/engine/suspects/index.ts';
 import type { Train } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
-import { seedOfRun } from './dice.ts';
+import { seedOfRun, tries } from './dice.ts';
 import { wildText } from './wild-text.ts';
 
-const TRIES = 1000;
+const TRIES = tries(1000);
 const seed = seedOfRun();
 
 function kept(file: string): string {
