@@ -14,9 +14,11 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'A question put to the cone, solved and proved: speeds, torques, how far each is free.',
   ],
   ['engine/flow', 'A gear under power, on the over-run and rolled back, and the reasons.'],
+  ['engine/noise', 'Who turns and who is loaded in the noisy gears, and not in the quiet ones.'],
   ['engine/hand', 'Hold these, turn that: does it turn, and what do the others do?'],
   ['engine/chart', 'Every combination of friction devices, and the swaps between gears.'],
   ['engine/faults', 'What can be wrong with a train, as edits of it.'],
+  ['engine/road', 'Engine speed at a road speed, as the ratio of a gear.'],
   ['engine/practice', 'Tests that a shop makes, and how often each thing is wrong.'],
   [
     'engine/suspects',

@@ -6,6 +6,7 @@ export { setGearing } from './gearing.ts';
 export type { Mesh } from './mesh.ts';
 export { companyOf, ownerOf } from './sharing.ts';
 export type * from './capacity.ts';
+export type * from './car.ts';
 export * from './band.ts';
 export * from './endplay.ts';
 export * from './pack.ts';

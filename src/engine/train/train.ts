@@ -1,4 +1,5 @@
 import type { BandSetting } from './band.ts';
+import type { Car } from './car.ts';
 import type { GearSet } from './gearset.ts';
 import type { Capacity, Engine } from './capacity.ts';
 import type { EndPlay } from './endplay.ts';
@@ -35,6 +36,8 @@ export interface Train {
   /** How much devices can carry; absent: not described. */
   readonly capacities?: readonly Capacity[];
   readonly engine?: Engine;
+  /** Tyre and final drive; absent: not described. */
+  readonly car?: Car;
 }
 
 export type MemberName = string;

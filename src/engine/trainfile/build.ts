@@ -29,6 +29,7 @@ export function buildTrain(file: FileEntries): Train {
       capacities: listOf(file.capacities, (name, its) => ({ device: name, ...its })),
     }),
     ...(file.engine && { engine: { ...file.engine } }),
+    ...(file.car && { car: { ...file.car } }),
     ...(file.endplay && {
       endPlays: listOf(file.endplay, (name, its) => ({ shaft: name, ...its })),
     }),

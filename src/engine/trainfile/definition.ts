@@ -21,6 +21,7 @@ import {
 } from './name.ts';
 import { BAND_SETTING } from './band.ts';
 import { CAPACITY, CAPACITY_KEYS, ENGINE } from './capacity.ts';
+import { CAR } from './car.ts';
 import { END_PLAY } from './endplay.ts';
 import { PACK } from './pack.ts';
 import { PART } from './part.ts';
@@ -276,6 +277,7 @@ export const FILE = v.strictObject(
     ),
     capacities: section(SIZED_DEVICE, CAPACITY, 'How much each device can carry, by device.'),
     engine: v.exactOptional(ENGINE),
+    car: v.exactOptional(CAR),
     endplay: section(SHAFT_NAME, END_PLAY, 'The end play of each shaft.'),
     bands: section(SET_BAND, BAND_SETTING, 'What sets the clearance of each band at its drum.'),
     wear: section(

@@ -4,6 +4,7 @@ import type { EndPlayEntry } from './endplay.ts';
 import type { Findings } from './findings.ts';
 import type { Mention } from './mention.ts';
 import type { CapacityEntry, EngineEntry } from './capacity.ts';
+import type { CarEntry } from './car.ts';
 import type { PackEntry } from './pack.ts';
 import type { PartEntry } from './part.ts';
 import { ourWord } from './synonym.ts';
@@ -32,6 +33,7 @@ export interface FileEntries {
   readonly teardown?: ReadonlyMap<string, PartEntry>;
   readonly capacities?: ReadonlyMap<string, CapacityEntry>;
   readonly engine?: EngineEntry;
+  readonly car?: CarEntry;
   readonly endplay?: ReadonlyMap<string, EndPlayEntry>;
   readonly bands?: ReadonlyMap<string, BandEntry>;
   readonly wear?: ReadonlyMap<string, WearEntry>;

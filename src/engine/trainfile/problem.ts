@@ -216,6 +216,8 @@ export type Expected =
   | 'depth gauge' // depth and stack, and the height of a straight-edge
   | 'again' // the part that is in now, and what was read
   | 'step gauge' // what fits, and what does not fit
+  | 'tyre' // 200 to 2500 mm
+  | 'final drive' // 0.2 to 20
   // Of a job.
   | 'job' // 1
   | 'entry' // one thing told

@@ -1,4 +1,4 @@
-import type { Device, Engine, GearPair, GearSet, Part, Train } from '../train/index.ts';
+import type { Car, Device, Engine, GearPair, GearSet, Part, Train } from '../train/index.ts';
 import { VERSION } from './definition.ts';
 
 /** What can be written into a train file. A map keeps its order, and may have any key. */
@@ -47,6 +47,7 @@ export function trainText(train: Train): string {
     (train.capacities ?? []).map(({ device, ...its }) => [device, plainValue(its) as Value]),
   );
   section('engine', entriesOf(train.engine));
+  section('car', entriesOf(train.car));
   section(
     'endplay',
     (train.endPlays ?? []).map(({ shaft, ...its }) => [shaft, plainValue(its) as Value]),
@@ -180,8 +181,8 @@ function partValue({ carries, selective, covers, under, ...part }: Part): Value 
   });
 }
 
-function entriesOf(engine: Engine = {}): [string, Value][] {
-  return Object.entries(engine).map(([key, its]) => [key, its]);
+function entriesOf(given: Engine | Car = {}): [string, Value][] {
+  return Object.entries(given).map(([key, its]) => [key, its]);
 }
 
 // Sections and lists of texts, as they are.

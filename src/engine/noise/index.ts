@@ -1,0 +1,2 @@
+export * from './atwork.ts';
+export * from './noise.ts';
