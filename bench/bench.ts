@@ -121,7 +121,7 @@ async function firstGear(): Promise<Record<string, number>> {
   return best;
 }
 
-/** Every combination of eight friction devices, under power and on the over-run. */
+/** Every combination of eight friction devices, under power and on coast. */
 async function manyStates(best: Record<string, number>): Promise<void> {
   const four = read(FOUR_SPEED);
   const train: Train = {

@@ -212,7 +212,7 @@ function drawn(weights: readonly number[], dice: Dice): number {
 
 // Cheap and harmless first, the pan last; a stall test comes after the pressure.
 function inTradeOrder(tests: readonly Test[]): Test[] {
-  const order = ['fluid', 'pressure', 'under power', 'over-run', 'stall', 'air check'];
+  const order = ['fluid', 'pressure', 'under power', 'coast', 'stall', 'air check'];
   return tests.toSorted((a, b) => order.indexOf(a.test) - order.indexOf(b.test));
 }
 

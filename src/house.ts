@@ -5,6 +5,7 @@
 export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['engine/linear', 'Exact numbers, linear programmes, and who solves them; knows no gears.'],
   ['engine/train', 'Members, sets, pairs, joins, devices: what is connected to what; no speed.'],
+  ['engine/words', 'What each thing is called in each language, and what else is read for it.'],
   ['engine/trainfile', 'Characters, lines, keys: reading with places, writing, near names.'],
   ['engine/motion', 'A train turned into rows of the motion cone; the one sign convention.'],
   ['engine/proof', 'Does this answer satisfy every row? Shares no code with linear.'],
@@ -13,7 +14,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'engine/reckon',
     'A question put to the cone, solved and proved: speeds, torques, how far each is free.',
   ],
-  ['engine/flow', 'A gear under power, on the over-run and rolled back, and the reasons.'],
+  ['engine/flow', 'A gear under power, on coast and rolled back, and the reasons.'],
   ['engine/noise', 'Who turns and who is loaded in the noisy gears, and not in the quiet ones.'],
   ['engine/hand', 'Hold these, turn that: does it turn, and what do the others do?'],
   ['engine/chart', 'Every combination of friction devices, and the swaps between gears.'],

@@ -4,7 +4,7 @@ import {
   type Flow,
   flow,
   isSpan,
-  onTheOverRun,
+  onCoast,
   type Quantity,
   underPower,
   type Working,
@@ -79,7 +79,7 @@ test(`general-purpose solvers agree with the exact one on its own programmes (SE
     const motion = motionOf(train);
     for (const [working, question] of [
       [drive, underPower(train, on)],
-      [coast, onTheOverRun(train, on)],
+      [coast, onCoast(train, on)],
     ] as const) {
       const programme = inFloats(pose(motion, question).programme);
       agree(programme, reluctance(working, working === drive));

@@ -129,7 +129,7 @@ test('second good in D, no engine braking in manual second: its band', () => {
   ]);
 });
 
-describe('first drives and brakes on the over-run, then binds: what should have let go', () => {
+describe('first drives and brakes on coast, then binds: what should have let go', () => {
   test('the low one-way clutch seized, or the low brake stuck on', () => {
     for (const [matrix, clutch, brake] of [
       [kestrel, 'low sprag', 'low brake'],
@@ -205,7 +205,7 @@ test('no move in any range with good pressure: a shaft’s spline', () => {
 
 // How a gear works, as a driver would put it.
 type Finding =
-  | 'as it should' // under power and on the over-run
+  | 'as it should' // under power and on coast
   | 'drives as it should' // under power
   | 'not as it should' // under power
   | 'no drive'

@@ -38,7 +38,7 @@ const WORDS: readonly (readonly [RegExp, string])[] = [
   [/annul(?:us|ar)/i, 'ring'],
   [/\bepicycl|[a-z]Epicycl/, 'planetary'], // a title that is cited keeps its capital
   [/satellite/i, 'planet'],
-  [/free-?wheel/i, 'one-way clutch; a clutch that lets go over-runs'],
+  [/free-?wheel/i, 'one-way clutch; one that does not hold over-runs'],
   [/over(?:run|ran)(?:s|ning)?\b(?!['"]?:)/, 'over-run'],
   [/(?:locked|bound)[- ]up|bind-?up/i, 'tied up'],
   [/counter-?clockwise|\bccw\b/i, 'anticlockwise'],
@@ -85,8 +85,12 @@ export const RULES: readonly Rule[] = [
   },
   {
     name: 'one word a thing',
-    // The train file takes the synonyms that people write.
-    about: (path) => code(path) && path.startsWith('src/') && !/trainfile\/|synonym/.test(path),
+    // The glossary and the train file take the synonyms that people write.
+    about: (path) => {
+      return (
+        code(path) && path.startsWith('src/') && !/trainfile\/|engine\/words\/|synonym/.test(path)
+      );
+    },
     faults: (source) =>
       WORDS.flatMap(([word, ours]) => lines(word, (its) => `"${its}": say ${ours}`)(source)),
     wrong: [
@@ -99,7 +103,11 @@ export const RULES: readonly Rule[] = [
   },
   {
     name: 'a pinion belongs to a bevel set',
-    about: (path) => code(path) && path.startsWith('src/') && !/trainfile\/|synonym/.test(path),
+    about: (path) => {
+      return (
+        code(path) && path.startsWith('src/') && !/trainfile\/|engine\/words\/|synonym/.test(path)
+      );
+    },
     faults: (source) =>
       /bevel/i.test(source.text) ? [] : lines(/pinion/i, () => '"pinion": say planet')(source),
     wrong: [file('src/a.ts', 'const pinions = 3;')],

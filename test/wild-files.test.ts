@@ -28,7 +28,7 @@ test(`damaged observations are read or told, never a throw (SEED=${seed})`, () =
   if (!practice) throw new Error('our own practice is not read');
   const inquiry = inquire(train as Train, practice);
   const good = [
-    'D 1: slips\nL 1: drives\nL 2 over-run: brakes\nR: drives, not sure\nfluid: burnt\n',
+    'D 1: slips\nL 1: drives\nL 2 coast: brakes\nR: drives, not sure\nfluid: burnt\n',
     '- turn rear.carrier clockwise, hold front.ring: turns\n- pressure: good\n- stall D: high\n',
   ];
   for (let k = 0; k < TRIES; k++) {

@@ -20,7 +20,7 @@ const TRAINS = readdirSync(path.join(ROOT, 'trains'))
 const reasons = (page: Page) => page.locator('.why summary').allTextContents();
 
 describe('the screen says what the engine says', () => {
-  it.each(TRAINS)('of %s, in every gear, under power and on the over-run', async (name) => {
+  it.each(TRAINS)('of %s, in every gear, under power and on coast', async (name) => {
     const train = readTrain(ourText(name)).train as Train;
     const { page, complaints } = await open(linkTo(ourText(name)));
     await expect.poll(() => page.locator('h1').textContent()).toBe(train.name);
@@ -40,7 +40,7 @@ describe('the screen says what the engine says', () => {
         const caption = await page.locator('.figure-caption').first().textContent();
         const told = ratio ? voiceOf('en').number(ratio) : voiceOf('en').say('state', { state });
         expect(caption, ratio && toText(ratio)).toContain(told);
-        await page.getByRole('button', { name: 'on the over-run', exact: true }).first().click();
+        await page.getByRole('button', { name: 'on coast', exact: true }).first().click();
         expect(await reasons(page)).toEqual(sentences(answer.coast.facts));
       }
     }

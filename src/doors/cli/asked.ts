@@ -60,7 +60,7 @@ ranges:
 `,
   seen: `D 1: drives
 D 2: 2.455                    # as in first
-L 2 over-run: brakes
+L 2 coast: brakes
 R: drives, not sure
 fluid: burnt
 `,

@@ -66,7 +66,9 @@ function problemsOf(told: Told, train: Train, session: Session): readonly Proble
 
 function seenProblems(text: string, train: Train, session: Session): readonly Problem[] {
   const { practice } = readPractice(textOf(ours('practice.yaml'), session.world));
-  return practice ? readSeen(text, inquire(train, practice)).problems : [];
+  if (!practice) return [];
+  const { problems } = readSeen(text, inquire(train, practice));
+  return problems.filter(({ severity }) => severity === 'error');
 }
 
 function mustMeasure(name: string, { packs = [], endPlays = [], devices }: Train): void {

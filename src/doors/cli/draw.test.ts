@@ -30,11 +30,11 @@ describe('holdturn draw', () => {
     expect(words.filter((text) => text === 'R')).toHaveLength(1);
   });
 
-  it('shows the over-run, and what a fault does to it', async () => {
+  it('shows coasting, and what a fault does to it', async () => {
     const coast = 'draw trains/kestrel-three-speed.train.yaml --range D --gear 1 --side coast';
-    expect((await ask(coast)).out).toContain('D 1, on the over-run: neutral');
+    expect((await ask(coast)).out).toContain('D 1, on coast: neutral');
     const { out } = await ask(`${coast} --fault "low sprag: seized"`);
-    expect(out).toContain('>D 1, on the over-run<');
+    expect(out).toContain('>D 1, on coast<');
   });
 
   it('shows a set from its end, in a gear too, with its teeth and who carries', async () => {

@@ -202,7 +202,7 @@ describe('--csv', () => {
   it('has the healthy train first, a line a fault, and as many values in each', async () => {
     const { out } = await ask(`faults ${K} --only "low sprag: backwards" --csv`);
     const [heads = '', healthy = '', fault = ''] = out.trimEnd().split('\r\n');
-    expect(heads).toMatch(/^fault,class,D 1 under power,D 1 on the over-run,.*,on the bench$/);
+    expect(heads).toMatch(/^fault,class,D 1 under power,D 1 on coast,.*,on the bench$/);
     expect(healthy).toMatch(/^healthy,,2\.45454545\d*,runs free,/);
     expect(fault).toMatch(/^low sprag: backwards,1,neutral,2\.45454545\d*,tied up,tied up,/);
     const values = (line: string) => line.replaceAll(/"[^"]*"/g, '').split(',').length;

@@ -17,7 +17,10 @@ export function trainOf(file: string, session: Session): Train {
   const { train, problems } = readFile(file, session);
   const errors = problems.filter(({ severity }) => severity === 'error');
   const [first] = errors;
-  if (!first && train) return train;
+  if (!first && train) {
+    tellRenamed(file, problems, session);
+    return train;
+  }
   throw new Refusal('bad.train', {
     file,
     place: first ? placeOf(file, first) : file,
@@ -32,6 +35,18 @@ export function refuseFile(file: string, problems: readonly Problem[], session: 
   const problem = problemText(first, session.language);
   const place = placeOf(file, first);
   throw new Refusal('bad.file', { place, problem, more: problems.length - 1 });
+}
+
+/** Tells, on standard error, which words of a file have another name now. */
+export function tellRenamed(
+  file: string,
+  problems: readonly Problem[],
+  { world, language }: Session,
+): void {
+  for (const problem of problems) {
+    if (problem.problem !== 'renamed') continue;
+    world.err(`holdturn: ${placeOf(file, problem)}: ${problemText(problem, language)}\n`);
+  }
 }
 
 // "file:line:column", which editors and terminals turn into a link.

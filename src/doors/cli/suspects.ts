@@ -7,7 +7,7 @@ import { noted, openJob, type OpenJob } from './openjob.ts';
 import { ours } from './ours.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
-import { refuseFile, textOf, trainOf } from './source.ts';
+import { refuseFile, tellRenamed, textOf, trainOf } from './source.ts';
 import { suspicionOf } from './suspicion.ts';
 
 /** Which fault it is, by a file of what was seen or by the answers to questions. */
@@ -51,11 +51,14 @@ export function suspicionOfFile(
 function practiceOf(file: string, session: Session): Practice {
   const { practice, problems } = readPractice(textOf(file, session.world));
   if (!practice) refuseFile(file, problems, session);
+  tellRenamed(file, problems, session);
   return practice;
 }
 
 function seenIn(file: string, inquiry: Inquiry, session: Session): readonly Observation[] {
   const { observations, problems } = readSeen(textOf(file, session.world), inquiry);
-  if (problems.length > 0) refuseFile(file, problems, session);
+  const errors = problems.filter(({ severity }) => severity === 'error');
+  if (errors.length > 0) refuseFile(file, errors, session);
+  tellRenamed(file, problems, session);
   return observations;
 }

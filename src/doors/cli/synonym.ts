@@ -1,5 +1,5 @@
-import { ourWord } from '../../engine/trainfile/index.ts';
 import type { Way } from '../../engine/train/index.ts';
+import { ourWord } from '../../engine/words/index.ts';
 
 /**
  * A name as it is compared: small letters, a blank for the dot, and the trade's other words
@@ -13,7 +13,7 @@ export function plainName(name: string): string {
     .split(/[\s.]+/);
   for (const count of [2, 1]) {
     const last = words.slice(-count).join(' ');
-    const ours = SPANISH.get(last) ?? ourWord(last);
+    const ours = ourWord(last);
     if (ours !== last) return [...words.slice(0, -count), ours].join(' ');
   }
   return words.join(' ');
@@ -26,13 +26,3 @@ export function wayMeant(text: string): Way | undefined {
   const other = ['anticlockwise', 'counterclockwise', 'ccw', 'acw', 'antihorario'];
   return other.includes(word) ? 'anticlockwise' : undefined;
 }
-
-// The parts of a set, and the case, in Spanish.
-const SPANISH: ReadonlyMap<string, string> = new Map([
-  ['planetario', 'sun'],
-  ['solar', 'sun'],
-  ['corona', 'ring'],
-  ['satélite', 'planet'],
-  ['portasatélites', 'carrier'],
-  ['carcasa', 'case'],
-]);

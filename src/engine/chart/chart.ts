@@ -1,4 +1,4 @@
-import { onTheOverRun, ratioOf, type State, stateOf, underPower } from '../flow/index.ts';
+import { onCoast, ratioOf, type State, stateOf, underPower } from '../flow/index.ts';
 import type { Rational } from '../linear/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge } from '../reckon/index.ts';
@@ -33,7 +33,7 @@ function chartGear(motion: Motion, on: readonly string[], named: readonly GearNa
   const drive = judge(motion, underPower(motion.train, on));
   const state = stateOf(drive);
   const ratio = state === 'driving' ? { ratio: ratioOf(drive, 'input') as Rational } : {};
-  const coast = stateOf(judge(motion, onTheOverRun(motion.train, on)));
+  const coast = stateOf(judge(motion, onCoast(motion.train, on)));
   return { on, drive: state, ...ratio, coast, named };
 }
 

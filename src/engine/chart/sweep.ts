@@ -1,4 +1,4 @@
-import { onTheOverRun, type State, stateOf, underPower } from '../flow/index.ts';
+import { onCoast, type State, stateOf, underPower } from '../flow/index.ts';
 import { FloatTable, type Form, toNumber, Unsure } from '../linear/index.ts';
 import type { Motion } from '../motion/index.ts';
 import { judge, speedAt } from '../reckon/index.ts';
@@ -41,7 +41,7 @@ export function sweep(motion: Motion): Sweep {
   for (const mask of found.unsure) {
     const on = namesOf(mask, devices);
     const drive = judge(motion, underPower(motion.train, on));
-    const coast = judge(motion, onTheOverRun(motion.train, on));
+    const coast = judge(motion, onCoast(motion.train, on));
     found.drive[mask] = STATES.indexOf(stateOf(drive));
     found.driveSpeed[mask] = toNumber(speedAt(drive, motion.train.output));
     found.coast[mask] = STATES.indexOf(stateOf(coast));

@@ -25,7 +25,7 @@ export interface MatrixGear {
 /** What one end does with the other. */
 export interface Outcome {
   readonly state: State;
-  /** Input speed / output speed, under power and on the over-run; only where it drives. */
+  /** Input speed / output speed, under power and on coast; only where it drives. */
   readonly ratio?: Rational;
 }
 
@@ -39,7 +39,7 @@ export interface FaultRow {
 export interface FaultCell {
   readonly drive: Changed;
   readonly coast: Changed;
-  /** Engine braking: a train that is tied up on the over-run has neither lost nor gained it. */
+  /** Engine braking: a train that is tied up on coast has neither lost nor gained it. */
   readonly braking: 'same' | 'lost' | 'gained';
   /** Only where the matrix was asked for it. */
   readonly spins?: { readonly drive: Spins; readonly coast: Spins };

@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { flow, onTheOverRun, ratioOf, stateOf, underPower } from '../flow/index.ts';
+import { flow, onCoast, ratioOf, stateOf, underPower } from '../flow/index.ts';
 import type { Outcome } from './index.ts';
 import { ONE, over, type Rational, toNumber } from '../linear/index.ts';
 import { motionOf } from '../motion/index.ts';
@@ -26,9 +26,9 @@ function faulty(text: string): Train {
   return applyFault(kestrel, named.fault);
 }
 
-// Input over output under power / output over input on the over-run; -- neutral; `ok` as in a
+// Input over output under power / output over input on coast; -- neutral; `ok` as in a
 // healthy train. Worked out by an independent solver in exact fractions, not by this engine;
-// the output turned clockwise on the over-run in every gear.
+// the output turned clockwise on coast in every gear.
 const MATRIX = `
 |fault                              |D 1       |D 2       |D 3     |L 1       |L 2       |R R       |N N|
 |healthy                            |2.455/--  |1.455/--  |1/1     |2.455/.407|1.455/.688|-2.2/-.455|--/--|
@@ -201,7 +201,7 @@ describe('every fault of every train of ours', () => {
       const motion = motionOf(broken);
       const found = gears.map(({ on }) => {
         const drive = judge(motion, underPower(train, on));
-        const coast = judge(motion, onTheOverRun(train, on));
+        const coast = judge(motion, onCoast(train, on));
         return [outcome(drive, 'input'), outcome(coast, 'output')].flat();
       });
       expect(

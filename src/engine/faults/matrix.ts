@@ -26,7 +26,7 @@ export interface MatrixOptions {
 }
 
 /**
- * What each fault does to every gear that the ranges name, under power and on the over-run.
+ * What each fault does to every gear that the ranges name, under power and on coast.
  * Every answer has been checked against its certificate. Throws where `only` names what the
  * train lacks.
  */

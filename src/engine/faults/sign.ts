@@ -17,7 +17,7 @@ export interface BenchSign {
   readonly turns: boolean;
 }
 
-/** A gear that works otherwise: under power, or on the over-run only. */
+/** A gear that works otherwise: under power, or on coast only. */
 export interface RoadSign {
   readonly sign: 'road';
   readonly gear: MatrixGear;

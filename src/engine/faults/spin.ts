@@ -29,7 +29,7 @@ export function spinsOf({ assembly, train }: Motion, speeds: Speeds, sound: Spee
   return { free, fast };
 }
 
-/** The member that a row's faults make spin fastest: under power, else on the over-run. */
+/** The member that a row's faults make spin fastest: under power, else on coast. */
 export function fastest({ gears }: FaultMatrix, { cells }: FaultRow): Fast | undefined {
   for (const end of ['drive', 'coast'] as const) {
     const all = cells.flatMap(({ spins }, k) => {

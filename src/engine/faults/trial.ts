@@ -1,4 +1,4 @@
-import { observe, onTheOverRun, ratioOf, stateOf, underPower } from '../flow/index.ts';
+import { observe, onCoast, ratioOf, stateOf, underPower } from '../flow/index.ts';
 import type { Row } from '../linear/index.ts';
 import type { Motion } from '../motion/index.ts';
 import { judge, type Quantity, type Verdict } from '../reckon/index.ts';
@@ -51,7 +51,7 @@ export class Trials {
 
   private run(motion: Motion, on: readonly string[]): Trial {
     const drive = judge(motion, underPower(motion.train, on));
-    const coast = judge(motion, onTheOverRun(motion.train, on));
+    const coast = judge(motion, onCoast(motion.train, on));
     return {
       drive: outcomeOf(drive, 'input'),
       coast: outcomeOf(coast, 'output'),

@@ -11,7 +11,7 @@ import { freeFacts, labelOf, pathFacts } from './reasons.ts';
 import { workingOf } from './working.ts';
 
 /**
- * How `train` works with the friction devices `on` applied: under power, on the over-run and
+ * How `train` works with the friction devices `on` applied: under power, on coast and
  * rolled back. Names that are no friction device of the train are ignored. Every answer has
  * been checked against its certificate.
  */
@@ -34,7 +34,7 @@ export function drive(train: Train, on: readonly string[]): Working {
   return driveOf(motionOf(train), on, USUAL_EFFICIENCY);
 }
 
-/** The same, only on the over-run. */
+/** The same, only on coast. */
 export function coast(train: Train, on: readonly string[]): Flow['coast'] {
   return coastOf(motionOf(train), on, USUAL_EFFICIENCY);
 }
@@ -51,7 +51,7 @@ export function underPower(train: Train, on: readonly string[]): Question {
 }
 
 /** The output turned once clockwise; the engine keeps the input as slow as it can. */
-export function onTheOverRun(train: Train, on: readonly string[]): Question {
+export function onCoast(train: Train, on: readonly string[]): Question {
   const given = [{ member: train.output, speed: ONE }];
   return { on: new Set(on), given, reluctant: train.input };
 }
@@ -61,7 +61,7 @@ function driveOf(motion: Motion, on: readonly string[], losses: MeshEfficiency):
 }
 
 function coastOf(motion: Motion, on: readonly string[], losses: MeshEfficiency): Flow['coast'] {
-  const working = workingOf(judge(motion, onTheOverRun(motion.train, on)), 'output', losses);
+  const working = workingOf(judge(motion, onCoast(motion.train, on)), 'output', losses);
   return { ...working, engineBraking: working.state === 'driving' };
 }
 

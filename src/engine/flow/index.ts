@@ -4,7 +4,7 @@ export { barredBy } from './carried.ts';
 export { type Efficiency, type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
 export { elementsOf } from './element.ts';
 export type * from './fact.ts';
-export { coast, drive, flow, onTheOverRun, rollback, underPower } from './flow.ts';
+export { coast, drive, flow, onCoast, rollback, underPower } from './flow.ts';
 export {
   type BodyAccount,
   type Entry,

@@ -10,7 +10,7 @@ export interface Load {
   readonly stallRatio: Rational;
 }
 
-/** Whether a gear holds, under power and on the over-run. */
+/** Whether a gear holds, under power and on coast. */
 export interface GearMargin {
   readonly range: string;
   readonly gear: string;

@@ -7,7 +7,7 @@ type Pushing = Motion['devices'][number];
 /**
  * Every way in which the torques on a train balance, by the devices that push: of the meshes'
  * multipliers, what each of these devices puts on its first member, and what both ends put on
- * theirs. Under power and on the over-run they are mostly the same devices, so the ways are
+ * theirs. Under power and on coast they are mostly the same devices, so the ways are
  * found, and proved to be all, once.
  */
 export class Balances {

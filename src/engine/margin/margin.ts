@@ -1,4 +1,4 @@
-import { observe, onTheOverRun, type State, stateOf, underPower } from '../flow/index.ts';
+import { observe, onCoast, type State, stateOf, underPower } from '../flow/index.ts';
 import {
   compare,
   equal,
@@ -52,7 +52,7 @@ export function marginsOf(
   const ready = gears.map((gear) => ({
     gear,
     drive: sideOf(motion, underPower(train, gear.on), known, balances),
-    coast: sideOf(motion, onTheOverRun(train, gear.on), known, balances),
+    coast: sideOf(motion, onCoast(train, gear.on), known, balances),
   }));
   const at = ({ engineNm, stallRatio, pressureKpa }: Load): GearMargin[] => {
     const atStallNm = times(engineNm, stallRatio);

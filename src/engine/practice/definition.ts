@@ -70,7 +70,7 @@ export const PRACTICE = v.strictObject(
     tests: v.strictObject(
       {
         'under power': reckoned('under power'),
-        'over-run': v.strictObject(costs, or('section')),
+        coast: v.strictObject(costs, or('section')),
         fluid: tabled('fluid', CAUSES),
         pressure: tabled('pressure', CAUSES),
         stall: tabled('stall', [...CAUSES, ...GEAR_ROWS]),

@@ -66,7 +66,7 @@ export const GEAR_ROWS = ['gear slips', 'gear ties up'] as const;
 /** The tests, and the words for what each can show. */
 export const OUTCOMES = {
   'under power': ['drives', 'slips', 'ties up', 'another ratio'],
-  'over-run': ['brakes', 'runs free', 'ties up'],
+  coast: ['brakes', 'runs free', 'ties up'],
   fluid: ['clean', 'burnt', 'metal', 'milky'],
   pressure: ['good', 'low', 'high'],
   stall: ['normal', 'high', 'low'],

@@ -1,4 +1,4 @@
-import { onTheOverRun, ratioOf, type State, stateOf, underPower } from '../flow/index.ts';
+import { onCoast, ratioOf, type State, stateOf, underPower } from '../flow/index.ts';
 import { turns } from '../hand/index.ts';
 import { type Rational, signOf, toText } from '../linear/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
@@ -49,8 +49,8 @@ export class Predictor {
     switch (test.test) {
       case 'under power':
         return this.underPower(test.on);
-      case 'over-run':
-        return this.overRun(test.on);
+      case 'coast':
+        return this.coasted(test.on);
       case 'stall': {
         const gear = this.gear(test.on);
         return this.tabled('stall', (_, c) => {
@@ -117,17 +117,17 @@ export class Predictor {
     return { outcomes, whole: at, chances };
   }
 
-  private overRun(on: readonly string[]): Prediction {
+  private coasted(on: readonly string[]): Prediction {
     const whole = drivenBy(this.whole, on);
     const shown = (motion: Motion, driven: Driven): OutcomeWord => {
       // What does not move cannot coast.
       if (driven.state === 'tied up') return 'ties up';
-      const coast = stateOf(judge(motion, onTheOverRun(motion.train, on)));
+      const coast = stateOf(judge(motion, onCoast(motion.train, on)));
       return coast === 'driving' ? 'brakes' : coast === 'neutral' ? 'runs free' : 'ties up';
     };
     const gear = this.gear(on);
     return settled(
-      'over-run',
+      'coast',
       shown(this.whole, whole),
       this.motions.map((motion, c) => shown(motion, gear[c] as Driven)),
     );
@@ -172,7 +172,7 @@ function keyOf({ word, ratio }: Outcome): string {
 
 // Where mechanics settle what is shown.
 function settled(
-  test: 'over-run' | 'hand check',
+  test: 'coast' | 'hand check',
   whole: OutcomeWord,
   shown: readonly OutcomeWord[],
 ): Prediction {

@@ -6,10 +6,11 @@ import {
   Lines,
   nearest,
   type Node,
-  ourWord,
   parseTree,
   type Problem,
+  type Span,
 } from '../trainfile/index.ts';
+import { newWord, ourWord } from '../words/index.ts';
 import type { Inquiry } from './inquiry.ts';
 import type { Observation } from './observation.ts';
 import type { Sight } from './outcome.ts';
@@ -111,7 +112,7 @@ class Reader {
       }
     } else if (node.kind === 'section') {
       for (const { key, keyAt, value } of node.entries) {
-        const test = this.testNamed(key);
+        const test = this.testNamed(key) ?? this.testRenamed(key, keyAt);
         if (test) this.outcome(test, key, value, keyAt, observations);
         else {
           this.findings.error(keyAt, () => {
@@ -128,7 +129,7 @@ class Reader {
     test: Test,
     key: string,
     value: Node,
-    keyAt: { readonly from: number; readonly to: number },
+    keyAt: Span,
     observations: Observation[],
   ): void {
     const words =
@@ -160,6 +161,15 @@ class Reader {
   private testNamed(key: string): Test | undefined {
     const name = plain(key);
     return this.tests.get(name) ?? this.handCheck(name);
+  }
+
+  // "D 1 over-run", which is called "D 1 coast" now.
+  private testRenamed(key: string, at: Span): Test | undefined {
+    const [, gear, old = ''] = /^(.+) (\S+)$/u.exec(key.trim()) ?? [];
+    const now = newWord(old.toLowerCase());
+    const test = now === undefined ? undefined : this.testNamed(`${gear} ${now}`);
+    if (test && now !== undefined) this.findings.renamed(at, old, now);
+    return test;
   }
 
   // Checks with several members held, or with a device on, are not among those that are offered.
@@ -205,9 +215,9 @@ function namesOf(test: Test): string[] {
   switch (test.test) {
     case 'under power':
       return [text, `${text} under power`, ...twice(test.gear)];
-    case 'over-run':
+    case 'coast':
       return [test.gear, ...twice(test.gear)].flatMap((gear) => {
-        return [`${gear} over-run`, `${gear} coast`];
+        return [`${gear} coast`, `${gear} on coast`];
       });
     case 'stall':
       return [text, `stall in ${test.range}`, `${test.range} stall`];

@@ -114,11 +114,11 @@ describe('what a symptom means (common practice, no source)', () => {
       'forward clutch: will not apply',
     ],
     ['R: slips\nD 3: 1.455\nD 1: drives\nD 2: drives', 'direct clutch: will not apply'],
-    ['R: slips\nL 1 over-run: runs free\nD 1: drives\nD 3: drives', 'low brake: will not apply'],
-    ['D 2: drives\nL 2 over-run: runs free\nL 2: drives', 'intermediate band: will not apply'],
+    ['R: slips\nL 1 coast: runs free\nD 1: drives\nD 3: drives', 'low brake: will not apply'],
+    ['D 2: drives\nL 2 coast: runs free\nL 2: drives', 'intermediate band: will not apply'],
     ['N: drives\nR: ties up\nD 1: drives', 'forward clutch: will not release'],
     ['D 1: 1.455\nD 2: drives\nL 1: ties up', 'second brake: will not release'],
-    ['D 1: slips\nL 1: drives\nD 2: ties up\nD 1 over-run: brakes', 'low sprag: backwards'],
+    ['D 1: slips\nL 1: drives\nD 2: ties up\nD 1 coast: brakes', 'low sprag: backwards'],
     [
       'stall D: low\npressure: good\nD 1: drives\nD 2: drives\nR: drives\nD 3: drives',
       'stator slips',
@@ -129,13 +129,13 @@ describe('what a symptom means (common practice, no source)', () => {
   });
 
   it('needs an air check where no road parts a brake from the roller in series with it', () => {
-    const road = 'D 1: drives\nD 2: 2.455\nD 3: drives\nD 3 over-run: runs free\nL 2: drives';
+    const road = 'D 1: drives\nD 2: 2.455\nD 3: drives\nD 3 coast: runs free\nL 2: drives';
     expect(first(road)).toEqual(
       expect.arrayContaining(['second brake: will not apply', 'second roller: slips']),
     );
     const hiss = ranked(`${road}\nair second brake: hiss`).brackets[0]?.suspects[0]?.cause;
     expect(name(hiss as Cause)).toBe('second brake: will not apply');
-    const advice = adviceFor(`${road}\nD 1 over-run: runs free\nR: drives\nL 1: drives`);
+    const advice = adviceFor(`${road}\nD 1 coast: runs free\nR: drives\nL 1: drives`);
     expect(advice.best?.practised.at).not.toBe('on the bench');
   });
 });
@@ -147,7 +147,7 @@ function adviceFor(text: string, inquiry = kestrel) {
 
 describe('brackets', () => {
   it('are what no gear parts: the pairs of the worked matrix stand together', () => {
-    const gears = kestrel.tests.filter(({ test }) => test === 'under power' || test === 'over-run');
+    const gears = kestrel.tests.filter(({ test }) => test === 'under power' || test === 'coast');
     const all = gears.map((test): Observation => {
       return { test, sight: { saw: 'as it should' }, sure: 'sure' };
     });
@@ -204,7 +204,7 @@ it('the order of what was seen does not matter', () => {
 - D 1: drives, not sure
 - D 2: drives
 - R: 2.2
-- L 1 over-run: brakes
+- L 1 coast: brakes
 - fluid: metal
 - pressure: good
 - stall D: high, not sure
@@ -354,7 +354,7 @@ describe('what does not agree', () => {
   it('may be two faults at once', () => {
     const accounts = accountsOf(
       kestrel,
-      seen('N: drives\nL 2 over-run: runs free\nR: ties up\nL 2: drives', kestrel),
+      seen('N: drives\nL 2 coast: runs free\nR: ties up\nL 2: drives', kestrel),
     );
     expect(pairsOf(kestrel, accounts).map(name)).toContain(
       'forward clutch: will not release + intermediate band: will not apply',
@@ -367,7 +367,7 @@ describe('a file of what was seen', () => {
     const text = `
 - D 1: slips, not sure
 - D 2: 2.455
-- L 1 over-run: brakes
+- L 1 coast: brakes
 - air second brake: hiss
 - "turn rear.carrier clockwise, hold front.ring, forward clutch on": turns
 - L 1: not as it should
@@ -382,7 +382,7 @@ describe('a file of what was seen', () => {
     const other =
       'd 1: Neutral\nR R: tied up\nstall in D: HIGH\nline pressure: OK\nturn Rear Carrier clockwise: locked\nd 2 coast: coasts';
     const ours =
-      'D 1: slips\nR: ties up\nstall D: high\npressure: good\nturn rear.carrier clockwise: locks\nD 2 over-run: runs free';
+      'D 1: slips\nR: ties up\nstall D: high\npressure: good\nturn rear.carrier clockwise: locks\nD 2 coast: runs free';
     expect(seen(other, kestrel)).toEqual(seen(ours, kestrel));
   });
 

@@ -3,7 +3,7 @@ import { isFriction, type Train } from '../train/index.ts';
 
 /** Something to try on a unit, and look what it does. */
 export type Test =
-  | { readonly test: 'under power' | 'over-run'; readonly gear: string; readonly on: On }
+  | { readonly test: 'under power' | 'coast'; readonly gear: string; readonly on: On }
   /** In a range, which starts in its first gear. */
   | { readonly test: 'stall'; readonly range: string; readonly on: On }
   | { readonly test: 'fluid' | 'pressure' }
@@ -16,9 +16,9 @@ type On = readonly string[];
 export type Goes = 'ahead' | 'back' | 'nowhere';
 
 /**
- * Every test of a train, in the order of its file: its gears under power and on the over-run, a
+ * Every test of a train, in the order of its file: its gears under power and on coast, a
  * stall of each range, fluid, pressure, the air check of each friction device, and the checks
- * of two hands with nothing applied, `mostHands` of them at most. Nobody over-runs backwards,
+ * of two hands with nothing applied, `mostHands` of them at most. Nobody coasts backwards,
  * or in neutral.
  */
 export function testsOf(train: Train, goes: (on: On) => Goes, mostHands: number): Test[] {
@@ -29,7 +29,7 @@ export function testsOf(train: Train, goes: (on: On) => Goes, mostHands: number)
     ...gears.map((its) => ({ test: 'under power', ...its }) as const),
     ...gears
       .filter(({ on }) => goes(on) === 'ahead')
-      .map((its) => ({ test: 'over-run', ...its }) as const),
+      .map((its) => ({ test: 'coast', ...its }) as const),
     ...train.ranges.flatMap(({ name, gears: [first] }) => {
       if (!first || goes(first.on) === 'nowhere') return [];
       return [{ test: 'stall', range: name, on: first.on } as const];
@@ -50,8 +50,8 @@ export function testText(test: Test): string {
   switch (test.test) {
     case 'under power':
       return test.gear;
-    case 'over-run':
-      return `${test.gear} over-run`;
+    case 'coast':
+      return `${test.gear} coast`;
     case 'stall':
       return `stall ${test.range}`;
     case 'fluid':

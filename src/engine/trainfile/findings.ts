@@ -9,6 +9,7 @@ const MOST = 200;
 export class Findings {
   private readonly lines: Lines;
   private readonly kept: { readonly span: Span; readonly problem: Problem }[] = [];
+  private readonly old = new Set<string>();
   private found = 0;
   private errors = 0;
 
@@ -29,6 +30,13 @@ export class Findings {
 
   warning(span: Span, doubt: Doubt | GeometryFinding): void {
     this.keep(span, 'warning', doubt);
+  }
+
+  /** A word that has another name now; told once a file. */
+  renamed(span: Span, old: string, now: string): void {
+    if (this.old.has(old)) return;
+    this.old.add(old);
+    this.keep(span, 'warning', { problem: 'renamed', old, now });
   }
 
   /** All of them in the order of the file. */

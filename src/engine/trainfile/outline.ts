@@ -1,3 +1,4 @@
+import { ourWord } from '../words/index.ts';
 import type { BandEntry } from './band.ts';
 import { type DeviceEntry, FILE, type PairEntry, type SetEntry } from './definition.ts';
 import type { EndPlayEntry } from './endplay.ts';
@@ -7,7 +8,6 @@ import type { CapacityEntry, EngineEntry } from './capacity.ts';
 import type { CarEntry } from './car.ts';
 import type { PackEntry } from './pack.ts';
 import type { PartEntry } from './part.ts';
-import { ourWord } from './synonym.ts';
 import type { Node } from './tree.ts';
 import type { WearEntry } from './wear.ts';
 import { Walker } from './walker.ts';

@@ -132,6 +132,8 @@ export type Doubt =
       readonly device: string;
       readonly members: readonly [string, string];
     }
+  /** A word that is still read, and what it is called now. */
+  | { readonly problem: 'renamed'; readonly old: string; readonly now: string }
   /** A device, a race, a wheel, a carrier or another member that no part of a teardown brings. */
   | { readonly problem: 'not carried'; readonly name: string };
 

@@ -1,12 +1,12 @@
 import * as v from 'valibot';
+import { newWord, ourWord } from '../words/index.ts';
 import { TELLING, VERSION } from './definition.ts';
 import type { Findings } from './findings.ts';
 import { type Mention, ROLES } from './mention.ts';
 import { nearest } from './near.ts';
 import type { Span } from './place.ts';
 import type { Expected } from './problem.ts';
-import { ourWord } from './synonym.ts';
-import type { List, Node, Section } from './tree.ts';
+import type { List, Node, Scalar, Section } from './tree.ts';
 
 // A name longer than this is near to nothing.
 const LONGEST = 80;
@@ -91,7 +91,7 @@ export class Walker {
   }
 
   private scalar(node: Node, form: Leaf, path: readonly string[], owner: Span): unknown {
-    const found = node.kind === 'scalar' ? node.value : undefined;
+    const found = node.kind === 'scalar' ? this.wordOf(node.value, form, node.at) : undefined;
     if (found === undefined || !fits(form, found)) {
       if (path[0] !== 'holdturn' || typeof found !== 'number' || !(found > VERSION)) {
         return this.unexpected(node, form.message, owner);
@@ -101,6 +101,14 @@ export class Walker {
     }
     const named = this.mention(form, `${found}`, path, node.at);
     return typeof found === 'string' ? named : found;
+  }
+
+  // A word to choose that had another name, by its new one.
+  private wordOf(found: Scalar['value'], form: Leaf, at: Span): Scalar['value'] {
+    const renamed = form.type === 'picklist' ? newWord(`${found}`) : undefined;
+    if (renamed === undefined || !fits(form, renamed)) return found;
+    this.findings.renamed(at, `${found}`, renamed);
+    return renamed;
   }
 
   private items(node: List, formOf: (i: number) => Form, path: readonly string[]): unknown[] {
@@ -159,10 +167,11 @@ export class Walker {
     owner: Span,
   ): object {
     const values: Record<string, unknown> = Object.create(null);
-    const keys = new Set(node.entries.map(({ key }) => ourWord(key)));
+    const keys = new Set(node.entries.map(({ key }) => keyIn(entries, key)));
     const offered = new Set<string | undefined>();
     for (const { key: word, keyAt, value } of node.entries) {
-      const key = Object.hasOwn(entries, word) ? word : ourWord(word);
+      const key = keyIn(entries, word);
+      if (key === newWord(word)) this.findings.renamed(keyAt, word, key);
       const form = Object.hasOwn(entries, key) ? entries[key] : undefined;
       if (key in values) this.findings.error(keyAt, { problem: 'duplicate key', key: word });
       else if (form) values[key] = this.value(value, form, [...path, key], keyAt);
@@ -219,6 +228,13 @@ export class Walker {
     const found = cut(this.text.slice(node.at.from, node.at.to));
     this.findings.error(at, { problem: 'expected', what, found });
   }
+}
+
+// The key that a word stands for: itself, its new name, or our word for it.
+function keyIn(entries: Entries, word: string): string {
+  if (Object.hasOwn(entries, word)) return word;
+  const renamed = newWord(word);
+  return renamed !== undefined && Object.hasOwn(entries, renamed) ? renamed : ourWord(word);
 }
 
 function fits(form: Form, value: unknown): boolean {

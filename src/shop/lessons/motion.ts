@@ -47,7 +47,7 @@ export function wayQuestion({ train, setting, worked }: AskedGear): Draft[] {
   return [{ kind: 'way', subject, setting, right, wrong, facts }];
 }
 
-/** Asked of every gear that drives and does not tie the over-run up. */
+/** Asked of every gear that drives and does not tie up on coast. */
 export function brakingQuestion({ train, setting, worked }: AskedGear): Draft[] {
   const { engineBraking, state, facts } = worked.coast;
   if (worked.drive.state !== 'driving' || state === 'tied up') return [];

@@ -44,7 +44,7 @@ export interface Setting {
   readonly on: readonly string[];
   /** Absent on the bench, and where a question is about every gear. */
   readonly gear?: GearName;
-  /** Who turns whom: under power, on the over-run, or hands. */
+  /** Who turns whom: under power, on coast, or hands. */
   readonly end: 'drive' | 'coast' | 'hand';
   /** Only by hand. */
   readonly hold: readonly MemberName[];

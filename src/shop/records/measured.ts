@@ -43,7 +43,9 @@ export function seenIn(
 ): { readonly observations: readonly Observation[]; readonly problems: readonly Problem[] } {
   const all = standing(job, 'seen').map((entry) => {
     const { observations, problems } = readSeen(textOf(entry.told), inquiry);
-    return { observations, problems: at(entry, problems) };
+    // A job is never edited, so that nobody is told what a word of it is called now.
+    const errors = problems.filter(({ severity }) => severity === 'error');
+    return { observations, problems: at(entry, errors) };
   });
   return {
     observations: all.flatMap(({ observations }) => observations),

@@ -60,7 +60,7 @@ export const en = {
   'fact.recirculates':
     '{count, plural, one {Power goes round in a circle through the {sets} set: {power} times the power that comes in.} other {Power goes round in a circle through the {sets} sets: {power} times the power that comes in.}}',
   'fact.engine braking':
-    '{there, select, yes {The over-run turns the engine: there is engine braking.} other {{count, plural, =0 {Nothing makes the over-run turn the engine: there is no engine braking.} one {The {devices} over-runs, so the engine is not turned: there is no engine braking.} other {The {devices} over-run, so the engine is not turned: there is no engine braking.}}}}',
+    '{there, select, yes {On coast the train turns the engine: there is engine braking.} other {{count, plural, =0 {On coast nothing turns the engine: there is no engine braking.} one {The {devices} over-runs, so the engine is not turned: there is no engine braking.} other {The {devices} over-run, so the engine is not turned: there is no engine braking.}}}}',
   'fact.rolls':
     '{held, select, yes {Even with the {member} held, the train rolls back.} other {With the input free, the train rolls back.}}',
   'fact.checked':
@@ -81,12 +81,12 @@ export const en = {
     'On the bench: {count, plural, =0 {with nothing held} other {with the {held} held}}{air, plural, =0 {} other { and the {on} on air}}, the {turned} {turns, select, yes {turns {way}, where it should lock} other {locks {way}, where it should turn}}, {seen}.',
   'sign.bench.none': 'On the bench: no check with two things held or applied shows it.',
   'sign.road':
-    '{end, select, drive {{is, select, neutral {On the road: {gear} does not drive.} tied_up {On the road: {gear} is tied up.} drives {On the road: {gear} drives at a ratio of {ratio}, where it should not.} other {On the road: {gear} drives at a ratio of {ratio} instead of {was}.}}} other {{is, select, neutral {On the road: {gear} has no engine braking, where it should have.} tied_up {On the road: {gear} is tied up on the over-run.} drives {On the road: {gear} has engine braking, where it should not.} other {On the road: {gear} is turned by the over-run at a ratio of {ratio} instead of {was}.}}}}',
+    '{end, select, drive {{is, select, neutral {On the road: {gear} does not drive.} tied_up {On the road: {gear} is tied up.} drives {On the road: {gear} drives at a ratio of {ratio}, where it should not.} other {On the road: {gear} drives at a ratio of {ratio} instead of {was}.}}} other {{is, select, neutral {On the road: {gear} has no engine braking, where it should have.} tied_up {On the road: {gear} is tied up on coast.} drives {On the road: {gear} has engine braking, where it should not.} other {On the road: {gear} is turned on coast at a ratio of {ratio} instead of {was}.}}}}',
   'sign.road.none': 'On the road: no gear shows it.',
   'sign.free':
     '{count, plural, one {There the speed of the {members} is no longer settled.} other {There the speeds of the {members} are no longer settled.}}',
   'sign.fast':
-    '{end, select, drive {In {gear} the {member} spins fast: {speed} times the speed of the input.} other {In {gear} the {member} spins fast on the over-run: {speed} times the speed of the output.}}',
+    '{end, select, drive {In {gear} the {member} spins fast: {speed} times the speed of the input.} other {In {gear} the {member} spins fast on coast: {speed} times the speed of the output.}}',
 
   // What is wrong with a file, in one grammar: what, where it helps the name, the way out.
   'problem.too large': 'too large: {characters} characters; at most {most} are read',
@@ -171,7 +171,7 @@ export const en = {
     'entry changed since it was written, and left out: strike an entry through, never edit it',
   'problem.strikes nothing': 'strikes nothing: there is no entry {id} in this job',
   'problem.unknown test':
-    'unknown test: {name}{has, select, yes {; did you mean {near}?} other {; name a gear, a gear and over-run, stall, pressure, fluid, air or turn}}',
+    'unknown test: {name}{has, select, yes {; did you mean {near}?} other {; name a gear, a gear and coast, stall, pressure, fluid, air or turn}}',
   'problem.unknown outcome':
     '{test} cannot show {name}{has, select, yes {; did you mean {near}?} other {; write {all}}}',
   'problem.unknown carried':
@@ -213,6 +213,7 @@ export const en = {
   'problem.squash without air':
     'squash without air: say under at, for {name}, at what pressure the squash was measured',
   'problem.lonely name': 'lonely name: {name} stands nowhere else; did you mean {near}?',
+  'problem.renamed': 'renamed: {old} is called {now} now; it is still read',
   'problem.one body':
     'idle device: {name} joins {a} to {b}, which are one piece, so it can do nothing; name another member',
   expected:
@@ -231,7 +232,7 @@ export const en = {
     device {device} kind {kind} state {state} slip {slip} torque {torque} member {member}
     speed {speed} pin {on its pin} set {set} power {power in} wheel {wheel} meshing {meshes with}
     gear {gear} on {on} ratio {ratio} holding {holding} braking {engine braking}
-    coast {on the over-run} step {from > to} release {let go} apply {take} both {both on}
+    coast {on coast} step {from > to} release {let go} apply {take} both {both on}
     neither {both off} turns {turns} part {part}
     test {test} seen {seen} sure {sure} chance {chance} leaves {would leave}
     passes {passes, N·m} spare {margin} first {lets go first} least {holds from, kPa}
@@ -251,18 +252,18 @@ export const en = {
   'flow.efficiency':
     '{state, select, runs {After mesh losses {percent} % of the power comes out.} other {With mesh losses it is self-locking: no torque at the input turns it.}}',
   'flow.coasting':
-    '{state, select, driving {On the over-run {braking, select, yes {the output turns the engine: there is engine braking} other {there is no engine braking}}, at a ratio of {ratio}.} neutral {On the over-run it runs free: there is no engine braking.} other {On the over-run it is tied up: the output cannot turn.}}',
+    '{state, select, driving {On coast {braking, select, yes {the output turns the engine: there is engine braking} other {there is no engine braking}}, at a ratio of {ratio}.} neutral {On coast it runs free: there is no engine braking.} other {On coast it is tied up: the output cannot turn.}}',
   'flow.rollback':
     '{free, select, rolls {{held, select, rolls {On a hill it rolls back, even with the input held.} other {On a hill it rolls back with the input free; with the input held, {heldCount, plural, =0 {it is held} other {it is held by the {heldBy}}}.}}} other {On a hill it does not roll back: {freeCount, plural, =0 {it is held} other {it is held by the {freeBy}}}.}}',
   'flow.power': 'Under power',
   'flow.why': 'Why',
-  'flow.coast': 'On the over-run',
-  'flow.coast.why': 'Why, on the over-run',
+  'flow.coast': 'On coast',
+  'flow.coast.why': 'Why, on coast',
   'flow.rollback.free': 'Rolled back, the input free',
   'flow.rollback.held': 'Rolled back, the input held',
   'flow.legend':
     '{end, select, drive {Speeds: turns for one turn of the input.} coast {Speeds: turns for one turn of the output.} other {Speeds: in the unit of those that are given.}} {unit, select, input {Torques: times input torque; a device’s is on the member it names first.} given {Torques: times the torque at the first given speed; a device’s is on the member it names first.} other {Torques: times output torque; a device’s is on the member it names first.}} Plus is {plus}, {seen}. Power in: what the member brings into the set, times the power put in.',
-  'flow.more': 'The over-run and rolling back in full, and every mesh: --all.',
+  'flow.more': 'Coast and rolling back in full, and every mesh: --all.',
   'gears.none': 'The file names no gears; ask for some devices with --on.',
   'gears.more': 'One gear with its reasons: --range RANGE --gear GEAR, or --on "DEVICE,DEVICE".',
   'chart.title':
@@ -281,7 +282,7 @@ export const en = {
   'faults.caution':
     'Caution: a train that ties up can lock the driven wheels. Road-test slowly, away from traffic, and stop at the first bind; keep out from under wheels that turn on a hoist; no stall test before the pressure is known to be right.{air, select, yes { Air checks: at the maker’s limit at most, a rag over the port, fingers out.} other {}} What the unit’s maker says comes first.',
   'faults.legend':
-    'Two lines each: under power, and below it on the over-run. A dot: as the healthy train. A number: another ratio, input speed over output speed. --: neutral, or free on the over-run. {tied}: tied up.',
+    'Two lines each: under power, and below it on coast. A dot: as the healthy train. A number: another ratio, input speed over output speed. --: neutral, or free on coast. {tied}: tied up.',
   'faults.apart': 'no road test parts these',
   'faults.signs': 'What shows first',
   'faults.silent': 'These change nothing in any gear',
@@ -290,12 +291,12 @@ export const en = {
     'Two faults at once: --pairs. Some faults: --only "NAME: FAULT, NAME: FAULT". Exact fractions: --json. For a spreadsheet: --csv.',
   'faults.cell': '{state, select, neutral {--} other {tied}}',
   'faults.column':
-    '{column, select, fault {fault} class {class} bench {on the bench} road {on the road} drive {{gear} under power} other {{gear} on the over-run}}',
+    '{column, select, fault {fault} class {class} bench {on the bench} road {on the road} drive {{gear} under power} other {{gear} on coast}}',
 
   // Suspects: causes, tests, what was seen, and what to test next.
   cause:
     '{cause, select, low_line_pressure {low line pressure} stator_slips {the converter’s stator slips} engine_weak {a weak engine} nothing_wrong {nothing wrong in the train} other {several faults}}',
-  test: '{test, select, under_power {{name} under power} over_run {{name} on the over-run} stall {stall in {name}} fluid {fluid and debris} pressure {line pressure} air_check {air check of the {name}} other {hand check}}',
+  test: '{test, select, under_power {{name} under power} coast {{name} on coast} stall {stall in {name}} fluid {fluid and debris} pressure {line pressure} air_check {air check of the {name}} other {hand check}}',
   'test.hand':
     '{name} turned {way}{count, plural, =0 {} other {, {held} held}}{devices, plural, =0 {} other {, {on} on}}',
   outcome:
@@ -340,7 +341,7 @@ export const en = {
   pair: '{a} with {b}',
   'caution.under power':
     'On the road, by somebody who may drive it, with an eye to traffic. On a hoist keep out from under turning wheels, with no loose sleeves; one wheel held makes the other turn twice as fast.',
-  'caution.over-run': 'On a quiet downhill road, the foot off the throttle and ready on the brake.',
+  'caution.coast': 'On a quiet downhill road, the foot off the throttle and ready on the brake.',
   'caution.fluid':
     'The fluid may be hot enough to burn: let it cool, or wear long gloves and a face shield. A full pan is heavy.',
   'caution.pressure':
@@ -494,9 +495,9 @@ export const en = {
   'margin.own data':
     'Your unit’s own data wins: these are sums from the figures of the file, without wear, heat, grooves, oil drag or a shift’s own torque.',
   'margin.drive': 'Under power, {torque} N·m at the input (at stall)',
-  'margin.coast': 'On the over-run, {torque} N·m at the input (an engine drags with less)',
+  'margin.coast': 'On coast, {torque} N·m at the input (an engine drags with less)',
   'margin.first':
-    'First to slip of all, if the load grew everywhere alike: {devices}, in {gear} {load, select, drive {under power} other {on the over-run}}, at {spare} times what is asked{holds, select, yes {} other { (less than is asked: it slips)}}.',
+    'First to slip of all, if the load grew everywhere alike: {devices}, in {gear} {load, select, drive {under power} other {on coast}}, at {spare} times what is asked{holds, select, yes {} other { (less than is asked: it slips)}}.',
   'margin.devices': '{gear}. {side}',
   'margin.no limit': 'no limit known',
   'margin.never': 'at no pressure',
@@ -555,7 +556,7 @@ export const en = {
     'Your unit’s own data wins. Limits are those in the file; an unsourced one is nobody’s word but the writer’s. What to do is common practice, no source.',
 
   'lesson.gear':
-    '{gear}: {count, plural, =0 {nothing is on.} one {the {devices} is on.} other {the {devices} are on.}} {end, select, coast {The output is turned {way}, {seen}, as on the over-run.} other {The input is turned {way}, {seen}.}}',
+    '{gear}: {count, plural, =0 {nothing is on.} one {the {devices} is on.} other {the {devices} are on.}} {end, select, coast {The output is turned {way}, {seen}, as on coast.} other {The input is turned {way}, {seen}.}}',
   'lesson.hands': 'Hold the {held} and turn the {turned} {way}, {seen}.',
   'lesson.fault': 'Something is wrong: {fault}.',
   'lesson.question':
@@ -572,7 +573,7 @@ export const en = {
   'lesson.state':
     '{state, select, driving {{at, select, yes {it drives at a ratio of {ratio}} other {it drives}}} tied_up {it is tied up} other {it is neutral}}',
   'lesson.sign':
-    '{end, select, coast {{state, select, driving {{gear}: the over-run turns the engine at a ratio of {ratio}} tied_up {{gear}: tied up on the over-run} other {{gear}: no engine braking}}} other {{state, select, driving {{gear}: it drives at a ratio of {ratio}} tied_up {{gear}: tied up} other {{gear}: it does not drive}}}}',
+    '{end, select, coast {{state, select, driving {{gear}: on coast the engine is turned at a ratio of {ratio}} tied_up {{gear}: tied up on coast} other {{gear}: no engine braking}}} other {{state, select, driving {{gear}: it drives at a ratio of {ratio}} tied_up {{gear}: tied up} other {{gear}: it does not drive}}}}',
   'lesson.no sign': 'no gear shows it',
   'misconception.upside down':
     'That is output speed over input speed. A ratio is input over output: above 1 the output turns slower, below 1 faster.',
@@ -633,7 +634,7 @@ export const en = {
   'misconception.braking always':
     'Engine braking does not come with every gear. What holds under power must hold the other way too, and a one-way clutch lets go.',
   'misconception.one-way ends braking':
-    'What carries the over-run holds both ways here, so the engine is turned. A one-way clutch in the train ends that only where it alone holds.',
+    'What carries the load on coast holds both ways here, so the engine is turned. A one-way clutch in the train ends that only where it alone holds.',
   'misconception.still means no torque':
     'Zero speed is zero power, but not zero torque. What stands still takes the reaction, often the largest torque of all.',
   'misconception.reaction is the input':
@@ -653,7 +654,7 @@ export const en = {
   'misconception.fault shows wherever fitted':
     'Here the gear that uses it does not show it so. Something else does its work there, or an earlier gear shows it.',
   'misconception.fault hides':
-    'Something does show it. Go through the gears, under power and on the over-run.',
+    'Something does show it. Go through the gears, under power and on coast.',
 
   // Sheets of paper: what stands on each page, and the words of each kind.
   'sheet.title':
@@ -691,7 +692,7 @@ export const en = {
     'These numbers of teeth do not go together: a planet is drawn twice, for each of its mates.',
   'drawn.teeth too fine': 'Too many teeth to draw: the wheels are discs.',
   'drawn.gear':
-    '{gear}, {side, select, coast {on the over-run} other {under power}}{state, select, neutral {: neutral} tied_up {: tied up} other {}}',
+    '{gear}, {side, select, coast {on coast} other {under power}}{state, select, neutral {: neutral} tied_up {: tied up} other {}}',
   'drawn.nothing on': 'Nothing applied',
   'drawn.letters':
     'O is on and carries load. (O) is on and carries nothing. H holds, or is held. R over-runs. F is free. A wide line carries load, the wider the more power; dashes stand still. Torques are for 100 N·m put in.',
@@ -720,7 +721,7 @@ export const en = {
     'No limit in the file: write it down, with its source and your initials.',
   'sheet.measure.play': 'End play, {shaft}',
   'sheet.test':
-    '{test, select, under_power {Road test} over_run {Over-run} stall {Stall test} fluid {Fluid} pressure {Line pressure} air_check {Air checks} other {Hand checks}}: {caution}',
+    '{test, select, under_power {Road test} coast {Coast} stall {Stall test} fluid {Fluid} pressure {Line pressure} air_check {Air checks} other {Hand checks}}: {caution}',
   'sheet.diagnosis.tests': 'Tests, the cheap ones first',
   'sheet.diagnosis.seen': 'What was seen',
   'sheet.diagnosis.notes': 'Reasoning: which rows point at it, and what would speak against it',
@@ -757,7 +758,7 @@ export const en = {
   'sheet.chart.letters':
     'O is on and carries load. (O) is on and carries nothing. H holds. R over-runs. Empty: off, or free.',
   'sheet.chart.legend':
-    'Nobody applies a one-way clutch: the load makes it hold. A ratio is input speed over output speed, below zero for reverse; the fraction is exact. On the over-run the output turns the input.',
+    'Nobody applies a one-way clutch: the load makes it hold. A ratio is input speed over output speed, below zero for reverse; the fraction is exact. On coast the output turns the input.',
 
   // The command: what its options do.
   'cli.about':
@@ -783,7 +784,7 @@ export const en = {
   'cli.kind':
     'what to print: chart, drawing, diagnosis, strip, measure, build, one-way, margins, job, or set for all',
   'verb.check': 'is this a train? every error and warning with its place',
-  'verb.flow': 'a gear under power and on the over-run: speeds, torques, and why',
+  'verb.flow': 'a gear under power and on coast: speeds, torques, and why',
   'verb.chart': 'every combination of the friction devices, and the swaps between gears',
   'verb.draw': 'the half-section as SVG: of the bare train, or as all stands in a gear',
   'verb.hand': 'hold some members, turn one: does it turn, and what do the others do?',
@@ -815,7 +816,7 @@ export const en = {
   'option.mesh-efficiency': 'power that a mesh passes on, as in "external=0.985,internal=0.99"',
   'option.one-way':
     'the hand check of each one-way clutch, or of the one that is named; with --hold outer or inner',
-  'option.side': 'drive (under power) or coast (on the over-run); drive if left out',
+  'option.side': 'drive (under power) or coast (on coast); drive if left out',
   'option.end': 'the set or gear pair to be seen from its end, with its teeth',
   'option.scale': 'the speed scale: each set a lever, heights are speeds',
   'option.seen-from': 'the end from which you look: input or output',

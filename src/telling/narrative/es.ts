@@ -169,7 +169,7 @@ export const es: Messages = {
     'anotación cambiada después de escrita; no cuenta: una anotación se tacha, nunca se edita',
   'problem.strikes nothing': 'no tacha nada: no hay ninguna anotación {id} en este trabajo',
   'problem.unknown test':
-    'prueba desconocida: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre una marcha, una marcha y over-run, stall, pressure, fluid, air o turn}}',
+    'prueba desconocida: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre una marcha, una marcha y coast, stall, pressure, fluid, air o turn}}',
   'problem.unknown outcome':
     '{test} no puede dar {name}{has, select, yes {; ¿quiso decir {near}?} other {; escriba {all}}}',
   'problem.unknown carried':
@@ -211,6 +211,7 @@ export const es: Messages = {
   'problem.squash without air':
     'aplastamiento sin aire: diga en at, para {name}, a qué presión se midió',
   'problem.lonely name': 'nombre suelto: {name} no está en ningún otro lugar; ¿quiso decir {near}?',
+  'problem.renamed': 'otro nombre: {old} se llama ahora {now}; se sigue leyendo',
   'problem.one body':
     'elemento inútil: {name} une {a} con {b}, que son una sola pieza; nombre otro miembro',
   expected:
@@ -293,7 +294,7 @@ export const es: Messages = {
 
   cause:
     '{cause, select, low_line_pressure {presión de línea baja} stator_slips {el estator del convertidor patina} engine_weak {un motor débil} nothing_wrong {nada mal en el tren} other {varias averías}}',
-  test: '{test, select, under_power {{name} en tracción} over_run {{name} en retención} stall {calado en {name}} fluid {aceite y residuos} pressure {presión de línea} air_check {prueba de aire de {name}} other {prueba a mano}}',
+  test: '{test, select, under_power {{name} en tracción} coast {{name} en retención} stall {calado en {name}} fluid {aceite y residuos} pressure {presión de línea} air_check {prueba de aire de {name}} other {prueba a mano}}',
   'test.hand':
     '{name} girado {way}{count, plural, =0 {} other {, reteniendo {held}}}{devices, plural, =0 {} other {, con {on}}}',
   outcome:
@@ -338,7 +339,7 @@ export const es: Messages = {
   pair: '{a} con {b}',
   'caution.under power':
     'En la calle, quien pueda conducirlo, atento al tráfico. En un elevador, nadie debajo de ruedas que giran, sin mangas sueltas; con una rueda retenida la otra gira al doble.',
-  'caution.over-run': 'En una bajada tranquila, sin acelerador y con el pie listo sobre el freno.',
+  'caution.coast': 'En una bajada tranquila, sin acelerador y con el pie listo sobre el freno.',
   'caution.fluid':
     'El aceite puede quemar: deje que se enfríe, o use guantes largos y pantalla facial. Un cárter lleno pesa.',
   'caution.pressure':
@@ -717,7 +718,7 @@ export const es: Messages = {
   'sheet.measure.no limit': 'Sin límite en el archivo: escríbalo con su fuente y sus iniciales.',
   'sheet.measure.play': 'Juego axial, {shaft}',
   'sheet.test':
-    '{test, select, under_power {Prueba en la calle} over_run {Retención} stall {Prueba de calado} fluid {Aceite} pressure {Presión de línea} air_check {Pruebas de aire} other {Pruebas de mano}}: {caution}',
+    '{test, select, under_power {Prueba en la calle} coast {Retención} stall {Prueba de calado} fluid {Aceite} pressure {Presión de línea} air_check {Pruebas de aire} other {Pruebas de mano}}: {caution}',
   'sheet.diagnosis.tests': 'Pruebas, primero las baratas',
   'sheet.diagnosis.seen': 'Lo que se vio',
   'sheet.diagnosis.notes': 'Razones: qué filas lo señalan y qué hablaría en contra',

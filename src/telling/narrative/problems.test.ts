@@ -310,7 +310,7 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [{ test: 'D 11', near: 'D 1' }, 'unknown test: D 11; did you mean D 1?'],
     [
       { test: 'x' },
-      'unknown test: x; name a gear, a gear and over-run, stall, pressure, fluid, air or turn',
+      'unknown test: x; name a gear, a gear and coast, stall, pressure, fluid, air or turn',
     ],
   ],
   'unknown outcome': [
@@ -415,6 +415,12 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [
       { name: 'sun shel', near: 'sun shell' },
       'lonely name: sun shel stands nowhere else; did you mean sun shell?',
+    ],
+  ],
+  renamed: [
+    [
+      { old: 'flange', now: 'backing plate' },
+      'renamed: flange is called backing plate now; it is still read',
     ],
   ],
   'one body': [

@@ -227,6 +227,8 @@ function word(p: Objection, voice: Voice): string {
       return voice.say(`problem.${p.problem}`, { name: visible(p.of) });
     case 'lonely name':
       return voice.say('problem.lonely name', { name: visible(p.name), near: visible(p.near) });
+    case 'renamed':
+      return voice.say('problem.renamed', { old: visible(p.old), now: p.now });
     case 'one body': {
       const [a, b] = p.members.map(visible) as [string, string];
       return voice.say('problem.one body', { name: visible(p.device), a, b });

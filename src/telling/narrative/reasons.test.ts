@@ -192,7 +192,7 @@ describe('a reason', () => {
 describe('the turned end', () => {
   const holds: Fact = { fact: 'holds', device: 'low brake', kind: 'brake', member: 'm', ...push };
 
-  it('on the over-run gives speeds per turn of the output and torques of the input', () => {
+  it('on coast gives speeds per turn of the output and torques of the input', () => {
     const facts: Fact[] = [
       coasted,
       holds,
@@ -205,7 +205,7 @@ describe('the turned end', () => {
       'The m is pushed anticlockwise; the low brake holds it to the case: 16/11 = 1.455 times input torque.',
       'The sprag over-runs at 2 times the speed of the output.',
       'For each turn of the output the input, the turbine shaft, turns clockwise 27/11 = 2.455 times: the ratio is 27/11 = 2.455.',
-      'The over-run turns the engine: there is engine braking.',
+      'On coast the train turns the engine: there is engine braking.',
     ]);
   });
 
@@ -219,9 +219,7 @@ describe('the turned end', () => {
     expect(none(['a', 'b'])).toBe(
       'The a and b over-run, so the engine is not turned: there is no engine braking.',
     );
-    expect(none([])).toBe(
-      'Nothing makes the over-run turn the engine: there is no engine braking.',
-    );
+    expect(none([])).toBe('On coast nothing turns the engine: there is no engine braking.');
   });
 
   it('that is barred gives torques of itself, and no word on who stands still', () => {

@@ -78,7 +78,7 @@ function wordText(
 function subjectOf(test: Exclude<Test, { readonly test: 'hand check' }>): string {
   switch (test.test) {
     case 'under power':
-    case 'over-run':
+    case 'coast':
       return test.gear;
     case 'stall':
       return test.range;

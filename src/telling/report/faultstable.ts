@@ -5,7 +5,7 @@ import { width, wrap } from './lines.ts';
 import { type Page, paragraph } from './page.ts';
 
 /**
- * Classes of faults against gears: two lines a class, under power and on the over-run, a dot
+ * Classes of faults against gears: two lines a class, under power and on coast, a dot
  * for what is as in the healthy train. Faults that no road test parts stand in a bracket.
  * Gears that do not fit beside one another go into further blocks; none has its name cut.
  */

@@ -24,7 +24,7 @@ export type Json =
   | { readonly [key: string]: Json };
 
 /**
- * A gear under power, on the over-run and rolled back. `why` is in `language` and for the
+ * A gear under power, on coast and rolled back. `why` is in `language` and for the
  * reader's `stand`; numbers are plus clockwise, seen from the input end, for everyone.
  */
 export function flowJson(

@@ -4,7 +4,7 @@ import { gearName, type Language, visible, type Voice, voiceOf } from '../narrat
 import type { Block, Cell, Column, Sheet } from './document.ts';
 
 /**
- * The application chart: a row a gear, a column a device, under power and on the over-run. O on,
+ * The application chart: a row a gear, a column a device, under power and on coast. O on,
  * (O) on but carrying nothing, H holding, R over-running; empty: off, or carrying nothing.
  */
 export function chartSheet(train: Train, language: Language): Sheet {

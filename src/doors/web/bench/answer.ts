@@ -19,7 +19,7 @@ export interface Answer {
   /** One motion as floats, to draw. Empty where nothing moves. */
   readonly pose: ReadonlyMap<MemberName, number>;
   readonly facts: readonly Fact[];
-  /** In a gear, under power or on the over-run: all that the engine says of it. */
+  /** In a gear, under power or on coast: all that the engine says of it. */
   readonly working?: Working;
   /** By hand: what the hands find. */
   readonly found?: HandAnswer;

@@ -14,7 +14,7 @@ export interface ByHand {
   readonly way: Way;
 }
 
-/** Under power, on the over-run, rolled back on a hill with the input free or held. */
+/** Under power, on coast, rolled back on a hill with the input free or held. */
 export type Side = 'drive' | 'coast' | 'rolled back' | 'rolled back, input held';
 
 export const SIDES: readonly Side[] = ['drive', 'coast', 'rolled back', 'rolled back, input held'];

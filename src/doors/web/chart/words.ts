@@ -8,7 +8,7 @@ export const words = spoken({
     ratio: 'input turns for one of the output',
     braking: 'engine braking',
     drive: 'under power',
-    coast: 'on the over-run',
+    coast: 'on coast',
     brakes: 'yes',
     runsFree: 'no',
     letter: { on: 'O', idle: '(O)', holding: 'H', 'over-running': 'R', off: '·' },

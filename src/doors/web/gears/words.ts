@@ -5,7 +5,7 @@ export const words = spoken({
     applied: 'Applied',
     turned: 'Turned',
     drive: 'under power',
-    coast: 'on the over-run',
+    coast: 'on coast',
     'rolled back': 'rolled back',
     'rolled back, input held': 'rolled back, input held',
     byHand: 'by hand: let go',

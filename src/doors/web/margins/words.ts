@@ -10,7 +10,7 @@ export const words = spoken({
     gear: 'gear',
     side: 'the load',
     drive: 'under power',
-    coast: 'on the over-run',
+    coast: 'on coast',
     asked: 'asked at the input, N·m',
     most: 'can pass, N·m',
     first: 'lets go first',

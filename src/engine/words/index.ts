@@ -1,0 +1,1 @@
+export { newWord, ourWord } from './glossary.ts';

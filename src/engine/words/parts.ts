@@ -1,0 +1,100 @@
+import type { Concept } from './concept.ts';
+
+/** What a train is made of. */
+export const PARTS = {
+  sun: {
+    en: 'sun',
+    es: 'planetario',
+    read: ['sun gear', 'centre gear', 'center gear', 'planetario', 'solar'],
+    stands: ['planetario'],
+    both: { en: /\bsuns?\b/i, es: /planetarios?\b/i },
+  },
+  ring: {
+    en: 'ring',
+    es: 'corona',
+    read: ['ring gear', 'ring wheel', 'annulus', 'annular', 'internal gear', 'corona'],
+    stands: ['corona'],
+  },
+  planet: {
+    en: 'planet',
+    es: 'satélite',
+    read: ['satellite', 'planet pinion', 'pinion', 'satélite'],
+    stands: ['pinion', 'satélite'], // a bevel set has pinions
+    both: { en: /\bplanets?\b/i, es: /satélite/i },
+  },
+  planets: {
+    en: 'planets',
+    es: 'satélites',
+    read: ['satellites', 'planet pinions', 'pinions', 'satélites'],
+    stands: ['pinions', 'satélites'],
+  },
+  carrier: {
+    en: 'carrier',
+    es: 'portasatélites',
+    read: ['planet carrier', 'arm', 'spider', 'cage', 'portasatélites', 'portaplanetarios'],
+    stands: ['portasatélites'],
+    both: { en: /\bcarriers?\b/i, es: /portasatélites/i },
+  },
+  set: {
+    en: 'planetary set',
+    es: 'juego planetario',
+    not: { en: /epicyclic|gear ?sets?\b/i, es: /epicicloidal|tren planetario/i },
+  },
+  case: { en: 'case', es: 'carcasa', read: ['carcasa'], stands: ['carcasa'] },
+  member: { en: 'member', es: 'miembro', both: { en: /\bmembers?\b/i, es: /miembro/i } },
+  clutch: {
+    en: 'clutch',
+    es: 'embrague',
+    read: ['multi-plate clutch', 'clutch pack', 'disc clutch', 'lamellar clutch', 'embrague'],
+    stands: ['multi-plate clutch', 'embrague'], // where a brake is called multi-plate beside it
+    both: { en: /(?<!one-way )\bclutch\b/i, es: /embrague/i },
+  },
+  brake: {
+    en: 'brake',
+    es: 'freno',
+    read: ['multi-plate brake', 'brake clutch', 'holding clutch', 'grounded clutch', 'freno'],
+    stands: ['multi-plate brake', 'freno'],
+  },
+  band: {
+    en: 'band',
+    es: 'banda',
+    read: ['brake band', 'banda'],
+    stands: ['banda'],
+    not: { es: /cinta de freno/i },
+    both: { en: /\bbands?\b/i, es: /banda/i },
+  },
+  'one-way clutch': {
+    en: 'one-way clutch',
+    es: 'rueda libre',
+    file: 'one-way',
+    read: [
+      'one-way clutch',
+      'freewheel',
+      'overrunning clutch',
+      'sprag',
+      'roller clutch',
+      'mechanical diode',
+      'rueda libre',
+    ],
+    stands: ['one-way clutch', 'sprag', 'rueda libre'], // a sprag in the name of somebody's device
+    not: { es: /embragues? unidireccional|embragues? de un sentido/i },
+    both: { en: /\bone-way clutch/i, es: /ruedas? libres?/i },
+  },
+  device: { en: 'device', es: 'elemento', not: { es: /\bdispositivos?\b/i } },
+  friction: { en: 'friction plate', es: 'disco de fricción', not: { en: /\bfibres?\b/i } },
+  backing: {
+    en: 'backing plate',
+    es: 'disco de apoyo',
+    once: ['flange'],
+    not: { en: /\b(?:pressure|end|retaining) plates?\b/i, es: /\bbridas?\b/i },
+    both: { en: /backing plate/i, es: /discos? de apoyo/i },
+  },
+  'snap ring': {
+    en: 'snap ring',
+    es: 'anillo elástico',
+    not: { en: /circlip|retaining ring/i, es: /circlip|seeger|anillo de retención/i },
+    both: { en: /snap rings?/i, es: /anillos? elásticos?/i },
+  },
+  splines: { en: 'splines', es: 'estriado', not: { es: /\bestrías\b/i } },
+  lug: { en: 'lug', es: 'orejeta', not: { es: /lengüeta/i } },
+} as const satisfies Record<string, Concept>;

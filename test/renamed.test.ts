@@ -1,0 +1,41 @@
+import fs from 'node:fs';
+import { expect, it } from 'vitest';
+import { readPractice } from '../src/engine/practice/index.ts';
+import { inquire, type Inquiry, readSeen } from '../src/engine/suspects/index.ts';
+import { readTrain } from '../src/engine/trainfile/index.ts';
+
+// What had another name before is still read, and told once.
+
+const practice = () => {
+  const read = readPractice(kept('practice.yaml')).practice;
+  if (!read) throw new Error('no practice');
+  return read;
+};
+
+function kestrel(): Inquiry {
+  const { train } = readTrain(kept('trains/kestrel-three-speed.train.yaml'));
+  if (!train) throw new Error('no train');
+  return inquire(train, practice());
+}
+
+it('reads "over-run" of a file of what was seen as coast', () => {
+  const inquiry = kestrel();
+  const now = readSeen('D 1 coast: runs free\nL 1 coast: brakes', inquiry);
+  const before = readSeen('D 1 over-run: runs free\nL 1 over-run: brakes', inquiry);
+  expect(now.problems).toEqual([]);
+  expect(before.observations).toEqual(now.observations);
+  expect(before.problems).toMatchObject([
+    { problem: 'renamed', old: 'over-run', now: 'coast', severity: 'warning', place: { line: 1 } },
+  ]);
+});
+
+it('reads "over-run" of a shop’s experience as coast', () => {
+  const text = kept('practice.yaml');
+  const before = readPractice(text.replace('\n  coast:', '\n  over-run:'));
+  expect(before.practice).toEqual(readPractice(text).practice);
+  expect(before.problems).toMatchObject([{ problem: 'renamed', old: 'over-run', now: 'coast' }]);
+});
+
+function kept(file: string): string {
+  return fs.readFileSync(new URL(`../${file}`, import.meta.url), 'utf8');
+}
