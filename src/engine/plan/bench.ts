@@ -2,6 +2,7 @@ import { halfBuilt, ownName, type Part, piecesOf, setGearing, type Train } from 
 import type { Felt, Grip, Mistake } from './answer.ts';
 import { Feel } from './feel.ts';
 import { mistaken } from './mistakes.ts';
+import { Reach } from './reach.ts';
 
 /** Hold one member or none and turn another, after a step; the lowest rank is liked best. */
 export interface Check {
@@ -16,12 +17,14 @@ export class Bench {
   /** In the order in which the parts go on; step n is the n-th of them. */
   readonly build: readonly Part[];
   private readonly train: Train;
+  private readonly reach: Reach;
   private readonly known = new Map<string, Felt>();
   private readonly right = new Map<number, Stage>();
   private readonly spoilt = new Map<Mistake, Train>();
 
   constructor(train: Train) {
     this.train = train;
+    this.reach = new Reach(train);
     this.build = (train.teardown ?? []).toReversed();
   }
 
@@ -89,7 +92,7 @@ export class Bench {
     return halfBuilt(train, ({ name }) => on.has(name));
   }
 
-  // What hands can take hold of: of each part that is on, each piece once; the last one first.
+  // What hands can take hold of: of each part in reach, each piece once; the last one first.
   private grips(step: number, feel: Feel): Grip[] {
     const own = ownName(this.train);
     const notForHands = new Set([
@@ -98,8 +101,7 @@ export class Bench {
         return setGearing(this.train, set).planets.map(({ member }) => member);
       }),
     ]);
-    const parts = this.build.slice(0, step).toReversed();
-    return parts.flatMap(({ name: part, carries }) => {
+    return this.reach.after(step).flatMap(({ name: part, carries }) => {
       const members = carries.filter((name) => !notForHands.has(own(name)));
       const bodies = members.map((member) => feel.bodyOf(member) ?? member);
       const pieces = members.filter((_, i) => bodies.indexOf(bodies[i] as number | string) === i);

@@ -10,13 +10,14 @@ export type * from './car.ts';
 export * from './band.ts';
 export * from './endplay.ts';
 export * from './pack.ts';
+export * from './part.ts';
 export {
   carriersOf,
   coversOf,
   halfBuilt,
+  hidersOf,
   onePiece,
   ownName,
-  type Part,
   piecesOf,
 } from './teardown.ts';
 export * from './train.ts';

@@ -1,39 +1,10 @@
 import { setGearing } from './gearing.ts';
+import { type Part, upOf } from './part.ts';
 import { CASE, type Device, type Join, type MemberName, type Train } from './train.ts';
 
 /**
- * A part as it comes off the bench, with the notes that its builder keeps. Nothing in the notes
- * changes how the train turns; what the part carries does.
- */
-export interface Part {
-  readonly name: string;
-  /** Members, devices, and races of one-way clutches: "low sprag.inner", "low sprag.outer". */
-  readonly carries: readonly string[];
-  /** What its inner and its outer edge engage: a spline, lugs, a press fit. */
-  readonly inner?: string;
-  readonly outer?: string;
-  /** The face that looks at the input end. */
-  readonly face?: string;
-  /** What must line up. */
-  readonly align?: string;
-  readonly frictions?: number;
-  readonly steels?: number;
-  /** Whether it comes in several thicknesses, one of which is measured for and chosen. */
-  readonly selective?: boolean;
-  readonly refit?: 'reuse' | 'replace';
-  /** The file name of a photograph. */
-  readonly photo?: string;
-  /** Parts that cannot be reached while this one is on. */
-  readonly covers?: readonly string[];
-  /** Parts that must come off before this one can be reached; absent: see `coversOf`. */
-  readonly under?: readonly string[];
-  /** Set by faults: not fitted. */
-  readonly missing?: boolean;
-}
-
-/**
  * The parts that cover one. Where neither it nor they say which, it is the part that comes off
- * just before it; the first to come off has none.
+ * just before it; the first to come off from an end of the unit has none.
  */
 export function coversOf(teardown: readonly Part[], part: Part): string[] {
   const saying = teardown.filter(({ covers }) => covers?.includes(part.name));
@@ -41,7 +12,13 @@ export function coversOf(teardown: readonly Part[], part: Part): string[] {
   if (part.under) return [...new Set([...part.under, ...said])];
   if (said.length > 0) return said;
   const before = teardown[teardown.indexOf(part) - 1];
-  return before ? [before.name] : [];
+  const up = upOf(teardown);
+  return before && up(before) === up(part) ? [before.name] : [];
+}
+
+/** The parts that keep hands off one: as it says, or those that cover it. */
+export function hidersOf(teardown: readonly Part[], part: Part): readonly string[] {
+  return part['hidden by'] ?? coversOf(teardown, part);
 }
 
 /** What of a one-way clutch parts can carry: all of it but the races, or a race. */

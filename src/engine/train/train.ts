@@ -4,7 +4,7 @@ import type { GearSet } from './gearset.ts';
 import type { Capacity, Engine } from './capacity.ts';
 import type { EndPlay } from './endplay.ts';
 import type { Pack } from './pack.ts';
-import type { Part } from './teardown.ts';
+import type { Fluid, Part } from './part.ts';
 import type { WearCheck } from './wear.ts';
 
 /**
@@ -38,6 +38,7 @@ export interface Train {
   readonly engine?: Engine;
   /** Tyre and final drive; absent: not described. */
   readonly car?: Car;
+  readonly fluid?: Fluid;
 }
 
 export type MemberName = string;

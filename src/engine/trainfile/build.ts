@@ -1,4 +1,5 @@
 import {
+  type Bolts,
   CASE,
   type Device,
   type GearPair,
@@ -30,6 +31,7 @@ export function buildTrain(file: FileEntries): Train {
     }),
     ...(file.engine && { engine: { ...file.engine } }),
     ...(file.car && { car: { ...file.car } }),
+    ...(file.fluid && { fluid: { ...file.fluid } }),
     ...(file.endplay && {
       endPlays: listOf(file.endplay, (name, its) => ({ shaft: name, ...its })),
     }),
@@ -83,6 +85,16 @@ function device(name: string, entry: DeviceEntry): Device {
   return { kind: 'one-way', name, first, second, lets: entry.lets };
 }
 
-function part(name: string, { carries = [], selective, ...notes }: PartEntry): Part {
-  return { name, carries, ...notes, ...(selective && { selective: selective === 'yes' }) };
+function part(name: string, { carries = [], selective, bolts, ...notes }: PartEntry): Part {
+  return {
+    name,
+    carries,
+    ...notes,
+    ...(selective && { selective: selective === 'yes' }),
+    ...(bolts && { bolts: boltsOf(bolts) }),
+  };
+}
+
+function boltsOf({ once, ...its }: NonNullable<PartEntry['bolts']>): Bolts {
+  return { ...its, ...(once && { once: once === 'yes' }) };
 }

@@ -24,7 +24,7 @@ import { CAPACITY, CAPACITY_KEYS, ENGINE } from './capacity.ts';
 import { CAR } from './car.ts';
 import { END_PLAY } from './endplay.ts';
 import { PACK } from './pack.ts';
-import { PART } from './part.ts';
+import { FLUID, PART } from './part.ts';
 import { WEAR_CHECK } from './wear.ts';
 import { count, or, teeth, text } from './value.ts';
 
@@ -278,6 +278,7 @@ export const FILE = v.strictObject(
     capacities: section(SIZED_DEVICE, CAPACITY, 'How much each device can carry, by device.'),
     engine: v.exactOptional(ENGINE),
     car: v.exactOptional(CAR),
+    fluid: v.exactOptional(FLUID),
     endplay: section(SHAFT_NAME, END_PLAY, 'The end play of each shaft.'),
     bands: section(SET_BAND, BAND_SETTING, 'What sets the clearance of each band at its drum.'),
     wear: section(

@@ -30,13 +30,23 @@ export function discard(text: string, train: Train, thing: Thing): Edited {
   const carried = (train.teardown ?? []).flatMap(({ name, carries }) =>
     items(['teardown', name, 'carries'], carries, isCarried),
   );
+  const measured = (train.teardown ?? []).flatMap((part) => [
+    ...(['feeds', 'closes'] as const).flatMap((key) => {
+      return items(['teardown', part.name, key], part[key] ?? [], (one) => devices.has(one));
+    }),
+    ...(devices.has(part.sets ?? '') ? [['teardown', part.name, 'sets']] : []),
+  ]);
   const told = [
     ...(train.capacities ?? []).map(({ device }) => ['capacities', device]),
     ...(train.bands ?? []).map(({ device }) => ['bands', device]),
     ...(train.packs ?? []).map(({ device }) => ['packs', device]),
   ].filter(([, device = '']) => devices.has(device));
   // An item is taken from the back of its list, so that those ahead keep their index.
-  const paths = [...[...gears, ...joined, ...carried].toReversed(), ...told, ...gone.map(pathOf)];
+  const paths = [
+    ...[...gears, ...joined, ...carried, ...measured].toReversed(),
+    ...told,
+    ...gone.map(pathOf),
+  ];
   return inTurn(
     text,
     paths.map((path) => (before) => remove(before, path)),

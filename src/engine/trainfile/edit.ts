@@ -90,8 +90,7 @@ function renamedTo({ as, name, path }: Mention, renaming: Renaming): string | un
       if ((as === 'set' || as === 'shared') && name === from) return to;
       return isMember && name.startsWith(`${from}.`) ? to + name.slice(from.length) : undefined;
     case 'device':
-      if (as === 'device' || as === 'applied' || as === 'packed' || as === 'sized')
-        return name === from ? to : undefined;
+      if (OF_DEVICES.has(as)) return name === from ? to : undefined;
       if (as !== 'on a part') return undefined;
       if (name === from) return to;
       return name.startsWith(`${from}.`) ? to + name.slice(from.length) : undefined;
@@ -112,6 +111,16 @@ function renamedTo({ as, name, path }: Mention, renaming: Renaming): string | un
     }
   }
 }
+
+const OF_DEVICES: ReadonlySet<Mention['as']> = new Set([
+  'device',
+  'applied',
+  'packed',
+  'set band',
+  'sized',
+  'fed',
+  'closed',
+]);
 
 // Members, sets, gear pairs and devices keep clear of one another's names.
 function clashes({ as, name, path }: Mention, renaming: Renaming): boolean {

@@ -29,7 +29,9 @@ export type Role =
   | 'cover'
   | 'packed'
   | 'set band'
-  | 'sized';
+  | 'sized'
+  | 'fed'
+  | 'closed';
 
 /** The definitions of names. */
 export const ROLES: ReadonlyMap<unknown, Role> = new Map<unknown, Role>([
@@ -51,4 +53,6 @@ export const ROLES: ReadonlyMap<unknown, Role> = new Map<unknown, Role>([
   [names.PACKED_DEVICE, 'packed'],
   [names.SET_BAND, 'set band'],
   [names.SIZED_DEVICE, 'sized'],
+  [names.FED_DEVICE, 'fed'],
+  [names.CLOSED_NAME, 'closed'],
 ]);

@@ -41,6 +41,8 @@ export const PACKED_DEVICE = name('A clutch or brake whose plates these are.');
 export const SET_BAND = name('A band whose clearance this is.');
 export const WORN_NAME = name('What is measured.');
 export const SHAFT_NAME = name('What the end play is of.');
+export const FED_DEVICE = name('A clutch, brake or band whose oil goes through the part.');
+export const CLOSED_NAME = name('A clutch, brake, band or shaft that is measured.');
 export const COVER_NAME = name('The name of another part.');
 
 /** Whether a text may be a name: of a set, a device, a range, a gear, a plain member. */

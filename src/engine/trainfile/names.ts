@@ -35,7 +35,8 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
           }));
         }
         break;
-      case 'applied': {
+      case 'applied':
+      case 'fed': {
         const device = devices.get(name);
         if (!deviceNames.has(name)) {
           findings.error(at, () => ({
@@ -88,6 +89,7 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
       case 'part': // and see `checkTeardown`
       case 'on a part':
       case 'cover':
+      case 'closed':
         break;
     }
   }

@@ -183,6 +183,7 @@ function namesFor(role: Role, train: Train, within_: string): string[] {
     case 'on a part':
       return [...membersOf(train), ...devices.map(({ name }) => name)];
     case 'applied':
+    case 'fed':
       return devices.filter(isFriction).map(({ name }) => name);
     case 'sized':
       return devices.map(({ name }) => name);
@@ -195,6 +196,11 @@ function namesFor(role: Role, train: Train, within_: string): string[] {
       const set = sets.find(({ name }) => name === within_);
       return set?.kind === 'wheels' ? [...set.wheels.keys()] : [];
     }
+    case 'closed':
+      return [
+        ...[...(train.packs ?? []), ...(train.bands ?? [])].map(({ device }) => device),
+        ...(train.endPlays ?? []).map(({ shaft }) => shaft),
+      ];
     case 'cover':
       return teardown.map(nameOf);
     default:

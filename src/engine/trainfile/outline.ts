@@ -7,7 +7,7 @@ import type { Mention } from './mention.ts';
 import type { CapacityEntry, EngineEntry } from './capacity.ts';
 import type { CarEntry } from './car.ts';
 import type { PackEntry } from './pack.ts';
-import type { PartEntry } from './part.ts';
+import type { FluidEntry, PartEntry } from './part.ts';
 import type { Node } from './tree.ts';
 import type { WearEntry } from './wear.ts';
 import { Walker } from './walker.ts';
@@ -34,6 +34,7 @@ export interface FileEntries {
   readonly capacities?: ReadonlyMap<string, CapacityEntry>;
   readonly engine?: EngineEntry;
   readonly car?: CarEntry;
+  readonly fluid?: FluidEntry;
   readonly endplay?: ReadonlyMap<string, EndPlayEntry>;
   readonly bands?: ReadonlyMap<string, BandEntry>;
   readonly wear?: ReadonlyMap<string, WearEntry>;

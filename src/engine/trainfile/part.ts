@@ -1,6 +1,46 @@
 import * as v from 'valibot';
-import { CARRIED, COVER_NAME } from './name.ts';
-import { count, note, or } from './value.ts';
+import { ENDS, FACINGS } from '../train/index.ts';
+import { CARRIED, CLOSED_NAME, COVER_NAME, FED_DEVICE } from './name.ts';
+import { LIMIT } from './pack.ts';
+import { count, note, or, torque, volume } from './value.ts';
+
+const yesOrNo = (description: string) =>
+  v.pipe(v.picklist(['yes', 'no'], or('yes or no')), v.description(description));
+const partNames = (description: string) =>
+  v.pipe(v.array(COVER_NAME, or('part names')), v.description(description));
+const source = v.exactOptional(note('Where it stands: a manual and its page. Absent: unsourced.'));
+const by = v.exactOptional(note('The initials of whoever wrote it down.'));
+
+const BOLTS = v.pipe(
+  v.strictObject(
+    {
+      torque: v.exactOptional(torque('What they are tightened to.')),
+      count: v.exactOptional(count('bolts')),
+      sequence: v.exactOptional(note('The order in which they are drawn down.')),
+      once: v.exactOptional(yesOrNo('Whether they are used once only. Absent: no.')),
+      source,
+      by,
+    },
+    or('bolts'),
+  ),
+  v.description('What it is bolted down with, and its torque.'),
+);
+
+/** What the unit is filled with at the end. */
+export const FLUID = v.pipe(
+  v.strictObject(
+    {
+      kind: v.exactOptional(note('Which fluid.')),
+      fill: v.exactOptional(volume('How much goes in.')),
+      source,
+      by,
+    },
+    or('fluid to fill'),
+  ),
+  v.description('What the unit is filled with at the end of the build.'),
+);
+
+export type FluidEntry = v.InferOutput<typeof FLUID>;
 
 /** A part of the teardown: a person writes what matters and leaves out the rest. */
 export const PART = v.pipe(
@@ -12,16 +52,35 @@ export const PART = v.pipe(
           v.description('The members, devices and races of one-way clutches that come with it.'),
         ),
       ),
-      inner: v.exactOptional(note('What its inner edge engages: splines, lugs, a press fit.')),
-      outer: v.exactOptional(note('What its outer edge engages: splines, lugs, a press fit.')),
-      face: v.exactOptional(note('The face that looks at the input end.')),
+      inner: v.exactOptional(note('What it engages inside: splines, lugs, a press fit.')),
+      outer: v.exactOptional(note('What it engages outside: splines, lugs, a press fit.')),
+      face: v.exactOptional(
+        note('Which of its faces is the one to look at; where it looks stands under faces.'),
+      ),
+      faces: v.exactOptional(
+        v.pipe(
+          v.picklist(FACINGS, or('facing')),
+          v.description(
+            'Where its face looks: to an end of the unit, or up or down as the unit stands then. Absent with a face: input.',
+          ),
+        ),
+      ),
+      up: v.exactOptional(
+        v.pipe(
+          v.picklist(ENDS, or('end')),
+          v.description(
+            'The end of the unit that is up as it comes off and goes on. Absent: as for the part before it.',
+          ),
+        ),
+      ),
       align: v.exactOptional(note('What must line up: a feed hole, a groove, a lug.')),
       frictions: v.exactOptional(count('friction plates')),
       steels: v.exactOptional(count('steel plates')),
-      selective: v.exactOptional(
+      selective: v.exactOptional(yesOrNo('Whether it comes in several thicknesses. Absent: no.')),
+      sets: v.exactOptional(
         v.pipe(
-          v.picklist(['yes', 'no'], or('yes or no')),
-          v.description('Whether it comes in several thicknesses. Absent: no.'),
+          CLOSED_NAME,
+          v.description('The pack, the band or the shaft whose gap its thickness sets.'),
         ),
       ),
       refit: v.exactOptional(
@@ -31,19 +90,32 @@ export const PART = v.pipe(
         ),
       ),
       photo: v.exactOptional(note('The file name of a photograph.')),
-      covers: v.exactOptional(
+      height: v.exactOptional(
+        v.pipe(LIMIT, v.description('How far it stands below the face of the case.')),
+      ),
+      bolts: v.exactOptional(BOLTS),
+      feeds: v.exactOptional(
         v.pipe(
-          v.array(COVER_NAME, or('part names')),
-          v.description('Parts that cannot be reached while this one is on.'),
+          v.array(FED_DEVICE, or('devices')),
+          v.description('Clutches, brakes and bands whose oil goes through it.'),
         ),
       ),
-      under: v.exactOptional(
+      closes: v.exactOptional(
         v.pipe(
-          v.array(COVER_NAME, or('part names')),
+          v.array(CLOSED_NAME, or('closed')),
           v.description(
-            'Parts that must come off before this one can be reached; [] for none. Absent: the one above it, unless another says that it covers it.',
+            'Packs, bands and shafts that can be measured once it is on. Absent of all: a pack and a band by the part that carries them, a shaft by the last part of the build.',
           ),
         ),
+      ),
+      covers: v.exactOptional(partNames('Parts that cannot be reached while this one is on.')),
+      under: v.exactOptional(
+        partNames(
+          'Parts that must come off before this one can be reached; [] for none. Absent: the one above it, unless another says that it covers it.',
+        ),
+      ),
+      'hidden by': v.exactOptional(
+        partNames('Parts that keep hands off it; [] for none. Absent: those that it is under.'),
       ),
     },
     or('part'),

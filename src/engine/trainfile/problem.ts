@@ -109,6 +109,8 @@ export type Mistake =
   /** A part carries what the train does not have. */
   | { readonly problem: 'unknown carried'; readonly name: string; readonly near?: string }
   | { readonly problem: 'unknown teardown part'; readonly part: string; readonly near?: string }
+  /** A part sets or closes what is no pack, band or shaft that the file tells of. */
+  | { readonly problem: 'nothing to measure'; readonly name: string; readonly near?: string }
   /** `by`: the part that carries it already, by this or another of its names. */
   | { readonly problem: 'carried twice'; readonly name: string; readonly by: string }
   /** A part stands before its cover, or covers itself. */
@@ -180,6 +182,13 @@ export type Expected =
   | 'part names' // a list
   | 'note' // a text of one line
   | 'yes or no'
+  | 'facing' // input, output, up or down
+  | 'end' // input or output
+  | 'bolts' // their torque, count, sequence, whether they are new each time
+  | 'torque' // with its unit
+  | 'volume' // with its unit
+  | 'fluid to fill' // its kind and how much
+  | 'closed' // a list of packs, bands and shafts
   | 'refit' // reuse or replace
   | 'device'
   | 'size' // above 0, to 100,000

@@ -21,7 +21,9 @@ export function checkTeardown(train: Train, at: PlaceOf, findings: Findings): vo
   const own = ownName(train);
   const carriers = new Map<string, string>();
   const order = new Map(teardown.map(({ name }, i) => [name, i]));
-  teardown.forEach(({ name, carries, covers = [], under = [] }, i) => {
+  const measured = new Set(measuredIn(train));
+  teardown.forEach((part, i) => {
+    const { name, carries, covers = [], under = [], 'hidden by': hidden = [] } = part;
     carries.forEach((carried, k) => {
       const place = () => at('teardown', name, 'carries', `${k}`);
       const by = carriers.get(own(carried));
@@ -34,7 +36,15 @@ export function checkTeardown(train: Train, at: PlaceOf, findings: Findings): vo
       }
       carriers.set(own(carried), by ?? name);
     });
-    const cover = (key: 'covers' | 'under') => (other: string, k: number) => {
+    const measurable = (its: string, ...path: string[]) => {
+      if (measured.has(its)) return;
+      findings.error(at('teardown', name, ...path), () => {
+        return { problem: 'nothing to measure', name: its, ...near(its, measured) };
+      });
+    };
+    if (part.sets !== undefined) measurable(part.sets, 'sets');
+    part.closes?.forEach((its, k) => measurable(its, 'closes', `${k}`));
+    const cover = (key: 'covers' | 'under' | 'hidden by') => (other: string, k: number) => {
       const place = () => at('teardown', name, key, `${k}`);
       const j = order.get(other);
       if (j === undefined) {
@@ -48,6 +58,7 @@ export function checkTeardown(train: Train, at: PlaceOf, findings: Findings): vo
     };
     covers.forEach(cover('covers'));
     under.forEach(cover('under'));
+    hidden.forEach(cover('hidden by'));
   });
 }
 
@@ -78,6 +89,14 @@ export function doubtTeardown(train: Train, at: PlaceOf, findings: Findings): vo
   for (const name of forgotten) {
     findings.warning(at('teardown'), { problem: 'not carried', name });
   }
+}
+
+// What has a gap that is measured or set.
+function measuredIn({ packs = [], bands = [], endPlays = [] }: Train): string[] {
+  return [
+    ...[...packs, ...bands].map(({ device }) => device),
+    ...endPlays.map(({ shaft }) => shaft),
+  ];
 }
 
 // What a part can bring: any name of a member but the case, devices, and races.

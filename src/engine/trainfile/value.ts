@@ -35,6 +35,16 @@ export const pressure = (description: string) =>
   v.pipe(v.string(or('air')), v.regex(AIR, or('air')), v.description(description));
 const AIR = /^[0-9]{1,5}(?:[.,][0-9]{1,3})? ?(?:kPa|bar|psi)$/u;
 
+/** A torque with its unit. */
+export const torque = (description: string) =>
+  v.pipe(v.string(or('torque')), v.regex(TORQUE, or('torque')), v.description(description));
+const TORQUE = /^[0-9]{1,4}(?:[.,][0-9]{1,2})? ?(?:N[·. ]?m|lbf?[·. ]?ft|lbf?[·. ]?in)$/u;
+
+/** A volume with its unit. */
+export const volume = (description: string) =>
+  v.pipe(v.string(or('volume')), v.regex(VOLUME, or('volume')), v.description(description));
+const VOLUME = /^[0-9]{1,3}(?:[.,][0-9]{1,2})? ?(?:l|L|qt|pt)$/u;
+
 const whole = (what: Expected, most: number, description: string) =>
   v.pipe(
     v.number(what),

@@ -1,5 +1,6 @@
-import type { Car, Device, Engine, GearPair, GearSet, Part, Train } from '../train/index.ts';
+import type { Car, Device, Engine, Fluid, GearPair, GearSet, Part, Train } from '../train/index.ts';
 import { VERSION } from './definition.ts';
+import { PART } from './part.ts';
 
 /** What can be written into a train file. A map keeps its order, and may have any key. */
 export type Value = string | number | readonly Value[] | ReadonlyMap<string, Value>;
@@ -48,6 +49,7 @@ export function trainText(train: Train): string {
   );
   section('engine', entriesOf(train.engine));
   section('car', entriesOf(train.car));
+  section('fluid', entriesOf(train.fluid));
   section(
     'endplay',
     (train.endPlays ?? []).map(({ shaft, ...its }) => [shaft, plainValue(its) as Value]),
@@ -163,26 +165,21 @@ function deviceValue(device: Device): Value {
   }
 }
 
-function partValue({ carries, selective, covers, under, ...part }: Part): Value {
-  const { inner, outer, face, align, frictions, steels, refit, photo } = part;
-  return mapOf({
+// In the order of the file form.
+function partValue({ carries, selective, bolts, missing: _, name: __, ...part }: Part): Value {
+  const said = (yes: boolean | undefined) => (yes === undefined ? undefined : yes ? 'yes' : 'no');
+  const its = {
+    ...part,
     carries: carries.length > 0 ? carries : undefined,
-    inner,
-    outer,
-    face,
-    align,
-    frictions,
-    steels,
-    selective: selective === undefined ? undefined : selective ? 'yes' : 'no',
-    refit,
-    photo,
-    covers,
-    under,
-  });
+    selective: said(selective),
+    bolts: bolts && { ...bolts, once: said(bolts.once) },
+  };
+  const keys = Object.keys(PART.entries) as (keyof typeof its)[];
+  return plainValue(Object.fromEntries(keys.map((key) => [key, its[key]]))) as Value;
 }
 
-function entriesOf(given: Engine | Car = {}): [string, Value][] {
-  return Object.entries(given).map(([key, its]) => [key, its]);
+function entriesOf(its: Engine | Car | Fluid = {}): [string, Value][] {
+  return Object.entries(its).map(([key, value]) => [key, value as Value]);
 }
 
 // Sections and lists of texts, as they are.

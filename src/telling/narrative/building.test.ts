@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Felt, Mistake } from '../../engine/plan/index.ts';
-import type { Part } from '../../engine/train/index.ts';
+import type { End, Part } from '../../engine/train/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import { feltFor, feltText, mistakeText, partTexts } from './index.ts';
 
@@ -84,20 +84,36 @@ describe('what hands feel', () => {
 describe('what a part asks for', () => {
   const part = (notes: Partial<Part>): Part => ({ name: 'part', carries: [], ...notes });
 
+  it.each<[Partial<Part>, End | undefined, string, string]>([
+    [{ face: 'the lip' }, undefined, 'Faces input: the lip', 'Mira a la entrada: the lip'],
+    [
+      { face: 'the lip', faces: 'output' },
+      'input',
+      'Faces output (down now): the lip',
+      'Mira a la salida (ahora abajo): the lip',
+    ],
+    [{ faces: 'up' }, 'output', 'Faces output (up now)', 'Mira a la salida (ahora arriba)'],
+    [{ faces: 'down' }, 'output', 'Faces input (down now)', 'Mira a la entrada (ahora abajo)'],
+    [{ face: 'the cup', faces: 'up' }, undefined, 'Faces up: the cup', 'Mira arriba: the cup'],
+  ])('%j faces an end, with the %s up', (notes, up, en, es) => {
+    expect(partTexts(part(notes), 'en', up)).toEqual([en]);
+    expect(partTexts(part(notes), 'es', up)).toEqual([es]);
+  });
+
   it.each<[Partial<Part>, string[], string[]]>([
     [{}, [], []],
     [
       { face: 'the lip', inner: 'the shaft', outer: 'the drum', align: 'the holes' },
       [
-        'To the input end: the lip',
-        'Inner edge: the shaft',
-        'Outer edge: the drum',
+        'Faces input: the lip',
+        'Engages inside: the shaft',
+        'Engages outside: the drum',
         'Line up: the holes',
       ],
       [
-        'Hacia el lado de entrada: the lip',
-        'Borde interior: the shaft',
-        'Borde exterior: the drum',
+        'Mira a la entrada: the lip',
+        'Engrana por dentro: the shaft',
+        'Engrana por fuera: the drum',
         'Alinear: the holes',
       ],
     ],

@@ -1,5 +1,5 @@
 import type { Felt, Grip, Mistake } from '../../engine/plan/index.ts';
-import type { Part, Train } from '../../engine/train/index.ts';
+import { type End, facingOf, type Part, type Train } from '../../engine/train/index.ts';
 import { AT_THE_INPUT, type Stand } from './stand.ts';
 import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
 
@@ -27,17 +27,17 @@ export function gripText({ part, member, whole }: Grip, voice: Voice): string {
   return voice.name(whole ? part : member);
 }
 
-/** What the builder looks at as a part goes on, a line each. */
-export function partTexts(part: Part, language: Language = 'en'): string[] {
+/** What the builder looks at as a part goes on with an end of the unit up, a line each. */
+export function partTexts(part: Part, language: Language = 'en', up?: End): string[] {
   const voice = voiceOf(language);
-  const { inner, outer, face, align, frictions, steels, selective, refit, photo } = part;
+  const { inner, outer, align, frictions, steels, selective, refit, photo } = part;
   const said = (what: string, note: string | undefined) => {
     return note === undefined ? [] : [voice.say('part.note', { what, note: visible(note) })];
   };
   const counted = frictions !== undefined || steels !== undefined;
   const plates = { frictions: frictions ?? 0, steels: steels ?? 0 };
   return [
-    ...said('face', face),
+    ...facesTexts(part, up, voice),
     ...said('inner', inner),
     ...said('outer', outer),
     ...said('align', align),
@@ -46,6 +46,14 @@ export function partTexts(part: Part, language: Language = 'en'): string[] {
     ...(refit ? [voice.say('part.refit', { refit })] : []),
     ...said('photo', photo),
   ];
+}
+
+function facesTexts(part: Part, up: End | undefined, voice: Voice): string[] {
+  const facing = facingOf(part, up);
+  if (!facing) return [];
+  const { end = 'none', way = 'none' } = facing;
+  const named = part.face === undefined ? 'no' : 'yes';
+  return [voice.say('part.faces', { end, way, named, note: visible(part.face ?? '') })];
 }
 
 // The name, the key of what is wrong with it, and where.

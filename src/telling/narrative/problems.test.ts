@@ -102,6 +102,25 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [{ what: 'part names', found: 'x' }, 'expected a list of parts, as in [sun shell], not x'],
     [{ what: 'note', found: '' }, 'expected a text of one line, of 1 to 200 characters'],
     [{ what: 'yes or no', found: 'perhaps' }, 'expected yes or no, not perhaps'],
+    [{ what: 'facing', found: 'front' }, 'expected input, output, up or down, not front'],
+    [{ what: 'end', found: 'up' }, 'expected input or output, not up'],
+    [{ what: 'bolts', found: '' }, 'expected bolts, as in { torque: 24 Nm, count: 7, once: yes }'],
+    [
+      { what: 'torque', found: '24' },
+      'expected a torque with its unit, as in 24 Nm, 18 lbft or 72 lbin, not 24',
+    ],
+    [
+      { what: 'volume', found: '5' },
+      'expected a volume with its unit, as in 5.4 L or 5.7 qt, not 5',
+    ],
+    [
+      { what: 'fluid to fill', found: '' },
+      'expected what is filled in, as in { kind: the one in the manual, fill: 5.4 L }',
+    ],
+    [
+      { what: 'closed', found: '' },
+      'expected a list of packs, bands and shafts, as in [turbine shaft]',
+    ],
     [{ what: 'refit', found: 'keep' }, 'expected reuse or replace, not keep'],
     [{ what: 'outcome', found: '' }, 'expected what was seen, as in slips or: slips, not sure'],
   ],
@@ -274,6 +293,13 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
   'unknown teardown part': [
     [{ part: 'shel', near: 'shell' }, 'unknown part: shel; did you mean shell?'],
     [{ part: 'x' }, 'unknown part: x; name one that stands under teardown'],
+  ],
+  'nothing to measure': [
+    [
+      { name: 'low pakc', near: 'low pack' },
+      'nothing to measure: low pakc; did you mean low pack?',
+    ],
+    [{ name: 'x' }, 'nothing to measure: x; name what stands under packs, bands or endplay'],
   ],
   'carried twice': [
     [

@@ -134,6 +134,8 @@ function word(p: Objection, voice: Voice): string {
         name: visible(p.part),
         ...near(p.near),
       });
+    case 'nothing to measure':
+      return voice.say('problem.nothing to measure', { name: visible(p.name), ...near(p.near) });
     case 'carried twice':
       return voice.say('problem.carried twice', { name: visible(p.name), by: visible(p.by) });
     case 'comes off too early': {

@@ -26,8 +26,13 @@ export function planJson(
   };
 }
 
-function partJson({ carries, ...notes }: Part): Json {
-  return { ...notes, carries };
+function partJson({ carries, bolts, height, ...notes }: Part): Json {
+  return {
+    ...notes,
+    ...(height && { height: { ...height } }),
+    ...(bolts && { bolts: { ...bolts } }),
+    carries,
+  };
 }
 
 function checkJson({ hold, turn, right, wrong }: PlannedCheck, stand: Stand): Json {
