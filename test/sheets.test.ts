@@ -82,7 +82,7 @@ describe.each(NAMES)('%s', async (name) => {
         expect(textOn('Application chart')).toContain(told(ratio));
     });
 
-    it('tells every part and the face that looks at the input end, to strip and to build', () => {
+    it('tells every part and where its face looks, to strip and to build', () => {
       for (const [part, { face }] of Object.entries(train.teardown ?? {})) {
         for (const sheet of [textOn('Strip sheet'), textOn('Build sheet')]) {
           expect(sheet).toContain(part);
