@@ -204,7 +204,7 @@ it('would catch nothing more on kestrel if hands could hold a second member too'
         // A hand cannot grip what is not there, or out of reach.
         const reached = inReach(train, step).flatMap(({ carries }) => carries);
         const { bodyOf } = sound.assembly;
-        const far = (name: MemberName) => !reached.some((its) => bodyOf(its) === bodyOf(name));
+        const far = (name: MemberName) => !reached.some((near) => bodyOf(near) === bodyOf(name));
         if (both.some((name) => absent(name) || missing.includes(name) || far(name))) continue;
         if (turns(wrong, check) === turns(sound, check)) continue;
         more.push(`${nameOf(its.mistake)}, step ${step}: ${JSON.stringify(check)}`);
@@ -269,13 +269,13 @@ describe('laws', () => {
   it.each(described)(
     '%s: the order of unrelated parts does not change what hands can feel',
     (name) => {
-      const described = ours(name);
-      const laid = described.teardown ?? [];
+      const found = ours(name);
+      const laid = found.teardown ?? [];
       // What covers and hides a part stays as it is, whatever stands beside it.
       const teardown = laid.map((part): Part => {
         return { ...part, under: coversOf(laid, part), 'hidden by': hidersOf(laid, part) };
       });
-      const train = { ...described, teardown };
+      const train = { ...found, teardown };
       const right = coverage(plan(train) as Plan);
       teardown.slice(1).forEach((part, i) => {
         const before = teardown[i];

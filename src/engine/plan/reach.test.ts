@@ -102,13 +102,13 @@ describe('law', () => {
       if (build.slice(0, step).some(({ name }) => hiders.includes(name))) seen.delete(part.name);
     }
     const now = ups.get(build[step - 1]?.name ?? '');
-    for (const name of [...seen]) {
+    for (const name of seen) {
       if (now && ups.get(name) && ups.get(name) !== now) seen.delete(name);
     }
     const { bodyOf } = assemble(train);
     for (const { name, carries } of build.slice(0, step)) {
-      const ends = [train.input, train.output].map(bodyOf);
-      if (carries.some((its) => ends.includes(bodyOf(its)))) seen.add(name);
+      const ends = new Set([train.input, train.output].map(bodyOf));
+      if (carries.some((its) => ends.has(bodyOf(its)))) seen.add(name);
     }
     return seen;
   };

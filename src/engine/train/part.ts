@@ -78,7 +78,7 @@ export type End = (typeof ENDS)[number];
 export const FACINGS = ['input', 'output', 'up', 'down'] as const;
 export type Facing = (typeof FACINGS)[number];
 
-/** Which end of the unit is up as each part comes off and goes on: as it says, or as for the one before it. */
+/** Which end of the unit is up as a part comes off and goes on: as it says, or its forerunner. */
 export function upOf(teardown: readonly Part[]): (part: Part) => End | undefined {
   const ups = new Map<Part, End | undefined>();
   let up: End | undefined;

@@ -52,8 +52,8 @@ export function checkTeardown(train: Train, at: PlaceOf, findings: Findings): vo
           return { problem: 'unknown teardown part', part: other, ...near(other, order.keys()) };
         });
       } else if (key === 'covers' ? j <= i : j >= i) {
-        const [part, off] = key === 'covers' ? [other, name] : [name, other];
-        findings.error(place(), { problem: 'comes off too early', part, cover: off });
+        const [its, off] = key === 'covers' ? [other, name] : [name, other];
+        findings.error(place(), { problem: 'comes off too early', part: its, cover: off });
       }
     };
     covers.forEach(cover('covers'));

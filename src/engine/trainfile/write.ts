@@ -166,7 +166,8 @@ function deviceValue(device: Device): Value {
 }
 
 // In the order of the file form.
-function partValue({ carries, selective, bolts, missing: _, name: __, ...part }: Part): Value {
+function partValue(part: Part): Value {
+  const { carries, selective, bolts } = part;
   const said = (yes: boolean | undefined) => (yes === undefined ? undefined : yes ? 'yes' : 'no');
   const its = {
     ...part,
