@@ -26,10 +26,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'Which fault a symptom means: what was seen, ranked, and the next best test.',
   ],
   ['engine/plan', 'The build, step by step, and the fewest hand checks that catch its mistakes.'],
-  [
-    'engine/margin',
-    'What a gear can pass before something lets go, and at what pressure it holds.',
-  ],
+  ['engine/margin', 'What a gear can pass before something slips, and at what pressure it holds.'],
   ['engine/check', 'Is this a sensible train? Warnings from its teeth and its behaviour.'],
   ['shop/length', 'Lengths exact in millimetres and inches, with the last digit a tool told.'],
   ['shop/capacity', 'What torque a pack, a band or a one-way clutch can carry, from its sizes.'],

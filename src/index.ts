@@ -201,7 +201,7 @@ export type {
   Told,
 } from './shop/records/index.ts';
 
-// What each gear can pass before something lets go, from what the file tells of its devices.
+// What each gear can pass before something slips, from what the file tells of its devices.
 export { firstToSlip, marginsOf } from './engine/margin/index.ts';
 export type {
   AskedGear,

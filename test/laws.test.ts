@@ -84,7 +84,7 @@ function everywhere(holds: (scene: Scene) => void): void {
 describe(`laws that hold for every train (SEED=${seed})`, () => {
   test('mirror the train, and every way and torque turns round', () =>
     everywhere(({ train, on, flow: { drive } }) => {
-      // One-way clutches let go the other way, and the input is turned the other way: then each
+      // One-way clutches over-run the other way, and the input is turned the other way: then each
       // speed is the other way too. The hand check turns either way.
       const mirror = mirrored(train);
       const friction = train.devices.filter(isFriction).map(({ name }) => name);

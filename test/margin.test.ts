@@ -152,11 +152,11 @@ test(`a slider's pressures are answered as each of them by itself (SEED=${seed})
       if (new Set(firsts).size > 1) bent++;
     });
   }
-  // In some gears not the same lets go at every pressure.
+  // In some gears not the same slips at every pressure.
   expect(bent).toBeGreaterThan(3);
 });
 
-test(`one that lets go alone stands at its limit, and no other goes before it (SEED=${seed})`, () => {
+test(`one that slips alone stands at its limit, and no other goes before it (SEED=${seed})`, () => {
   let alone = 0;
   onEveryCase(({ limits, pressure, working, side }) => {
     const settled = side.devices.every(({ mustNm }) => !isSpan(mustNm));

@@ -129,7 +129,7 @@ test('second good in D, no engine braking in manual second: its band', () => {
   ]);
 });
 
-describe('first drives and brakes on coast, then binds: what should have let go', () => {
+describe('first drives and brakes on coast, then binds: what should have released', () => {
   test('the low one-way clutch seized, or the low brake stuck on', () => {
     for (const [matrix, clutch, brake] of [
       [kestrel, 'low sprag', 'low brake'],

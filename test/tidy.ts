@@ -43,6 +43,7 @@ const WORDS: readonly (readonly [RegExp, string])[] = [
   [/(?:locked|bound)[- ]up|bind-?up/i, 'tied up'],
   [/counter-?clockwise|\bccw\b/i, 'anticlockwise'],
   [/circlip/i, 'snap ring'],
+  [/\blet(?:s|ting)? (?:\w+ )?go\b/i, 'released, slips, over-runs or stripped'],
   [/gear ratio/i, 'ratio'],
   [/behavior/i, 'behaviour'],
   [/neighbor/i, 'neighbour'],

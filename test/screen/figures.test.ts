@@ -25,7 +25,7 @@ describe('the end view', () => {
     const { page } = await open();
     await button(page, 'Pause').click();
     await page.locator('.ends').scrollIntoViewIfNeeded();
-    await button(page, 'Marks to the start').click();
+    await button(page, 'Reset marks').click();
     await page.locator('.ends').scrollIntoViewIfNeeded();
     await page.waitForTimeout(200);
     const before = {

@@ -91,7 +91,7 @@ describe('unsaved work', () => {
     await again.goto(address);
     const status = again.locator('.desk-notices');
     await expect.poll(() => status.textContent()).toContain('Unsaved work');
-    await button(again, 'Take it up').click();
+    await button(again, 'Restore').click();
     await expect.poll(() => title(again).textContent()).toContain('Wren');
   });
 

@@ -38,9 +38,9 @@ async function angleOf(page: Page, member: string): Promise<number> {
 describe('hands on the plate', () => {
   it('turn a member by dragging its dial, and the others follow as the engine says', async () => {
     const { page } = await open();
-    await page.getByRole('button', { name: 'Marks to the start' }).click();
+    await page.getByRole('button', { name: 'Reset marks' }).click();
     await dial(page, 'sun shell').press('Enter');
-    await page.getByRole('button', { name: 'Marks to the start' }).click();
+    await page.getByRole('button', { name: 'Reset marks' }).click();
     await drag(page, dial(page, 'turbine shaft'), 60);
     const found = hand(KESTREL, {
       hold: ['sun shell'],
@@ -69,7 +69,7 @@ describe('hands on the plate', () => {
     expect(await page.locator('.plate-locks .load').count()).toBeGreaterThan(0);
   });
 
-  it('do the same by keys: the arrows turn, Enter holds and lets go', async () => {
+  it('do the same by keys: the arrows turn, Enter holds and releases', async () => {
     const { page } = await open();
     await dial(page, 'sun shell').press('Enter');
     expect(await dial(page, 'sun shell').getAttribute('aria-pressed')).toBe('true');
@@ -89,7 +89,7 @@ describe('hands on the plate', () => {
 
   it('turn a right and a wrong build together', async () => {
     const { page } = await open();
-    await page.getByLabel('A wrong build beside').selectOption('low sprag: backwards');
+    await page.getByLabel('Compare with a fault').selectOption('low sprag: backwards');
     const captions = page.locator('.figure-caption');
     await expect.poll(() => captions.count()).toBeGreaterThan(1);
     expect(await captions.nth(0).textContent()).toContain('2.455');

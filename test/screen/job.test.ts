@@ -57,7 +57,7 @@ it('from an empty page to a described train, its gears, a hand check, a fault, a
   await expect.poll(() => reasons.allTextContents()).toEqual(sentences(found.facts));
 
   // The sprag the wrong way round, beside it: there the ring turns.
-  await page.getByLabel('A wrong build beside').selectOption('ring sprag: backwards');
+  await page.getByLabel('Compare with a fault').selectOption('ring sprag: backwards');
   await expect.poll(() => page.locator('.why').count()).toBe(2);
   const wrong = await page.locator('.why').nth(1).locator('summary').allTextContents();
   expect(wrong[0]).not.toBe(sentences(found.facts)[0]);

@@ -19,12 +19,12 @@ const topOf = async (page: Page, what: string) =>
 describe('the plate', () => {
   it('fills the screen for the end of the room, and its gears are there', async () => {
     const { page } = await open();
-    await button(page, 'Large').first().click();
+    await button(page, 'Full screen').first().click();
     const full = 'document.fullscreenElement?.querySelector(".plate svg")?.clientHeight';
     await expect.poll(() => page.evaluate(full)).toBeGreaterThan(500);
     await page.locator('.figure-when-large').getByRole('button', { name: '3' }).click();
     await expect.poll(() => caption(page, 0)).toBe('Fig. 1. D 3: 1');
-    await button(page, 'Large').first().click();
+    await button(page, 'Full screen').first().click();
     await expect.poll(() => page.evaluate('document.fullscreenElement')).toBe(null);
   });
 
@@ -32,7 +32,7 @@ describe('the plate', () => {
     const { page } = await open();
     const help = await page.locator('.plate svg').getAttribute('aria-describedby');
     const told = await page.locator(`[id="${help}"]`).textContent();
-    expect(told).toContain('the arrows turn, Enter holds and lets go');
+    expect(told).toContain('the arrows turn, Enter holds and releases');
   });
 
   it('has dials and devices for a finger in a glove on a phone, and lets the page scroll', async () => {

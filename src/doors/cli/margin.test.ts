@@ -51,7 +51,7 @@ describe('margin', () => {
     expect(better).toBeCloseTo(Math.exp((0.12 * 330 * Math.PI) / 180), 3);
   });
 
-  it('names what lets go first, and the pressure from which it does not', async () => {
+  it('names what slips first, and the pressure from which it does not', async () => {
     const slips = await margin(`${K} --gear R --pressure 900`);
     const drive = slips.gears[0]?.drive;
     expect(drive?.letsGo).toEqual(['low brake']);

@@ -10,7 +10,7 @@ import { done, json, type Options, type Reply, type Session } from './session.ts
 import { trainOf } from './source.ts';
 import { trainAsFound } from './wrong.ts';
 
-/** What each gear can pass before something lets go, and at what pressure it holds. */
+/** What each gear can pass before something slips, and at what pressure it holds. */
 export function margin(file: string, session: Session): Reply {
   const { options, page } = session;
   const train = trainAsFound(trainOf(file, session), options);

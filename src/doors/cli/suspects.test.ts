@@ -83,6 +83,6 @@ describe('suspects, by questions', () => {
   it.each(['en', 'es'])('keeps to the page, and cautions before a test: %s', async (lang) => {
     const { out } = await ask(`suspects ${KESTREL} --lang ${lang}`, { stdin: 'y\nn\ny?\n' });
     expect(out.split('\n').filter((line) => width(line) > 80)).toEqual([]);
-    expect(out).toMatch(/On the road, by somebody|En la calle, quien/);
+    expect(out).toMatch(/On the road, by somebody|En carretera, quien/);
   });
 });

@@ -69,6 +69,6 @@ function fill(figure: HTMLElement | null): Promise<void> | undefined {
 }
 
 const words = spoken({
-  en: { table: 'As a table', large: 'Large' },
-  es: { table: 'Como tabla', large: 'Grande' },
+  en: { table: 'As a table', large: 'Full screen' },
+  es: { table: 'Como tabla', large: 'Pantalla completa' },
 });

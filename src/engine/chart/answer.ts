@@ -5,7 +5,7 @@ import type { Rational } from '../linear/index.ts';
 export interface Chart {
   readonly devices: readonly string[];
   readonly gears: readonly ChartGear[];
-  /** Pairs of named driving combinations that differ by one device, or by one let go and one taken. */
+  /** Pairs of named driving combinations that differ by one device, or by one off-going and one on-coming. */
   readonly steps: readonly Step[];
 }
 

@@ -49,7 +49,7 @@ function declaredNames(train: Train, devices: readonly string[]): Map<number, Ge
   return names;
 }
 
-// Pairs of named driving gears that differ by one device, or by one let go and one taken.
+// Pairs of named driving gears that differ by one device, or by one off-going and one on-coming.
 function stepsOf(gears: readonly ChartGear[], devices: readonly string[]): Step[] {
   const named = gears.flatMap((gear, mask) => {
     return gear.named.length > 0 && gear.drive === 'driving' ? [mask] : [];
@@ -59,9 +59,14 @@ function stepsOf(gears: readonly ChartGear[], devices: readonly string[]): Step[
     for (const to of named) {
       const [release, apply] = [from & ~to, to & ~from].map((mask) => namesOf(mask, devices));
       if (from >= to || !release || !apply || release.length > 1 || apply.length > 1) continue;
-      const [letGo, take] = [release[0], apply[0]];
-      const change = { from, to, ...(letGo && { release: letGo }), ...(take && { apply: take }) };
-      if (letGo && take) {
+      const [offGoing, onComing] = [release[0], apply[0]];
+      const change = {
+        from,
+        to,
+        ...(offGoing && { release: offGoing }),
+        ...(onComing && { apply: onComing }),
+      };
+      if (offGoing && onComing) {
         const [both, neither] = [gears[from | to]?.drive, gears[from & to]?.drive];
         steps.push({ ...change, both: both as State, neither: neither as State });
       } else {

@@ -4,7 +4,7 @@ import type { MemberName } from '../train/index.ts';
 export type Fault =
   | { readonly what: 'device'; readonly device: string; readonly is: FrictionFault }
   | { readonly what: 'one-way'; readonly device: string; readonly is: OneWayFault }
-  /** A join that has let go: of one of its members (`of`), or of all where none is named. */
+  /** A join that has stripped: of one of its members (`of`), or of all where none is named. */
   | {
       readonly what: 'join';
       readonly join: MemberName;

@@ -216,7 +216,7 @@ describe('a fault is an edit of the train', () => {
   const on = ['forward clutch'];
   const state = (text: string) => flow(faulty(text), on).drive.state;
 
-  test('a spline that has let go parts a member from its name', () => {
+  test('a spline that has stripped parts a member from its name', () => {
     expect(state('sun shell: stripped')).toBe('neutral');
     expect(state('sun shell: stripped at front.sun')).toBe('neutral');
     expect(state('main shaft: stripped at rear.ring')).toBe('neutral');

@@ -18,7 +18,7 @@ export type Speeds = ReadonlyMap<MemberName, Quantity>;
 
 /**
  * Trials of one train with this or that wrong. Faults and gears often come to the same thing:
- * a gear that applies a device and a fault that never lets it go, any wheel of a set without
+ * a gear that applies a device and a fault that never releases it, any wheel of a set without
  * its teeth. Each such thing is tried once.
  */
 export class Trials {

@@ -54,7 +54,7 @@ export type Fact =
   /** Several devices share one reaction: each alone may carry any part of the torque. */
   | { readonly fact: 'shares'; readonly devices: readonly string[] }
   | { readonly fact: 'over-runs'; readonly device: string; readonly slip: Quantity }
-  /** On, but carrying nothing; because `over-running` lets its member go, if that is why. */
+  /** On, but carrying nothing; because `overRunning` does not hold its member, if that is why. */
   | { readonly fact: 'idle'; readonly device: string; readonly overRunning?: string }
   /** How the other end turns, for one turn of the turned end. */
   | {

@@ -65,7 +65,7 @@ describe('a reaction that several devices could take', () => {
     expect(drive.efficiency?.state).toBe('runs');
     expect(drive.facts).toContainEqual({ fact: 'shares', devices: ['band', 'sprag'] });
   });
-  test('falls on the friction device alone on coast, where the one-way clutch lets go', () => {
+  test('falls on the friction device alone on coast, where the one-way clutch over-runs', () => {
     const { coast } = flow(trainOf(ONE_SET), ['band']);
     expect(coast.engineBraking).toBe(true);
     expect(shown(coast.devices.get('band')?.torque)).toBe('-11/5');

@@ -146,7 +146,7 @@ function sharedFacts(devices: ReadonlyMap<string, DeviceWork>): Fact[] {
   return shared.length > 0 ? [{ fact: 'shares', devices: shared }] : [];
 }
 
-// One-way clutches that let go, and friction devices that are on for nothing.
+// One-way clutches that over-run, and friction devices that are on for nothing.
 function looseFacts({ motion }: Verdict, works: ReadonlyMap<string, DeviceWork>): Fact[] {
   const { devices } = motion.train;
   const workOf = (device: Device) => works.get(device.name) as DeviceWork;

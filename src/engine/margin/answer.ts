@@ -25,9 +25,9 @@ export interface SideMargin {
   /** Where the train does not drive there is no torque to carry. */
   readonly state: State;
   readonly askedNm: Rational;
-  /** The most torque at the input before something lets go; null: nothing known limits it. */
+  /** The most torque at the input before something slips; null: nothing known limits it. */
   readonly mostNm: Rational | null;
-  /** What lets go then; several together where they share a reaction. */
+  /** What slips then; several together where they share a reaction. */
   readonly letsGo: readonly string[];
   /** The least pressure at which what is asked holds; null: none does. */
   readonly leastKpa: Rational | null;

@@ -29,7 +29,7 @@ import type { Balances } from './balances.ts';
 import { type Limit, NO_STRENGTH, type Pressure, type Strength } from './limit.ts';
 import { Pieces } from './piece.ts';
 
-/** The most that a gear can pass, and what lets go then. */
+/** The most that a gear can pass, and what slips then. */
 export interface Most {
   /** At the input; null where nothing limits it. */
   readonly torqueNm: Rational | null;
@@ -49,7 +49,7 @@ export interface Most {
 export class Carrying {
   /** The coordinates of the ways to balance; nothing is known of them yet. */
   private readonly base: Base;
-  /** Whether the size of the load alone is free; then `most` names all that let go. */
+  /** Whether the size of the load alone is free; then `most` names all that slip. */
   readonly alone: boolean;
   private readonly bounds: readonly Bound[];
   private readonly input: Form;
@@ -93,7 +93,7 @@ export class Carrying {
     const letting = this.bounds.filter(({ bare, torque }, r) => {
       if (bare) return false;
       if (prices.nums[r] !== 0) return true;
-      // Where only the size of the load is free, all that stand at their bound let go.
+      // Where only the size of the load is free, all that stand at their bound slip.
       return this.alone && this.grows(torque) && stands(rows[r] as Row, point);
     });
     const letsGo = [...new Set(letting.map(({ device }) => device))];
@@ -185,7 +185,7 @@ interface Bound {
   /** What the device puts on its first member, one way or the other. */
   readonly torque: Form;
   readonly strength: Strength;
-  /** The way in which a one-way clutch lets go by itself. */
+  /** The way in which a one-way clutch over-runs by itself. */
   readonly bare: boolean;
 }
 

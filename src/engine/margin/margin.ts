@@ -158,7 +158,7 @@ function sideAt(
     };
   });
   // The certificate names what bars more torque; what stands at its limit beside that, each
-  // with a settled share of the same load, lets go with it.
+  // with a settled share of the same load, slips with it.
   const going = shares.filter(({ device, torque }, k) => {
     if (letsGo.includes(device)) return true;
     const can = devices[k]?.canNm;

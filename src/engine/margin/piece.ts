@@ -1,6 +1,6 @@
 import { compare, type Rational } from '../linear/index.ts';
 
-/** What was found at one pressure: which bound bars more, and all that let go. */
+/** What was found at one pressure: which bound bars more, and all that slip. */
 export interface Found {
   readonly kpa: Rational;
   /** The bound, by its number. */

@@ -19,7 +19,7 @@ export const MOTION = {
     en: 'over-run',
     es: 'girar libre',
     not: { en: /\boverrun/i },
-    both: { en: /\bover-run/i, es: /giran? libre/i },
+    both: { en: /\bover-run/i, es: /gira[rn]? libre/i },
   },
   released: {
     en: 'released',

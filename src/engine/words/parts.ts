@@ -40,6 +40,12 @@ export const PARTS = {
     es: 'juego planetario',
     not: { en: /epicyclic|gear ?sets?\b/i, es: /epicicloidal|tren planetario/i },
   },
+  'gear pair': {
+    en: 'gear pair',
+    es: 'par de engranajes',
+    not: { es: /pares? de ruedas/i },
+    both: { en: /gear pairs?/i, es: /par(?:es)? de engranajes/i },
+  },
   case: { en: 'case', es: 'carcasa', read: ['carcasa'], stands: ['carcasa'] },
   member: { en: 'member', es: 'miembro', both: { en: /\bmembers?\b/i, es: /miembro/i } },
   clutch: {
@@ -61,7 +67,7 @@ export const PARTS = {
     read: ['brake band', 'banda'],
     stands: ['banda'],
     not: { es: /cinta de freno/i },
-    both: { en: /\bbands?\b/i, es: /banda/i },
+    both: { en: /\bband\b/i, es: /banda/i },
   },
   'one-way clutch': {
     en: 'one-way clutch',

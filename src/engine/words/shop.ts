@@ -31,7 +31,7 @@ export const SHOP = {
     es: 'serie de preguntas',
     file: 'series',
     once: ['seed'],
-    not: { en: /xoshiro|\bgenerator\b/i, es: /xoshiro|semilla/i },
+    not: { en: /xoshiro/i, es: /xoshiro|semilla/i },
   },
   'engages inside': {
     en: 'engages inside',

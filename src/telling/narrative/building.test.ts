@@ -20,7 +20,7 @@ const MISTAKES: readonly [mistake: Mistake, en: string, es: string][] = [
   [
     { what: 'device', device: 'sun clutch', is: 'will not release' },
     'sun clutch: drags, plates jammed',
-    'sun clutch: arrastra, discos agarrotados',
+    'sun clutch: arrastra, discos trabados',
   ],
   [
     { what: 'device', device: 'ring band', is: 'will not release' },

@@ -46,7 +46,7 @@ export const en = {
   'fact.over-runs':
     '{size, select, none {The {device} over-runs; nothing settles how fast.} 1 {The {device} over-runs at {end, select, input {the speed of the input} output {the speed of the output} given {a speed of 1} other {the speed of your hand}}.} other {The {device} over-runs at {end, select, input {{size} times the speed of the input} output {{size} times the speed of the output} given {a speed of {size}} other {{size} times the speed of your hand}}.}}',
   'fact.idle':
-    '{because, select, over_run {The {device} is on but carries nothing, because the {other} over-runs and lets its member go.} other {The {device} is on but carries nothing.}}',
+    '{because, select, over_run {The {device} is on but carries nothing, because the {other} over-runs: nothing holds its member.} other {The {device} is on but carries nothing.}}',
   'fact.result':
     '{end, select, output {For each turn of the input the output, the {member}, turns {way} {turns}: the ratio is {ratio}.} other {For each turn of the output the input, the {member}, turns {way} {turns}: the ratio is {ratio}.}}',
   'fact.result.given':
@@ -76,7 +76,7 @@ export const en = {
   'one-way.legend':
     'One way it should drag lightly and the other lock solid within a few degrees: try it at several angles. The words hold only with all four things: which race is held, which turns, seen from which end, which face is up.',
   fault:
-    '{name}: {is, select, will_not_apply {will not apply} will_not_release {will not release} slips {slips} seized {seized} backwards {backwards} left_out {left out} stripped_at {stripped at {place}} let_go {stripped} other {stripped}}',
+    '{name}: {is, select, will_not_apply {will not apply} will_not_release {will not release} slips {slips} seized {seized} backwards {backwards} left_out {left out} stripped_at {stripped at {place}} join {stripped} other {stripped}}',
   'sign.bench':
     'On the bench: {count, plural, =0 {with nothing held} other {with the {held} held}}{air, plural, =0 {} other { and the {on} on air}}, the {turned} {turns, select, yes {turns {way}, where it should lock} other {locks {way}, where it should turn}}, {seen}.',
   'sign.bench.none': 'On the bench: no check with two things held or applied shows it.',
@@ -164,7 +164,7 @@ export const en = {
     '{by, select, sun_ring {sun + ring} ring_sun {ring - sun} sides {left + right} other {sun · second step + ring · first step}}',
   'centre distance': '{distance} by its mesh with {name}',
   'problem.no room inside':
-    'no room inside: a wheel of {inner} teeth in a ring gear of {outer}, in {name}; count them again',
+    'no room inside: a wheel of {inner} teeth in a ring of {outer}, in {name}; count them again',
   'problem.half written':
     'half written entry: it was cut short, and is left out; what was not kept must be added again',
   'problem.changed since':
@@ -234,10 +234,10 @@ export const en = {
     device {device} kind {kind} state {state} slip {slip} torque {torque} member {member}
     speed {speed} pin {on its pin} set {set} power {power in} wheel {wheel} meshing {meshes with}
     gear {gear} on {on} ratio {ratio} holding {holding} braking {engine braking}
-    coast {on coast} step {from > to} release {let go} apply {take} both {both on}
-    neither {both off} turns {turns} part {part}
+    coast {on coast} step {from > to} release {off-going} apply {on-coming} both {overlap}
+    neither {gap} turns {turns} part {part}
     test {test} seen {seen} sure {sure} chance {chance} leaves {would leave}
-    passes {passes, N·m} spare {margin} first {lets go first} least {holds from, kPa}
+    passes {passes, N·m} spare {margin} first {slips first} least {holds from, kPa}
     must {must carry, N·m} can {can carry, N·m}
     mistake {mistake} made {made} felt {felt at step} instead {instead} until {until}
     way {by} clearance {clearance} spread {spread} worst {worst place} rank {choice} size {size}
@@ -336,7 +336,7 @@ export const en = {
   'contradiction.doubt':
     '{count, plural, one {No one thing explains all of it. Without {observations} it may be {causes}.} other {No one thing explains all of it. Without these {count} it may be {causes}: {observations}.}}',
   'contradiction.more':
-    '{count, plural, one {Or doubt as many in one other way.} other {Or doubt as many in {count} other ways.}}',
+    '{count, plural, one {There is one other way to explain it by setting aside as many answers.} other {There are {count} other ways to explain it by setting aside as many answers.}}',
   'contradiction.pair': 'If all of it is so, two things are wrong: {pairs}.',
   'contradiction.pairs more':
     '{count, plural, =0 {} one {One other pair would explain it too.} other {{count} other pairs would explain it too.}}',
@@ -381,7 +381,7 @@ export const en = {
   'plan.title': '{train}: the build in {steps, plural, one {one step} other {{steps} steps}}',
   'plan.caution': 'Take care',
   'plan.caution.of':
-    '{what, select, hands {Hand checks put fingers near teeth, lugs and splines: agree who holds and who turns, turn slowly. A member that is free may start to move.} springs {Return springs and snap rings store energy: use the maker’s compressor, keep your face out of line, wear eye protection, and see the ring in its groove all round before you let go.} air {Air checks: at the maker’s pressure at most, eye protection, a rag over the port, fingers out of pistons and servos.} weight {The unit is heavy and slippery: lift it with a hoist or two people, and lock the holding fixture before you turn it over.} other {The unit’s maker has the last word on order, clearances, torques and pressures.}}',
+    '{what, select, hands {Hand checks put fingers near teeth, lugs and splines: agree who holds and who turns, turn slowly. A member that is free may start to move.} springs {Return springs and snap rings store energy: use the maker’s compressor, keep your face out of line, wear eye protection, and see the ring in its groove all round before you release it.} air {Air checks: at the maker’s pressure at most, eye protection, a rag over the port, fingers out of pistons and servos.} weight {The unit is heavy and slippery: lift it with a hoist or two people, and lock the holding fixture before you turn it over.} other {The unit’s maker has the last word on order, clearances, torques and pressures.}}',
   'plan.coverage':
     '{checks, plural, =0 {No hand check feels any of the {mistakes} mistakes that this build can have: each takes a look, a count, a measurement or an air check.} other {{caught} of the {mistakes} mistakes that this build can have are felt by {checks, plural, one {one hand check} other {{checks} hand checks}}, each at the first step at which a hand can feel it. {proven, select, yes {Fewer checks cannot do it: that is proven.} other {Fewer checks may do: the search was cut off.}} The others take a look, a count, a measurement or an air check.}}',
   'plan.how': 'Nothing is applied. Turn by hand, both ways. Clockwise is {seen}.',
@@ -491,7 +491,7 @@ export const en = {
   'pack.legend':
     'Your unit’s own data wins. Limits are those in the file; an unsourced one is nobody’s word but the writer’s. At worst: every tolerance at its end at once. Likely: the root of the sum of their squares. Three places, a quarter of the limits between two ways, and a quarter of a plate for counting are common practice, no source.',
 
-  // Margins: what holds, what lets go.
+  // Margins: what holds, what slips.
   'margin.title':
     '{train}: what holds at {pressure} kPa, with {engine} N·m from the engine and a stall ratio of {ratio}',
   'margin.caution':
@@ -513,7 +513,7 @@ export const en = {
   'margin.place':
     '{has, select, yes {{source}{signed, select, yes { ({by})} other {, nobody’s initials}}} other {UNSOURCED{signed, select, yes { ({by})} other {}}}}',
   'margin.legend':
-    'Passes: the most torque at the input before something lets go, at this pressure. Margin: that over what is asked; below 1 it does not hold. Holds from: the least pressure at which what is asked holds. Every gear is reckoned at stall. Devices that share a reaction are reckoned at the best sharing; the margin of one of them is told as if it carried its greatest share. Pressures are the same at every piston, and the oil’s own head in a turning drum is left out. A friction device slips; a one-way clutch asked for too much rolls over and breaks.',
+    'Passes: the most torque at the input before something slips, at this pressure. Margin: that over what is asked; below 1 it does not hold. Holds from: the least pressure at which what is asked holds. Every gear is reckoned at stall. Devices that share a reaction are reckoned at the best sharing; the margin of one of them is told as if it carried its greatest share. Pressures are the same at every piston, and the oil’s own head in a turning drum is left out. A friction device slips; a one-way clutch asked for too much rolls over and breaks.',
   'margin.more': 'What each device carries: --range RANGE --gear GEAR. Exact fractions: --json.',
 
   // End play: what was measured, and the washer or race that sets it.
@@ -636,7 +636,7 @@ export const en = {
   'misconception.neutral means all free':
     'Not everything is free in neutral: what is joined to the input, or held, has a speed that is settled.',
   'misconception.braking always':
-    'Engine braking does not come with every gear. What holds under power must hold the other way too, and a one-way clutch lets go.',
+    'Engine braking does not come with every gear. What holds under power must hold the other way too, and a one-way clutch over-runs.',
   'misconception.one-way ends braking':
     'What carries the load on coast holds both ways here, so the engine is turned. A one-way clutch in the train ends that only where it alone holds.',
   'misconception.still means no torque':
@@ -650,7 +650,7 @@ export const en = {
   'misconception.reaction turned round':
     'That is the way in which the device pushes back. The member is pushed the other way.',
   'misconception.fits either way':
-    'A one-way clutch fits either way up, but does not work either way: turned over, it lets go where it should hold.',
+    'A one-way clutch fits either way up, but does not work either way: turned over, it over-runs where it should hold.',
   'misconception.fault means no drive':
     'A fault need not take the drive away. Ask what the train does instead: another path may carry the load.',
   'misconception.fault ties up':
@@ -712,7 +712,7 @@ export const en = {
   'sheet.strip.play': 'End play before, {shaft}',
   'sheet.strip.order': 'In the order in which it comes apart',
   'sheet.strip.how':
-    'Tick what you have looked at. Found: the face that looks at the input end, marks, plates counted, the thickness of a selective part, wear.',
+    'Tick what you have looked at. Found: which face looks at input, marks, plates counted, the thickness of a selective part, wear.',
   'sheet.strip.blank':
     'The file tells no parts: write them down in the order in which they come off.',
   'sheet.build.none':
@@ -766,7 +766,7 @@ export const en = {
 
   // The command: what its options do.
   'cli.about':
-    'A bench for planetary gear trains: describe one as it comes apart, and be told, exactly and with proof, how it works.',
+    'For planetary gear trains: describe one as it comes apart, and be told, exactly and with proof, how it works.',
   'cli.usage': 'Usage:',
   'cli.usage.program': 'VERB FILE [options]',
   'cli.usage.verb': 'FILE [options]',
@@ -795,7 +795,7 @@ export const en = {
   'verb.faults': 'every fault against every gear: what it does, and what shows it first',
   'verb.suspects':
     'which fault does it mean? suspects ranked by what was seen, and the next best test',
-  'verb.margin': 'what each gear can pass, what lets go first, and the least pressure that holds',
+  'verb.margin': 'what each gear can pass, what slips first, and the least pressure that holds',
   'verb.plan': 'the build, step by step: what to look at, and the hand checks that catch mistakes',
   'verb.pack': 'the clearance of packs by your readings, and the part from the shelf that fits',
   'verb.endplay': 'the end play of shafts by your readings, and the washer or race that fits',
@@ -803,7 +803,7 @@ export const en = {
   'verb.wear': 'bushings, planets, pump and springs by your readings, and what to do',
   'verb.job': 'write down what is done and found on a job, by whom; nothing is erased',
   'verb.sheet': 'a sheet of paper for the bench or the class, as PDF',
-  'verb.screen': 'open the bench in a browser; no verb at all does the same',
+  'verb.screen': 'open the page in a browser; no verb at all does the same',
   'verb.help': 'what a verb does, and its options',
   'verb.completion': 'print the completion script of a shell: bash, zsh or fish',
   'option.range': 'position of the selector',
@@ -854,11 +854,11 @@ export const en = {
   'option.json': 'print the answer as JSON',
   'option.lang': 'language of the answer: en or es',
   'option.help': 'print this',
-  'option.port': 'serve the bench at another port of this machine than 8477',
+  'option.port': 'serve the page at another port of this machine than 8477',
   'option.version': 'print the version',
-  'screen.at': 'The bench is open at {address} (Ctrl-C ends it; holdturn help tells the rest)',
-  'screen.over': 'The bench is closed.',
-  'no.screen': 'there is no network here to open the bench with',
+  'screen.at': 'The page is open at {address} (Ctrl-C ends it; holdturn help tells the rest)',
+  'screen.over': 'The page is closed.',
+  'no.screen': 'there is no network here to open the page with',
   'bad.port': '--port takes a whole number from 0 to 65535, not {given}',
 
   // The command: what to type instead.

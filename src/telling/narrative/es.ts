@@ -42,7 +42,7 @@ export const es: Messages = {
   'fact.over-runs':
     '{size, select, none {La rueda libre {device} gira libre; nada determina a qué velocidad.} 1 {La rueda libre {device} gira libre a {end, select, input {la velocidad de la entrada} output {la velocidad de la salida} given {una velocidad de 1} other {la velocidad de la mano}}.} other {La rueda libre {device} gira libre a {end, select, input {{size} veces la velocidad de la entrada} output {{size} veces la velocidad de la salida} given {una velocidad de {size}} other {{size} veces la velocidad de la mano}}.}}',
   'fact.idle':
-    '{because, select, over_run {Se aplica {device}, pero no lleva carga, porque la rueda libre {other} gira libre y suelta su miembro.} other {Se aplica {device}, pero no lleva carga.}}',
+    '{because, select, over_run {Se aplica {device}, pero no lleva carga, porque la rueda libre {other} gira libre: nada retiene su miembro.} other {Se aplica {device}, pero no lleva carga.}}',
   'fact.result':
     '{end, select, output {Por cada vuelta de la entrada, la salida, {member}, da {turns} {way}: la relación es {ratio}.} other {Por cada vuelta de la salida, la entrada, {member}, da {turns} {way}: la relación es {ratio}.}}',
   'fact.result.given':
@@ -71,13 +71,13 @@ export const es: Messages = {
   'one-way.legend':
     'En un sentido debe arrastrar apenas y en el otro bloquearse en seco en pocos grados: pruebe en varios ángulos. Las palabras valen solo con las cuatro cosas: qué pista se retiene, cuál gira, desde qué lado se mira, qué cara queda arriba.',
   fault:
-    '{name}: {is, select, will_not_apply {no aplica} will_not_release {no suelta} slips {patina} seized {gripado} backwards {al revés} left_out {sin montar} stripped_at {estriado roto en {place}} let_go {estriado roto} other {dientes rotos}}',
+    '{name}: {is, select, will_not_apply {no aplica} will_not_release {no suelta} slips {patina} seized {gripado} backwards {al revés} left_out {sin montar} stripped_at {estriado roto en {place}} join {estriado roto} other {dientes rotos}}',
   'sign.bench':
     'En el banco: {count, plural, =0 {sin retener nada} other {reteniendo {held}}}{air, plural, =0 {} other { y con aire en {on}}}, {turned} {turns, select, yes {gira {way}, y debería bloquearse} other {se bloquea {way}, y debería girar}}, {seen}.',
   'sign.bench.none': 'En el banco: ninguna prueba con dos cosas retenidas o aplicadas lo muestra.',
   'sign.road':
-    '{end, select, drive {{is, select, neutral {En la calle: {gear} no mueve el vehículo.} tied_up {En la calle: {gear} queda bloqueada.} drives {En la calle: {gear} transmite con una relación de {ratio}, y no debería.} other {En la calle: {gear} transmite con una relación de {ratio} en vez de {was}.}}} other {{is, select, neutral {En la calle: {gear} no tiene freno motor, y debería.} tied_up {En la calle: {gear} se bloquea en retención.} drives {En la calle: {gear} tiene freno motor, y no debería.} other {En la calle: {gear} arrastra el motor con una relación de {ratio} en vez de {was}.}}}}',
-  'sign.road.none': 'En la calle: ninguna marcha lo muestra.',
+    '{end, select, drive {{is, select, neutral {En carretera: {gear} no mueve el vehículo.} tied_up {En carretera: {gear} queda bloqueada.} drives {En carretera: {gear} transmite con una relación de {ratio}, y no debería.} other {En carretera: {gear} transmite con una relación de {ratio} en vez de {was}.}}} other {{is, select, neutral {En carretera: {gear} no tiene freno motor, y debería.} tied_up {En carretera: {gear} se bloquea en retención.} drives {En carretera: {gear} tiene freno motor, y no debería.} other {En carretera: {gear} arrastra el motor con una relación de {ratio} en vez de {was}.}}}}',
+  'sign.road.none': 'En carretera: ninguna marcha lo muestra.',
   'sign.free':
     '{count, plural, one {Allí nada determina ya la velocidad de {members}.} other {Allí nada determina ya las velocidades de {members}.}}',
   'sign.fast':
@@ -120,7 +120,7 @@ export const es: Messages = {
   'problem.nothing measured':
     'nada que medir: {name}{has, select, yes {; ¿quiso decir {near}?} other {; diga en el archivo del tren qué se mide de ello, en packs, endplay, bands o wear}}',
   'problem.other kind':
-    'medidas de otra cosa: {name} es {kind, select, clutch {un embrague multidisco} brake {un freno multidisco} band {una banda} other {un embrague unidireccional}}; ponga las suyas, o {kind, select, one_way {un solo torque Nm} other {un par}}',
+    'medidas de otra cosa: {name} es {kind, select, clutch {un embrague multidisco} brake {un freno multidisco} band {una banda} other {una rueda libre}}; ponga las suyas, o {kind, select, one_way {un solo torque Nm} other {un par}}',
   'problem.no plates':
     'sin discos: {name} no es un embrague ni un freno multidisco; nombre uno que lo sea',
   'problem.not a band': 'sin banda: {name} no lo es; nombre una de las de devices',
@@ -169,7 +169,7 @@ export const es: Messages = {
     'anotación cambiada después de escrita; no cuenta: una anotación se tacha, nunca se edita',
   'problem.strikes nothing': 'no tacha nada: no hay ninguna anotación {id} en este trabajo',
   'problem.unknown test':
-    'prueba desconocida: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre una marcha, una marcha y coast, stall, pressure, fluid, air o turn}}',
+    'prueba desconocida: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre una marcha, una marcha y coast (retención), stall (calado), pressure (presión), fluid (aceite), air (aire) o turn (girar)}}',
   'problem.unknown outcome':
     '{test} no puede dar {name}{has, select, yes {; ¿quiso decir {near}?} other {; escriba {all}}}',
   'problem.unknown carried':
@@ -217,7 +217,7 @@ export const es: Messages = {
   'problem.one body':
     'elemento inútil: {name} une {a} con {b}, que son una sola pieza; nombre otro miembro',
   expected:
-    "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} facing {se esperaba input, output, up o down} end {se esperaba input o output} bolts {se esperaban tornillos, como en '{' torque: 24 Nm, count: 7, once: yes '}'} torque {se esperaba un par con su unidad, como en 24 Nm, 18 lbft o 72 lbin} volume {se esperaba un volumen con su unidad, como en 5.4 L o 5.7 qt} fluid_to_fill {se esperaba con qué se llena, como en '{' kind: el del manual, fill: 5.4 L '}'} closed {se esperaba una lista de paquetes, cintas y ejes, como en [turbine shaft]} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {se esperaba un número de 0 a 1000000} proportions {se esperaban números mayores que 0, o nada se puede mostrar} minutes {se esperaba un número mayor que 0} under_fifty {se esperaba un número mayor que 0 y menor que 50} over_fifty {se esperaba un número mayor que 50 y menor que 100} risk {se esperaba none, low o high} stage {se esperaba in the car, pan off u on the bench} pressure {se esperaba good, low o high} fluid {se esperaba clean, burnt, metal o milky} tests_seen {se esperaba lo que se vio, como en D 1: drives} outcome {se esperaba lo que se vio, como en slips o: slips, not sure} part {se esperaba una pieza, como '{' carries: [front.sun] '}'} carried {se esperaba una lista de miembros y elementos, como [front.sun, low brake]} part_names {se esperaba una lista de piezas, como [sun shell]} note {se esperaba un texto de una línea, de 1 a 200 caracteres} yes_or_no {se esperaba yes (sí) o no} refit {se esperaba reuse (sirve) o replace (nueva)} size {se esperaba un número mayor que 0, hasta 100000 (el abrazo de una banda hasta 1440 grados, una palanca hasta 20)} ring {se esperaban dos diámetros, primero el exterior, como [136, 100]} friction {se esperaba un coeficiente de rozamiento mayor que 0, hasta 1} presses {se esperaba uniform pressure (presión uniforme) o uniform wear (desgaste uniforme)} stall_ratio {se esperaba una relación de par de 1 a 10} tyre {se esperaba el diámetro con que rueda el neumático, de 200 a 2500 mm, como en 632} final_drive {se esperaban vueltas de la salida por una de las ruedas, de 0.2 a 20, como en 3.65} capacity {se esperaba una capacidad, como '{' torque Nm: 600 '}'} pack {se esperaba un paquete, como '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {se esperaba una lista de discos desde el pistón, como ['{' kind: steel, thickness: 1.80 mm '}']} plate {se esperaba un disco, como '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {se esperaba friction (forrado), steel (acero), cushion (ondulado) o flange (de apoyo)} depth {se esperaba una profundidad, como '{' size: 22.20 mm '}'} shelf {se esperaba un surtido, como '{' part: flange, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {se esperaba flange (disco de apoyo), steel (acero), snap ring (anillo elástico) o piston (pistón)} limit {se esperaba un límite, como '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {se esperaba una longitud con su unidad, como 0.42 mm, 0.017 in, 17 thou o 1/64 in} lengths {se esperaba una lista de longitudes con sus unidades, como [0.42 mm, 0.44 mm]} air {se esperaba una presión con su unidad, como 300 kPa, 3 bar o 45 psi} readings {se esperaban lecturas, como '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {se esperaban carreras con aire, como '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {se esperaban profundidades, como '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} again {se esperaba la pieza montada ahora y lo leído, como '{' fitted: 5.40 mm, read: [1.02 mm] '}'} step_gauge {se esperaban pasos, como '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {se esperaba un juego axial, como '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {se esperaba washer (arandela), race (pista) o shim (calce)} stack {se esperaba una lista de piezas, como ['{' part: case, size: 80.00 mm, gap: opens '}']} band_setting {se esperaba cómo se ajusta una banda, como '{' pitch: 1.50 mm, lever: 1.5 '}'} lever {se esperaba una relación de palanca mayor que 0, hasta 20, como 1.5} rod_part {se esperaba servo rod, apply rod o apply pin} turns {se esperaba un número de vueltas, de 0 a 100, como 2.5 por dos y media} wear_check {se esperaba qué se mide, como '{' measure: bushing, limit: '{' most: 0.15 mm '}' '}'} wear_kind {se esperaba bushing, planet side, gear to case, gear to crescent, gear side o spring length} band_readings {se esperaban lecturas de una banda, como '{' turns: 2.5 '}' o '{' travel: [3.10 mm] '}'} wear_readings {se esperaban lecturas, como '{' read: [0.08 mm] '}' o '{' bore: [38.10 mm], shaft: [38.03 mm] '}'} stack_part {se esperaba una pieza, como '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {se esperaba opens (abre) o fills (llena)} job {se espera el número 1, la forma de los archivos de trabajo} entry {se espera una sola cosa dicha, como reading: '{' low brake: '{' feeler: [0.42 mm] '}' '}'} time {se espera una fecha con hora, como 2026-11-25T12:40:07.000Z} initials {se esperan iniciales, de 1 a 8 letras y cifras, como TW} id {se espera el número de una anotación, 8 letras y cifras} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
+    "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} facing {se esperaba input, output, up o down} end {se esperaba input o output} bolts {se esperaban tornillos, como en '{' torque: 24 Nm, count: 7, once: yes '}'} torque {se esperaba un par con su unidad, como en 24 Nm, 18 lbft o 72 lbin} volume {se esperaba un volumen con su unidad, como en 5.4 L o 5.7 qt} fluid_to_fill {se esperaba con qué se llena, como en '{' kind: el del manual, fill: 5.4 L '}'} closed {se esperaba una lista de paquetes, bandas y ejes, como en [turbine shaft]} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {se esperaba un número de 0 a 1000000} proportions {se esperaban números mayores que 0, o nada se puede mostrar} minutes {se esperaba un número mayor que 0} under_fifty {se esperaba un número mayor que 0 y menor que 50} over_fifty {se esperaba un número mayor que 50 y menor que 100} risk {se esperaba none, low o high} stage {se esperaba in the car, pan off u on the bench} pressure {se esperaba good, low o high} fluid {se esperaba clean, burnt, metal o milky} tests_seen {se esperaba lo que se vio, como en D 1: drives} outcome {se esperaba lo que se vio, como en slips o: slips, not sure} part {se esperaba una pieza, como '{' carries: [front.sun] '}'} carried {se esperaba una lista de miembros y elementos, como [front.sun, low brake]} part_names {se esperaba una lista de piezas, como [sun shell]} note {se esperaba un texto de una línea, de 1 a 200 caracteres} yes_or_no {se esperaba yes (sí) o no} refit {se esperaba reuse (sirve) o replace (nueva)} size {se esperaba un número mayor que 0, hasta 100000 (el abrazo de una banda hasta 1440 grados, una palanca hasta 20)} ring {se esperaban dos diámetros, primero el exterior, como [136, 100]} friction {se esperaba un coeficiente de rozamiento mayor que 0, hasta 1} presses {se esperaba uniform pressure (presión uniforme) o uniform wear (desgaste uniforme)} stall_ratio {se esperaba una relación de par de 1 a 10} tyre {se esperaba el diámetro con que rueda el neumático, de 200 a 2500 mm, como en 632} final_drive {se esperaban vueltas de la salida por una de las ruedas, de 0.2 a 20, como en 3.65} capacity {se esperaba una capacidad, como '{' torque Nm: 600 '}'} pack {se esperaba un paquete, como '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {se esperaba una lista de discos desde el pistón, como ['{' kind: steel, thickness: 1.80 mm '}']} plate {se esperaba un disco, como '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {se esperaba friction (forrado), steel (acero), cushion (ondulado) o flange (de apoyo)} depth {se esperaba una profundidad, como '{' size: 22.20 mm '}'} shelf {se esperaba un surtido, como '{' part: flange, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {se esperaba flange (disco de apoyo), steel (acero), snap ring (anillo elástico) o piston (pistón)} limit {se esperaba un límite, como '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {se esperaba una longitud con su unidad, como 0.42 mm, 0.017 in, 17 thou o 1/64 in} lengths {se esperaba una lista de longitudes con sus unidades, como [0.42 mm, 0.44 mm]} air {se esperaba una presión con su unidad, como 300 kPa, 3 bar o 45 psi} readings {se esperaban lecturas, como '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {se esperaban carreras con aire, como '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {se esperaban profundidades, como '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} again {se esperaba la pieza montada ahora y lo leído, como '{' fitted: 5.40 mm, read: [1.02 mm] '}'} step_gauge {se esperaban pasos, como '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {se esperaba un juego axial, como '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {se esperaba washer (arandela), race (pista) o shim (calce)} stack {se esperaba una lista de piezas, como ['{' part: case, size: 80.00 mm, gap: opens '}']} band_setting {se esperaba cómo se ajusta una banda, como '{' pitch: 1.50 mm, lever: 1.5 '}'} lever {se esperaba una relación de palanca mayor que 0, hasta 20, como 1.5} rod_part {se esperaba servo rod, apply rod o apply pin} turns {se esperaba un número de vueltas, de 0 a 100, como 2.5 por dos y media} wear_check {se esperaba qué se mide, como '{' measure: bushing, limit: '{' most: 0.15 mm '}' '}'} wear_kind {se esperaba bushing (casquillo), planet side (lateral de satélite), gear to case (piñón a cuerpo), gear to crescent (piñón a media luna), gear side (lateral de piñón) o spring length (longitud de muelle)} band_readings {se esperaban lecturas de una banda, como '{' turns: 2.5 '}' o '{' travel: [3.10 mm] '}'} wear_readings {se esperaban lecturas, como '{' read: [0.08 mm] '}' o '{' bore: [38.10 mm], shaft: [38.03 mm] '}'} stack_part {se esperaba una pieza, como '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {se esperaba opens (abre) o fills (llena)} job {se espera el número 1, la forma de los archivos de trabajo} entry {se espera una sola cosa dicha, como reading: '{' low brake: '{' feeler: [0.42 mm] '}' '}'} time {se espera una fecha con hora, como 2026-11-25T12:40:07.000Z} initials {se esperan iniciales, de 1 a 8 letras y cifras, como TW} id {se espera el número de una anotación, 8 letras y cifras} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
 
   state: '{state, select, driving {transmite} neutral {punto muerto} other {bloqueado}}',
   coast: '{state, select, driving {arrastra el motor} neutral {rueda libre} other {bloqueado}}',
@@ -231,10 +231,10 @@ export const es: Messages = {
     device {elemento} kind {tipo} state {estado} slip {deslizamiento} torque {par}
     member {miembro} speed {velocidad} pin {sobre su eje} set {juego} power {potencia que entra}
     wheel {rueda} meshing {engrana con} gear {marcha} on {aplicados} ratio {relación}
-    holding {retiene} braking {freno motor} coast {en retención} step {de > a} release {suelta}
-    apply {aplica} both {ambos puestos} neither {ambos sueltos} turns {vueltas} part {pieza}
+    holding {retiene} braking {freno motor} coast {en retención} step {de > a} release {saliente}
+    apply {entrante} both {solape} neither {hueco} turns {vueltas} part {pieza}
     test {prueba} seen {visto} sure {seguro} chance {probab.} leaves {dejaría}
-    passes {pasa, N·m} spare {margen} first {cede primero} least {aguanta desde, kPa}
+    passes {pasa, N·m} spare {margen} first {patina primero} least {aguanta desde, kPa}
     must {debe llevar, N·m} can {puede llevar, N·m}
     mistake {error} made {hecho} felt {se nota en el paso} instead {en su lugar} until {hasta}
     way {con} clearance {holgura} spread {dispersión} worst {peor punto} rank {elección}
@@ -284,7 +284,7 @@ export const es: Messages = {
     'Cuidado: un tren que se bloquea puede clavar las ruedas motrices. Pruebe despacio, lejos del tráfico, y pare al primer agarre; no se meta bajo ruedas que giran en el elevador; ninguna prueba de calado antes de saber que la presión es buena.{air, select, yes { Pruebas con aire: como mucho al límite del fabricante, un trapo sobre el orificio, los dedos fuera.} other {}} Lo que dice el fabricante va primero.',
   'faults.legend':
     'Dos líneas cada una: en tracción y, debajo, en retención. Un punto: como el tren sano. Un número: otra relación, velocidad de entrada entre velocidad de salida. --: punto muerto, o rueda libre en retención. {tied}: bloqueado.',
-  'faults.apart': 'ninguna prueba en la calle las separa',
+  'faults.apart': 'ninguna prueba en carretera las separa',
   'faults.signs': 'Qué se nota primero',
   'faults.silent': 'Estas no cambian nada en ninguna marcha',
   'faults.healthy': 'sano',
@@ -292,11 +292,11 @@ export const es: Messages = {
     'Dos averías a la vez: --pairs. Algunas averías: --only "NOMBRE: AVERÍA, NOMBRE: AVERÍA". Fracciones exactas: --json. Para una hoja de cálculo: --csv.',
   'faults.cell': '{state, select, neutral {--} other {bloq}}',
   'faults.column':
-    '{column, select, fault {avería} class {clase} bench {en el banco} road {en la calle} drive {{gear} en tracción} other {{gear} en retención}}',
+    '{column, select, fault {avería} class {clase} bench {en el banco} road {en carretera} drive {{gear} en tracción} other {{gear} en retención}}',
 
   cause:
     '{cause, select, low_line_pressure {presión de línea baja} stator_slips {el estator del convertidor patina} engine_weak {un motor débil} nothing_wrong {nada mal en el tren} other {varias averías}}',
-  test: '{test, select, under_power {{name} en tracción} coast {{name} en retención} stall {calado en {name}} fluid {aceite y residuos} pressure {presión de línea} air_check {prueba de aire de {name}} other {prueba a mano}}',
+  test: '{test, select, under_power {{name} en tracción} coast {{name} en retención} stall {calado en {name}} fluid {aceite y residuos} pressure {presión de línea} air_check {prueba de aire de {name}} other {comprobación a mano}}',
   'test.hand':
     '{name} girado {way}{count, plural, =0 {} other {, reteniendo {held}}}{devices, plural, =0 {} other {, con {on}}}',
   outcome:
@@ -334,24 +334,24 @@ export const es: Messages = {
   'contradiction.doubt':
     '{count, plural, one {Ninguna cosa sola lo explica todo. Sin {observations} puede ser {causes}.} other {Ninguna cosa sola lo explica todo. Sin estas {count} puede ser {causes}: {observations}.}}',
   'contradiction.more':
-    '{count, plural, one {O dude de otras tantas de otra manera.} other {O dude de otras tantas de otras {count} maneras.}}',
+    '{count, plural, one {Hay otra manera de explicarlo dejando de lado otras tantas respuestas.} other {Hay otras {count} maneras de explicarlo dejando de lado otras tantas respuestas.}}',
   'contradiction.pair': 'Si todo es así, fallan dos cosas: {pairs}.',
   'contradiction.pairs more':
     '{count, plural, =0 {} one {Otro par lo explicaría también.} other {Otros {count} pares lo explicarían también.}}',
   pair: '{a} con {b}',
   'caution.under power':
-    'En la calle, quien pueda conducirlo, atento al tráfico. En un elevador, nadie debajo de ruedas que giran, sin mangas sueltas; con una rueda retenida la otra gira al doble.',
+    'En carretera, quien pueda conducirlo, atento al tráfico. En un elevador, nadie debajo de ruedas que giran, sin mangas sueltas; con una rueda retenida la otra gira al doble.',
   'caution.coast': 'En una bajada tranquila, sin acelerador y con el pie listo sobre el freno.',
   'caution.fluid':
     'El aceite puede quemar: deje que se enfríe, o use guantes largos y pantalla facial. Un cárter lleno pesa.',
   'caution.pressure':
     'Ruedas calzadas, freno de mano puesto, manos y mangueras lejos de correas y escape. El aceite está caliente y a presión. A fondo, una prueba de presión es una de calado: valen las mismas precauciones.',
   'caution.stall':
-    'Puede herir a personas y quemar discos. Solo si el fabricante de la unidad lo permite: ruedas calzadas, freno de mano y de pie, nadie delante, detrás ni al lado, todas las ruedas en el suelo; 5 segundos a fondo como mucho, después dos minutos en neutro a ralentí alto; suelte enseguida si el régimen pasa del límite.',
+    'Puede herir a personas y quemar discos. Solo si el fabricante de la unidad lo permite: ruedas calzadas, freno de mano y de pie, nadie delante, detrás ni al lado, todas las ruedas en el suelo; 5 segundos a fondo como mucho, después dos minutos en punto muerto a ralentí alto; suelte enseguida si el régimen pasa del límite.',
   'caution.air check':
     'Con gafas, un trapo sobre el orificio, dedos fuera de pistones y servos, aire a no más de la presión del fabricante. Gotea aceite caliente.',
   'caution.hand check':
-    'Visto desde el lado de entrada. Dedos fuera de dientes, lengüetas y estriados; gire despacio, y acuerden quién gira y quién retiene. Levante la unidad con grúa o entre dos, y trabe su soporte.',
+    'Visto desde el lado de entrada. Dedos fuera de dientes, orejetas y estriados; gire despacio, y acuerden quién gira y quién retiene. Levante la unidad con grúa o entre dos, y trabe su soporte.',
   'ask.how':
     'Cada pregunta es sobre una prueba. Responda y (como debe), n (no como debe), o lo que hizo: {example}. Un ? detrás dice que no está seguro. s salta, p escribe lo visto como archivo, q termina.',
   'ask.test': '{test}, {minutes} min: {whole}, ¿como debe? ({others})',
@@ -363,7 +363,7 @@ export const es: Messages = {
 
   // El montaje.
   mistake:
-    '{what, select, jammed {{name}: arrastra, discos agarrotados} tight {{name}: arrastra, demasiado ajustada} weak {{name}: no agarra} backwards {{name}: al revés} seized {{name}: agarrotado} left_out {{name}: no montado} unseated {{place}: no asentado en {name}} wrong_way_round {{name}: vuelto del revés} out_of_line {{name}: no alineado} miscounted {{name}: discos mal contados} wrong_thickness {{name}: espesor equivocado} other {{name}: estrías perdidas}}',
+    '{what, select, jammed {{name}: arrastra, discos trabados} tight {{name}: arrastra, demasiado ajustada} weak {{name}: no agarra} backwards {{name}: al revés} seized {{name}: gripado} left_out {{name}: no montado} unseated {{place}: no asentado en {name}} wrong_way_round {{name}: vuelto del revés} out_of_line {{name}: no alineado} miscounted {{name}: discos mal contados} wrong_thickness {{name}: espesor equivocado} other {{name}: estriado roto}}',
   felt: '{felt, select, both_ways {gira en ambos sentidos} neither_way {no gira en ningún sentido} clockwise_only {gira solo en sentido horario} other {gira solo en sentido antihorario}}',
   inspection:
     '{inspection, select, look {mirar} count {contar} measure {medir} other {prueba de aire}}',
@@ -380,7 +380,7 @@ export const es: Messages = {
   'plan.title': '{train}: el montaje en {steps, plural, one {un paso} other {{steps} pasos}}',
   'plan.caution': 'Precaución',
   'plan.caution.of':
-    '{what, select, hands {Las comprobaciones a mano acercan los dedos a dientes, orejetas y estrías: acuerden quién retiene y quién gira, y giren despacio. Un miembro libre puede ponerse en marcha.} springs {Los muelles de retorno y los anillos elásticos guardan energía: use el compresor del fabricante, aparte la cara, lleve protección ocular y compruebe que el anillo asienta en su ranura en toda la vuelta antes de soltar.} air {Pruebas de aire: como máximo a la presión del fabricante, con protección ocular, un trapo sobre el orificio y los dedos fuera de pistones y servos.} weight {La unidad pesa y resbala: levántela con un polipasto o entre dos personas, y bloquee el soporte antes de darle la vuelta.} other {El fabricante de la unidad tiene la última palabra sobre orden, holguras, pares y presiones.}}',
+    '{what, select, hands {Las comprobaciones a mano acercan los dedos a dientes, orejetas y estriados: acuerden quién retiene y quién gira, y giren despacio. Un miembro libre puede ponerse en marcha.} springs {Los muelles de retorno y los anillos elásticos guardan energía: use el compresor del fabricante, aparte la cara, lleve protección ocular y compruebe que el anillo asienta en su ranura en toda la vuelta antes de soltar.} air {Pruebas de aire: como máximo a la presión del fabricante, con protección ocular, un trapo sobre el orificio y los dedos fuera de pistones y servos.} weight {La unidad pesa y resbala: levántela con un polipasto o entre dos personas, y bloquee el soporte antes de darle la vuelta.} other {El fabricante de la unidad tiene la última palabra sobre orden, holguras, pares y presiones.}}',
   'plan.coverage':
     '{checks, plural, =0 {Ninguna comprobación a mano nota ninguno de los {mistakes} errores posibles de este montaje: cada uno pide mirar, contar, medir o una prueba de aire.} other {{caught} de los {mistakes} errores posibles de este montaje se notan con {checks, plural, one {una comprobación a mano} other {{checks} comprobaciones a mano}}, cada uno en el primer paso en que la mano puede notarlo. {proven, select, yes {Está demostrado que menos no bastan.} other {Quizá basten menos: la búsqueda se interrumpió.}} Los demás piden mirar, contar, medir o una prueba de aire.}}',
   'plan.how': 'Nada está aplicado. Gire a mano, en ambos sentidos. Sentido horario: {seen}.',
@@ -490,7 +490,7 @@ export const es: Messages = {
   'pack.legend':
     'Mandan los datos de su unidad. Los límites son los del archivo; uno sin fuente es solo palabra de quien lo escribió. Peor caso: todas las tolerancias en su extremo a la vez. Probable: la raíz de la suma de sus cuadrados. Los tres puntos, el cuarto de los límites entre dos modos y el cuarto de disco para contar son práctica común, sin fuente.',
 
-  // Márgenes: qué aguanta, qué cede.
+  // Márgenes: qué aguanta, qué patina.
   'margin.title':
     '{train}: qué aguanta a {pressure} kPa, con {engine} N·m del motor y una relación de calado de {ratio}',
   'margin.caution':
@@ -512,7 +512,7 @@ export const es: Messages = {
   'margin.place':
     '{has, select, yes {{source}{signed, select, yes { ({by})} other {, sin iniciales}}} other {SIN FUENTE{signed, select, yes { ({by})} other {}}}}',
   'margin.legend':
-    'Pasa: el mayor par en la entrada antes de que algo ceda, a esta presión. Margen: ese par entre el que se pide; por debajo de 1 no aguanta. Aguanta desde: la presión mínima con la que aguanta lo que se pide. Todas las marchas se cuentan en calado. Los elementos que comparten una reacción se cuentan con el mejor reparto; el margen de cada uno, como si llevara su mayor parte. La presión es la misma en todos los pistones, y no se cuenta la del propio aceite en un tambor que gira. Un elemento de fricción patina; un embrague unidireccional al que se pide demasiado vuelca y se rompe.',
+    'Pasa: el mayor par en la entrada antes de que algo patine, a esta presión. Margen: ese par entre el que se pide; por debajo de 1 no aguanta. Aguanta desde: la presión mínima con la que aguanta lo que se pide. Todas las marchas se cuentan en calado. Los elementos que comparten una reacción se cuentan con el mejor reparto; el margen de cada uno, como si llevara su mayor parte. La presión es la misma en todos los pistones, y no se cuenta la del propio aceite en un tambor que gira. Un elemento de fricción patina; una rueda libre a la que se pide demasiado vuelca y se rompe.',
   'margin.more':
     'Lo que lleva cada elemento: --range RANGE --gear GEAR. Fracciones exactas: --json.',
   'endplay.title':
@@ -564,7 +564,7 @@ export const es: Messages = {
   'lesson.hands': 'Retenga {held} y gire {turned} {way}, {seen}.',
   'lesson.fault': 'Algo está mal: {fault}.',
   'lesson.question':
-    '{kind, select, state {¿El tren transmite?} way {¿Hacia dónde gira la salida, {thing}?} engine_braking {¿Hay freno motor?} device {¿Qué hace {thing}?} hand {¿Gira, y hacia dónde va {thing}?} ratio {¿Cuál es la relación, velocidad de entrada entre velocidad de salida?} carriers {¿Qué dispositivos llevan la carga?} left_free {¿Qué miembros quedan sin velocidad determinada?} held_torque {{held, select, yes {¿Qué par pone {thing}, que no gira, en {holder}?} other {¿Qué par pone {thing}, que no gira, en la carcasa?}}} backwards {¿Qué hace ahora la salida?} other {¿Dónde se nota primero en la carretera, y cómo?}}',
+    '{kind, select, state {¿El tren transmite?} way {¿Hacia dónde gira la salida, {thing}?} engine_braking {¿Hay freno motor?} device {¿Qué hace {thing}?} hand {¿Gira, y hacia dónde va {thing}?} ratio {¿Cuál es la relación, velocidad de entrada entre velocidad de salida?} carriers {¿Qué elementos llevan la carga?} left_free {¿Qué miembros quedan sin velocidad determinada?} held_torque {{held, select, yes {¿Qué par pone {thing}, que no gira, en {holder}?} other {¿Qué par pone {thing}, que no gira, en la carcasa?}}} backwards {¿Qué hace ahora la salida?} other {¿Dónde se nota primero en la carretera, y cómo?}}',
   'lesson.turning':
     '{is, select, still {queda quieto} free {queda libre: nada determina hacia dónde} locked {nada gira: se bloquea} other {gira {way}}}',
   'lesson.ratio': '{back, select, yes {{ratio} (marcha atrás)} other {{ratio}}}',
@@ -606,13 +606,13 @@ export const es: Messages = {
   'misconception.one-way turned round':
     'La rueda libre se ha leído al revés. Diga qué pista se retiene, cuál gira y desde qué lado se mira.',
   'misconception.turning means holding':
-    'Siga el empuje: necesita una salida. Donde todo está retenido o bloqueado en ese sentido, nada gira.',
+    'Siga el empuje: necesita una salida. Donde todo miembro está retenido o bloqueado en ese sentido, nada gira.',
   'misconception.path unseen':
     'Siga la carga de miembro en miembro: hay un camino de la entrada a la salida.',
   'misconception.holding stops all':
     'Un miembro retenido no para los demás: da al juego planetario en qué apoyarse.',
   'misconception.nothing settles it':
-    'Lo retenido y lo girado no dejan elección: los dientes y los dispositivos determinan esta velocidad.',
+    'Los miembros retenidos y girados no dejan elección: los dientes y los elementos determinan esta velocidad.',
   'misconception.always settled':
     'Nada la determina. Un miembro que nadie retiene y que no mueve nada queda libre: nadie puede decir su velocidad.',
   'misconception.one-way never holds':
@@ -628,15 +628,15 @@ export const es: Messages = {
   'misconception.friction slips one way':
     'Un embrague, un freno o una banda aplicados retienen en ambos sentidos. Solo una rueda libre gira libre.',
   'misconception.applied means driving':
-    'Aplicar dispositivos no basta para transmitir. Cuente qué se une a la entrada y qué se retiene: si falta, punto muerto; si sobra, bloqueo.',
+    'Aplicar elementos no basta para transmitir. Cuente qué se une a la entrada y qué se retiene: si falta, punto muerto; si sobra, bloqueo.',
   'misconception.more devices tie up':
-    'Varios dispositivos pueden estar aplicados a la vez, mientras no pidan velocidades distintas a un mismo miembro.',
+    'Varios elementos pueden estar aplicados a la vez, mientras no pidan velocidades distintas a un mismo miembro.',
   'misconception.neutral means still':
     'Punto muerto no significa que nada gire, y bloqueado no es punto muerto. En punto muerto hay miembros que giran, algunos sin velocidad fija; bloqueado, la entrada no puede girar.',
   'misconception.neutral means all free':
     'En punto muerto no todo queda libre: lo unido a la entrada, o retenido, tiene una velocidad determinada.',
   'misconception.braking always':
-    'No toda marcha da freno motor. Lo que retiene con carga debe retener también en el otro sentido, y una rueda libre suelta.',
+    'No toda marcha da freno motor. Lo que retiene en tracción debe retener también en el otro sentido, y una rueda libre gira entonces libre.',
   'misconception.one-way ends braking':
     'Lo que lleva la retención sujeta aquí en ambos sentidos, y el motor es arrastrado. Una rueda libre lo impide solo donde retiene ella sola.',
   'misconception.still means no torque':
@@ -648,19 +648,20 @@ export const es: Messages = {
   'misconception.reaction added up':
     'Cuidado con los signos. Todos los pares sobre el tren suman cero: hacia delante la carcasa recibe salida menos entrada; marcha atrás, salida más entrada.',
   'misconception.reaction turned round':
-    'Ese es el sentido en que el dispositivo devuelve el empuje. El miembro es empujado en el otro.',
+    'Ese es el sentido en que el elemento devuelve el empuje. El miembro es empujado en el otro.',
   'misconception.fits either way':
-    'Una rueda libre entra de ambas maneras, pero no trabaja igual: del revés suelta donde debería retener.',
+    'Una rueda libre entra de ambas maneras, pero no trabaja igual: del revés gira libre donde debería retener.',
   'misconception.fault means no drive':
     'Una avería no siempre quita la transmisión. Pregunte qué hace el tren en su lugar: otro camino puede llevar la carga.',
   'misconception.fault ties up':
-    'Se bloquea solo donde dos dispositivos piden velocidades distintas. Pregunte qué hace el tren en su lugar.',
+    'Se bloquea solo donde dos elementos piden velocidades distintas. Pregunte qué hace el tren en su lugar.',
   'misconception.fault shows wherever fitted':
     'La marcha que lo usa no lo muestra así. Allí otra cosa hace su trabajo, o lo muestra antes otra marcha.',
-  'misconception.fault hides': 'Algo sí lo muestra. Recorra las marchas, con carga y en retención.',
+  'misconception.fault hides':
+    'Algo sí lo muestra. Recorra las marchas, en tracción y en retención.',
 
   'sheet.title':
-    '{sheet, select, chart {Tabla de aplicación} drawing {Media sección} set {Juego de hojas} job {Ficha de trabajo} strip {Hoja de desmontaje} build {Hoja de montaje} measure {Medir y elegir} margins {Márgenes} diagnosis {Hoja de diagnóstico} one_way {Ficha de ruedas libres} other {Hojas}}',
+    '{sheet, select, chart {Tabla de aplicación} drawing {Semicorte} set {Juego de hojas} job {Ficha de trabajo} strip {Hoja de desmontaje} build {Hoja de montaje} measure {Medir y elegir} margins {Márgenes} diagnosis {Hoja de diagnóstico} one_way {Ficha de ruedas libres} other {Hojas}}',
   'sheet.stamp': 'Archivo {hash} · {date} · Holdturn',
   'sheet.page': 'página {page} de {pages}',
   'sheet.printed': '{file}: {pages, plural, one {una página} other {{pages} páginas}}',
@@ -703,7 +704,7 @@ export const es: Messages = {
   'sheet.field':
     '{field, select, job {Trabajo} complaint {Queja} by {Por} day {Fecha} initials {Iniciales} limit {Límite} source {Fuente} driver {Lo que dice el conductor} other {Unidad}}',
   'sheet.head':
-    '{head, select, off {sale} look {mirar} found {hallado} check {prueba de mano} felt {notado} before {antes} fitted {montado} best {mejor} time {hora} who {quién} what {qué} chosen {elegido} after {después} initials {iniciales} predicted {previsto} held {se retiene} turned {se gira} end {visto desde} face {cara arriba} chance {probab.} suspect {sospechoso} reason {porque} reading {lectura} mean {media} other {n.º}}',
+    '{head, select, off {sale} look {mirar} found {hallado} check {comprobación a mano} felt {notado} before {antes} fitted {montado} best {mejor} time {hora} who {quién} what {qué} chosen {elegido} after {después} initials {iniciales} predicted {previsto} held {se retiene} turned {se gira} end {visto desde} face {cara arriba} chance {probab.} suspect {sospechoso} reason {porque} reading {lectura} mean {media} other {n.º}}',
   'sheet.strip.first':
     '{what, select, wash {Lavada por fuera y fotografiada.} fixture {En su soporte, con el seguro puesto.} feel {Entrada y salida giradas a mano; lo notado queda escrito abajo.} plates {Hay una bandeja o un tablero de clavijas para el orden y las caras.} other {Juego axial de cada eje medido antes de quitar nada.}}',
   'sheet.strip.before': 'Antes de desarmar',
@@ -711,7 +712,7 @@ export const es: Messages = {
   'sheet.strip.play': 'Juego axial antes, {shaft}',
   'sheet.strip.order': 'En el orden en que sale',
   'sheet.strip.how':
-    'Marque lo que ha mirado. Hallado: la cara hacia el lado de entrada, marcas, discos contados, espesor de una pieza selectiva, desgaste.',
+    'Marque lo que ha mirado. Hallado: qué cara mira a la entrada, marcas, discos contados, espesor de una pieza selectiva, desgaste.',
   'sheet.strip.blank': 'El archivo no da las piezas: escríbalas en el orden en que salen.',
   'sheet.build.none':
     'El archivo no da las piezas y no se puede planear el montaje: enumérelas en teardown.',
@@ -722,7 +723,7 @@ export const es: Messages = {
   'sheet.measure.no limit': 'Sin límite en el archivo: escríbalo con su fuente y sus iniciales.',
   'sheet.measure.play': 'Juego axial, {shaft}',
   'sheet.test':
-    '{test, select, under_power {Prueba en la calle} coast {Retención} stall {Prueba de calado} fluid {Aceite} pressure {Presión de línea} air_check {Pruebas de aire} other {Pruebas de mano}}: {caution}',
+    '{test, select, under_power {Prueba en carretera} coast {Retención} stall {Prueba de calado} fluid {Aceite} pressure {Presión de línea} air_check {Pruebas de aire} other {Comprobaciones a mano}}: {caution}',
   'sheet.diagnosis.tests': 'Pruebas, primero las baratas',
   'sheet.diagnosis.seen': 'Lo que se vio',
   'sheet.diagnosis.notes': 'Razones: qué filas lo señalan y qué hablaría en contra',
@@ -761,7 +762,7 @@ export const es: Messages = {
     'Nadie aplica una rueda libre: la carga la hace retener. La relación es velocidad de entrada entre velocidad de salida, negativa en marcha atrás; la fracción es exacta. En retención la salida hace girar la entrada.',
 
   'cli.about':
-    'Un banco para trenes epicicloidales: describa uno según lo desmonta y sabrá, con exactitud y con prueba, cómo trabaja.',
+    'Para trenes de juegos planetarios: describa uno según lo desmonta y sabrá, con exactitud y con prueba, cómo trabaja.',
   'cli.usage': 'Uso:',
   'cli.usage.program': 'VERBO ARCHIVO [opciones]',
   'cli.usage.verb': 'ARCHIVO [opciones]',
@@ -789,15 +790,17 @@ export const es: Messages = {
   'verb.hand': 'retener unos miembros y girar otro: ¿gira?, ¿y qué hacen los demás?',
   'verb.faults': 'cada avería en cada marcha: qué hace, y qué la delata primero',
   'verb.suspects': '¿qué avería significa? sospechosos según lo visto, y la mejor prueba siguiente',
-  'verb.margin': 'cuánto puede pasar cada marcha, qué cede primero y la presión mínima que aguanta',
-  'verb.plan': 'el montaje, paso a paso: qué mirar y qué comprobar a mano',
+  'verb.margin':
+    'cuánto puede pasar cada marcha, qué patina primero y la presión mínima que aguanta',
+  'verb.plan':
+    'el montaje, paso a paso: qué mirar, y las comprobaciones a mano que descubren errores',
   'verb.pack': 'la holgura de los paquetes según sus lecturas, y la pieza del surtido que sirve',
   'verb.endplay': 'el juego axial de los ejes según sus lecturas, y la arandela o pista que sirve',
   'verb.band': 'la holgura de las bandas por vueltas o recorrido, y cómo ajustarla',
   'verb.wear': 'casquillos, satélites, bomba y muelles según sus lecturas, y qué hacer',
   'verb.job': 'anotar qué se hace y se encuentra en un trabajo, y quién; nada se borra',
   'verb.sheet': 'una hoja de papel para el banco o la clase, como PDF',
-  'verb.screen': 'abre el banco en un navegador; sin ningún verbo hace lo mismo',
+  'verb.screen': 'abre la página en un navegador; sin ningún verbo hace lo mismo',
   'verb.help': 'qué hace un verbo, y sus opciones',
   'verb.completion': 'imprime el guion de completado de un intérprete: bash, zsh o fish',
   'option.range': 'posición del selector',
@@ -814,7 +817,7 @@ export const es: Messages = {
   'option.mesh-efficiency':
     'potencia que un engrane transmite, como en "external=0.985,internal=0.99"',
   'option.one-way':
-    'la prueba de mano de cada rueda libre, o de la que se nombra; con --hold outer o inner',
+    'la comprobación a mano de cada rueda libre, o de la que se nombra; con --hold outer o inner',
   'option.side': 'drive (en tracción) o coast (en retención); drive si falta',
   'option.end': 'el juego o par de engranajes que se ve desde un extremo, con sus dientes',
   'option.scale': 'la escala de velocidades: cada juego una palanca, las alturas son velocidades',
@@ -848,12 +851,12 @@ export const es: Messages = {
   'option.json': 'imprime la respuesta como JSON',
   'option.lang': 'idioma de la respuesta: en o es',
   'option.help': 'imprime esto',
-  'option.port': 'sirve el banco en otro puerto de esta máquina que el 8477',
+  'option.port': 'sirve la página en otro puerto de esta máquina que el 8477',
   'option.version': 'imprime la versión',
   'screen.at':
-    'El banco está abierto en {address} (Ctrl-C lo cierra; holdturn help cuenta el resto)',
-  'screen.over': 'El banco está cerrado.',
-  'no.screen': 'aquí no hay red con la que abrir el banco',
+    'La página está abierta en {address} (Ctrl-C la cierra; holdturn help cuenta el resto)',
+  'screen.over': 'La página está cerrada.',
+  'no.screen': 'aquí no hay red con la que abrir la página',
   'bad.port': '--port toma un número entero de 0 a 65535, no {given}',
 
   'no.verb':

@@ -502,7 +502,7 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
   'no room inside': [
     [
       { within: 'odd', teeth: [40, 40] },
-      'no room inside: a wheel of 40 teeth in a ring gear of 40, in odd; count them again',
+      'no room inside: a wheel of 40 teeth in a ring of 40, in odd; count them again',
     ],
   ],
 };

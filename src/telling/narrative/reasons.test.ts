@@ -147,8 +147,8 @@ const SAID: readonly [Fact, string, string][] = [
   ],
   [
     { fact: 'idle', device: 'second brake', overRunning: 'second roller' },
-    'The second brake is on but carries nothing, because the second roller over-runs and lets its member go.',
-    'Se aplica «second brake», pero no lleva carga, porque la rueda libre «second roller» gira libre y suelta su miembro.',
+    'The second brake is on but carries nothing, because the second roller over-runs: nothing holds its member.',
+    'Se aplica «second brake», pero no lleva carga, porque la rueda libre «second roller» gira libre: nada retiene su miembro.',
   ],
   [
     { fact: 'idle', device: 'second brake' },

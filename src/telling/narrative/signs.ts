@@ -18,7 +18,7 @@ import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
 /** "low sprag: backwards", in the words of a language. */
 export function faultName(fault: Fault, language: Language = 'en'): string {
   const place = fault.what === 'join' ? fault.of : undefined;
-  const joined = place === undefined ? 'let_go' : 'stripped_at';
+  const joined = place === undefined ? 'join' : 'stripped_at';
   const is = fault.what === 'join' ? joined : keyOf(fault.is);
   const values = { name: visible(subjectOf(fault)), is, place: visible(place ?? '') };
   return voiceOf(language).say('fault', values);

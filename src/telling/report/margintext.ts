@@ -83,7 +83,7 @@ function sideTable(gears: readonly GearMargin[], end: 'drive' | 'coast', page: P
   return table(['gear', 'passes', 'spare', 'first', 'least'], rows, page);
 }
 
-/** What a side passes, its margin, what lets go first, and the least pressure that holds. */
+/** What a side passes, its margin, what slips first, and the least pressure that holds. */
 export function marginCells(side: SideMargin, voice: Voice): Cell[] {
   const { state, askedNm, mostNm, letsGo, leastKpa } = side;
   if (state !== 'driving') return [voice.say('state', { state }), '', '', ''];

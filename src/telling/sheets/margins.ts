@@ -3,7 +3,7 @@ import { marginCells, type MarginReport, marginSources } from '../report/index.t
 import { cautionOf } from './cautions.ts';
 import type { Block, Column, Sheet } from './document.ts';
 
-/** The margins: what each gear passes before something lets go, and from which pressure it holds. */
+/** The margins: what each gear passes before something slips, and from which pressure it holds. */
 export function marginSheet(report: MarginReport, language: Language): Sheet {
   const voice = voiceOf(language);
   const { train, load, gears } = report;

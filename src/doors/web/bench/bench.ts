@@ -56,7 +56,7 @@ export class Bench {
   open(name: string, text: string, saved?: string): void {
     batch(() => {
       this.file.open(name, text, saved);
-      this.letGo();
+      this.release();
       this.faults.value = [];
       this.on.value = this.file.train.value?.ranges[0]?.gears[0]?.on ?? [];
     });
@@ -70,7 +70,7 @@ export class Bench {
   run(on: readonly string[], side?: Side): void {
     batch(() => {
       this.on.value = on;
-      this.letGo(side);
+      this.release(side);
     });
   }
 
@@ -90,7 +90,7 @@ export class Bench {
   }
 
   /** Hands off: the engine turns again. */
-  letGo(side?: Side): void {
+  release(side?: Side): void {
     const setting = this.setting.value;
     const before: ByEngine = setting.by === 'engine' ? setting : { by: 'engine', side: 'drive' };
     this.held.value = new Set();
@@ -104,7 +104,7 @@ export class Bench {
 
   /**
    * Lays a holding hand on a member, or takes it off. Where the engine turns, a hand takes its
-   * place at the input; the member that is turned is let go and held.
+   * place at the input; the member that is turned is released and held.
    */
   lay(member: MemberName): void {
     batch(() => {

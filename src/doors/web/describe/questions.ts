@@ -105,7 +105,7 @@ export const questions = spoken({
         set: () => 'Un juego planetario: ¿cómo lo llama?',
         device: () => '¿Cómo lo llama?',
         join: () => 'Son una sola pieza: ¿cómo la llama?',
-        'gear pair': () => 'Un par de ruedas en ejes paralelos: ¿cómo lo llama?',
+        'gear pair': () => 'Un par de engranajes en ejes paralelos: ¿cómo lo llama?',
       },
       member: {
         input: () => '¿Qué eje entra desde el motor?',
@@ -118,9 +118,9 @@ export const questions = spoken({
       sun: (it: string) => `Juego ${it}: cuente los dientes del planetario.`,
       ring: (it: string) => `Juego ${it}: cuente los dientes de la corona.`,
       'first step': (it: string) =>
-        `Juego ${it}: cuente los dientes del escalón que engrana con el planetario.`,
+        `Juego ${it}: cuente los dientes del escalón del satélite que engrana con el planetario.`,
       'second step': (it: string) =>
-        `Juego ${it}: cuente los dientes del escalón que engrana con la corona.`,
+        `Juego ${it}: cuente los dientes del escalón del satélite que engrana con la corona.`,
       planets: (it: string) => `Juego ${it}: ¿cuántos satélites hay?`,
       planet: (it: string) => `Juego ${it}: cuente los dientes de un satélite.`,
       pairs: (it: string) => `Juego ${it}: ¿cuántos pares de satélites hay?`,
@@ -162,8 +162,8 @@ export const questions = spoken({
       ring: 'Marque un diente con tiza y cuente hasta volver a él.',
       planet: 'Déjelo si no se puede contar: resulta del planetario y la corona.',
       with: 'Elija todo lo que es una sola pieza con él. Lo que solo toma un embrague, una banda o una rueda libre no lo es.',
-      inner: 'La pieza con la que su pista interior es una sola.',
-      outer: 'La pieza con la que su pista exterior es una sola; o la carcasa.',
+      inner: 'El miembro con el que su pista interior es una sola pieza.',
+      outer: 'El miembro con el que su pista exterior es una sola pieza; o la carcasa.',
       lets: 'Como va montada en el tren: volteada dice lo contrario.',
       range: 'Como está en la palanca: D, 2, L, R, N.',
       gear: '1, 2, 3, R.',

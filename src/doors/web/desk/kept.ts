@@ -29,7 +29,7 @@ export async function keep(draft: Draft): Promise<boolean> {
   }
 }
 
-/** Lets a draft go; where nothing is kept there is nothing to let go. */
+/** Discards a draft; where nothing is kept there is nothing to discard. */
 export async function forget(tab: string): Promise<void> {
   await del(tab, drafts()).catch(() => {});
 }

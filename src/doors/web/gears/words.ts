@@ -8,7 +8,7 @@ export const words = spoken({
     coast: 'on coast',
     'rolled back': 'rolled back',
     'rolled back, input held': 'rolled back, input held',
-    byHand: 'by hand: let go',
+    byHand: 'by hand: release',
     run: 'Run',
     pause: 'Pause',
     speed: 'Speed of the turned end',
@@ -17,7 +17,7 @@ export const words = spoken({
     back: 'Back by',
     on: 'On by',
     degrees: (degrees: number) => `${degrees}°`,
-    marks: 'Marks to the start',
+    marks: 'Reset marks',
   },
   es: {
     applied: 'Aplicados',
@@ -35,6 +35,6 @@ export const words = spoken({
     back: 'Atrás',
     on: 'Adelante',
     degrees: (degrees: number) => `${degrees}°`,
-    marks: 'Marcas al principio',
+    marks: 'Poner marcas a cero',
   },
 });

@@ -9,7 +9,7 @@ import { words } from './words.ts';
 import './margins.css';
 
 /**
- * What lets go first in each gear as the pressure is drawn up and down. Only where the file tells
+ * What slips first in each gear as the pressure is drawn up and down. Only where the file tells
  * what its devices can carry and what the engine gives.
  */
 export function Margins({ bench }: { readonly bench: Bench }) {

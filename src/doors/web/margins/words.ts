@@ -2,7 +2,7 @@ import { spoken } from '../words.ts';
 
 export const words = spoken({
   en: {
-    title: 'What lets go first',
+    title: 'What slips first',
     caution:
       'From the sizes in the file; your unit’s own data wins. A stall test is short, with the wheels chocked and nobody before or behind, as the unit’s maker allows.',
     pressure: 'Pressure',
@@ -13,14 +13,14 @@ export const words = spoken({
     coast: 'on coast',
     asked: 'asked at the input, N·m',
     most: 'can pass, N·m',
-    first: 'lets go first',
+    first: 'slips first',
     least: 'least pressure that holds, kPa',
     slips: 'slips',
     unlimited: 'not known',
     never: 'none holds',
   },
   es: {
-    title: 'Qué cede primero',
+    title: 'Qué patina primero',
     caution:
       'Según las medidas del archivo; mandan los datos de su unidad. La prueba de calado es corta, con calzos y sin nadie delante ni detrás, como permita el fabricante.',
     pressure: 'Presión',
@@ -31,7 +31,7 @@ export const words = spoken({
     coast: 'en retención',
     asked: 'pedido a la entrada, N·m',
     most: 'puede pasar, N·m',
-    first: 'cede primero',
+    first: 'patina primero',
     least: 'presión mínima que aguanta, kPa',
     slips: 'patina',
     unlimited: 'no se sabe',

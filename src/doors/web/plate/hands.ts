@@ -3,7 +3,7 @@ import type { Bench } from '../bench/index.ts';
 
 /**
  * Hands on the plate: a dial that is dragged round turns its member, one that is tapped is held
- * or let go; a device that is tapped is applied or released. The same by keys: the arrows turn,
+ * or released; a device that is tapped is applied or released. The same by keys: the arrows turn,
  * Enter and the space bar hold. The returned function takes the hands away.
  */
 export function hearHands(svg: SVGSVGElement, bench: Bench): () => void {

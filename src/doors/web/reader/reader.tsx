@@ -8,7 +8,7 @@ import { words } from './words.ts';
 export function Reader() {
   const say = words();
   return (
-    <Menu label={say.sheet}>
+    <Menu label={say.view}>
       <select
         aria-label={say.language}
         value={language.value}

@@ -2,7 +2,7 @@ import { spoken } from '../words.ts';
 
 export const words = spoken({
   en: {
-    sheet: 'Sheet',
+    view: 'View',
     language: 'Language',
     languages: { en: 'English', es: 'Español' },
     seenFrom: 'Where you look from',
@@ -13,7 +13,7 @@ export const words = spoken({
     print: 'Print',
   },
   es: {
-    sheet: 'Hoja',
+    view: 'Vista',
     language: 'Idioma',
     languages: { en: 'English', es: 'Español' },
     seenFrom: 'Desde dónde mira',

@@ -24,7 +24,7 @@ interface Ground {
 }
 
 /**
- * Pulls nodes by dragging them, or by the up and down arrows; Escape lets go. The returned
+ * Pulls nodes by dragging them, or by the up and down arrows; Escape releases. The returned
  * function ends it.
  */
 export function hearPulls(svg: SVGSVGElement, ground: Ground): () => void {

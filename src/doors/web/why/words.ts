@@ -3,7 +3,7 @@ import { spoken } from '../words.ts';
 export const words = spoken({
   en: {
     why: 'Why',
-    whyWrong: 'Why, in the wrong build',
+    whyWrong: 'Why, with the fault',
     proof: 'Open the proof',
     noProof: {
       nothing: 'Nothing pushes on what this speaks of: there is no torque to balance.',
@@ -21,7 +21,7 @@ export const words = spoken({
   },
   es: {
     why: 'Por qué',
-    whyWrong: 'Por qué, en el montaje mal hecho',
+    whyWrong: 'Por qué, con la avería',
     proof: 'Abrir la prueba',
     noProof: {
       nothing: 'Nada empuja aquello de lo que habla esta frase: no hay par que equilibrar.',
