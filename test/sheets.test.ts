@@ -143,7 +143,7 @@ async function printingOf(typed: string): Promise<Printing> {
   return JSON.parse(out) as Printing;
 }
 
-// "27/11 = 2.455" as the sheets write it, from the fraction.
+// "17/7 = 2.429" as the sheets write it, from the fraction.
 function told(ratio: string): string {
   const [num = 0, den = 1] = ratio.split('/').map(Number);
   const decimal = (num / den).toFixed(3).replace(/\.?0+$/u, '');

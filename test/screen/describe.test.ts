@@ -178,7 +178,7 @@ describe('describing a train by questions', { timeout: 120_000 }, () => {
     await expect.poll(() => thing('intermediate band').count()).toBe(0);
     const text = await textOf(page);
     const wanted = ourText('kestrel-three-speed')
-      .replace('sun: 30, ring: 66', 'sun: 30, ring: 67')
+      .replace('sun: 36, ring: 84', 'sun: 36, ring: 85')
       .replaceAll('low brake', 'reverse brake')
       .replaceAll(/^ {2}intermediate band: .*\n/gmu, '')
       .replace('carries: [intermediate band]', 'carries: []')

@@ -22,7 +22,7 @@ describe('the speed scale', () => {
   it('has its nodes at the speeds of the gear', async () => {
     const { page } = await open();
     await node(page, 'sun shell').scrollIntoViewIfNeeded();
-    // First gear of the Kestrel: 11/27 at the output, -121/135 at the sun shell.
+    // First gear of the Kestrel: 7/17 at the output, -49/51 at the sun shell.
     expect(await figures(page)).toMatchObject({
       'turbine shaft': '1.00',
       'main shaft': '0.41',

@@ -59,7 +59,7 @@ ranges:
   D: { "1": [rnig band] }
 `,
   seen: `D 1: drives
-D 2: 2.455                    # as in first
+D 2: 2.429                    # as in first
 L 2 coast: brakes
 R: drives, not sure
 fluid: burnt
@@ -103,7 +103,7 @@ pump gear to case: { read: [0.12 mm, 0.14 mm, 0.13 mm] }
 pump gear side: { read: [0.001 in, 0.0015 in] }
 forward springs: { read: [31.8 mm, 30.9 mm, 31.7 mm] }
 `,
-  tight: `turbine shaft: [0.10 mm]
+  tight: `turbine shaft: [0.15 mm]
 main shaft: [0.30 mm]
 `,
   miscounted: `forward clutch:

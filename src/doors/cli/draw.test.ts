@@ -25,7 +25,7 @@ describe('holdturn draw', () => {
   it('shows a gear: torques, letters, which it is', async () => {
     const { out } = await ask(`draw ${KESTREL} --range D --gear 2`);
     const words = [...out.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text]) => text);
-    expect(words).toEqual(expect.arrayContaining(['D 2, under power', '145 N·m', 'H 45 N·m']));
+    expect(words).toEqual(expect.arrayContaining(['D 2, under power', '143 N·m', 'H 43 N·m']));
     expect(words.filter((text) => text === 'O')).toHaveLength(2);
     expect(words.filter((text) => text === 'R')).toHaveLength(1);
   });
@@ -42,8 +42,8 @@ describe('holdturn draw', () => {
     expect(exit).toBe(0);
     expect(out).toContain('<title>rear, seen from the input end</title>');
     expect(out.match(/class="end-wheel end-planet/g)).toHaveLength(3);
-    expect(out).toContain('>rear.sun 30 (sun shell) · 45 N·m<');
-    expect(out).toContain('>rear.carrier · H 145 N·m<');
+    expect(out).toContain('>rear.sun 36 (sun shell) · 43 N·m<');
+    expect(out).toContain('>rear.carrier · H 143 N·m<');
     const there = await ask(`draw ${KESTREL} --end rear --seen-from output --lang es`);
     expect(there.out).toContain('<title>rear, visto desde la salida</title>');
   });
@@ -60,9 +60,9 @@ describe('holdturn draw', () => {
     expect(out).toContain('<title>Speed scale of Kestrel three-speed</title>');
     const nodes = out.match(/class="scale-node"[^>]*data-name="[^"]*"/g);
     expect(nodes).toHaveLength(6);
-    expect(out).toContain('>0.69<');
+    expect(out).toContain('>0.70<');
     const spanish = await ask(`draw ${KESTREL} --scale --range D --gear 2 --lang es`);
-    expect(spanish.out).toContain('>0,69<');
+    expect(spanish.out).toContain('>0,70<');
   });
 
   it.each([

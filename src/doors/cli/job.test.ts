@@ -246,7 +246,7 @@ describe('--job', () => {
     );
     fs.appendFileSync(file, `\n${line}\n`);
     const { out, exit } = await ask(`endplay ${K} --job "${file}" --json`);
-    const limits = { least: { mm: '0.20' }, most: { mm: '0.60' }, source: null };
+    const limits = { least: { mm: '0.20' }, most: { mm: '0.65' }, source: null };
     expect(JSON.parse(out)).toMatchObject([{ verdict: 'too big', limits }]);
     expect(exit).toBe(1);
     expect((await told('endplay')).out).toMatch(

@@ -46,7 +46,7 @@ describe('a sheet', () => {
     const source = path.join(folder, 'sheet.typ');
     const { exit } = await ask(`sheet chart ${K} -o ${source}`);
     expect(exit).toBe(0);
-    expect(fs.readFileSync(source, 'utf8')).toContain('"27/11 = 2.455"');
+    expect(fs.readFileSync(source, 'utf8')).toContain('"17/7 = 2.429"');
   });
 
   it('is filled in with what was seen and measured', async () => {

@@ -29,7 +29,7 @@ export function faultsText(bench: Bench): string {
   return names.join(', ');
 }
 
-// "D 1, L 1: 27/11 = 2.455", or what state it is in.
+// "D 1, L 1: 17/7 = 2.429", or what state it is in.
 function told(bench: Bench, build: Build): string {
   const voice = voiceOf(language.value);
   const gears = bench.gears.value.map(({ range, gear }) => {

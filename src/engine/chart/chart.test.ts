@@ -78,7 +78,7 @@ describe('the chart of the common-sun train', () => {
   });
   test('gives ratios as fractions', () => {
     const ratios = gears.flatMap(({ ratio }) => (ratio ? [toText(ratio)] : []));
-    expect(new Set(ratios)).toEqual(new Set(['27/11', '16/11', '1', '-11/5']));
+    expect(new Set(ratios)).toEqual(new Set(['17/7', '10/7', '1', '-7/3']));
   });
   test('tells what a swap passes through', () => {
     const swap = steps.find(

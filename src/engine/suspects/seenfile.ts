@@ -34,7 +34,7 @@ export function readSeen(text: string, inquiry: Inquiry): SeenReading {
   return { observations, problems: findings.list() };
 }
 
-/** What is meant by an outcome as a person writes it ("slips", "2.455"); undefined for nothing. */
+/** What is meant by an outcome as a person writes it ("slips", "2.429"); undefined for nothing. */
 export function sightMeant(said: string, test: Test): Sight | undefined {
   const word = said.trim().toLowerCase().replace(/\s+/g, ' ');
   if (word === 'as it should' || word === 'not as it should') return { saw: word };
@@ -151,7 +151,7 @@ class Reader {
       return;
     }
     const outcome = `${said}`.slice(0, LONGEST);
-    const can: string[] = [...wordsOf(test), ...(test.test === 'under power' ? ['2.455'] : [])];
+    const can: string[] = [...wordsOf(test), ...(test.test === 'under power' ? ['2.429'] : [])];
     const others = [...SAID].flatMap(([other, its]) => (can.includes(its) ? [other] : []));
     const near = nearest(outcome, [...can, ...others]);
     const problem = { problem: 'unknown outcome', outcome, test: key, can } as const;

@@ -113,11 +113,11 @@ describe('what a symptom means (common practice, no source)', () => {
       'D 1: slips\nD 2: slips\nL 1: slips\nR: drives\npressure: good',
       'forward clutch: will not apply',
     ],
-    ['R: slips\nD 3: 1.455\nD 1: drives\nD 2: drives', 'direct clutch: will not apply'],
+    ['R: slips\nD 3: 1.429\nD 1: drives\nD 2: drives', 'direct clutch: will not apply'],
     ['R: slips\nL 1 coast: runs free\nD 1: drives\nD 3: drives', 'low brake: will not apply'],
     ['D 2: drives\nL 2 coast: runs free\nL 2: drives', 'intermediate band: will not apply'],
     ['N: drives\nR: ties up\nD 1: drives', 'forward clutch: will not release'],
-    ['D 1: 1.455\nD 2: drives\nL 1: ties up', 'second brake: will not release'],
+    ['D 1: 1.429\nD 2: drives\nL 1: ties up', 'second brake: will not release'],
     ['D 1: slips\nL 1: drives\nD 2: ties up\nD 1 coast: brakes', 'low sprag: backwards'],
     [
       'stall D: low\npressure: good\nD 1: drives\nD 2: drives\nR: drives\nD 3: drives',
@@ -129,7 +129,7 @@ describe('what a symptom means (common practice, no source)', () => {
   });
 
   it('needs an air check where no road parts a brake from the roller in series with it', () => {
-    const road = 'D 1: drives\nD 2: 2.455\nD 3: drives\nD 3 coast: runs free\nL 2: drives';
+    const road = 'D 1: drives\nD 2: 2.429\nD 3: drives\nD 3 coast: runs free\nL 2: drives';
     expect(first(road)).toEqual(
       expect.arrayContaining(['second brake: will not apply', 'second roller: slips']),
     );
@@ -366,7 +366,7 @@ describe('a file of what was seen', () => {
   it('is written so that it reads back', () => {
     const text = `
 - D 1: slips, not sure
-- D 2: 2.455
+- D 2: 2.429
 - L 1 coast: brakes
 - air second brake: hiss
 - "turn rear.carrier clockwise, hold front.ring, forward clutch on": turns
