@@ -1,10 +1,10 @@
 import { beforeAll, expect, test } from 'vitest';
 import { chart, STATES, sweep } from '../src/engine/chart/index.ts';
 import {
+  coasting,
   type Flow,
   flow,
   isSpan,
-  onCoast,
   type Quantity,
   underPower,
   type Working,
@@ -75,11 +75,11 @@ function makeCase(number: number): Omit<Case, 'flow'> {
 
 test(`general-purpose solvers agree with the exact one on its own programmes (SEED=${seed})`, () => {
   const met = new Map<string, number>();
-  onEveryCase(({ train, on, flow: { drive, coast } }) => {
+  onEveryCase(({ train, on, flow: { drive, coast, output } }) => {
     const motion = motionOf(train);
     for (const [working, question] of [
       [drive, underPower(train, on)],
-      [coast, onCoast(train, on)],
+      [coast, coasting(train, on, output)],
     ] as const) {
       const programme = inFloats(pose(motion, question).programme);
       agree(programme, reluctance(working, working === drive));
@@ -91,31 +91,37 @@ test(`general-purpose solvers agree with the exact one on its own programmes (SE
 });
 
 test(`and on programmes built from the teeth, without the engine (SEED=${seed})`, () => {
-  onEveryCase(({ train, on, flow: { drive, coast } }) => {
+  let reverses = 0;
+  onEveryCase(({ train, on, flow: { drive, coast, output } }) => {
     const cone = new FloatCone(train, on);
     const under = cone.reluctant(train.input, train.output);
-    const over = cone.reluctant(train.output, train.input);
     agree(under, reluctance(drive, true));
-    agree(over, reluctance(coast, false));
+    // A gear that drives its output anticlockwise coasts that way.
+    const speed = drive.ratio && 1 / toNumber(drive.ratio);
+    const way = (speed ?? (output === 'clockwise' ? 1 : -1)) < 0 ? -1 : 1;
+    if (speed !== undefined && way < 0) reverses++;
+    agree(cone.reluctant(train.output, train.input, way), reluctance(coast, false));
   });
+  expect(reverses).toBeGreaterThan(100);
 });
 
 test(`they agree on how far each member is free, and on what has no limit (SEED=${seed})`, () => {
   let limitless = 0;
   let settled = 0;
-  onEveryCase(({ train, on, flow: { drive, coast }, dice }) => {
+  onEveryCase(({ train, on, flow: { drive, coast, output }, dice }) => {
     const cone = new FloatCone(train, on);
     const working = dice.chance(0.5) ? drive : coast;
     if (working.state === 'tied up') return;
     const [turned, other] =
       working === drive ? [train.input, train.output] : [train.output, train.input];
     const speed = reluctance(working, working === drive) as number;
-    const way = working.ratio && working.ratio.num < 0 ? -1 : 1;
+    const turns = working === coast && output === 'anticlockwise' ? -1 : 1;
+    const way = working.ratio && working.ratio.num < 0 ? -turns : turns;
     const names = [...working.speeds.keys()].filter((name) => cone.knows(name));
     for (const name of dice.several(names, 3)) {
       const [from, to] = ends(working.speeds.get(name) as Quantity);
       const motion: [MemberName, number][] = [
-        [turned, 1],
+        [turned, turns],
         [other, way * speed],
       ];
       agree(cone.least(name, 1, motion), from);
@@ -132,17 +138,18 @@ test(`the float path agrees in every combination of devices (SEED=${seed})`, () 
   let states = 0;
   for (let k = 0; k < TRAINS / 4; k++) {
     const train = randomTrain(seed + k);
-    const { drive, driveSpeed, coast } = sweep(motionOf(train));
+    const { drive, driveSpeed, coast, inReverse } = sweep(motionOf(train));
     for (const [mask, gear] of chart(train).gears.entries()) {
       const where = `SEED=${seed + k}, with [${gear.on}] on`;
       expect(STATES[drive[mask] as number], where).toBe(gear.drive);
       expect(STATES[coast[mask] as number], where).toBe(gear.coast);
+      expect(STATES[inReverse[mask] as number], where).toBe(gear.inReverse ?? gear.coast);
       if (gear.ratio !== undefined) {
         const speed = 1 / toNumber(gear.ratio);
         const off = Math.abs((driveSpeed[mask] as number) - speed);
         expect(off, where).toBeLessThanOrEqual(1e-9 * Math.abs(speed));
       }
-      states += 2;
+      states += 3;
     }
   }
   expect(states).toBeGreaterThan(10_000);
@@ -251,8 +258,8 @@ class FloatCone {
     return this.names.includes(name);
   }
 
-  /** `turned` turns once; the speed of `other`, either way, is to be least. */
-  reluctant(turned: MemberName, other: MemberName): FloatProgramme {
+  /** `turned` turns once that way; the speed of `other`, either way, is to be least. */
+  reluctant(turned: MemberName, other: MemberName, way: 1 | -1 = 1): FloatProgramme {
     const columns = this.names.length + 1;
     const size = columns - 1;
     const speed = this.column(other);
@@ -268,7 +275,7 @@ class FloatCone {
     });
     return {
       columns,
-      rows: [...this.rows, this.given(turned, 1), ...either],
+      rows: [...this.rows, this.given(turned, way), ...either],
       minimise: [[size, 1]],
     };
   }

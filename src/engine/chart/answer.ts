@@ -1,9 +1,12 @@
 import type { State } from '../flow/index.ts';
 import type { Rational } from '../linear/index.ts';
+import type { Way } from '../train/index.ts';
 
 /** Every combination of the friction devices, in binary order of the file's devices. */
 export interface Chart {
   readonly devices: readonly string[];
+  /** How the output turns as the vehicle goes forward. */
+  readonly forward: Way;
   readonly gears: readonly ChartGear[];
   /** Pairs of named driving combinations that differ by one device, or by one off-going and one on-coming. */
   readonly steps: readonly Step[];
@@ -14,7 +17,10 @@ export interface ChartGear {
   readonly drive: State;
   /** Input speed / output speed; only when driving. */
   readonly ratio?: Rational;
+  /** As the vehicle travels: the way the healthy gear drives it, else forward. */
   readonly coast: State;
+  /** In reverse, where the devices drive nothing and that is otherwise than forward. */
+  readonly inReverse?: State;
   /** The gears of the file's ranges that apply just these devices. */
   readonly named: readonly GearName[];
 }

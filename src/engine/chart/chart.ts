@@ -1,4 +1,4 @@
-import { onCoast, ratioOf, type State, stateOf, underPower } from '../flow/index.ts';
+import { coasting, ratioOf, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import type { Rational } from '../linear/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge } from '../reckon/index.ts';
@@ -26,15 +26,17 @@ export function chart(train: Train): Chart {
   for (let mask = 0; mask < 2 ** devices.length; mask++) {
     gears.push(chartGear(motion, namesOf(mask, devices), names.get(mask) ?? []));
   }
-  return { devices, gears, steps: stepsOf(gears, devices) };
+  return { devices, forward: vehicleOf(train).forward, gears, steps: stepsOf(gears, devices) };
 }
 
 function chartGear(motion: Motion, on: readonly string[], named: readonly GearName[]): ChartGear {
   const drive = judge(motion, underPower(motion.train, on));
   const state = stateOf(drive);
   const ratio = state === 'driving' ? { ratio: ratioOf(drive, 'input') as Rational } : {};
-  const coast = stateOf(judge(motion, onCoast(motion.train, on)));
-  return { on, drive: state, ...ratio, coast, named };
+  const ways = vehicleOf(motion.train).ways(on, drive);
+  const [coast, back] = ways.map((way) => stateOf(judge(motion, coasting(motion.train, on, way))));
+  const inReverse = back && back !== coast && { inReverse: back };
+  return { on, drive: state, ...ratio, coast: coast as State, ...inReverse, named };
 }
 
 // Combination (a bit a device) -> the gears that apply it.

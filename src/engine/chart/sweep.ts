@@ -1,7 +1,7 @@
-import { onCoast, type State, stateOf, underPower } from '../flow/index.ts';
+import { coasting, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import { FloatTable, type Form, toNumber, Unsure } from '../linear/index.ts';
 import type { Motion } from '../motion/index.ts';
-import { judge, speedAt } from '../reckon/index.ts';
+import { judge, speedAt, type Verdict } from '../reckon/index.ts';
 import { isFriction } from '../train/index.ts';
 import { namesOf } from './mask.ts';
 
@@ -15,9 +15,12 @@ export interface Sweep {
   readonly drive: Uint8Array;
   /** Output turns for one input turn; only where `drive` is driving. */
   readonly driveSpeed: Float64Array;
+  /** As the vehicle travels: the way it is driven, else forward. */
   readonly coast: Uint8Array;
-  /** Input turns for one output turn; only where `coast` is driving. */
+  /** Input turns for one output turn that way; only where `coast` is driving. */
   readonly coastSpeed: Float64Array;
+  /** In reverse, where nothing is driven; else as `coast`. */
+  readonly inReverse: Uint8Array;
   readonly unsure: readonly number[];
 }
 
@@ -25,7 +28,7 @@ export const STATES: readonly State[] = ['driving', 'neutral', 'tied up'];
 const [DRIVING, NEUTRAL, TIED] = [0, 1, 2];
 
 /**
- * Makes a train's sweep ready; each call of what is returned goes through the combinations.
+ * Makes the sweep of a train in order ready; each call of what is returned goes through the combinations.
  * They are a tree: each device is left off or put on, and what the rows come to at a branch
  * is where the next device begins.
  */
@@ -41,7 +44,10 @@ export function sweep(motion: Motion): Sweep {
   for (const mask of found.unsure) {
     const on = namesOf(mask, devices);
     const drive = judge(motion, underPower(motion.train, on));
-    const coast = judge(motion, onCoast(motion.train, on));
+    const ways = vehicleOf(motion.train).ways(on, drive);
+    const coasts = ways.map((way) => judge(motion, coasting(motion.train, on, way)));
+    const [coast, back] = [coasts[0] as Verdict, coasts.at(-1) as Verdict];
+    found.inReverse[mask] = STATES.indexOf(stateOf(back));
     found.drive[mask] = STATES.indexOf(stateOf(drive));
     found.driveSpeed[mask] = toNumber(speedAt(drive, motion.train.output));
     found.coast[mask] = STATES.indexOf(stateOf(coast));
@@ -58,8 +64,9 @@ class Walk {
   private readonly oneWays: number;
   private readonly levels: FloatTable[]; // the rows at each depth of the tree
   private readonly work: FloatTable; // for one question at a leaf
-  private readonly states: [drive: Uint8Array, coast: Uint8Array];
-  private readonly speeds: [drive: Float64Array, coast: Float64Array];
+  private readonly forward: 1 | -1;
+  private readonly states: [drive: Uint8Array, coast: Uint8Array, inReverse: Uint8Array];
+  private readonly speeds: [drive: Float64Array, coast: Float64Array, inReverse: Float64Array];
   private unsure: number[] = [];
 
   constructor(motion: Motion) {
@@ -73,8 +80,9 @@ class Walk {
     this.levels = Array.from({ length: friction.length + 1 }, () => new FloatTable(rows, width));
     this.work = new FloatTable(2 + oneWays.length, width);
     const count = 2 ** friction.length;
-    this.states = [new Uint8Array(count), new Uint8Array(count)];
-    this.speeds = [new Float64Array(count), new Float64Array(count)];
+    this.states = [new Uint8Array(count), new Uint8Array(count), new Uint8Array(count)];
+    this.speeds = [new Float64Array(count), new Float64Array(count), new Float64Array(count)];
+    this.forward = vehicleOf(motion.train).forward === 'clockwise' ? 1 : -1;
     // A device is settled at its depth of the tree, and then its row is done with: so the last
     // device's row stands first.
     const forms: Form[] = [
@@ -96,12 +104,16 @@ class Walk {
   run(): Sweep {
     this.unsure = [];
     this.visit(this.levels[0] as FloatTable, 0, 0);
-    const [drive, coast] = this.states.map((states) => states.slice()) as [Uint8Array, Uint8Array];
+    const [drive, coast, inReverse] = this.states.map((states) => states.slice()) as [
+      Uint8Array,
+      Uint8Array,
+      Uint8Array,
+    ];
     const [driveSpeed, coastSpeed] = this.speeds.map((s) => s.slice()) as [
       Float64Array,
       Float64Array,
     ];
-    return { drive, coast, driveSpeed, coastSpeed, unsure: this.unsure };
+    return { drive, coast, driveSpeed, coastSpeed, inReverse, unsure: this.unsure };
   }
 
   // The combinations whose first `depth` devices are as in `mask`, which `table` holds.
@@ -132,19 +144,30 @@ class Walk {
 
   private ask(table: FloatTable, mask: number): void {
     try {
-      this.answer(table, mask, 0, INPUT, OUTPUT);
-      this.answer(table, mask, 1, OUTPUT, INPUT);
+      this.answer(table, mask, 0, INPUT, OUTPUT, 1);
+      const drives = this.states[0][mask] === DRIVING;
+      const way = drives ? ((this.speeds[0][mask] as number) < 0 ? -1 : 1) : this.forward;
+      this.answer(table, mask, 1, OUTPUT, INPUT, way);
+      if (drives) this.states[2][mask] = this.states[1][mask] as number;
+      else this.answer(table, mask, 2, OUTPUT, INPUT, way > 0 ? -1 : 1);
     } catch (error) {
       if (!(error instanceof Unsure)) throw error;
       this.unsure.push(mask);
     }
   }
 
-  // One end turned once, the other as slow as can be.
-  private answer(table: FloatTable, mask: number, side: 0 | 1, turned: number, slow: number): void {
+  // One end turned once, `way` it is told, the other as slow as can be.
+  private answer(
+    table: FloatTable,
+    mask: number,
+    side: 0 | 1 | 2,
+    turned: number,
+    slow: number,
+    way: 1 | -1,
+  ): void {
     const { work } = this;
     work.copy(table, 2 + this.oneWays);
-    work.shift(turned, -1);
+    work.shift(turned, -way);
     let state = TIED;
     if (work.settleEquality(turned)) {
       work.settleVariables();

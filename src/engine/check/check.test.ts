@@ -34,6 +34,16 @@ describe('check', () => {
   test('is silent about a sound train', () => {
     expect(warnings(SOUND)).toEqual([]);
   });
+  test('says which way it took for forward where gears drive the output both ways', () => {
+    const text = SOUND.replace('ranges:', '  back: { brake: main.carrier }\nranges:')
+      .replace('output: drum', 'output: main.ring')
+      .replace('drum: [main.carrier]', 'drum: [main.carrier]')
+      .replace('  N:', '  R: { "R": [back] }\n  N:')
+      .replace('ring brake: { brake: main.ring }', 'ring brake: { clutch: [main.ring, shaft] }');
+    expect(warnings(text)).toEqual(['5: forward taken, clockwise']);
+    const said = text.replace('sets:', 'forward: anticlockwise\nsets:');
+    expect(warnings(said)).toEqual([]);
+  });
   test('says nothing where reading found errors', () => {
     expect(warnings(SOUND.replace('output: drum', ''))).toEqual([]);
   });

@@ -1,7 +1,7 @@
-import { stateOf, underPower } from '../flow/index.ts';
+import { stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge, portsOf } from '../reckon/index.ts';
-import { companyOf, geometryOf, isFriction } from '../train/index.ts';
+import { companyOf, geometryOf, isFriction, type Train } from '../train/index.ts';
 import type { Reading } from '../trainfile/index.ts';
 import type { Misgiving, Warning } from './warning.ts';
 
@@ -19,13 +19,25 @@ export function check(reading: Reading): Warning[] {
     const place = isSet ? reading.place('sets', name) : reading.place('gear pairs', name);
     return { ...finding, severity: 'warning', place };
   });
-  const misgivings = [...idleMembers(motion), ...idleDevices(motion), ...oddGears(motion)];
+  const misgivings = [
+    ...idleMembers(motion),
+    ...idleDevices(motion),
+    ...oddGears(motion),
+    ...forwardTaken(train),
+  ];
   return [
     ...geometry,
     ...misgivings.map(({ finding, path }): Warning => {
       return { ...finding, severity: 'warning', place: reading.place(...path) };
     }),
   ];
+}
+
+// Said, not doubted: most vehicles have a reverse.
+function forwardTaken(train: Train): Pointed[] {
+  const vehicle = vehicleOf(train);
+  if (train.forward || !vehicle.hasReverse) return [];
+  return [{ finding: { problem: 'forward taken', way: vehicle.forward }, path: ['output'] }];
 }
 
 interface Pointed {

@@ -1,5 +1,5 @@
 import type { Located } from '../trainfile/index.ts';
-import type { GeometryFinding, MemberName } from '../train/index.ts';
+import type { GeometryFinding, MemberName, Way } from '../train/index.ts';
 
 /** What a train that can be read may have against it, with the place that it is about. */
 export type Warning = Located<GeometryFinding | Misgiving>;
@@ -20,5 +20,7 @@ export type Misgiving =
   | { readonly problem: 'device never applied'; readonly device: string }
   | { readonly problem: 'gear is neutral'; readonly range: string; readonly gear: string }
   | { readonly problem: 'gear ties up'; readonly range: string; readonly gear: string }
+  /** Gears drive the output both ways, and the file does not say which is forward. */
+  | { readonly problem: 'forward taken'; readonly way: Way }
   /** A gear or a range called N or P that drives. */
   | { readonly problem: 'neutral drives'; readonly range: string; readonly gear: string };

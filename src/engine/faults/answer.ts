@@ -19,7 +19,10 @@ export interface MatrixGear {
   readonly gear: string;
   readonly on: readonly string[];
   readonly drive: Outcome;
+  /** As the vehicle travels: the way the gear drives it, else forward. */
   readonly coast: Outcome;
+  /** Where the gear drives nothing: the vehicle may be rolled either way. */
+  readonly inReverse?: Outcome;
 }
 
 /** What one end does with the other. */
@@ -38,7 +41,9 @@ export interface FaultRow {
 
 export interface FaultCell {
   readonly drive: Changed;
+  /** As the vehicle travels while nothing is wrong. */
   readonly coast: Changed;
+  readonly inReverse?: Changed;
   /** Engine braking: a train that is tied up on coast has neither lost nor gained it. */
   readonly braking: 'same' | 'lost' | 'gained';
   /** Only where the matrix was asked for it. */

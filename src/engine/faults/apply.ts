@@ -8,8 +8,15 @@ import {
 } from '../train/index.ts';
 import type { Fault } from './fault.ts';
 
-/** The train with something wrong. Throws where the fault names what the train lacks. */
+/**
+ * The train with something wrong; its `healthy` is the train that has nothing wrong. Throws where
+ * the fault names what the train lacks.
+ */
 export function applyFault(train: Train, fault: Fault): Train {
+  return { ...edited(train, fault), healthy: train.healthy ?? train };
+}
+
+function edited(train: Train, fault: Fault): Train {
   switch (fault.what) {
     case 'device':
       return withDevice(train, fault.device, (device) => {

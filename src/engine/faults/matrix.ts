@@ -44,8 +44,8 @@ export function faultMatrix(train: Train, options: MatrixOptions = {}): FaultMat
 }
 
 // Whether a cell is that of the healthy train.
-function isSame({ drive, coast }: FaultCell): boolean {
-  return drive.is === 'same' && coast.is === 'same';
+function isSame({ drive, coast, inReverse }: FaultCell): boolean {
+  return [drive, coast, inReverse].every((end) => !end || end.is === 'same');
 }
 
 function pairsOf(singles: readonly Fault[]): Fault[][] {
@@ -70,8 +70,8 @@ class RoadTest {
     );
     this.sound = declared.map(({ on }) => this.trials.of(motion, on));
     this.gears = declared.map((gear, k) => {
-      const { drive, coast } = this.sound[k] as Trial;
-      return { ...gear, drive, coast };
+      const { drive, coast, inReverse } = this.sound[k] as Trial;
+      return { ...gear, drive, coast, ...(inReverse && { inReverse }) };
     });
   }
 
@@ -87,6 +87,8 @@ function cellOf(motion: Motion, sound: Trial, found: Trial): FaultCell {
   return {
     drive: changed(sound.drive, found.drive),
     coast: changed(sound.coast, found.coast),
+    ...(sound.inReverse &&
+      found.inReverse && { inReverse: changed(sound.inReverse, found.inReverse) }),
     braking: brakingOf(sound.coast, found.coast),
     ...(was &&
       now && {
@@ -115,7 +117,9 @@ function brakingOf(was: Outcome, now: Outcome): FaultCell['braking'] {
 function classesOf(rows: readonly FaultRow[]): FaultClass[] {
   const classes = new Map<string, { rows: number[]; silent: boolean }>();
   rows.forEach(({ cells }, place) => {
-    const key = cells.map(({ drive, coast }) => `${said(drive)} ${said(coast)}`).join();
+    const key = cells
+      .map(({ drive, coast, inReverse = coast }) => [drive, coast, inReverse].map(said).join(' '))
+      .join();
     const known = classes.get(key);
     if (known) known.rows.push(place);
     else classes.set(key, { rows: [place], silent: cells.every(isSame) });

@@ -17,11 +17,14 @@ export interface BenchSign {
   readonly turns: boolean;
 }
 
-/** A gear that works otherwise: under power, or on coast only. */
+/**
+ * A gear that works otherwise: under power, or on coast only; rolled backwards only (`inReverse`)
+ * where it drives nothing.
+ */
 export interface RoadSign {
   readonly sign: 'road';
   readonly gear: MatrixGear;
-  readonly end: 'drive' | 'coast';
+  readonly end: 'drive' | 'coast' | 'inReverse';
   readonly now: Changed;
 }
 
@@ -33,11 +36,14 @@ export function roadSign({ gears }: FaultMatrix, { cells }: FaultRow): RoadSign 
   const places = gears.map((_, k) => k);
   const idle = (k: number) => gears[k]?.drive.state === 'neutral';
   const met = [...places.filter(idle), ...places.filter((k) => !idle(k))];
-  for (const place of met) {
-    const [gear, cell] = [gears[place], cells[place]];
-    if (!gear || !cell) continue;
-    const end = cell.drive.is === 'same' ? 'coast' : 'drive';
-    if (cell[end].is !== 'same') return { sign: 'road', gear, end, now: cell[end] };
+  // Nobody pushes a vehicle backwards in neutral before it has been driven.
+  const looks = [
+    ...met.flatMap((place) => [[place, 'drive'] as const, [place, 'coast'] as const]),
+    ...met.map((place) => [place, 'inReverse'] as const),
+  ];
+  for (const [place, end] of looks) {
+    const [gear, now] = [gears[place], cells[place]?.[end]];
+    if (gear && now && now.is !== 'same') return { sign: 'road', gear, end, now };
   }
   return undefined;
 }

@@ -1,15 +1,18 @@
-import { observe, onCoast, ratioOf, stateOf, underPower } from '../flow/index.ts';
+import { coasting, observe, ratioOf, stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import type { Row } from '../linear/index.ts';
 import type { Motion } from '../motion/index.ts';
 import { judge, type Quantity, type Verdict } from '../reckon/index.ts';
-import type { MemberName } from '../train/index.ts';
+import type { MemberName, Way } from '../train/index.ts';
 import type { Outcome } from './answer.ts';
 import { reachOf } from './reach.ts';
 
 /** What a train does with some devices applied. */
 export interface Trial {
   readonly drive: Outcome;
+  /** As the healthy vehicle travels: the way it is driven, else forward. */
   readonly coast: Outcome;
+  /** Where the healthy gear drives nothing. */
+  readonly inReverse?: Outcome;
   /** Only where they are asked for; none where nothing turns. */
   readonly speeds?: { readonly drive: Speeds; readonly coast: Speeds };
 }
@@ -32,9 +35,10 @@ export class Trials {
 
   of(motion: Motion, on: readonly string[]): Trial {
     const known = this.known(motion);
-    const key = rowsOf(motion, on);
+    const ways = vehicleOf(motion.train).ways(on);
+    const key = `${ways} ${rowsOf(motion, on)}`;
     let trial = known.get(key);
-    if (!trial) known.set(key, (trial = this.run(motion, on)));
+    if (!trial) known.set(key, (trial = this.run(motion, on, ways)));
     return trial;
   }
 
@@ -49,12 +53,16 @@ export class Trials {
     return known;
   }
 
-  private run(motion: Motion, on: readonly string[]): Trial {
+  private run(motion: Motion, on: readonly string[], ways: readonly Way[]): Trial {
     const drive = judge(motion, underPower(motion.train, on));
-    const coast = judge(motion, onCoast(motion.train, on));
+    const [coast, back] = ways.map((way) => judge(motion, coasting(motion.train, on, way))) as [
+      Verdict,
+      Verdict?,
+    ];
     return {
       drive: outcomeOf(drive, 'input'),
       coast: outcomeOf(coast, 'output'),
+      ...(back && { inReverse: outcomeOf(back, 'output') }),
       ...(this.withSpeeds && { speeds: { drive: speedsOf(drive), coast: speedsOf(coast) } }),
     };
   }

@@ -1,21 +1,38 @@
 import type { Rational } from '../linear/index.ts';
 import type { Quantity } from '../reckon/index.ts';
-import type { MemberName } from '../train/index.ts';
+import type { MemberName, Way } from '../train/index.ts';
 import type { Efficiency } from './efficiency.ts';
 import type { Fact } from './fact.ts';
+import type { Course } from './vehicle.ts';
 
 /**
  * How a train works with some devices applied. Speeds are in turns, clockwise positive as
  * seen from the input end; torques are clockwise positive too.
  */
-export interface Flow {
+export interface Flow extends Travel {
   readonly on: readonly string[];
   /** The input turned clockwise, the load as reluctant as can be. Speeds per input turn. */
   readonly drive: Working;
-  /** The output turned clockwise, the engine reluctant. Speeds per output turn. */
-  readonly coast: Working & { readonly engineBraking: boolean };
-  /** The output turned anticlockwise, as on a hill. */
+  /** How the output turns as the vehicle goes forward. */
+  readonly forward: Way;
+  /** In reverse, where the gear drives nothing and that is otherwise than forward. */
+  readonly inReverse?: Travel;
+}
+
+/** A gear as the vehicle travels: the way the healthy gear drives it, else forward. */
+export interface Travel {
+  readonly travels: Course;
+  /** How the output turns then. */
+  readonly output: Way;
+  /** The output turned once the way the vehicle travels, the engine reluctant. */
+  readonly coast: Coast;
+  /** The output turned once against that, as on a hill. */
   readonly rollback: Rollback;
+}
+
+/** Speeds are for one turn of the output the way the vehicle travels. */
+export interface Coast extends Working {
+  readonly engineBraking: boolean;
 }
 
 export type State = 'driving' | 'neutral' | 'tied up';
@@ -23,7 +40,7 @@ export type State = 'driving' | 'neutral' | 'tied up';
 /** One end drives, the other resists. Torques are per unit of torque at the input. */
 export interface Working {
   readonly state: State;
-  /** Input speed / output speed, negative for reverse. Only when driving. */
+  /** Input speed / output speed, negative where they turn opposite ways. Only when driving. */
   readonly ratio?: Rational;
   /** By member name, in the order of the file; the case is left out. Empty when tied up. */
   readonly speeds: ReadonlyMap<MemberName, Quantity>;
@@ -82,7 +99,7 @@ export interface Rollback {
 
 export interface RollbackCase {
   readonly rolls: boolean;
-  /** Per anticlockwise turn of the output; empty where it does not roll. */
+  /** For the turn of the output that is asked; empty where it does not roll. */
   readonly speeds: ReadonlyMap<MemberName, Quantity>;
   /** One of the motions, to draw; at rest where it does not roll. */
   readonly pose: ReadonlyMap<MemberName, Rational>;

@@ -114,7 +114,7 @@ class Search {
     });
   }
 
-  /** Torques with losses for one unit of torque at the turned end. */
+  /** Torques with losses for one unit of torque at the turned end, the way in which it turns. */
   solve(directions: readonly Direction[]): Outcome | 'unsettled' | 'impossible' {
     const { motion, question } = this.verdict;
     const meshes = motion.meshes.length;
@@ -131,10 +131,12 @@ class Search {
     });
     const loadBody = motion.speedOf(question.reluctant as string).at[0] as number;
     terms[loadBody]?.push([load, 1]);
-    const turned = motion.speedOf(question.given[0]?.member as string).at[0];
+    const [end] = question.given;
+    const turned = motion.speedOf(end?.member as string).at[0];
+    const pushed = opposite(end?.speed ?? ONE);
     const rows = terms.map((body, column) => {
       const form = { at: body.map(([at]) => at), coef: body.map(([, coef]) => coef) };
-      return given(form, column === turned ? opposite(ONE) : ZERO);
+      return given(form, column === turned ? pushed : ZERO);
     });
     const unit = (column: number): Form => ({ at: [column], coef: [1] });
     const forms = [unit(load), ...motion.meshes.map((_, m) => unit(m))];
@@ -151,7 +153,7 @@ class Search {
     return { load: settled[0] as Rational, meshes: settled.slice(1) };
   }
 
-  /** −T_load·ω_load, for the turned end has torque 1 and a speed of size 1. */
+  /** −T_load·ω_load, for the turned end has a torque and a speed of size 1, one way. */
   efficiency(load: Rational): Rational {
     const { solution, question, motion } = this.verdict;
     const body = motion.speedOf(question.reluctant as string).at[0] as number;

@@ -1,19 +1,20 @@
-import { ONE, opposite, ZERO } from '../linear/index.ts';
-import { type Motion, motionOf, type Question } from '../motion/index.ts';
-import { judge, portsOf } from '../reckon/index.ts';
-import type { Train } from '../train/index.ts';
-import type { Flow, Rollback, RollbackCase, Working } from './answer.ts';
+import { toText, ZERO } from '../linear/index.ts';
+import { type Motion, motionOf } from '../motion/index.ts';
+import { isZero, judge, portsOf } from '../reckon/index.ts';
+import type { Train, Way } from '../train/index.ts';
+import type { Coast, Flow, Rollback, RollbackCase, Travel, Working } from './answer.ts';
 import { barredBy } from './carried.ts';
 import { type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
 import { elementsOf } from './element.ts';
 import { observe, poseOf } from './observed.ts';
 import { freeFacts, labelOf, pathFacts } from './reasons.ts';
+import { against, coasting, type Course, turnOf, underPower, vehicleOf } from './vehicle.ts';
 import { workingOf } from './working.ts';
 
 /**
- * How `train` works with the friction devices `on` applied: under power, on coast and
- * rolled back. Names that are no friction device of the train are ignored. Every answer has
- * been checked against its certificate.
+ * How `train` works with the friction devices `on` applied: under power, on coast and rolled
+ * back. With a fault it travels as the healthy gear does. Names that are no friction device of
+ * the train are ignored. Every answer has been checked against its certificate.
  */
 export function flow(
   train: Train,
@@ -21,64 +22,79 @@ export function flow(
   losses: MeshEfficiency = USUAL_EFFICIENCY,
 ): Flow {
   const motion = motionOf(train);
+  const vehicle = vehicleOf(train);
+  const verdict = judge(motion, underPower(train, on));
+  const [first, other] = vehicle.ways(on, verdict).map((way): Travel => {
+    return {
+      travels: vehicle.course(way),
+      output: way,
+      coast: coastOf(motion, on, way, losses),
+      rollback: rollbackOf(motion, on, against(way)),
+    };
+  }) as [Travel, Travel?];
   return {
     on,
-    drive: driveOf(motion, on, losses),
-    coast: coastOf(motion, on, losses),
-    rollback: rollbackOf(motion, on),
+    forward: vehicle.forward,
+    drive: workingOf(verdict, 'input', losses),
+    ...first,
+    ...(other && differs(first.coast, other.coast) && { inReverse: other }),
   };
 }
 
 /** The same, only under power. */
 export function drive(train: Train, on: readonly string[]): Working {
-  return driveOf(motionOf(train), on, USUAL_EFFICIENCY);
+  return workingOf(judge(motionOf(train), underPower(train, on)), 'input', USUAL_EFFICIENCY);
 }
 
-/** The same, only on coast. */
-export function coast(train: Train, on: readonly string[]): Flow['coast'] {
-  return coastOf(motionOf(train), on, USUAL_EFFICIENCY);
+/** The same, only on coast; where the gear drives nothing, forward unless `course` says. */
+export function coast(train: Train, on: readonly string[], course?: Course): Coast {
+  return coastOf(motionOf(train), on, wayOf(train, on, course), USUAL_EFFICIENCY);
 }
 
 /** The same, only rolled back. */
-export function rollback(train: Train, on: readonly string[]): Rollback {
-  return rollbackOf(motionOf(train), on);
+export function rollback(train: Train, on: readonly string[], course?: Course): Rollback {
+  return rollbackOf(motionOf(train), on, against(wayOf(train, on, course)));
 }
 
-/** The input turned once clockwise; the load keeps the output as slow as it can. */
-export function underPower(train: Train, on: readonly string[]): Question {
-  const given = [{ member: train.input, speed: ONE }];
-  return { on: new Set(on), given, reluctant: train.output };
+function wayOf(train: Train, on: readonly string[], course: Course | undefined): Way {
+  const vehicle = vehicleOf(train);
+  const ways = vehicle.ways(on);
+  return ways.find((way) => vehicle.course(way) === course) ?? (ways[0] as Way);
 }
 
-/** The output turned once clockwise; the engine keeps the input as slow as it can. */
-export function onCoast(train: Train, on: readonly string[]): Question {
-  const given = [{ member: train.output, speed: ONE }];
-  return { on: new Set(on), given, reluctant: train.input };
-}
-
-function driveOf(motion: Motion, on: readonly string[], losses: MeshEfficiency): Working {
-  return workingOf(judge(motion, underPower(motion.train, on)), 'input', losses);
-}
-
-function coastOf(motion: Motion, on: readonly string[], losses: MeshEfficiency): Flow['coast'] {
-  const working = workingOf(judge(motion, onCoast(motion.train, on)), 'output', losses);
+function coastOf(motion: Motion, on: readonly string[], way: Way, losses: MeshEfficiency): Coast {
+  const working = workingOf(judge(motion, coasting(motion.train, on, way)), 'output', losses);
   return { ...working, engineBraking: working.state === 'driving' };
 }
 
-function rollbackOf(motion: Motion, on: readonly string[]): Rollback {
+// Whether a gear that drives nothing brakes or ties up otherwise as it is rolled the other way.
+function differs(one: Coast, other: Coast): boolean {
+  const said = ({ state, ratio, devices }: Coast) => {
+    const carrying = [...devices].filter(([, { torque }]) => !isZero(torque));
+    return [state, ratio ? toText(ratio) : '', ...carrying.map(([name]) => name)].join('\n');
+  };
+  return said(one) !== said(other);
+}
+
+function rollbackOf(motion: Motion, on: readonly string[], way: Way): Rollback {
   return {
-    inputFree: rollbackCase(motion, on, false),
-    inputHeld: rollbackCase(motion, on, true),
+    inputFree: rollbackCase(motion, on, way, false),
+    inputHeld: rollbackCase(motion, on, way, true),
   };
 }
 
-function rollbackCase(motion: Motion, on: readonly string[], inputHeld: boolean): RollbackCase {
+function rollbackCase(
+  motion: Motion,
+  on: readonly string[],
+  way: Way,
+  inputHeld: boolean,
+): RollbackCase {
   const { input, output } = motion.train;
-  const back = { member: output, speed: opposite(ONE) };
+  const back = { member: output, speed: turnOf(way) };
   const given = inputHeld ? [back, { member: input, speed: ZERO }] : [back];
   const verdict = judge(motion, { on: new Set(on), given });
   const held = inputHeld ? labelOf(verdict, input) : null;
-  const turned = { member: labelOf(verdict, output), end: 'output', way: 'anticlockwise' } as const;
+  const turned = { member: labelOf(verdict, output), end: 'output', way } as const;
   const facts = [{ fact: 'turned', ...turned } as const];
   if (verdict.turns) {
     const observed = observe(verdict);

@@ -4,7 +4,8 @@ export { barredBy } from './carried.ts';
 export { type Efficiency, type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
 export { elementsOf } from './element.ts';
 export type * from './fact.ts';
-export { coast, drive, flow, onCoast, rollback, underPower } from './flow.ts';
+export { coast, drive, flow, rollback } from './flow.ts';
+export { coasting, type Course, underPower, vehicleOf } from './vehicle.ts';
 export {
   type BodyAccount,
   type Entry,

@@ -77,8 +77,10 @@ export function stateOf(verdict: Verdict): State {
 
 /** Input speed over output speed; the train must drive. */
 export function ratioOf(verdict: Verdict, turned: End): Rational {
-  const reluctant = speedAt(verdict, verdict.question.reluctant as string);
-  return turned === 'input' ? over(ONE, reluctant) : reluctant;
+  const { reluctant, given } = verdict.question;
+  const far = speedAt(verdict, reluctant as string);
+  const own = given[0]?.speed ?? ONE;
+  return turned === 'input' ? over(own, far) : over(far, own);
 }
 
 function atRest(motion: Motion): Observed {

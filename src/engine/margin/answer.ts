@@ -19,6 +19,8 @@ export interface GearMargin {
   readonly drive: SideMargin;
   /** With the engine's torque at the input: an engine that is turned drags with less. */
   readonly coast: SideMargin;
+  /** On coast in reverse, where the gear drives nothing and yet turns the engine on coast. */
+  readonly inReverse?: SideMargin;
 }
 
 export interface SideMargin {

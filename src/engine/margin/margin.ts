@@ -1,4 +1,4 @@
-import { observe, onCoast, type State, stateOf, underPower } from '../flow/index.ts';
+import { coasting, observe, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import {
   compare,
   equal,
@@ -49,18 +49,24 @@ export function marginsOf(
   const known = new Map(limits.map((limit) => [limit.device, limit]));
   const motion = motionOf(train);
   const balances = new Balances(motion);
-  const ready = gears.map((gear) => ({
-    gear,
-    drive: sideOf(motion, underPower(train, gear.on), known, balances),
-    coast: sideOf(motion, onCoast(train, gear.on), known, balances),
-  }));
+  const vehicle = vehicleOf(train);
+  const ready = gears.map((gear) => {
+    const [coast, inReverse] = vehicle.ways(gear.on).map((way) => {
+      return sideOf(motion, coasting(train, gear.on, way), known, balances);
+    }) as [Side, Side?];
+    const drive = sideOf(motion, underPower(train, gear.on), known, balances);
+    // Rolled back in a gear that drives nothing, there is more to say only where something holds.
+    const more = inReverse && (inReverse.carrying || coast.carrying);
+    return { gear, drive, coast, ...(more && { inReverse }) };
+  });
   const at = ({ engineNm, stallRatio, pressureKpa }: Load): GearMargin[] => {
     const atStallNm = times(engineNm, stallRatio);
     const pressure = new Pressure(pressureKpa);
-    return ready.map(({ gear, drive, coast }) => ({
+    return ready.map(({ gear, drive, coast, inReverse }) => ({
       ...gear,
       drive: sideAt(drive, atStallNm, pressure),
       coast: sideAt(coast, engineNm, pressure),
+      ...(inReverse && { inReverse: sideAt(inReverse, engineNm, pressure) }),
     }));
   };
   return {

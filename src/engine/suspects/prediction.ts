@@ -1,10 +1,11 @@
-import { onCoast, ratioOf, type State, stateOf, underPower } from '../flow/index.ts';
+import { coasting, ratioOf, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import { turns } from '../hand/index.ts';
-import { type Rational, signOf, toText } from '../linear/index.ts';
+import { type Rational, toText } from '../linear/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { OUTCOMES, type OutcomeWord, type Practice, type Row } from '../practice/index.ts';
 import { judge } from '../reckon/index.ts';
 import { applyFault } from '../faults/index.ts';
+import type { Way } from '../train/index.ts';
 import type { Cause } from './cause.ts';
 import type { Outcome } from './outcome.ts';
 import type { Goes, Test } from './test.ts';
@@ -40,9 +41,9 @@ export class Predictor {
 
   /** Where a train in order goes with these devices on. */
   goes(on: readonly string[]): Goes {
-    const { ratio } = drivenBy(this.whole, on);
-    if (!ratio) return 'nowhere';
-    return signOf(ratio) > 0 ? 'ahead' : 'back';
+    const vehicle = vehicleOf(this.whole.train);
+    const [way, other] = vehicle.ways(on);
+    return !way || other ? 'nowhere' : vehicle.course(way);
   }
 
   predict(test: Test): Prediction {
@@ -50,7 +51,7 @@ export class Predictor {
       case 'under power':
         return this.underPower(test.on);
       case 'coast':
-        return this.coasted(test.on);
+        return this.coast(test.on);
       case 'stall': {
         const gear = this.gear(test.on);
         return this.tabled('stall', (_, c) => {
@@ -117,12 +118,13 @@ export class Predictor {
     return { outcomes, whole: at, chances };
   }
 
-  private coasted(on: readonly string[]): Prediction {
+  private coast(on: readonly string[]): Prediction {
     const whole = drivenBy(this.whole, on);
+    const [way] = vehicleOf(this.whole.train).ways(on) as [Way];
     const shown = (motion: Motion, driven: Driven): OutcomeWord => {
       // What does not move cannot coast.
       if (driven.state === 'tied up') return 'ties up';
-      const coast = stateOf(judge(motion, onCoast(motion.train, on)));
+      const coast = stateOf(judge(motion, coasting(motion.train, on, way)));
       return coast === 'driving' ? 'brakes' : coast === 'neutral' ? 'runs free' : 'ties up';
     };
     const gear = this.gear(on);

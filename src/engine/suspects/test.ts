@@ -1,3 +1,4 @@
+import type { Course } from '../flow/index.ts';
 import { type HandCheck, handChecks } from '../hand/index.ts';
 import { isFriction, type Train } from '../train/index.ts';
 
@@ -12,14 +13,14 @@ export type Test =
 
 type On = readonly string[];
 
-/** Where a gear takes the car. */
-export type Goes = 'ahead' | 'back' | 'nowhere';
+/** Where a gear takes the vehicle. */
+export type Goes = Course | 'nowhere';
 
 /**
  * Every test of a train, in the order of its file: its gears under power and on coast, a
  * stall of each range, fluid, pressure, the air check of each friction device, and the checks
- * of two hands with nothing applied, `mostHands` of them at most. Nobody coasts backwards,
- * or in neutral.
+ * of two hands with nothing applied, `mostHands` of them at most. Nobody coasts in
+ * a gear that drives nothing.
  */
 export function testsOf(train: Train, goes: (on: On) => Goes, mostHands: number): Test[] {
   const gears = train.ranges.flatMap((range) =>
@@ -28,7 +29,7 @@ export function testsOf(train: Train, goes: (on: On) => Goes, mostHands: number)
   return [
     ...gears.map((its) => ({ test: 'under power', ...its }) as const),
     ...gears
-      .filter(({ on }) => goes(on) === 'ahead')
+      .filter(({ on }) => goes(on) !== 'nowhere')
       .map((its) => ({ test: 'coast', ...its }) as const),
     ...train.ranges.flatMap(({ name, gears: [first] }) => {
       if (!first || goes(first.on) === 'nowhere') return [];

@@ -18,6 +18,8 @@ export interface Train {
   readonly about: string;
   readonly input: MemberName;
   readonly output: MemberName;
+  /** How the output turns as the vehicle goes forward; absent: as most gears that drive turn it. */
+  readonly forward?: Way;
   readonly sets: readonly GearSet[];
   readonly pairs: readonly GearPair[];
   readonly joins: readonly Join[];
@@ -39,6 +41,8 @@ export interface Train {
   /** Tyre and final drive; absent: not described. */
   readonly car?: Car;
   readonly fluid?: Fluid;
+  /** Set by faults: the train before anything was wrong with it. Absent: it is in order. */
+  readonly healthy?: Train;
 }
 
 export type MemberName = string;

@@ -18,6 +18,7 @@ export function buildTrain(file: FileEntries): Train {
     about: file.about ?? '',
     input: file.input ?? '',
     output: file.output ?? '',
+    ...(file.forward && { forward: file.forward }),
     sets: listOf(file.sets, gearSet),
     pairs: listOf(file['gear pairs'], gearPair),
     joins: listOf(file.joined, (name, members) => ({ name, members })),

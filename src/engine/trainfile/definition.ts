@@ -1,12 +1,10 @@
 import * as v from 'valibot';
 import {
   APPLIED_DEVICE,
-  CARRIED_WHEEL,
   DEVICE_NAME,
   GEAR_NAME,
   JOIN_NAME,
   MEMBER,
-  MESHED_WHEEL,
   PACKED_DEVICE,
   SIZED_DEVICE,
   PAIR_NAME,
@@ -15,8 +13,6 @@ import {
   SET_BAND,
   SET_NAME,
   SHAFT_NAME,
-  SHARED_SET,
-  WHEEL_NAME,
   WORN_NAME,
 } from './name.ts';
 import { BAND_SETTING } from './band.ts';
@@ -25,128 +21,12 @@ import { CAR } from './car.ts';
 import { END_PLAY } from './endplay.ts';
 import { PACK } from './pack.ts';
 import { FLUID, PART } from './part.ts';
+import { BEVEL, PAIR, PLAIN, SET, SHARING, STEPPED, WHEELS } from './set.ts';
 import { WEAR_CHECK } from './wear.ts';
-import { count, or, teeth, text } from './value.ts';
+import { or, teeth, text } from './value.ts';
 
 // The train file, defined once: the reader walks these definitions and the JSON Schema is
 // made from them. The message of a definition is what was expected (`Expected`).
-
-const PLAIN = v.pipe(
-  v.strictObject(
-    {
-      sun: teeth('the sun'),
-      ring: teeth('the ring'),
-      planets: v.exactOptional(count('planets')),
-      planet: v.exactOptional(teeth('a planet, where they were counted')),
-    },
-    or('set'),
-  ),
-  v.description('Plain planets: each meshes the sun and the ring.'),
-);
-const PAIR = v.pipe(
-  v.strictObject(
-    {
-      sun: teeth('the sun'),
-      ring: teeth('the ring'),
-      pairs: count('pairs of planets'),
-      inner: v.exactOptional(teeth('an inner planet, next to the sun')),
-      outer: v.exactOptional(teeth('an outer planet, next to the ring')),
-    },
-    or('set'),
-  ),
-  v.description('Meshed pairs: sun, inner planet, outer planet, ring.'),
-);
-const STEPPED = v.pipe(
-  v.strictObject(
-    {
-      sun: teeth('the sun'),
-      ring: teeth('the ring'),
-      planets: v.exactOptional(count('planets')),
-      steps: v.pipe(
-        v.strictTuple(
-          [teeth('the step that meshes the sun'), teeth('the step that meshes the ring')],
-          or('two teeth'),
-        ),
-        v.description(
-          'Teeth of the planet: the step that meshes the sun, the step that meshes the ring.',
-        ),
-      ),
-    },
-    or('set'),
-  ),
-  v.description(
-    'Stepped planets: one body with two wheels; the sun meshes the first, the ring the second.',
-  ),
-);
-export const SHARING = v.pipe(
-  v.strictObject(
-    {
-      shares: SHARED_SET,
-      sun: v.exactOptional(teeth('the sun')),
-      ring: v.exactOptional(teeth('the ring')),
-      planets: v.exactOptional(count('planets; as in the other set')),
-      pairs: v.exactOptional(count('inner planets between this sun and the shared planets')),
-      inner: v.exactOptional(teeth('an inner planet')),
-    },
-    or('set'),
-  ),
-  v.description('A sun, a ring or both on the planets of another set.'),
-);
-const WHEELS = v.pipe(
-  v.strictObject(
-    {
-      wheels: v.pipe(
-        v.record(WHEEL_NAME, teeth('the wheel'), or('section')),
-        v.description('Every wheel and its teeth.'),
-      ),
-      carried: v.pipe(
-        v.array(CARRIED_WHEEL, or('wheel names')),
-        v.description('The wheels that turn on the carrier; the others turn about the main axis.'),
-      ),
-      meshes: v.pipe(
-        v.array(
-          v.union(
-            [
-              v.pipe(
-                v.strictTuple([MESHED_WHEEL, MESHED_WHEEL], or('mesh')),
-                v.description('Two wheels in mesh.'),
-              ),
-              v.pipe(
-                v.strictTuple(
-                  [MESHED_WHEEL, MESHED_WHEEL, v.literal('internal', or('internal'))],
-                  or('mesh'),
-                ),
-                v.description('A planet in mesh with a ring gear.'),
-              ),
-            ],
-            or('mesh'),
-          ),
-          or('meshes'),
-        ),
-        v.description(
-          'Which wheels mesh: [wheel, wheel], or with a ring gear [ring, planet, internal].',
-        ),
-      ),
-    },
-    or('set'),
-  ),
-  v.description('Any other arrangement of wheels round one carrier.'),
-);
-const BEVEL = v.pipe(
-  v.strictObject(
-    {
-      sides: v.pipe(
-        v.strictTuple([teeth('the left side gear'), teeth('the right side gear')], or('two teeth')),
-        v.description('Teeth of the left and the right side gear.'),
-      ),
-      pinions: v.exactOptional(count('pinions')),
-      pinion: v.exactOptional(teeth('a pinion')),
-    },
-    or('set'),
-  ),
-  v.description('A bevel differential: NAME.left and NAME.right, pinions on NAME.carrier.'),
-);
-export const SET = v.union([PLAIN, PAIR, STEPPED, SHARING, WHEELS, BEVEL], or('set'));
 
 const gearWheel = (description: string) =>
   v.pipe(v.strictTuple([MEMBER, teeth('the wheel')], or('wheel')), v.description(description));
@@ -183,12 +63,13 @@ const BAND = v.pipe(
   v.strictObject({ band: MEMBER }, or('device')),
   v.description('A band: holds a member to the case.'),
 );
+const WAY = v.picklist(['clockwise', 'anticlockwise'], or('way'));
 const ONE_WAY = v.pipe(
   v.strictObject(
     {
       'one-way': twoMembers('The inner member, then the outer.'),
       lets: v.pipe(
-        v.picklist(['clockwise', 'anticlockwise'], or('way')),
+        WAY,
         v.description('How the inner member may turn against the outer, seen from the input end.'),
       ),
     },
@@ -248,6 +129,14 @@ export const FILE = v.strictObject(
       v.description('The member that the engine turns. Clockwise is seen from this end.'),
     ),
     output: v.pipe(MEMBER, v.description('The member that drives the load.')),
+    forward: v.exactOptional(
+      v.pipe(
+        WAY,
+        v.description(
+          'How the output turns as the vehicle goes forward, seen from the input end. Absent: as most of the gears that drive turn it.',
+        ),
+      ),
+    ),
     sets: section(SET_NAME, SET, 'Planetary sets, by name.'),
     'gear pairs': section(PAIR_NAME, GEAR_PAIR, 'Pairs of wheels on fixed axes, by name.'),
     joined: section(

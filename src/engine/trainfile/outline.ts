@@ -1,6 +1,7 @@
 import { ourWord } from '../words/index.ts';
 import type { BandEntry } from './band.ts';
 import { type DeviceEntry, FILE, type PairEntry, type SetEntry } from './definition.ts';
+import type { Way } from '../train/index.ts';
 import type { EndPlayEntry } from './endplay.ts';
 import type { Findings } from './findings.ts';
 import type { Mention } from './mention.ts';
@@ -25,6 +26,7 @@ export interface FileEntries {
   readonly about?: string;
   readonly input?: string;
   readonly output?: string;
+  readonly forward?: Way;
   readonly sets?: ReadonlyMap<string, SetEntry>;
   readonly 'gear pairs'?: ReadonlyMap<string, PairEntry>;
   readonly joined?: ReadonlyMap<string, readonly string[]>;

@@ -7,13 +7,14 @@ export type Value = string | number | readonly Value[] | ReadonlyMap<string, Val
 
 /**
  * A whole train in the house style: reading it gives the train again. What a fault has set
- * (`stuck`, `stripped`, `missing`) is no part of a train file and is not written.
+ * (`stuck`, `stripped`, `missing`, `healthy`) is no part of a train file and is not written.
  */
 export function trainText(train: Train): string {
   const lines = [`holdturn: ${VERSION}`];
   if (train.name !== '') lines.push(`name: ${scalarText(train.name)}`);
   if (train.about !== '') lines.push(`about: ${scalarText(train.about)}`);
   lines.push(`input: ${scalarText(train.input)}`, `output: ${scalarText(train.output)}`);
+  if (train.forward) lines.push(`forward: ${train.forward}`);
   const section = (key: string, entries: readonly (readonly [string, Value])[]) => {
     if (entries.length > 0) lines.push('', ...sectionLines(key, new Map(entries), false));
   };

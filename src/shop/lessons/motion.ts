@@ -56,7 +56,7 @@ export function brakingQuestion({ train, setting, worked }: AskedGear): Draft[] 
     engineBraking ? 'one-way ends braking' : 'braking always',
     is(!engineBraking),
   ];
-  const coasting = { ...setting, end: 'coast' } as const;
+  const coasting = { ...setting, end: 'coast', output: worked.output } as const;
   const subject = [{ kind: 'member', name: train.input }] as const;
   const right = is(engineBraking);
   return [{ kind: 'engine braking', subject, setting: coasting, right, wrong: [wrong], facts }];

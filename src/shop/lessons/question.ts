@@ -46,6 +46,8 @@ export interface Setting {
   readonly gear?: GearName;
   /** Who turns whom: under power, on coast, or hands. */
   readonly end: 'drive' | 'coast' | 'hand';
+  /** How the output is turned, on coast. */
+  readonly output?: Way;
   /** Only by hand. */
   readonly hold: readonly MemberName[];
   readonly turn?: { readonly member: MemberName; readonly way: Way };

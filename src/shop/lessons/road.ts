@@ -24,7 +24,7 @@ export function faultQuestions(train: Train, seed: number, only?: GearName): Dra
   const ofDevices = everyFault(train).filter(({ what }) => what === 'device' || what === 'one-way');
   const faults = shuffled(ofDevices, seed, 'faults');
   const matrix = faultMatrix(train, { only: only ? faults : faults.slice(0, MOST_FAULTS) });
-  const drafts = matrix.rows.map((row) => faultQuestion(train, matrix, row));
+  const drafts = matrix.rows.flatMap((row) => faultQuestion(train, matrix, row) ?? []);
   const shown = drafts.filter(({ right }) => {
     const gear = right.answer === 'sign' && right.sign?.gear;
     return !only || (gear && gear.range === only.range && gear.gear === only.gear);
@@ -32,16 +32,18 @@ export function faultQuestions(train: Train, seed: number, only?: GearName): Dra
   return shown.slice(0, MOST_FAULTS);
 }
 
-function faultQuestion(train: Train, matrix: FaultMatrix, row: FaultRow): Draft {
+function faultQuestion(train: Train, matrix: FaultMatrix, row: FaultRow): Draft | undefined {
   const fault = row.faults[0] as Fault;
   const device = 'device' in fault ? fault.device : '';
   const found = roadSign(matrix, row);
-  const sign = found && { gear: named(found.gear), end: found.end, ...outcome(found.now) };
+  const end = found?.end ?? 'drive';
+  if (end === 'inReverse') return undefined; // pushed backwards in neutral: no question for a class
+  const sign = found && { gear: named(found.gear), end, ...outcome(found.now) };
   const is = (its: FirstSign | null): Answer => ({ answer: 'sign', sign: its });
   const uses = matrix.gears.find(({ on }) => on.includes(device)) ?? matrix.gears[0];
   const wrong: Wrong[] = [];
   if (sign) {
-    const { gear, end } = sign;
+    const { gear } = sign;
     wrong.push(
       ['fault hides', is(null)],
       ['fault means no drive', is({ gear, end, state: 'neutral' })],
@@ -55,13 +57,13 @@ function faultQuestion(train: Train, matrix: FaultMatrix, row: FaultRow): Draft 
   }
   const setting = {
     on: found?.gear.on ?? [],
-    end: found?.end ?? 'drive',
+    end,
     hold: [],
     fault,
   } as const;
   // Where nothing shows it there is no gear to explain; the healthy first gear will do.
   const shown = flow(applyFault(train, fault), (found?.gear ?? uses)?.on ?? []);
-  const { facts } = shown[found?.end ?? 'drive'];
+  const { facts } = shown[end];
   const subject = [{ kind: 'device', name: device }] as const;
   return { kind: 'fault', subject, setting, right: is(sign ?? null), wrong, facts };
 }

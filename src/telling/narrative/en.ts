@@ -81,7 +81,7 @@ export const en = {
     'On the bench: {count, plural, =0 {with nothing held} other {with the {held} held}}{air, plural, =0 {} other { and the {on} on air}}, the {turned} {turns, select, yes {turns {way}, where it should lock} other {locks {way}, where it should turn}}, {seen}.',
   'sign.bench.none': 'On the bench: no check with two things held or applied shows it.',
   'sign.road':
-    '{end, select, drive {{is, select, neutral {On the road: {gear} does not drive.} tied_up {On the road: {gear} is tied up.} drives {On the road: {gear} drives at a ratio of {ratio}, where it should not.} other {On the road: {gear} drives at a ratio of {ratio} instead of {was}.}}} other {{is, select, neutral {On the road: {gear} has no engine braking, where it should have.} tied_up {On the road: {gear} is tied up on coast.} drives {On the road: {gear} has engine braking, where it should not.} other {On the road: {gear} is turned on coast at a ratio of {ratio} instead of {was}.}}}}',
+    '{end, select, drive {{is, select, neutral {On the road: {gear} does not drive.} tied_up {On the road: {gear} is tied up.} drives {On the road: {gear} drives at a ratio of {ratio}, where it should not.} other {On the road: {gear} drives at a ratio of {ratio} instead of {was}.}}} coast {{is, select, neutral {On the road: {gear} has no engine braking, where it should have.} tied_up {On the road: {gear} is tied up on coast.} drives {On the road: {gear} has engine braking, where it should not.} other {On the road: {gear} turns the engine on coast at a ratio of {ratio} instead of {was}.}}} other {{is, select, neutral {Pushed backwards: {gear} does not turn the engine, where it should.} tied_up {Pushed backwards: {gear} is tied up.} drives {Pushed backwards: {gear} turns the engine, where it should not.} other {Pushed backwards: {gear} turns the engine at a ratio of {ratio} instead of {was}.}}}}',
   'sign.road.none': 'On the road: no gear shows it.',
   'sign.free':
     '{count, plural, one {There the speed of the {members} is no longer settled.} other {There the speeds of the {members} are no longer settled.}}',
@@ -143,6 +143,8 @@ export const en = {
   'problem.joined to itself': 'joined to itself: {name}; name another member',
   'problem.case cannot turn':
     '{end, select, input {the case cannot turn: name another member as the input} other {the case cannot turn: name another member as the output}}',
+  'problem.forward taken':
+    'the gears drive the output both ways; forward is taken to be {way}, as most of them go: write {key}, or the other way',
   'problem.cannot share':
     'cannot share: {name} has no planets that another set can use; share those of a plain, pair or stepped set',
   'problem.shares in a circle':
@@ -223,6 +225,7 @@ export const en = {
 
   // Tables and headings.
   state: '{state, select, driving {drives} neutral {neutral} other {tied up}}',
+  'both ways': '{forward}; in reverse {reverse}',
   coast: '{state, select, driving {drives the engine} neutral {runs free} other {tied up}}',
   kind: '{kind, select, clutch {clutch} brake {brake} band {band} other {one-way}}',
   'device.state':
@@ -254,13 +257,15 @@ export const en = {
   'flow.efficiency':
     '{state, select, runs {After mesh losses {percent} % of the power comes out.} other {With mesh losses it is self-locking: no torque at the input turns it.}}',
   'flow.coasting':
-    '{state, select, driving {On coast {braking, select, yes {the output turns the engine: there is engine braking} other {there is no engine braking}}, at a ratio of {ratio}.} neutral {On coast it runs free: there is no engine braking.} other {On coast it is tied up: the output cannot turn.}}',
+    '{travels, select, reverse {On coast in reverse} other {On coast}} {state, select, driving {the output turns the engine: there is engine braking, at a ratio of {ratio}.} neutral {it runs free: there is no engine braking.} other {it is tied up: the output cannot turn.}}',
   'flow.rollback':
-    '{free, select, rolls {{held, select, rolls {On a hill it rolls back, even with the input held.} other {On a hill it rolls back with the input free; with the input held, {heldCount, plural, =0 {it is held} other {it is held by the {heldBy}}}.}}} other {On a hill it does not roll back: {freeCount, plural, =0 {it is held} other {it is held by the {freeBy}}}.}}',
+    '{free, select, rolls {{held, select, rolls {On a hill it rolls {travels, select, reverse {forward} other {back}}, even with the input held.} other {On a hill it rolls {travels, select, reverse {forward} other {back}} with the input free; with the input held, {heldCount, plural, =0 {it is held} other {it is held by the {heldBy}}}.}}} other {On a hill it does not roll {travels, select, reverse {forward} other {back}}: {freeCount, plural, =0 {it is held} other {it is held by the {freeBy}}}.}}',
   'flow.power': 'Under power',
   'flow.why': 'Why',
   'flow.coast': 'On coast',
   'flow.coast.why': 'Why, on coast',
+  'flow.coast.reverse': 'On coast in reverse',
+  'flow.coast.reverse.why': 'Why, on coast in reverse',
   'flow.rollback.free': 'Rolled back, the input free',
   'flow.rollback.held': 'Rolled back, the input held',
   'flow.legend':
@@ -284,7 +289,7 @@ export const en = {
   'faults.caution':
     'Caution: a train that ties up can lock the driven wheels. Road-test slowly, away from traffic, and stop at the first bind; keep out from under wheels that turn on a hoist; no stall test before the pressure is known to be right.{air, select, yes { Air checks: at the maker’s limit at most, a rag over the port, fingers out.} other {}} What the unit’s maker says comes first.',
   'faults.legend':
-    'Two lines each: under power, and below it on coast. A dot: as the healthy train. A number: another ratio, input speed over output speed. --: neutral, or free on coast. {tied}: tied up.',
+    'Two lines each: under power, and below it on coast, the way the healthy gear travels. A dot: as the healthy train. A number: another ratio, input speed over output speed. --: neutral, or free on coast. Where a gear drives nothing and reverse is otherwise: forward / in reverse. {tied}: tied up.',
   'faults.apart': 'no road test parts these',
   'faults.signs': 'What shows first',
   'faults.silent': 'These change nothing in any gear',
@@ -293,7 +298,7 @@ export const en = {
     'Two faults at once: --pairs. Some faults: --only "NAME: FAULT, NAME: FAULT". Exact fractions: --json. For a spreadsheet: --csv.',
   'faults.cell': '{state, select, neutral {--} other {tied}}',
   'faults.column':
-    '{column, select, fault {fault} class {class} bench {on the bench} road {on the road} drive {{gear} under power} other {{gear} on coast}}',
+    '{column, select, fault {fault} class {class} bench {on the bench} road {on the road} drive {{gear} under power} coast {{gear} on coast} other {{gear} on coast in reverse}}',
 
   // Suspects: causes, tests, what was seen, and what to test next.
   cause:
@@ -343,7 +348,8 @@ export const en = {
   pair: '{a} with {b}',
   'caution.under power':
     'On the road, by somebody who may drive it, with an eye to traffic. On a hoist keep out from under turning wheels, with no loose sleeves; one wheel held makes the other turn twice as fast.',
-  'caution.coast': 'On a quiet downhill road, the foot off the throttle and ready on the brake.',
+  'caution.coast':
+    'On a quiet downhill road, in reverse at a walk in an empty yard, the foot off the throttle and ready on the brake.',
   'caution.fluid':
     'The fluid may be hot enough to burn: let it cool, or wear long gloves and a face shield. A full pan is heavy.',
   'caution.pressure':
@@ -499,9 +505,10 @@ export const en = {
   'margin.own data':
     'Your unit’s own data wins: these are sums from the figures of the file, without wear, heat, grooves, oil drag or a shift’s own torque.',
   'margin.drive': 'Under power, {torque} N·m at the input (at stall)',
+  'margin.reverse': '{gear}, in reverse',
   'margin.coast': 'On coast, {torque} N·m at the input (an engine drags with less)',
   'margin.first':
-    'First to slip of all, if the load grew everywhere alike: {devices}, in {gear} {load, select, drive {under power} other {on coast}}, at {spare} times what is asked{holds, select, yes {} other { (less than is asked: it slips)}}.',
+    'First to slip of all, if the load grew everywhere alike: {devices}, in {gear} {load, select, drive {under power} coast {on coast} other {on coast in reverse}}, at {spare} times what is asked{holds, select, yes {} other { (less than is asked: it slips)}}.',
   'margin.devices': '{gear}. {side}',
   'margin.no limit': 'no limit known',
   'margin.never': 'at no pressure',
@@ -567,7 +574,8 @@ export const en = {
     '{kind, select, state {Does the train drive?} way {Which way does the output, the {thing}, turn?} engine_braking {Is there engine braking?} device {What does the {thing} do?} hand {Does it turn, and which way does the {thing} go?} ratio {What is the ratio, input speed over output speed?} carriers {Which devices carry the load?} left_free {Which members does nothing settle?} held_torque {{held, select, yes {What does the {thing}, which stands still, put on the {holder}?} other {What does the {thing}, which stands still, put on the case?}}} backwards {What does the output do now?} other {Where does it show first on the road, and how?}}',
   'lesson.turning':
     '{is, select, still {it stands still} free {it is free: nothing settles which way} locked {nothing turns: it locks} other {it turns {way}}}',
-  'lesson.ratio': '{back, select, yes {{ratio} (reverse)} other {{ratio}}}',
+  'lesson.ratio':
+    '{back, select, yes {{ratio} (the output turns against the input)} other {{ratio}}}',
   'lesson.device':
     '{does, select, carries {it carries load} idle {it carries nothing, and does not over-run} other {it over-runs}}',
   'lesson.members': '{count, plural, =0 {none} other {{members}}}',
@@ -646,7 +654,7 @@ export const en = {
   'misconception.reaction is the output':
     'The reaction is not the torque that goes out. All torques on the train add up to nothing: work out what is left.',
   'misconception.reaction added up':
-    'Mind the signs. All torques on the train add up to nothing: forwards, the case takes output less input; in reverse, output and input.',
+    'Mind the signs. All torques on the train add up to nothing: where the output turns with the input, the case takes output less input; where it turns against it, output and input.',
   'misconception.reaction turned round':
     'That is the way in which the device pushes back. The member is pushed the other way.',
   'misconception.fits either way':

@@ -76,7 +76,7 @@ export const es: Messages = {
     'En el banco: {count, plural, =0 {sin retener nada} other {reteniendo {held}}}{air, plural, =0 {} other { y con aire en {on}}}, {turned} {turns, select, yes {gira {way}, y debería bloquearse} other {se bloquea {way}, y debería girar}}, {seen}.',
   'sign.bench.none': 'En el banco: ninguna prueba con dos cosas retenidas o aplicadas lo muestra.',
   'sign.road':
-    '{end, select, drive {{is, select, neutral {En carretera: {gear} no mueve el vehículo.} tied_up {En carretera: {gear} queda bloqueada.} drives {En carretera: {gear} transmite con una relación de {ratio}, y no debería.} other {En carretera: {gear} transmite con una relación de {ratio} en vez de {was}.}}} other {{is, select, neutral {En carretera: {gear} no tiene freno motor, y debería.} tied_up {En carretera: {gear} se bloquea en retención.} drives {En carretera: {gear} tiene freno motor, y no debería.} other {En carretera: {gear} arrastra el motor con una relación de {ratio} en vez de {was}.}}}}',
+    '{end, select, drive {{is, select, neutral {En carretera: {gear} no mueve el vehículo.} tied_up {En carretera: {gear} queda bloqueada.} drives {En carretera: {gear} transmite con una relación de {ratio}, y no debería.} other {En carretera: {gear} transmite con una relación de {ratio} en vez de {was}.}}} coast {{is, select, neutral {En carretera: {gear} no tiene freno motor, y debería.} tied_up {En carretera: {gear} se bloquea en retención.} drives {En carretera: {gear} tiene freno motor, y no debería.} other {En carretera: {gear} arrastra el motor con una relación de {ratio} en vez de {was}.}}} other {{is, select, neutral {Empujado hacia atrás: {gear} no arrastra el motor, y debería.} tied_up {Empujado hacia atrás: {gear} se bloquea.} drives {Empujado hacia atrás: {gear} arrastra el motor, y no debería.} other {Empujado hacia atrás: {gear} arrastra el motor con una relación de {ratio} en vez de {was}.}}}}',
   'sign.road.none': 'En carretera: ninguna marcha lo muestra.',
   'sign.free':
     '{count, plural, one {Allí nada determina ya la velocidad de {members}.} other {Allí nada determina ya las velocidades de {members}.}}',
@@ -141,6 +141,8 @@ export const es: Messages = {
   'problem.joined to itself': 'unido consigo mismo: {name}; nombre otro miembro',
   'problem.case cannot turn':
     '{end, select, input {la carcasa no puede girar: nombre otro miembro como entrada} other {la carcasa no puede girar: nombre otro miembro como salida}}',
+  'problem.forward taken':
+    'las marchas mueven la salida en los dos sentidos; se toma por adelante {way}, como la mayoría: escriba {key}, o el otro sentido',
   'problem.cannot share':
     'no se puede compartir: {name} no tiene satélites que sirvan a otro juego; comparta los de un juego simple, de pares o escalonado',
   'problem.shares in a circle':
@@ -220,6 +222,7 @@ export const es: Messages = {
     "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} facing {se esperaba input, output, up o down} end {se esperaba input o output} bolts {se esperaban tornillos, como en '{' torque: 24 Nm, count: 7, once: yes '}'} torque {se esperaba un par con su unidad, como en 24 Nm, 18 lbft o 72 lbin} volume {se esperaba un volumen con su unidad, como en 5.4 L o 5.7 qt} fluid_to_fill {se esperaba con qué se llena, como en '{' kind: el del manual, fill: 5.4 L '}'} closed {se esperaba una lista de paquetes, bandas y ejes, como en [turbine shaft]} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {se esperaba un número de 0 a 1000000} proportions {se esperaban números mayores que 0, o nada se puede mostrar} minutes {se esperaba un número mayor que 0} under_fifty {se esperaba un número mayor que 0 y menor que 50} over_fifty {se esperaba un número mayor que 50 y menor que 100} risk {se esperaba none, low o high} stage {se esperaba in the car, pan off u on the bench} pressure {se esperaba good, low o high} fluid {se esperaba clean, burnt, metal o milky} tests_seen {se esperaba lo que se vio, como en D 1: drives} outcome {se esperaba lo que se vio, como en slips o: slips, not sure} part {se esperaba una pieza, como '{' carries: [front.sun] '}'} carried {se esperaba una lista de miembros y elementos, como [front.sun, low brake]} part_names {se esperaba una lista de piezas, como [sun shell]} note {se esperaba un texto de una línea, de 1 a 200 caracteres} yes_or_no {se esperaba yes (sí) o no} refit {se esperaba reuse (sirve) o replace (nueva)} size {se esperaba un número mayor que 0, hasta 100000 (el abrazo de una banda hasta 1440 grados, una palanca hasta 20)} ring {se esperaban dos diámetros, primero el exterior, como [136, 100]} friction {se esperaba un coeficiente de rozamiento mayor que 0, hasta 1} presses {se esperaba uniform pressure (presión uniforme) o uniform wear (desgaste uniforme)} stall_ratio {se esperaba una relación de par de 1 a 10} tyre {se esperaba el diámetro con que rueda el neumático, de 200 a 2500 mm, como en 632} final_drive {se esperaban vueltas de la salida por una de las ruedas, de 0.2 a 20, como en 3.65} capacity {se esperaba una capacidad, como '{' torque Nm: 600 '}'} pack {se esperaba un paquete, como '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {se esperaba una lista de discos desde el pistón, como ['{' kind: steel, thickness: 1.80 mm '}']} plate {se esperaba un disco, como '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {se esperaba friction (forrado), steel (acero), cushion (ondulado) o flange (de apoyo)} depth {se esperaba una profundidad, como '{' size: 22.20 mm '}'} shelf {se esperaba un surtido, como '{' part: flange, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {se esperaba flange (disco de apoyo), steel (acero), snap ring (anillo elástico) o piston (pistón)} limit {se esperaba un límite, como '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {se esperaba una longitud con su unidad, como 0.42 mm, 0.017 in, 17 thou o 1/64 in} lengths {se esperaba una lista de longitudes con sus unidades, como [0.42 mm, 0.44 mm]} air {se esperaba una presión con su unidad, como 300 kPa, 3 bar o 45 psi} readings {se esperaban lecturas, como '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {se esperaban carreras con aire, como '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {se esperaban profundidades, como '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} again {se esperaba la pieza montada ahora y lo leído, como '{' fitted: 5.40 mm, read: [1.02 mm] '}'} step_gauge {se esperaban pasos, como '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {se esperaba un juego axial, como '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {se esperaba washer (arandela), race (pista) o shim (calce)} stack {se esperaba una lista de piezas, como ['{' part: case, size: 80.00 mm, gap: opens '}']} band_setting {se esperaba cómo se ajusta una banda, como '{' pitch: 1.50 mm, lever: 1.5 '}'} lever {se esperaba una relación de palanca mayor que 0, hasta 20, como 1.5} rod_part {se esperaba servo rod, apply rod o apply pin} turns {se esperaba un número de vueltas, de 0 a 100, como 2.5 por dos y media} wear_check {se esperaba qué se mide, como '{' measure: bushing, limit: '{' most: 0.15 mm '}' '}'} wear_kind {se esperaba bushing (casquillo), planet side (lateral de satélite), gear to case (piñón a cuerpo), gear to crescent (piñón a media luna), gear side (lateral de piñón) o spring length (longitud de muelle)} band_readings {se esperaban lecturas de una banda, como '{' turns: 2.5 '}' o '{' travel: [3.10 mm] '}'} wear_readings {se esperaban lecturas, como '{' read: [0.08 mm] '}' o '{' bore: [38.10 mm], shaft: [38.03 mm] '}'} stack_part {se esperaba una pieza, como '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {se esperaba opens (abre) o fills (llena)} job {se espera el número 1, la forma de los archivos de trabajo} entry {se espera una sola cosa dicha, como reading: '{' low brake: '{' feeler: [0.42 mm] '}' '}'} time {se espera una fecha con hora, como 2026-11-25T12:40:07.000Z} initials {se esperan iniciales, de 1 a 8 letras y cifras, como TW} id {se espera el número de una anotación, 8 letras y cifras} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
 
   state: '{state, select, driving {transmite} neutral {punto muerto} other {bloqueado}}',
+  'both ways': '{forward}; marcha atrás {reverse}',
   coast: '{state, select, driving {arrastra el motor} neutral {rueda libre} other {bloqueado}}',
   kind: '{kind, select, clutch {embrague} brake {freno} band {banda} other {rueda libre}}',
   'device.state':
@@ -252,13 +255,15 @@ export const es: Messages = {
   'flow.efficiency':
     '{state, select, runs {Tras las pérdidas de engrane sale el {percent} % de la potencia.} other {Con las pérdidas de engrane es irreversible: ningún par en la entrada lo mueve.}}',
   'flow.coasting':
-    '{state, select, driving {En retención {braking, select, yes {la salida arrastra el motor: hay freno motor} other {no hay freno motor}}, con una relación de {ratio}.} neutral {En retención rueda libre: no hay freno motor.} other {En retención está bloqueado: la salida no puede girar.}}',
+    '{travels, select, reverse {En retención marcha atrás} other {En retención}} {state, select, driving {la salida arrastra el motor: hay freno motor, con una relación de {ratio}.} neutral {rueda libre: no hay freno motor.} other {está bloqueado: la salida no puede girar.}}',
   'flow.rollback':
-    '{free, select, rolls {{held, select, rolls {En una cuesta rueda hacia atrás, incluso con la entrada retenida.} other {En una cuesta rueda hacia atrás con la entrada libre; con la entrada retenida {heldCount, plural, =0 {no rueda} other {lo impide {heldBy}}}.}}} other {En una cuesta no rueda hacia atrás{freeCount, plural, =0 {} other {: lo impide {freeBy}}}.}}',
+    '{free, select, rolls {{held, select, rolls {En una cuesta rueda hacia {travels, select, reverse {delante} other {atrás}}, incluso con la entrada retenida.} other {En una cuesta rueda hacia {travels, select, reverse {delante} other {atrás}} con la entrada libre; con la entrada retenida {heldCount, plural, =0 {no rueda} other {lo impide {heldBy}}}.}}} other {En una cuesta no rueda hacia {travels, select, reverse {delante} other {atrás}}{freeCount, plural, =0 {} other {: lo impide {freeBy}}}.}}',
   'flow.power': 'En tracción',
   'flow.why': 'Por qué',
   'flow.coast': 'En retención',
   'flow.coast.why': 'Por qué, en retención',
+  'flow.coast.reverse': 'En retención marcha atrás',
+  'flow.coast.reverse.why': 'Por qué, en retención marcha atrás',
   'flow.rollback.free': 'Hacia atrás, con la entrada libre',
   'flow.rollback.held': 'Hacia atrás, con la entrada retenida',
   'flow.legend':
@@ -283,7 +288,7 @@ export const es: Messages = {
   'faults.caution':
     'Cuidado: un tren que se bloquea puede clavar las ruedas motrices. Pruebe despacio, lejos del tráfico, y pare al primer agarre; no se meta bajo ruedas que giran en el elevador; ninguna prueba de calado antes de saber que la presión es buena.{air, select, yes { Pruebas con aire: como mucho al límite del fabricante, un trapo sobre el orificio, los dedos fuera.} other {}} Lo que dice el fabricante va primero.',
   'faults.legend':
-    'Dos líneas cada una: en tracción y, debajo, en retención. Un punto: como el tren sano. Un número: otra relación, velocidad de entrada entre velocidad de salida. --: punto muerto, o rueda libre en retención. {tied}: bloqueado.',
+    'Dos líneas cada una: en tracción y, debajo, en retención, hacia donde va la marcha sana. Un punto: como el tren sano. Un número: otra relación, velocidad de entrada entre velocidad de salida. --: punto muerto, o rueda libre en retención. Si una marcha no transmite nada y marcha atrás es distinto: adelante / marcha atrás. {tied}: bloqueado.',
   'faults.apart': 'ninguna prueba en carretera las separa',
   'faults.signs': 'Qué se nota primero',
   'faults.silent': 'Estas no cambian nada en ninguna marcha',
@@ -292,7 +297,7 @@ export const es: Messages = {
     'Dos averías a la vez: --pairs. Algunas averías: --only "NOMBRE: AVERÍA, NOMBRE: AVERÍA". Fracciones exactas: --json. Para una hoja de cálculo: --csv.',
   'faults.cell': '{state, select, neutral {--} other {bloq}}',
   'faults.column':
-    '{column, select, fault {avería} class {clase} bench {en el banco} road {en carretera} drive {{gear} en tracción} other {{gear} en retención}}',
+    '{column, select, fault {avería} class {clase} bench {en el banco} road {en carretera} drive {{gear} en tracción} coast {{gear} en retención} other {{gear} en retención marcha atrás}}',
 
   cause:
     '{cause, select, low_line_pressure {presión de línea baja} stator_slips {el estator del convertidor patina} engine_weak {un motor débil} nothing_wrong {nada mal en el tren} other {varias averías}}',
@@ -341,7 +346,8 @@ export const es: Messages = {
   pair: '{a} con {b}',
   'caution.under power':
     'En carretera, quien pueda conducirlo, atento al tráfico. En un elevador, nadie debajo de ruedas que giran, sin mangas sueltas; con una rueda retenida la otra gira al doble.',
-  'caution.coast': 'En una bajada tranquila, sin acelerador y con el pie listo sobre el freno.',
+  'caution.coast':
+    'En una bajada tranquila, marcha atrás al paso y en un patio vacío, sin acelerador y con el pie listo sobre el freno.',
   'caution.fluid':
     'El aceite puede quemar: deje que se enfríe, o use guantes largos y pantalla facial. Un cárter lleno pesa.',
   'caution.pressure':
@@ -498,9 +504,10 @@ export const es: Messages = {
   'margin.own data':
     'Mandan los datos de su unidad: estas son cuentas con las cifras del archivo, sin desgaste, calor, ranuras, arrastre del aceite ni el par propio de un cambio.',
   'margin.drive': 'En tracción, {torque} N·m en la entrada (en calado)',
+  'margin.reverse': '{gear}, marcha atrás',
   'margin.coast': 'En retención, {torque} N·m en la entrada (un motor frena con menos)',
   'margin.first':
-    'Lo primero en patinar de todo, si la carga creciera por igual: {devices}, en {gear} {load, select, drive {en tracción} other {en retención}}, a {spare} veces lo pedido{holds, select, yes {} other { (menos de lo pedido: patina)}}.',
+    'Lo primero en patinar de todo, si la carga creciera por igual: {devices}, en {gear} {load, select, drive {en tracción} coast {en retención} other {en retención marcha atrás}}, a {spare} veces lo pedido{holds, select, yes {} other { (menos de lo pedido: patina)}}.',
   'margin.devices': '{gear}. {side}',
   'margin.no limit': 'sin límite conocido',
   'margin.never': 'a ninguna',
@@ -567,7 +574,8 @@ export const es: Messages = {
     '{kind, select, state {¿El tren transmite?} way {¿Hacia dónde gira la salida, {thing}?} engine_braking {¿Hay freno motor?} device {¿Qué hace {thing}?} hand {¿Gira, y hacia dónde va {thing}?} ratio {¿Cuál es la relación, velocidad de entrada entre velocidad de salida?} carriers {¿Qué elementos llevan la carga?} left_free {¿Qué miembros quedan sin velocidad determinada?} held_torque {{held, select, yes {¿Qué par pone {thing}, que no gira, en {holder}?} other {¿Qué par pone {thing}, que no gira, en la carcasa?}}} backwards {¿Qué hace ahora la salida?} other {¿Dónde se nota primero en la carretera, y cómo?}}',
   'lesson.turning':
     '{is, select, still {queda quieto} free {queda libre: nada determina hacia dónde} locked {nada gira: se bloquea} other {gira {way}}}',
-  'lesson.ratio': '{back, select, yes {{ratio} (marcha atrás)} other {{ratio}}}',
+  'lesson.ratio':
+    '{back, select, yes {{ratio} (la salida gira al revés que la entrada)} other {{ratio}}}',
   'lesson.device':
     '{does, select, carries {lleva carga} idle {no lleva carga ni gira libre} other {gira libre}}',
   'lesson.members': '{count, plural, =0 {ninguno} other {{members}}}',
@@ -646,7 +654,7 @@ export const es: Messages = {
   'misconception.reaction is the output':
     'La reacción no es el par que sale. Todos los pares sobre el tren suman cero: calcule lo que queda.',
   'misconception.reaction added up':
-    'Cuidado con los signos. Todos los pares sobre el tren suman cero: hacia delante la carcasa recibe salida menos entrada; marcha atrás, salida más entrada.',
+    'Cuidado con los signos. Todos los pares sobre el tren suman cero: si la salida gira como la entrada, la carcasa recibe salida menos entrada; si gira al revés, salida más entrada.',
   'misconception.reaction turned round':
     'Ese es el sentido en que el elemento devuelve el empuje. El miembro es empujado en el otro.',
   'misconception.fits either way':

@@ -1,4 +1,5 @@
 export { feltFor, feltText, gripText, mistakeText, partTexts } from './building.ts';
+export { brakingText, coastText } from './coast.ts';
 export { choiceText, misconceptionText, questionText } from './lessons.ts';
 export { asFineAs, boundsText, clearanceWayText, lengthText, remarkText } from './packs.ts';
 export { type Objection, problemText } from './problems.ts';

@@ -13,7 +13,7 @@ export function questionText(
 ): string {
   const voice = voiceOf(language);
   const { kind, setting, subject } = question;
-  const { gear, on, hold, turn, end, fault } = setting;
+  const { gear, on, hold, turn, end, output = 'clockwise', fault } = setting;
   const [first, second] = subject;
   const asked = voice.say('lesson.question', {
     kind: keyOf(kind),
@@ -28,7 +28,7 @@ export function questionText(
     const hands = { held: voice.names(hold), turned: voice.name(turn.member), way };
     said.push(voice.say('lesson.hands', { ...hands, seen: seenFrom(stand, voice) }));
   } else if (gear) {
-    const way = voice.say('way', { way: wayFor('clockwise', stand) });
+    const way = voice.say('way', { way: wayFor(output, stand) });
     const devices = { gear: gearName(gear), count: on.length, devices: voice.names(on) };
     said.push(voice.say('lesson.gear', { ...devices, end, way, seen: seenFrom(stand, voice) }));
   }

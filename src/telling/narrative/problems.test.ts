@@ -37,6 +37,12 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [{ what: 'merge key' }, 'YAML merge key: write the entries out'],
     [{ what: 'directive' }, 'YAML directive: leave it out'],
   ],
+  'forward taken': [
+    [
+      { way: 'clockwise' },
+      'the gears drive the output both ways; forward is taken to be clockwise, as most of them go: write forward: clockwise, or the other way',
+    ],
+  ],
   'too deep': [[{ most: 20 }, 'too deep: at most 20 levels of brackets and indents are read']],
   'duplicate key': [[{ key: 'front' }, 'duplicate key: front; keep one of them']],
   'unknown key': [

@@ -101,6 +101,11 @@ function word(p: Objection, voice: Voice): string {
       return voice.say('problem.joined to itself', { name: visible(p.member) });
     case 'case cannot turn':
       return voice.say('problem.case cannot turn', { end: p.end });
+    case 'forward taken':
+      return voice.say('problem.forward taken', {
+        way: voice.say('way', { way: p.way }),
+        key: `forward: ${p.way}`,
+      });
     case 'cannot share':
       return voice.say('problem.cannot share', { name: visible(p.set) });
     case 'shares in a circle':

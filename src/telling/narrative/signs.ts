@@ -57,10 +57,11 @@ export function roadText(matrix: FaultMatrix, row: FaultRow, language: Language 
   const sign = roadSign(matrix, row);
   if (!sign) return voice.say('sign.road.none');
   const { gear, end, now } = sign;
-  const ratio = ({ ratio: of }: Outcome) => (of ? voice.number(of) : '');
-  const values = { end, gear: gearName(gear), is: keyOf(now.is) };
+  const ratio = (of: Outcome | undefined) => (of?.ratio ? voice.number(of.ratio) : '');
+  const values = { end: keyOf(end), gear: gearName(gear), is: keyOf(now.is) };
   const first = voice.say('sign.road', { ...values, ratio: ratio(now), was: ratio(gear[end]) });
-  const free = row.cells[matrix.gears.indexOf(gear)]?.spins?.[end].free ?? [];
+  const spins = row.cells[matrix.gears.indexOf(gear)]?.spins;
+  const free = (end !== 'inReverse' && spins?.[end].free) || [];
   const fast = fastest(matrix, row);
   return [
     first,

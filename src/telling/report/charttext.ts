@@ -1,7 +1,7 @@
 import type { Chart, ChartGear, Step } from '../../engine/chart/index.ts';
-import { compare, type Rational, signOf } from '../../engine/linear/index.ts';
-import type { Train } from '../../engine/train/index.ts';
-import { gearName, type MessageId, visible, voiceOf } from '../narrative/index.ts';
+import { compare, opposite, type Rational, signOf } from '../../engine/linear/index.ts';
+import type { Train, Way } from '../../engine/train/index.ts';
+import { coastText, gearName, type MessageId, visible, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph, section } from './page.ts';
 import { type Cell, type Head, table } from './table.ts';
 
@@ -15,7 +15,7 @@ export function chartText(train: Train, chart: Chart, all: boolean, page: Page):
   const row = (gear: ChartGear): Cell[] => [
     gear.on.length === 0 ? voice.say('on.nothing') : gear.on.join(' + '),
     gear.ratio ?? voice.say('state', { state: gear.drive }),
-    voice.say('coast', { state: gear.coast }),
+    coastText(gear, voice),
   ];
   const named = (gear: ChartGear): Cell[] => [namesOf(gear), ...row(gear)];
   const columns = ['on', 'ratio', 'coast'] as const;
@@ -40,7 +40,7 @@ export function chartText(train: Train, chart: Chart, all: boolean, page: Page):
         ]
       : [
           ...put('chart.named', ['gear', ...columns], inFileOrder(train, chart).map(named)),
-          ...put('chart.unnamed', columns, unnamed.toSorted(byRatio).map(row)),
+          ...put('chart.unnamed', columns, unnamed.toSorted(byRatio(chart.forward)).map(row)),
           ...put(
             'chart.steps',
             STEP_HEADS,
@@ -101,8 +101,12 @@ function inFileOrder(train: Train, chart: Chart): ChartGear[] {
 }
 
 // The greatest reduction first, reverses last.
-function byRatio(a: ChartGear, b: ChartGear): number {
-  const reverse = (ratio: Rational | undefined) => (ratio && signOf(ratio) < 0 ? 1 : 0);
-  if (!a.ratio || !b.ratio) return 0;
-  return reverse(a.ratio) - reverse(b.ratio) || compare(b.ratio, a.ratio);
+function byRatio(forward: Way): (a: ChartGear, b: ChartGear) => number {
+  const sign = forward === 'clockwise' ? 1 : -1;
+  const reverse = (ratio: Rational) => (signOf(ratio) === sign ? 0 : 1);
+  const size = (ratio: Rational) => (sign > 0 ? ratio : opposite(ratio));
+  return ({ ratio: a }, { ratio: b }) => {
+    if (!a || !b) return 0;
+    return reverse(a) - reverse(b) || compare(size(b), size(a));
+  };
 }

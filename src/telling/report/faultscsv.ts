@@ -1,4 +1,9 @@
-import { type FaultRow, faultText, type Outcome } from '../../engine/faults/index.ts';
+import {
+  type FaultRow,
+  faultText,
+  type MatrixGear,
+  type Outcome,
+} from '../../engine/faults/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { benchText, gearName, roadText, voiceOf } from '../narrative/index.ts';
 import type { FaultsReport } from './faultstext.ts';
@@ -6,25 +11,32 @@ import type { Page } from './page.ts';
 
 /**
  * The matrix as comma-separated values (RFC 4180): the healthy train first, then a line a row
- * with the number of its class, two columns a gear, and its first signs. A cell is a ratio
+ * with the number of its class, two columns a gear (a third, in reverse, where it drives
+ * nothing), and its first signs. A cell is a ratio
  * (input speed over output speed, a decimal point in every language) or a word for the state.
  */
 export function faultsCsv({ train, matrix, bench }: FaultsReport, page: Page): string {
   const { language, stand } = page;
   const voice = voiceOf(language);
   const head = (column: string, gear = '') => voice.say('faults.column', { column, gear });
-  const gears = matrix.gears.map(gearName);
   const heads = [
     head('fault'),
     head('class'),
-    ...gears.flatMap((gear) => [head('drive', gear), head('coast', gear)]),
+    ...matrix.gears.flatMap((gear) => {
+      const columns = ['drive', 'coast', ...(gear.inReverse ? ['reverse'] : [])];
+      return columns.map((column) => head(column, gearName(gear)));
+    }),
     head('road'),
     ...(bench ? [head('bench')] : []),
   ];
-  const cells = (ends: readonly { readonly drive: Outcome; readonly coast: Outcome }[]) =>
-    ends.flatMap(({ drive, coast }) => [
-      drive.ratio ? toNumber(drive.ratio) : voice.say('state', { state: drive.state }),
-      coast.ratio ? toNumber(coast.ratio) : voice.say('coast', { state: coast.state }),
+  const cell = (of: 'state' | 'coast', { ratio, state }: Outcome) => {
+    return ratio ? toNumber(ratio) : voice.say(of, { state });
+  };
+  const cells = (ends: readonly Pick<MatrixGear, 'drive' | 'coast' | 'inReverse'>[]) =>
+    ends.flatMap(({ drive, coast, inReverse }) => [
+      cell('state', drive),
+      cell('coast', coast),
+      ...(inReverse ? [cell('coast', inReverse)] : []),
     ]);
   const classOf = (place: number) => matrix.classes.findIndex(({ rows }) => rows.includes(place));
   const line = (row: FaultRow, place: number) => [

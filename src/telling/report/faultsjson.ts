@@ -14,10 +14,11 @@ import { type Json, mapJson, numberJson, quantityJson } from './json.ts';
  * Faults against gears: `gears` is the healthy train; a row of `faults` has a cell for each of
  * them, in their order. A fault is in the words of `--fault`. `is` holds the cell against the
  * healthy train: same, neutral, tied up, another ratio, or drives (where the healthy train does
- * not). Ratios are input speed over output speed, both ways. `free` and `fast` name what spins,
- * per turn of the turned end. `bench` and `road` are the first signs, null where there is none;
- * `text` is for the reader's language and stand, all else as seen from the input end. `classes`
- * are places in `faults`: no road test parts the rows of one; `silent`: they change nothing.
+ * not). `inReverse` is coast in reverse, of a gear that drives nothing. Ratios are input speed over
+ * output speed, both ways. `free` and `fast` name what spins, per turn of the turned end. `bench` and
+ * `road` are the first signs, null where there is none; `text` is for the reader's language and
+ * stand, all else as seen from the input end. `classes` are places in `faults`: no road test parts
+ * the rows of one; `silent`: they change nothing.
  */
 export function faultsJson(
   { train, matrix, bench }: FaultsReport,
@@ -25,9 +26,14 @@ export function faultsJson(
   stand?: Stand,
 ): Json {
   return {
-    gears: matrix.gears.map(({ range, gear, on, drive, coast }) => {
-      return { range, gear, on, drive: outcomeJson(drive), coast: outcomeJson(coast) };
-    }),
+    gears: matrix.gears.map(({ range, gear, on, drive, coast, inReverse }) => ({
+      range,
+      gear,
+      on,
+      drive: outcomeJson(drive),
+      coast: outcomeJson(coast),
+      ...(inReverse && { inReverse: outcomeJson(inReverse) }),
+    })),
     faults: matrix.rows.map((row, place) => {
       const road = roadSign(matrix, row);
       const text = roadText(matrix, row, language);
@@ -50,7 +56,7 @@ function benchJson(sign: BenchSign | undefined, text: string): Json {
   return { hold, turn, way, on, turns: sign.turns, text };
 }
 
-function cellJson({ drive, coast, braking, spins }: FaultCell): Json {
+function cellJson({ drive, coast, inReverse, braking, spins }: FaultCell): Json {
   const end = (of: Changed, spun: NonNullable<typeof spins>['drive'] | undefined): Json => ({
     is: of.is,
     ...outcomeJson(of),
@@ -59,6 +65,7 @@ function cellJson({ drive, coast, braking, spins }: FaultCell): Json {
   return {
     drive: end(drive, spins?.drive),
     coast: end(coast, spins?.coast),
+    ...(inReverse && { inReverse: end(inReverse, undefined) }),
     engineBraking: braking,
   };
 }

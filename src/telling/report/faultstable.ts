@@ -1,4 +1,10 @@
-import type { FaultClass, FaultMatrix, FaultRow, Outcome } from '../../engine/faults/index.ts';
+import type {
+  FaultClass,
+  FaultMatrix,
+  FaultRow,
+  MatrixGear,
+  Outcome,
+} from '../../engine/faults/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { faultName, gearName, type Voice, voiceOf } from '../narrative/index.ts';
 import { width, wrap } from './lines.ts';
@@ -19,17 +25,20 @@ export function faultsTable(
   // Long names go below, each under a letter.
   const long = named.some((name) => width(name) > LONGEST_HEAD);
   const heads = long ? named.map((_, k) => letterOf(k)) : named;
-  const sound = matrix.gears.map(({ drive, coast }) => {
-    return [cellOf(drive, voice), cellOf(coast, voice)] as const;
+  const sound = matrix.gears.map((gear) => {
+    return [cellOf(gear.drive, voice), coastOf(gear, voice)] as const;
   });
   const rows = classes.map((among): Row => {
     const members = among.rows.map((place) => matrix.rows[place] as FaultRow);
     const cells = members[0]?.cells ?? [];
     return {
       names: members.map(({ faults }) => nameOf(faults, page)),
-      cells: cells.map(({ drive, coast }) => {
-        return [drive, coast].map((end) => (end.is === 'same' ? '.' : cellOf(end, voice)));
-      }),
+      cells: cells.map(({ drive, coast, inReverse }) => [
+        drive.is === 'same' ? '.' : cellOf(drive, voice),
+        [coast, inReverse ?? coast].every(({ is }) => is === 'same')
+          ? '.'
+          : coastOf({ coast, ...(inReverse && { inReverse }) }, voice),
+      ]),
     };
   });
   const all = [{ names: [voice.say('faults.healthy')], cells: sound }, ...rows];
@@ -135,6 +144,12 @@ function cellOf({ state, ratio }: Outcome, voice: Voice): string {
   const size = Math.abs(value);
   const text = value.toFixed(size < 10 ? 2 : size < 100 ? 1 : 0);
   return text.replace('.', voice.say('decimal'));
+}
+
+// Forward and in reverse, where nothing is driven and they differ.
+function coastOf({ coast, inReverse }: Pick<MatrixGear, 'coast' | 'inReverse'>, voice: Voice) {
+  const [forward, reverse] = [coast, inReverse ?? coast].map((end) => cellOf(end, voice));
+  return forward === reverse ? `${forward}` : `${forward}/${reverse}`;
 }
 
 function letterOf(place: number): string {

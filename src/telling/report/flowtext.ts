@@ -1,6 +1,6 @@
-import type { Fact, Flow, RollbackCase, Working } from '../../engine/flow/index.ts';
-import { compare, ONE, type Rational, signOf } from '../../engine/linear/index.ts';
-import type { Train } from '../../engine/train/index.ts';
+import type { Fact, Flow, RollbackCase, Travel, Working } from '../../engine/flow/index.ts';
+import { compare, ONE, opposite, type Rational, signOf } from '../../engine/linear/index.ts';
+import type { Train, Way } from '../../engine/train/index.ts';
 import {
   keyOf,
   type MessageId,
@@ -27,9 +27,11 @@ export function flowText(report: FlowReport, page: Page): string {
   const part = (id: MessageId, lines: readonly string[]) => section(voice.say(id), lines, page);
   return [
     ...paragraph(title(report, voice), page).map(page.ink.strong),
-    ...paragraph(driveLine(flow.drive, voice), page),
-    ...paragraph(coastLine(flow, voice), page),
-    ...paragraph(rollbackLine(flow, voice), page),
+    ...paragraph(driveLine(flow, voice), page),
+    ...[flow, ...(flow.inReverse ? [flow.inReverse] : [])].flatMap((travel) => [
+      ...paragraph(coastLine(travel, voice), page),
+      ...paragraph(rollbackLine(travel, voice), page),
+    ]),
     ...part('flow.power', workTables(flow.drive, 'drive', report, page)),
     ...part('flow.why', reasons(flow.drive.facts, page)),
     ...(all
@@ -70,12 +72,18 @@ export function flowAtText(
 function rest(report: FlowReport, page: Page): string[] {
   const voice = voiceOf(page.language);
   const part = (id: MessageId, lines: readonly string[]) => section(voice.say(id), lines, page);
-  const { coast, rollback } = report.flow;
+  const { coast, rollback, inReverse } = report.flow;
   return [
     ...part('flow.coast', workTables(coast, 'coast', report, page)),
     ...part('flow.coast.why', reasons(coast.facts, page)),
     ...part('flow.rollback.free', reasons(rollback.inputFree.facts, page)),
     ...part('flow.rollback.held', reasons(rollback.inputHeld.facts, page)),
+    ...(inReverse
+      ? [
+          ...part('flow.coast.reverse', workTables(inReverse.coast, 'coast', report, page)),
+          ...part('flow.coast.reverse.why', reasons(inReverse.coast.facts, page)),
+        ]
+      : []),
   ];
 }
 
@@ -96,10 +104,10 @@ function title({ train, flow, gear }: FlowReport, voice: Voice): string {
   });
 }
 
-function driveLine(drive: Working, voice: Voice): string {
+function driveLine({ drive, forward }: Flow, voice: Voice): string {
   const text = voice.say('flow.drive', {
     state: drive.state,
-    sense: drive.ratio ? senseOf(drive.ratio) : 'none',
+    sense: drive.ratio ? senseOf(drive.ratio, forward) : 'none',
     ratio: drive.ratio ? voice.number(drive.ratio) : '',
   });
   if (!drive.efficiency) return text;
@@ -108,17 +116,21 @@ function driveLine(drive: Working, voice: Voice): string {
   return `${text} ${voice.say('flow.efficiency', { state: keyOf(state), percent })}`;
 }
 
-function coastLine({ coast }: Flow, voice: Voice): string {
+function coastLine({ coast, travels }: Travel, voice: Voice): string {
   return voice.say('flow.coasting', {
+    travels,
     state: coast.state,
     ratio: coast.ratio ? voice.number(coast.ratio) : '',
-    braking: coast.engineBraking ? 'yes' : 'no',
   });
 }
 
-function rollbackLine({ rollback: { inputFree, inputHeld } }: Flow, voice: Voice): string {
+function rollbackLine(
+  { travels, rollback: { inputFree, inputHeld } }: Travel,
+  voice: Voice,
+): string {
   const by = ({ heldBy }: RollbackCase) => voice.names(heldBy);
   return voice.say('flow.rollback', {
+    travels,
     free: inputFree.rolls ? 'rolls' : 'holds',
     held: inputHeld.rolls ? 'rolls' : 'holds',
     freeCount: inputFree.heldBy.length,
@@ -128,9 +140,11 @@ function rollbackLine({ rollback: { inputFree, inputHeld } }: Flow, voice: Voice
   });
 }
 
-// A ratio's name: a reduction turns the output slower than the input.
-function senseOf(ratio: Rational): 'reverse' | 'direct' | 'reduction' | 'overdrive' {
-  if (signOf(ratio) < 0) return 'reverse';
-  const against = compare(ratio, ONE);
+// A ratio's name: reverse is against the way of the vehicle, whatever the sign; a reduction turns
+// the output slower than the input.
+function senseOf(ratio: Rational, forward: Way): 'reverse' | 'direct' | 'reduction' | 'overdrive' {
+  const [way, size] = signOf(ratio) < 0 ? ['anticlockwise', opposite(ratio)] : ['clockwise', ratio];
+  if (way !== forward) return 'reverse';
+  const against = compare(size as Rational, ONE);
   return against === 0 ? 'direct' : against > 0 ? 'reduction' : 'overdrive';
 }

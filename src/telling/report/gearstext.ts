@@ -1,6 +1,6 @@
 import type { Flow } from '../../engine/flow/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { gearName, visible, voiceOf } from '../narrative/index.ts';
+import { brakingText, gearName, visible, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph } from './page.ts';
 import { type Cell, table } from './table.ts';
 
@@ -15,14 +15,14 @@ export interface NamedFlow {
 export function gearsText(train: Train, gears: readonly NamedFlow[], page: Page): string {
   const voice = voiceOf(page.language);
   const rows = gears.map(({ range, gear, flow }): Cell[] => {
-    const { drive, coast, on } = flow;
+    const { drive, on } = flow;
     const holding = [...drive.devices].filter(([, { state }]) => state === 'holding');
     return [
       gearName({ range, gear }),
       on.join(' + '),
       drive.ratio ?? voice.say('state', { state: drive.state }),
       holding.map(([name]) => name).join(' + '),
-      voice.say('braking', { state: coast.state, braking: coast.engineBraking ? 'yes' : 'no' }),
+      brakingText(flow, voice),
     ];
   });
   const heads = ['gear', 'on', 'ratio', 'holding', 'braking'] as const;

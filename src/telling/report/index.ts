@@ -20,7 +20,13 @@ export { packText } from './packtext.ts';
 export { suspectsJson } from './suspectsjson.ts';
 export { adviceLines, percent, suspectsText, type Suspicion } from './suspectstext.ts';
 export { marginJson } from './marginjson.ts';
-export { marginCells, type MarginReport, marginSources, marginText } from './margintext.ts';
+export {
+  marginCells,
+  type MarginReport,
+  marginSources,
+  marginText,
+  sidesOf,
+} from './margintext.ts';
 export { wearJson } from './wearjson.ts';
 export { wearText } from './weartext.ts';
 export { planJson } from './planjson.ts';

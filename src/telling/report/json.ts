@@ -4,6 +4,7 @@ import {
   isSpan,
   type Quantity,
   type RollbackCase,
+  type Travel,
   type Working,
 } from '../../engine/flow/index.ts';
 import type { HandAnswer } from '../../engine/hand/index.ts';
@@ -24,7 +25,9 @@ export type Json =
   | { readonly [key: string]: Json };
 
 /**
- * A gear under power, on coast and rolled back. `why` is in `language` and for the
+ * A gear under power, on coast and rolled back: as it travels, and `inReverse` where it drives
+ * nothing and that is otherwise. Speeds on coast are for one turn of the output the way it travels.
+ * `forward` is the way of the output as the vehicle goes forward. `why` is in `language` and for the
  * reader's `stand`; numbers are plus clockwise, seen from the input end, for everyone.
  */
 export function flowJson(
@@ -32,11 +35,23 @@ export function flowJson(
   language: Language,
   stand?: Stand,
 ): { readonly [key: string]: Json } {
-  const { inputFree, inputHeld } = flow.rollback;
   return {
     on: flow.on,
+    forward: flow.forward,
     drive: workingJson(flow.drive, language, stand),
-    coast: { ...workingJson(flow.coast, language, stand), engineBraking: flow.coast.engineBraking },
+    ...travelJson(flow, language, stand),
+    ...(flow.inReverse && { inReverse: travelJson(flow.inReverse, language, stand) }),
+  };
+}
+
+function travelJson(
+  { travels, coast, rollback: { inputFree, inputHeld } }: Travel,
+  language: Language,
+  stand?: Stand,
+): { readonly [key: string]: Json } {
+  return {
+    travels,
+    coast: { ...workingJson(coast, language, stand), engineBraking: coast.engineBraking },
     rollback: {
       inputFree: rollbackJson(inputFree, language, stand),
       inputHeld: rollbackJson(inputHeld, language, stand),
@@ -74,11 +89,13 @@ export function flowAtJson(
 export function chartJson(chart: Chart): Json {
   return {
     devices: chart.devices,
+    forward: chart.forward,
     gears: chart.gears.map((gear) => ({
       on: gear.on,
       drive: gear.drive,
       ...(gear.ratio && { ratio: numberJson(gear.ratio) }),
       coast: gear.coast,
+      ...(gear.inReverse && { inReverse: gear.inReverse }),
       named: gear.named.map(({ range, gear: name }) => `${range} ${name}`),
     })),
     steps: chart.steps.map((step) => ({ ...step })),

@@ -17,8 +17,9 @@ export function marginJson(train: Train, load: Load, gears: readonly GearMargin[
     pressureKpa: numberJson(load.pressureKpa),
     engineNm: numberJson(load.engineNm),
     stallRatio: numberJson(load.stallRatio),
-    gears: gears.map(({ range, gear, on, drive, coast }) => {
-      return { range, gear, on, drive: sideJson(drive), coast: sideJson(coast) };
+    gears: gears.map(({ range, gear, on, drive, coast, inReverse }) => {
+      const back = inReverse && { inReverse: sideJson(inReverse) };
+      return { range, gear, on, drive: sideJson(drive), coast: sideJson(coast), ...back };
     }),
     first: firstJson(gears),
     sources: Object.fromEntries(

@@ -79,8 +79,23 @@ function firstLines(gears: readonly GearMargin[], page: Page): string[] {
 
 function sideTable(gears: readonly GearMargin[], end: 'drive' | 'coast', page: Page): string[] {
   const voice = voiceOf(page.language);
-  const rows = gears.map((gear) => [gearName(gear), ...marginCells(gear[end], voice)]);
+  const rows = gears.flatMap((gear) => {
+    return sidesOf(gear, end, voice).map(([name, side]) => [name, ...marginCells(side, voice)]);
+  });
   return table(['gear', 'passes', 'spare', 'first', 'least'], rows, page);
+}
+
+/** The sides of a gear under a heading, by name: a gear that drives nothing may coast either way. */
+export function sidesOf(
+  gear: GearMargin,
+  end: 'drive' | 'coast',
+  voice: Voice,
+): (readonly [name: string, side: SideMargin])[] {
+  const [name, { inReverse }] = [gearName(gear), gear];
+  const sides = [[name, gear[end]] as const];
+  if (end === 'coast' && inReverse)
+    sides.push([voice.say('margin.reverse', { gear: name }), inReverse]);
+  return sides;
 }
 
 /** What a side passes, its margin, what slips first, and the least pressure that holds. */
@@ -102,10 +117,11 @@ function devicesOf(
   page: Page,
 ): string[] {
   const voice = voiceOf(page.language);
-  return gears.flatMap((gear) => {
-    const rows = gear[end].devices.map((margin) => deviceCells(margin, voice));
+  const sides = gears.flatMap((gear) => sidesOf(gear, end, voice));
+  return sides.flatMap(([gear, { devices }]) => {
+    const rows = devices.map((margin) => deviceCells(margin, voice));
     if (rows.length === 0) return [];
-    const title = voice.say('margin.devices', { gear: gearName(gear), side: head });
+    const title = voice.say('margin.devices', { gear, side: head });
     return section(title, table(['device', 'must', 'can', 'spare'], rows, page), page);
   });
 }
@@ -123,7 +139,9 @@ function deviceCells({ device, mustNm, canNm }: DeviceMargin, voice: Voice): Cel
 /** Devices whose figures are used, by where they come from; then those of which nobody has said. */
 export function marginSources({ train, gears, typed }: MarginReport, voice: Voice): string[] {
   const used = new Set(
-    gears.flatMap(({ drive, coast }) => [...drive.devices, ...coast.devices]).map((d) => d.device),
+    gears.flatMap(({ drive, coast, inReverse }) => {
+      return [drive, coast, inReverse].flatMap((side) => side?.devices ?? []).map((d) => d.device);
+    }),
   );
   const known = train.capacities ?? [];
   const places = new Map<string, string[]>();

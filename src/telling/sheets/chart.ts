@@ -1,6 +1,13 @@
 import { type DeviceWork, flow, type Flow, isSpan, type Working } from '../../engine/flow/index.ts';
 import type { Device, Train } from '../../engine/train/index.ts';
-import { gearName, type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import {
+  brakingText,
+  gearName,
+  type Language,
+  visible,
+  type Voice,
+  voiceOf,
+} from '../narrative/index.ts';
 import type { Block, Cell, Column, Sheet } from './document.ts';
 
 /**
@@ -74,7 +81,7 @@ function part(rows: readonly Row[], devices: readonly Device[], side: Side, voic
         { text: row.name, look: 'strong' },
         ...devices.map((device) => letterCell(row.flow[side].devices.get(device.name))),
         ratioCell(row.flow[side], side, voice),
-        ...(side === 'coast' ? [brakingCell(row.flow, voice)] : []),
+        ...(side === 'coast' ? [brakingText(row.flow, voice)] : []),
       ]),
     },
   ];
@@ -97,8 +104,4 @@ function letterCell(work: DeviceWork | undefined): Cell {
 function ratioCell({ ratio, state }: Working, side: Side, voice: Voice): Cell {
   if (ratio) return voice.number(ratio);
   return voice.say(side === 'drive' ? 'state' : 'coast', { state });
-}
-
-function brakingCell({ coast: { state, engineBraking } }: Flow, voice: Voice): string {
-  return voice.say('braking', { state, braking: engineBraking ? 'yes' : 'no' });
 }

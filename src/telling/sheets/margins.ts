@@ -1,5 +1,5 @@
-import { gearName, type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
-import { marginCells, type MarginReport, marginSources } from '../report/index.ts';
+import { type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { marginCells, type MarginReport, marginSources, sidesOf } from '../report/index.ts';
 import { cautionOf } from './cautions.ts';
 import type { Block, Column, Sheet } from './document.ts';
 
@@ -26,12 +26,14 @@ export function marginSheet(report: MarginReport, language: Language): Sheet {
           {
             block: 'table',
             columns: columnsOf(voice),
-            rows: gears.map((gear) => [
-              { text: gearName(gear), look: 'strong' },
-              ...marginCells(gear[end], voice).map((cell) => {
-                return typeof cell === 'string' ? cell : voice.decimal(cell);
-              }),
-            ]),
+            rows: gears.flatMap((gear) => {
+              return sidesOf(gear, end, voice).map(([text, side]) => [
+                { text, look: 'strong' } as const,
+                ...marginCells(side, voice).map((cell) => {
+                  return typeof cell === 'string' ? cell : voice.decimal(cell);
+                }),
+              ]);
+            }),
           },
         ];
       }),

@@ -1,7 +1,7 @@
 import { useComputed, useSignal } from '@preact/signals';
 import { chart, MOST_DEVICES } from '../../../engine/chart/index.ts';
 import { isFriction } from '../../../engine/train/index.ts';
-import { gearName, voiceOf } from '../../../telling/narrative/index.ts';
+import { coastText, gearName, voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { language } from '../words.ts';
 import { words } from './words.ts';
@@ -55,7 +55,7 @@ export function Every({ bench }: { readonly bench: Bench }) {
                         ? voice.number(gear.ratio)
                         : voice.say('state', { state: gear.drive })}
                     </td>
-                    <td>{voice.say('coast', { state: gear.coast })}</td>
+                    <td>{coastText(gear, voice)}</td>
                     <td>{gear.named.map(gearName).join(', ')}</td>
                   </tr>
                 ))}

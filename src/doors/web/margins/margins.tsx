@@ -1,6 +1,6 @@
 import { useComputed, useSignal } from '@preact/signals';
 import { fraction, toNumber } from '../../../engine/linear/index.ts';
-import { marginsOf, type SideMargin } from '../../../engine/margin/index.ts';
+import { type GearMargin, marginsOf, type SideMargin } from '../../../engine/margin/index.ts';
 import { limitsOf } from '../../../shop/capacity/index.ts';
 import { gearName, voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench } from '../bench/index.ts';
@@ -61,11 +61,11 @@ export function Margins({ bench }: { readonly bench: Bench }) {
             </tr>
           </thead>
           <tbody>
-            {margins.value
-              .at(load)
-              .flatMap((gear) =>
-                (['drive', 'coast'] as const).map((side) => row(gear, side, gear[side])),
-              )}
+            {margins.value.at(load).flatMap((gear) =>
+              (['drive', 'coast', 'inReverse'] as const).map((side) => {
+                return gear[side] && row(gear, side, gear[side]);
+              }),
+            )}
           </tbody>
         </table>
       </div>
@@ -73,15 +73,15 @@ export function Margins({ bench }: { readonly bench: Bench }) {
   );
 
   function row(
-    gear: { readonly range: string; readonly gear: string },
-    side: 'drive' | 'coast',
+    gear: GearMargin,
+    side: 'drive' | 'coast' | 'inReverse',
     { state, askedNm, mostNm, letsGo, leastKpa }: SideMargin,
   ) {
     const slips = mostNm !== null && toNumber(mostNm) < toNumber(askedNm);
     return (
       <tr key={`${gear.range} ${gear.gear} ${side}`} class={slips ? 'margins-slips' : ''}>
         {side === 'drive' && (
-          <th scope="rowgroup" rowSpan={2}>
+          <th scope="rowgroup" rowSpan={gear.inReverse ? 3 : 2}>
             {gearName(gear)}
           </th>
         )}

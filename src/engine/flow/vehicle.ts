@@ -1,0 +1,96 @@
+import { ONE, opposite, signOf, type Rational } from '../linear/index.ts';
+import { type Motion, motionOf, type Question } from '../motion/index.ts';
+import { judge, speedAt, type Verdict } from '../reckon/index.ts';
+import type { Train, Way } from '../train/index.ts';
+
+/** Where the vehicle goes. */
+export type Course = 'forward' | 'reverse';
+
+/** The input turned once clockwise; the load keeps the output as slow as it can. */
+export function underPower(train: Train, on: readonly string[]): Question {
+  const given = [{ member: train.input, speed: ONE }];
+  return { on: new Set(on), given, reluctant: train.output };
+}
+
+/** The output turned once, the way the vehicle travels; the engine keeps the input slow. */
+export function coasting(train: Train, on: readonly string[], way: Way): Question {
+  const given = [{ member: train.output, speed: turnOf(way) }];
+  return { on: new Set(on), given, reluctant: train.input };
+}
+
+/** One turn. */
+export function turnOf(way: Way): Rational {
+  return way === 'clockwise' ? ONE : opposite(ONE);
+}
+
+export function against(way: Way): Way {
+  return way === 'clockwise' ? 'anticlockwise' : 'clockwise';
+}
+
+/** The vehicle that a train is in; with a fault, that which it was before. */
+export function vehicleOf(train: Train): Vehicle {
+  const healthy = train.healthy ?? train;
+  let vehicle = known.get(healthy);
+  if (!vehicle) known.set(healthy, (vehicle = new Vehicle(healthy)));
+  return vehicle;
+}
+
+// A train never changes: what was found of it stands.
+const known = new WeakMap<Train, Vehicle>();
+
+/**
+ * Which way the output turns as the vehicle travels. A gear travels as it drives while nothing
+ * is wrong; a combination that drives nothing may be rolled either way.
+ */
+export class Vehicle {
+  private readonly train: Train;
+  private motion: Motion | undefined;
+  private gears: readonly Way[] | undefined;
+
+  constructor(train: Train) {
+    this.train = train;
+  }
+
+  /** The way of the output as it goes forward: the file's, else that of most declared gears. */
+  get forward(): Way {
+    return this.train.forward ?? (this.isMostly('anticlockwise') ? 'anticlockwise' : 'clockwise');
+  }
+
+  /** Whether declared gears drive the output both ways. */
+  get hasReverse(): boolean {
+    return new Set(this.declared).size > 1;
+  }
+
+  course(output: Way): Course {
+    return output === this.forward ? 'forward' : 'reverse';
+  }
+
+  /**
+   * The ways of the output in which the vehicle may travel with these devices applied: one where
+   * they drive it, else both, forward first. `drive` spares a question, if it has been asked.
+   */
+  ways(on: readonly string[], drive?: Verdict): readonly Way[] {
+    const asked = drive?.motion.train === this.train ? drive : undefined;
+    const driven = this.drivenBy(on, asked);
+    return driven ? [driven] : [this.forward, against(this.forward)];
+  }
+
+  private get declared(): readonly Way[] {
+    const all = this.train.ranges.flatMap(({ gears }) => gears);
+    return (this.gears ??= all.flatMap(({ on }) => this.drivenBy(on) ?? []));
+  }
+
+  // Of as many each way, the first that drives tells.
+  private isMostly(way: Way): boolean {
+    const its = this.declared.filter((driven) => driven === way).length;
+    const others = this.declared.length - its;
+    return its > others || (its === others && this.declared[0] === way);
+  }
+
+  private drivenBy(on: readonly string[], drive?: Verdict): Way | undefined {
+    this.motion ??= drive?.motion ?? motionOf(this.train);
+    const verdict = drive ?? judge(this.motion, underPower(this.train, on));
+    const sign = signOf(speedAt(verdict, this.train.output));
+    return sign === 0 ? undefined : sign > 0 ? 'clockwise' : 'anticlockwise';
+  }
+}
