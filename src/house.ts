@@ -4,6 +4,10 @@
  */
 export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['engine/linear', 'Exact numbers, linear programmes, and who solves them; knows no gears.'],
+  [
+    'engine/quantity',
+    'Lengths, pressures, forces and torques as people write them: exact, with the last digit told.',
+  ],
   ['engine/train', 'Members, sets, pairs, joins, devices: what is connected to what; no speed.'],
   ['engine/words', 'What each thing is called in each language, and what else is read for it.'],
   ['engine/trainfile', 'Characters, lines, keys: reading with places, writing, near names.'],

@@ -1,7 +1,8 @@
 import { fromText, ONE, type Rational, signOf, compare } from '../../engine/linear/index.ts';
 import { type AskedGear, type Load, marginsOf } from '../../engine/margin/index.ts';
+import { quantityFrom } from '../../engine/quantity/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { limitsOf, pressureKpaOf, torqueNmOf } from '../../shop/capacity/index.ts';
+import { limitsOf } from '../../shop/capacity/index.ts';
 import { visible } from '../../telling/narrative/index.ts';
 import { marginJson, type MarginReport, marginText } from '../../telling/report/index.ts';
 import { Refusal } from './refusal.ts';
@@ -48,8 +49,12 @@ function loadOf({ engine }: Train, file: string, options: Options): Load {
   if (engineNm === undefined) throw new Refusal('no.torque', { file });
   const ratio = stallRatio ?? engine?.['stall ratio']?.toString() ?? '1';
   return {
-    pressureKpa: some(pressure ?? USUAL_KPA, pressureKpaOf, 'bad.pressure'),
-    engineNm: some(engineNm, torqueNmOf, 'bad.torque'),
+    pressureKpa: some(
+      pressure ?? USUAL_KPA,
+      (its) => quantityFrom(its, 'pressure', 'kPa')?.size,
+      'bad.pressure',
+    ),
+    engineNm: some(engineNm, (its) => quantityFrom(its, 'torque', 'Nm')?.size, 'bad.torque'),
     stallRatio: some(ratio, ratioOf, 'bad.stall ratio'),
   };
 }

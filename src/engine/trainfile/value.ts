@@ -1,4 +1,5 @@
 import * as v from 'valibot';
+import { formOf } from '../quantity/index.ts';
 import type { Expected } from './problem.ts';
 
 // Single values of a train file. The message of a definition is what was expected.
@@ -21,19 +22,15 @@ export const note = (description: string) =>
     v.description(description),
   );
 
-/** A length with its unit, as `lengthFrom` of the shop reads it, without a sign. */
+/** A length with its unit, without a sign. */
 export const length = (description: string) =>
   v.pipe(v.string(or('length')), v.regex(LENGTH, or('length')), v.description(description));
-const LENGTH = new RegExp(
-  String.raw`^(?:(?:[0-9]{1,4} )?[0-9]{1,4}/[1-9][0-9]{0,3}|[0-9]{1,7}(?:[.,][0-9]{1,6})?)` +
-    String.raw` ?(?:mm|um|µm|in|inch|inches|"|thou|mil)$`,
-  'u',
-);
+const LENGTH = formOf('length');
 
 /** A pressure with its unit. */
 export const pressure = (description: string) =>
-  v.pipe(v.string(or('air')), v.regex(AIR, or('air')), v.description(description));
-const AIR = /^[0-9]{1,5}(?:[.,][0-9]{1,3})? ?(?:kPa|bar|psi)$/u;
+  v.pipe(v.string(or('air')), v.regex(PRESSURE, or('air')), v.description(description));
+const PRESSURE = formOf('pressure');
 
 /** A torque with its unit. */
 export const torque = (description: string) =>

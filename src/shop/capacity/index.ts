@@ -1,6 +1,5 @@
 export * from './band.ts';
 export { limitsOf } from './held.ts';
-export { pressureKpaOf, torqueNmOf } from './measure.ts';
 export { oilHeadN } from './oilhead.ts';
 export * from './plate.ts';
 export * from './rise.ts';

@@ -3,13 +3,13 @@ import {
   type Int,
   minus,
   multiply,
-  ONE,
   over,
   plus,
   type Rational,
   signOf,
   times,
 } from '../../engine/linear/index.ts';
+import { quantityFrom } from '../../engine/quantity/index.ts';
 
 /**
  * A length as somebody wrote or measured it. It is exact: whole micrometres where it came in
@@ -19,7 +19,11 @@ export interface Length {
   readonly um: Rational;
   /** The last digit that the tool told, in micrometres, above 0: 10 for "0.42 mm". */
   readonly stepUm: Rational;
+  /** The unit in which it was written; absent: it was reckoned, of several. */
+  readonly written?: WrittenUnit;
 }
+
+export type WrittenUnit = 'mm' | 'um' | 'in' | 'thou';
 
 export type LengthUnit = 'mm' | 'in';
 
@@ -29,41 +33,25 @@ export const UM_PER: Readonly<Record<LengthUnit, Rational>> = {
   in: fraction(25400),
 };
 
-const THOU = fraction(254, 10);
-const UNITS: readonly (readonly [words: RegExp, um: Rational])[] = [
-  [/^mm$/u, UM_PER.mm],
-  [/^[uµμ]m$/u, ONE],
-  [/^(?:in|inch|inches|")$/u, UM_PER.in],
-  [/^(?:thou|thousandths?|mil)$/u, THOU],
-];
-
 /**
  * Reads "0.42 mm", "420 um", "0.017 in", "17 thou", "1/64 in", "1 3/16 in", with a sign before
  * it or without; a comma may stand for the point. Undefined for all else: a bare number too,
  * for nobody knows its unit.
  */
 export function lengthFrom(text: string): Length | undefined {
-  const match = FORM.exec(text.trim());
-  if (!match || text.length > LONGEST) return undefined;
-  const [, sign, whole, top, bottom, integer = '0', decimals = '', word = ''] = match;
-  const unit = UNITS.find(([words]) => words.test(word.toLowerCase()))?.[1];
-  if (!unit) return undefined;
-  const den: Int = bottom === undefined ? 10 ** decimals.length : Number(bottom);
-  if (den === 0) return undefined;
-  const num =
-    bottom === undefined ? Number(integer + decimals) : Number(whole ?? 0) * den + Number(top);
-  const step = times(fraction(1, den), unit);
-  return { um: times(fraction(sign === '-' ? -num : num), step), stepUm: step };
+  const read = quantityFrom(text, 'length');
+  return read && { um: read.size, stepUm: read.step, written: read.unit as WrittenUnit };
 }
-
-// Seven digits before the point and six behind it: all products stay exact.
-const LONGEST = 40;
-const FORM =
-  /^([+-]?)(?:(?:(\d{1,4}) )?(\d{1,4})\/(\d{1,4})|(\d{1,7})(?:[.,](\d{1,6}))?) ?([a-z"µμ]+)$/iu;
 
 /** The coarser of the steps: a sum tells no more than the coarsest tool in it. */
 function coarsest(steps: readonly Rational[]): Rational {
   return steps.reduce((a, b) => (signOf(minus(a, b)) < 0 ? b : a));
+}
+
+// The unit of all, where they have one.
+function writtenAlike(lengths: readonly Length[]): Pick<Length, 'written'> {
+  const [first, ...others] = lengths.map(({ written }) => written);
+  return first && others.every((its) => its === first) ? { written: first } : {};
 }
 
 /** The sum of lengths, as coarse as the coarsest of them; throws where there are none. */
@@ -71,18 +59,20 @@ export function sumOf(lengths: readonly Length[]): Length {
   return {
     um: lengths.map(({ um }) => um).reduce(plus),
     stepUm: coarsest(lengths.map(({ stepUm }) => stepUm)),
+    ...writtenAlike(lengths),
   };
 }
 
 /** a - b, which may be below 0. */
 export function less(a: Length, b: Length): Length {
-  return { um: minus(a.um, b.um), stepUm: coarsest([a.stepUm, b.stepUm]) };
+  const stepUm = coarsest([a.stepUm, b.stepUm]);
+  return { um: minus(a.um, b.um), stepUm, ...writtenAlike([a, b]) };
 }
 
 /** The middle of all; throws where there are none. */
 export function meanOf(lengths: readonly Length[]): Length {
-  const { um, stepUm } = sumOf(lengths);
-  return { um: over(um, fraction(lengths.length)), stepUm };
+  const sum = sumOf(lengths);
+  return { ...sum, um: over(sum.um, fraction(lengths.length)) };
 }
 
 /**

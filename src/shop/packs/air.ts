@@ -1,8 +1,5 @@
-import { compare, fraction, fromText, type Rational, times } from '../../engine/linear/index.ts';
-
-// The pound-force per square inch, from the pound of 0.45359237 kg, standard gravity and the
-// inch of 25.4 mm; to seven figures.
-const KPA = { kPa: fraction(1), bar: fraction(100), psi: fraction(6894757, 1_000_000) } as const;
+import { compare, fraction, type Rational, times } from '../../engine/linear/index.ts';
+import { quantityFrom } from '../../engine/quantity/index.ts';
 
 /** Whether two pressures with their units, whose form has been checked, are within 5 %. */
 export function likePressure(a: string, b: string): boolean {
@@ -12,8 +9,7 @@ export function likePressure(a: string, b: string): boolean {
 }
 
 function kpaOf(text: string): Rational {
-  const [, digits = '', unit = ''] = /^([\d.,]+) ?(kPa|bar|psi)$/u.exec(text) ?? [];
-  const value = fromText(digits.replace(',', '.'));
-  if (!value) throw new Error(`no pressure: ${text}`);
-  return times(value, KPA[unit as keyof typeof KPA]);
+  const pressure = quantityFrom(text, 'pressure');
+  if (!pressure) throw new Error(`no pressure: ${text}`);
+  return pressure.size;
 }

@@ -1,0 +1,2 @@
+export { type Quantity, quantityFrom } from './quantity.ts';
+export { type Dimension, formOf } from './unit.ts';
