@@ -33,6 +33,10 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['engine/margin', 'What a gear can pass before something slips, and at what pressure it holds.'],
   ['engine/check', 'Is this a sensible train? Warnings from its teeth and its behaviour.'],
   ['shop/length', 'Lengths exact in millimetres and inches, with the last digit a tool told.'],
+  [
+    'shop/limits',
+    'Limits and shelves: is a gap inside, may it be believed, and which part sets it right?',
+  ],
   ['shop/capacity', 'What torque a pack, a band or a one-way clutch can carry, from its sizes.'],
   ['shop/packs', 'Plates and their clearance: measured, judged, and the part that sets it right.'],
   ['shop/endplay', 'How far a shaft moves along itself, and the washer or race that sets it.'],

@@ -165,20 +165,16 @@ export type { WearJudgement, WearReading, WearReadings } from './shop/wear/index
 // The plates of a clutch or a brake: the clearance, the limits, and the part from the shelf.
 export { judgePack, readReadings } from './shop/packs/index.ts';
 export type {
-  Again,
-  Bounds,
-  Chosen,
   ClearanceWay,
   Gauge,
   Measured,
   PackJudgement,
   PackReadings,
   ReadingsReading,
-  Remark,
-  Selection,
-  Verdict,
+  PackRemark,
   Wear,
 } from './shop/packs/index.ts';
+export type { Again, Bounds, Chosen, Selection, Verdict } from './shop/limits/index.ts';
 
 // A job: what was done and found, by whom; only added to, struck through, never erased.
 export {

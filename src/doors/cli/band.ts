@@ -1,5 +1,6 @@
 import type { Train } from '../../engine/train/index.ts';
 import { judgeBand, readBands } from '../../shop/bands/index.ts';
+import { speakAgainst } from '../../shop/limits/index.ts';
 import { bandJson, bandText } from '../../telling/report/index.ts';
 import { Refusal } from './refusal.ts';
 import { json, type Reply, type Session } from './session.ts';
@@ -17,7 +18,9 @@ export function band(file: string, readings: string, session: Session): Reply {
     const its = read.readings.find(({ device }) => device === setting.device);
     return its ? [judgeBand(setting, its, wrapOf(train, setting.device))] : [];
   });
-  const wrong = judged.some(({ verdict = 'inside' }) => verdict !== 'inside');
+  const wrong = judged.some(({ verdict = 'inside', remarks }) => {
+    return verdict !== 'inside' || speakAgainst(remarks);
+  });
   const unit = options.inch ? 'in' : 'mm';
   const { text } = options.json
     ? json(bandJson(judged))

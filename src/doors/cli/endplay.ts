@@ -1,4 +1,5 @@
 import { judgeEndPlay, readPlays } from '../../shop/endplay/index.ts';
+import { speakAgainst } from '../../shop/limits/index.ts';
 import { endPlayJson, endPlayText } from '../../telling/report/index.ts';
 import { drawsAsked } from './draws.ts';
 import { noted, openJob } from './openjob.ts';
@@ -23,7 +24,9 @@ export function endplay(file: string, readings: string | undefined, session: Ses
     const lengths = plays.get(endPlay.shaft);
     return lengths ? [judgeEndPlay(endPlay, lengths, asked)] : [];
   });
-  const wrong = judged.some(({ verdict = 'inside' }) => verdict !== 'inside');
+  const wrong = judged.some(({ verdict = 'inside', remarks }) => {
+    return verdict !== 'inside' || speakAgainst(remarks);
+  });
   const unit = options.inch ? 'in' : 'mm';
   const { text } = options.json
     ? json(endPlayJson(judged))

@@ -1,6 +1,7 @@
 import type { PackReadings } from '../../shop/packs/index.ts';
 import { judgePack, readReadings } from '../../shop/packs/index.ts';
 import type { Pack, Train } from '../../engine/train/index.ts';
+import { speakAgainst } from '../../shop/limits/index.ts';
 import { packJson, packText } from '../../telling/report/index.ts';
 import { drawsAsked } from './draws.ts';
 import { noted, openJob } from './openjob.ts';
@@ -24,11 +25,11 @@ export function pack(file: string, readings: string | undefined, session: Sessio
   if (all.length === 0) throw new Refusal('no.readings', { file: told });
   const asked = drawsAsked(options);
   const judged = all.map((its) => judgePack(packOf(train, its), its, asked));
-  const wrong = judged.some(({ verdict = 'inside', again, gauge, wear }) => {
+  const wrong = judged.some(({ verdict = 'inside', again, gauge, wear, remarks }) => {
     const others = [gauge, ...wear].map((its) => its?.verdict ?? 'inside');
     // What was measured again with the chosen part is the last word.
     const last = again?.agrees === false ? undefined : (again?.verdict ?? verdict);
-    return [last, ...others].some((its) => its !== 'inside');
+    return speakAgainst(remarks) || [last, ...others].some((its) => its !== 'inside');
   });
   const unit = options.inch ? 'in' : 'mm';
   const { text } = options.json

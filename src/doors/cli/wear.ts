@@ -1,4 +1,5 @@
 import { judgeWear, readWear } from '../../shop/wear/index.ts';
+import { speakAgainst } from '../../shop/limits/index.ts';
 import { wearJson, wearText } from '../../telling/report/index.ts';
 import { Refusal } from './refusal.ts';
 import { json, type Reply, type Session } from './session.ts';
@@ -16,7 +17,9 @@ export function wear(file: string, readings: string, session: Session): Reply {
     const its = read.readings.find(({ part }) => part === check.part);
     return its ? [judgeWear(check, its)] : [];
   });
-  const wrong = judged.some(({ verdict = 'inside' }) => verdict !== 'inside');
+  const wrong = judged.some(({ verdict = 'inside', remarks }) => {
+    return verdict !== 'inside' || speakAgainst(remarks);
+  });
   const unit = options.inch ? 'in' : 'mm';
   const { text } = options.json
     ? json(wearJson(judged))

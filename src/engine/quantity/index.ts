@@ -1,2 +1,2 @@
-export { type Quantity, quantityFrom } from './quantity.ts';
+export { quantityFrom } from './quantity.ts';
 export { type Dimension, formOf } from './unit.ts';

@@ -2,7 +2,7 @@ import { fraction, type Rational, times } from '../linear/index.ts';
 import { type Dimension, NUMBER, UNITS, wordsOf } from './unit.ts';
 
 /** A number with its unit as somebody wrote it: exact, however it was written. */
-export interface Quantity {
+interface Quantity {
   /** In the dimension's own unit: µm, kPa, N or Nm. */
   readonly size: Rational;
   /** The last digit that was told, in the same unit, above 0: 10 (µm) for "0.42 mm". */

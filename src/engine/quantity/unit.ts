@@ -56,7 +56,8 @@ export function wordsOf({ words }: Unit): string {
 }
 
 /** "0.42", "0,42", "1/64", "1 3/16": seven digits before the point, six behind it. */
-export const NUMBER = String.raw`(?:(?:[0-9]{1,4} )?[0-9]{1,4}/[1-9][0-9]{0,3}|[0-9]{1,7}(?:[.,][0-9]{1,6})?)`;
+const FRACTION = '(?:[0-9]{1,4} )?[0-9]{1,4}/[1-9][0-9]{0,3}';
+export const NUMBER = `(?:${FRACTION}|[0-9]{1,7}(?:[.,][0-9]{1,6})?)`;
 
 /** What a file may write of a dimension: a number without a sign, and its unit. */
 export function formOf(dimension: Dimension): RegExp {

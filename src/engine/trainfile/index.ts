@@ -4,6 +4,7 @@ export { find } from './find.ts';
 export { Findings } from './findings.ts';
 export { inTurn, mend } from './mend.ts';
 export { isName } from './name.ts';
+export { readNamed } from './named.ts';
 export { nearest } from './near.ts';
 export { type Offer, type Offers, offersAt } from './offer.ts';
 export { LIMIT } from './pack.ts';

@@ -101,6 +101,8 @@ describe('nonsense about a band', () => {
     ['below nothing', ROD, { travel: lengths(['-3.00 mm']) }, ['no slack']],
     ['inches for millimetres', ROD, { travel: lengths(['3.20 in']) }, ['other unit']],
     ['millimetres for inches', ROD, { travel: lengths(['0.125 mm']) }, ['other unit']],
+    ['a pitch in inches', { ...SCREW, pitch: '1.50 in' }, turns('2'), ['other unit']],
+    ['travels that differ', ROD, { travel: lengths(['2.80 mm', '3.70 mm']) }, ['uneven']],
     ['no limits', { device: 'x', pitch: '1.50 mm' }, turns('2'), ['no limit']],
     [
       'limits turned round',

@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import { fromText, type Rational } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { type Expected, length, type Problem } from '../../engine/trainfile/index.ts';
-import { readLength, readNamed } from '../packs/index.ts';
+import { type Expected, length, type Problem, readNamed } from '../../engine/trainfile/index.ts';
+import { readLength } from '../limits/index.ts';
 import type { BandReadings } from './readings.ts';
 
 /** What a file of readings of bands says; none of it where it has a mistake. */

@@ -14,22 +14,33 @@ import type { Length } from '../length/index.ts';
 import {
   type Bounds,
   boundsOf,
-  type Limited,
+  type GapRemark,
   limitRemarks,
+  type Limited,
   meanGap,
   type MeanGap,
   middleOf,
+  readingDoubts,
   readLength,
-  type Remark,
   select,
   type Selection,
   shelfRemarks,
-  unitMeant,
+  sizeOf,
+  speakAgainst,
   usableBounds,
   type Verdict,
   verdictOf,
-} from '../packs/index.ts';
+  verdictOfReading,
+} from '../limits/index.ts';
 import type { BandReadings } from './readings.ts';
+
+/** What must be told of a band before its numbers are believed. */
+export type BandRemark =
+  | GapRemark
+  /** Turns were read, and nobody wrote how far one turn moves the screw. */
+  | { readonly remark: 'no pitch' }
+  /** Turns and travel of one band that do not agree to within a quarter of the limits' width. */
+  | { readonly remark: 'turns and travel differ' };
 
 /** What the readings of a band say. */
 export interface BandJudgement {
@@ -49,7 +60,7 @@ export interface BandJudgement {
   /** By how many turns to back off, where there is a screw and both limits. */
   readonly backOff?: BackOff;
   readonly selection?: Selection;
-  readonly remarks: readonly Remark[];
+  readonly remarks: readonly BandRemark[];
 }
 
 /** Turns from where the drum is held; the best is a whole number of eighths where one is inside. */
@@ -77,11 +88,17 @@ export function judgeBand(
   const byTravel = travel && travel.length > 0 ? meanGap(travel, wanted) : undefined;
   const measured = byTravel ?? byTurns;
   const um = measured?.clearance.um;
-  const verdict = um && usable && verdictOf(um, usable);
+  // A pitch in the wrong unit is as likely as a travel: its digits are the written ones.
+  const written =
+    byTravel ??
+    (byTurns && pitch && { ...byTurns, places: [{ ...pitch, um: byTurns.clearance.um }] });
+  const verdict = measured && usable && verdictOfReading(measured.clearance, usable);
   const slack = um && signOf(um) > 0;
-  // A pitch in the wrong unit is as likely as a travel.
-  const meant = slack && usable && verdict !== 'inside' ? unitMeant(um, usable) : undefined;
-  const sound = measured && usable && slack && !meant ? { measured, usable } : undefined;
+  const doubts: BandRemark[] = [
+    ...(um && !slack ? [{ remark: 'no slack' } as const] : []),
+    ...(written && slack ? readingDoubts(written, usable, 'again') : []),
+  ];
+  const sound = measured && usable && !speakAgainst(doubts) ? { measured, usable } : undefined;
   const selection = sound && band.shelf && select(sound.measured, band.shelf, sound.usable);
   const backOff = pitch && usable && backOffOf(pitch, usable);
   const clearance = measured && atDrum(measured.clearance, band);
@@ -98,8 +115,7 @@ export function judgeBand(
     remarks: [
       ...(turns && !pitch ? [{ remark: 'no pitch' } as const] : []),
       ...(measured || turns ? [] : [{ remark: 'nothing read' } as const]),
-      ...(um && !slack ? [{ remark: 'no slack' } as const] : []),
-      ...(meant ? [{ remark: 'other unit', meant } as const] : []),
+      ...doubts,
       ...limitRemarks(bounds),
       ...(byTurns && byTravel && usable ? agreement(byTurns, byTravel, usable) : []),
       ...shelfRemarks(band.shelf, selection),
@@ -156,10 +172,9 @@ function backOffOf({ um }: Length, bounds: Limited): BackOff | undefined {
   };
 }
 
-function agreement(a: MeanGap, b: MeanGap, { least, most }: Bounds): Remark[] {
+function agreement(a: MeanGap, b: MeanGap, { least, most }: Bounds): BandRemark[] {
   if (!least || !most) return [];
-  const off = minus(a.clearance.um, b.clearance.um);
-  const size = signOf(off) < 0 ? minus(fraction(0), off) : off;
+  const size = sizeOf(minus(a.clearance.um, b.clearance.um));
   const allowed = over(minus(most.um, least.um), fraction(4));
   return compare(size, allowed) > 0 ? [{ remark: 'turns and travel differ' }] : [];
 }

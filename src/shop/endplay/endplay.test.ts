@@ -48,7 +48,17 @@ describe('an end play', () => {
   it.each([
     [['0.44 mm'], {}, []],
     [['0.018 mm'], {}, ['other unit']],
-    [['11.0 mm'], {}, ['other unit']],
+    [['0.44 in'], {}, ['other unit']],
+    [['17 mm'], {}, ['other unit']],
+    [['420 mm'], {}, ['other unit']],
+    // Two ends of one limit, and what a dial tells: no unit is in doubt.
+    [['0.12 mm'], { limit: { least: '0.00 mm', most: '0.05 mm' } }, ['shelf too short']],
+    [['0.012 in'], { limit: { least: '0.00 mm', most: '0.05 mm' } }, ['shelf too short']],
+    [['0.02 mm'], {}, ['shelf too short']],
+    [['0.012 mm'], {}, ['other unit']],
+    [['0.42 mm', '0.44 mm', '0.017 mm'], {}, ['other unit']],
+    [['0.34 mm', '0.44 mm'], {}, ['uneven']],
+    [['0.30 mm', '0.70 mm'], {}, ['uneven', 'place outside']],
     [['0.44 mm'], { limit: {} }, ['no limit']],
     [['0.44 mm'], { limit: { most: '0.60 mm' } }, ['one limit']],
     [['0.44 mm'], { limit: { least: '0.60 mm', most: '0.30 mm' } }, ['limits turned round']],
@@ -60,6 +70,18 @@ describe('an end play', () => {
     ],
   ] as const)('%j with %j: %j', (texts, change, remarks) => {
     expect(said(texts, change)).toEqual(remarks);
+  });
+
+  it('of 0.12 mm where 0.05 mm are allowed has its shim', () => {
+    const limit = { least: '0.00 mm', most: '0.05 mm' };
+    const shelf = { part: 'shim', fitted: '1.60 mm', sizes: ['1.60 mm', '1.70 mm'] } as const;
+    const { selection, verdict } = judged(['0.12 mm'], { limit, shelf });
+    expect([verdict, selection && toText(selection.best.size.um)]).toEqual(['too big', '1700']);
+  });
+
+  it('that differs by more than the limits allow selects nothing', () => {
+    expect(judged(['0.30 mm', '0.70 mm']).selection).toBeUndefined();
+    expect(judged(['0.34 mm', '0.44 mm']).selection).toBeDefined();
   });
 
   it('in another unit selects nothing', () => {
@@ -74,7 +96,7 @@ describe('an end play', () => {
           const lengths = all.map((h) => ({ um: fraction(h * 10), stepUm: fraction(10) }));
           const [one, other] = [lengths, lengths.toReversed()].map((its) => {
             const { verdict, selection, thicker, remarks } = judgeEndPlay(SHAFT, its);
-            return { verdict, selection, thicker, remarks };
+            return { verdict, selection, thicker, said: remarks.map(({ remark }) => remark) };
           });
           expect(one).toEqual(other);
         },

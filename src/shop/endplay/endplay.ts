@@ -11,20 +11,22 @@ import {
 import {
   type Bounds,
   boundsOf,
+  type GapRemark,
   limitRemarks,
   meanGap,
   type MeanGap,
   middleOf,
-  type Remark,
+  placesOutside,
+  readingDoubts,
   select,
   type Selection,
   shelfRemarks,
+  speakAgainst,
   thickening,
-  unitMeant,
   usableBounds,
   type Verdict,
-  verdictOf,
-} from '../packs/index.ts';
+  verdictOfReading,
+} from '../limits/index.ts';
 
 /** What the readings of a shaft's end play say. */
 export interface EndPlayJudgement {
@@ -40,7 +42,7 @@ export interface EndPlayJudgement {
   /** What those sizes leave by chance, where it was asked. */
   readonly draws?: Draws;
   readonly selection?: Selection;
-  readonly remarks: readonly Remark[];
+  readonly remarks: readonly GapRemark[];
 }
 
 /** A shaft's end play by its readings (push, zero, pull), in any order. */
@@ -54,10 +56,9 @@ export function judgeEndPlay(
   const bounds = limit && boundsOf(limit);
   const usable = usableBounds(bounds);
   const measured = readings.length > 0 ? meanGap(readings, usable && middleOf(usable)) : undefined;
-  const um = measured?.clearance.um;
-  const verdict = um && usable && verdictOf(um, usable);
-  const meant = um && usable && verdict !== 'inside' ? unitMeant(um, usable) : undefined;
-  const sound = measured && usable && !meant ? { measured, usable } : undefined;
+  const verdict = measured && usable && verdictOfReading(measured.clearance, usable);
+  const doubts = measured ? readingDoubts(measured, usable, 'again') : [];
+  const sound = measured && usable && !speakAgainst(doubts) ? { measured, usable } : undefined;
   const selection = sound && shelf && select(sound.measured, shelf, sound.usable);
   const thicker =
     sound && verdict !== 'inside'
@@ -73,8 +74,9 @@ export function judgeEndPlay(
     ...(stack && asked && { draws: drawStacks(stack, asked, usable) }),
     ...(selection && { selection }),
     remarks: [
-      ...(meant ? [{ remark: 'other unit', meant } as const] : []),
+      ...doubts,
       ...limitRemarks(bounds),
+      ...(measured && usable ? placesOutside(measured, usable) : []),
       ...shelfRemarks(shelf, selection),
     ],
   };

@@ -1,8 +1,7 @@
 import * as v from 'valibot';
 import type { Train } from '../../engine/train/index.ts';
-import { type Expected, length, type Problem } from '../../engine/trainfile/index.ts';
+import { type Expected, length, type Problem, readNamed } from '../../engine/trainfile/index.ts';
 import { type Length, lengthFrom } from '../length/index.ts';
-import { readNamed } from '../packs/index.ts';
 
 /** What a file of end plays says, by shaft; none of it where it has a mistake. */
 export interface PlaysReading {

@@ -15,6 +15,9 @@ devices:
   ring band: { band: set.ring }
 `;
 
+const SIZES = 'friction: 0.13, lining mm: [136, 100], piston mm: [130, 60], springs N: 800';
+const TWO = '[{ kind: friction, thickness: 2.00 mm }, { kind: friction, thickness: 2.00 mm }]';
+
 // Each as "line: problem, of whom"; the section begins at line 9.
 function doubts(section: string): string[] {
   const reading = readTrain(`${HEAD}${section}`);
@@ -83,6 +86,32 @@ describe('the figures of a train file', () => {
     ],
   ])('%s', (_, section, said) => {
     expect(doubts(section)).toEqual(said);
+  });
+
+  it.each([
+    [
+      'three counts of one pack',
+      `teardown: { pack: { carries: [ring brake], frictions: 2 } }
+capacities: { ring brake: { faces: 6, ${SIZES} } }
+packs: { ring brake: { plates: ${TWO} } }`,
+      ['9: counts differ, ring brake'],
+    ],
+    [
+      'packs against capacities alone',
+      `capacities: { ring brake: { faces: 2, ${SIZES} } }
+packs: { ring brake: { plates: ${TWO} } }`,
+      ['10: counts differ, ring brake'],
+    ],
+    [
+      'counts that agree, of a part with two things in it',
+      `teardown: { drum: { carries: [ring brake, set.ring], frictions: 2 } }
+capacities: { ring brake: { faces: 4, ${SIZES} } }`,
+      [],
+    ],
+  ])('tell of %s', (_, section, said) => {
+    const reading = readTrain(`${HEAD}${section}`);
+    const told = doubtFigures(reading).map((its) => `${its.place.line}: ${its.problem}, ${its.of}`);
+    expect(told).toEqual(said);
   });
 
   it('say nothing where there is no train, or nothing told', () => {

@@ -3,14 +3,9 @@ import type { Limit, Pack, Shelf, Train } from '../../engine/train/index.ts';
 import type { Reading } from '../../engine/trainfile/index.ts';
 import { bandTravelBounds } from '../bands/index.ts';
 import { judgeEndPlay } from '../endplay/index.ts';
-import {
-  type Bounds,
-  boundsOf,
-  judgePack,
-  readLength,
-  usableBounds,
-  verdictOf,
-} from '../packs/index.ts';
+import { judgePack } from '../packs/index.ts';
+import { type Bounds, boundsOf, readLength, usableBounds, verdictOf } from '../limits/index.ts';
+import { countDoubts } from './counts.ts';
 import type { FigureDoubt, FigureWarning } from './warning.ts';
 
 /**
@@ -19,7 +14,7 @@ import type { FigureDoubt, FigureWarning } from './warning.ts';
  */
 export function doubtFigures({ train, place }: Reading): FigureWarning[] {
   if (!train) return [];
-  return doubtsOf(train).map(({ doubt, path }): FigureWarning => {
+  return [...doubtsOf(train), ...countDoubts(train)].map(({ doubt, path }): FigureWarning => {
     return { ...doubt, severity: 'warning', place: place(...path) };
   });
 }
@@ -75,6 +70,8 @@ function limits(
   });
 }
 
+type ShelfDoubt = Exclude<FigureDoubt['problem'], 'counts differ'>;
+
 interface Gap {
   readonly of: string;
   readonly bounds: Bounds | undefined;
@@ -88,7 +85,7 @@ function shelves(
   path: readonly string[],
 ): Pointed[] {
   if (!shelf) return [];
-  const doubt = (problem: FigureDoubt['problem']): Pointed => {
+  const doubt = (problem: ShelfDoubt): Pointed => {
     return { doubt: { problem, of }, path: [...path, 'shelf'] };
   };
   const fitted = readLength(shelf.fitted).um;

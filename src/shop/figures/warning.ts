@@ -19,6 +19,17 @@ export type FigureDoubt =
   | { readonly problem: 'shelf without limits'; readonly of: string }
   /** Limits for each friction, and there is none. */
   | { readonly problem: 'no friction to share'; readonly of: string }
+  /**
+   * Friction plates as three sections count them: of a capacity's faces two make a plate. Those
+   * that tell none are left out.
+   */
+  | {
+      readonly problem: 'counts differ';
+      readonly of: string;
+      readonly counts: readonly { readonly in: CountedIn; readonly frictions: number }[];
+    }
   /** A squash of a plate that is no cushion plate, or one without the pressure of its air. */
   | { readonly problem: 'squash of no cushion'; readonly of: string }
   | { readonly problem: 'squash without air'; readonly of: string };
+
+export type CountedIn = 'teardown' | 'packs' | 'capacities';

@@ -9,5 +9,6 @@ export {
   meanOf,
   sumOf,
   UM_PER,
+  type WrittenUnit,
 } from './length.ts';
 export { type Gap, type StackTerm, stackUp } from './stack.ts';

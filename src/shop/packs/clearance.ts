@@ -1,23 +1,18 @@
+import { fraction, type Rational, times } from '../../engine/linear/index.ts';
 import type { Pack } from '../../engine/train/index.ts';
-import { compare, minus, type Rational, signOf, ZERO } from '../../engine/linear/index.ts';
-import { type Length, less, meanOf, sumOf } from '../length/index.ts';
-import { clearanceBounds, middleOf, readLength } from './bounds.ts';
+import { type Length, less, sumOf } from '../length/index.ts';
+import {
+  type Bounds,
+  boundsOf,
+  meanGap,
+  type MeanGap,
+  middleOf,
+  readLength,
+} from '../limits/index.ts';
 import type { PackReadings } from './readings.ts';
 
 /** The ways to get at a clearance; the first that was gone is believed first. */
 export type ClearanceWay = 'feeler' | 'lifted' | 'on air' | 'depth gauge';
-
-/** A gap as it was read in one place or several. */
-export interface MeanGap {
-  /** The mean. */
-  readonly clearance: Length;
-  /** A place each, in their order, the squash taken off. */
-  readonly places: readonly Length[];
-  /** The largest less the smallest. */
-  readonly spreadUm: Rational;
-  /** Which place, from 0, is farthest from the middle of the limits, or else from the mean. */
-  readonly worst: number;
-}
 
 /** The clearance by one way. */
 export interface Measured extends MeanGap {
@@ -71,17 +66,15 @@ function of(
   return { way, ...meanGap(places, wantedUm) };
 }
 
-/** Mean, spread and worst place; `wantedUm` is what each place should read, if anybody knows. */
-export function meanGap(places: readonly Length[], wantedUm: Rational | undefined): MeanGap {
-  const sorted = places.map(({ um }) => um).toSorted(compare);
-  const spreadUm = minus(sorted.at(-1) as Rational, sorted[0] as Rational);
-  const clearance = meanOf(places);
-  const off = places.map(({ um }) => sizeOf(minus(um, wantedUm ?? clearance.um)));
-  const most = off.toSorted(compare).at(-1) as Rational;
-  const worst = off.findIndex((its) => compare(its, most) === 0);
-  return { clearance, places, spreadUm, worst };
-}
-
-export function sizeOf(um: Rational): Rational {
-  return signOf(um) < 0 ? minus(ZERO, um) : um;
+/** The limit of a pack's clearance: its own, or that of each friction times their number. */
+export function clearanceBounds({ plates, limits }: Pack): Bounds | undefined {
+  if (limits?.clearance) return boundsOf(limits.clearance);
+  const each = limits?.['each friction'];
+  if (!each) return undefined;
+  const frictions = plates.filter(({ kind }) => kind === 'friction').length;
+  if (frictions === 0) return undefined;
+  const count = fraction(frictions);
+  const { least, most, ...origin } = boundsOf(each);
+  const all = ({ um, stepUm }: Length) => ({ um: times(um, count), stepUm });
+  return { ...(least && { least: all(least) }), ...(most && { most: all(most) }), ...origin };
 }

@@ -7,16 +7,19 @@ import {
   signOf,
   times,
 } from '../../engine/linear/index.ts';
-import { sizeOf } from './clearance.ts';
-import { readLength } from './bounds.ts';
-import type { Remark } from './remark.ts';
+import { readLength, sizeOf } from '../limits/index.ts';
+import type { PackRemark } from './remark.ts';
 
 /**
  * A clearance that is off by about a plate, to a quarter of its thickness, is no matter of
  * selection: a plate is missing, or one is doubled. (The quarter is ours: it tells a plate from
  * what a shelf can cure.) Undefined where no plate is as thick.
  */
-export function miscounted(gapUm: Rational, wantedUm: Rational, pack: Pack): Remark | undefined {
+export function miscounted(
+  gapUm: Rational,
+  wantedUm: Rational,
+  pack: Pack,
+): PackRemark | undefined {
   const off = minus(gapUm, wantedUm);
   const kinds = pack.plates
     .filter(({ thickness }) => {

@@ -1,6 +1,6 @@
 import { compare } from '../../engine/linear/index.ts';
 import type { Length } from '../length/index.ts';
-import { type Limited, type Verdict, verdictOf } from './bounds.ts';
+import { type Limited, type Verdict, verdictOf } from '../limits/index.ts';
 import type { PackReadings } from './readings.ts';
 
 /** A step gauge: the largest step that fits, the smallest that does not. */

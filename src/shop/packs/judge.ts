@@ -16,25 +16,33 @@ import {
   type StackTerm,
   stackUp,
 } from '../length/index.ts';
-import { type Again, againRemarks, measuredAgain } from './again.ts';
-import { likePressure } from './air.ts';
 import {
+  type Again,
+  againRemarks,
   type Bounds,
+  limitRemarks,
   type Limited,
-  clearanceBounds,
+  measuredAgain,
   middleOf,
+  placesOutside,
+  readingDoubts,
   readLength,
+  select,
+  type Selection,
+  shelfRemarks,
+  sizeOf,
+  speakAgainst,
   thickening,
+  usableBounds,
   type Verdict,
-  verdictOf,
-} from './bounds.ts';
-import { clearancesBy, type Measured, sizeOf } from './clearance.ts';
+  verdictOfReading,
+} from '../limits/index.ts';
+import { likePressure } from './air.ts';
+import { clearanceBounds, clearancesBy, type Measured } from './clearance.ts';
 import { miscounted } from './count.ts';
 import { type Gauge, gaugeOf } from './gauge.ts';
-import { limitRemarks, shelfRemarks, unitMeant, usableBounds } from './gap.ts';
 import type { PackReadings } from './readings.ts';
-import type { Remark } from './remark.ts';
-import { select, type Selection } from './selection.ts';
+import type { PackRemark } from './remark.ts';
 import { type Wear, wearOf, wearRemarks } from './wear.ts';
 
 /** What the readings of a pack say. */
@@ -61,7 +69,7 @@ export interface PackJudgement {
   readonly again?: Again;
   readonly gauge?: Gauge;
   readonly wear: readonly Wear[];
-  readonly remarks: readonly Remark[];
+  readonly remarks: readonly PackRemark[];
 }
 
 export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked): PackJudgement {
@@ -70,7 +78,7 @@ export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked
   const judged = measured.find((its) => !its.squashUnknown);
   const bounds = clearanceBounds(pack);
   const usable = usableBounds(bounds);
-  const verdict = judged && usable && verdictOf(judged.clearance.um, usable);
+  const verdict = judged && usable && verdictOfReading(judged.clearance, usable);
   const stack = stackOf(pack);
   const drawn = stack && stackUp(stack);
   const suspicious = judged ? doubts(judged, pack, usable, drawn) : [];
@@ -78,20 +86,16 @@ export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked
   const again = readings.again && measuredAgain(readings.again, judged, pack.shelf, usable);
   const gauge = gaugeOf(readings, usable);
   const frictions = pack.plates.filter(({ kind }) => kind === 'friction').length;
-  const selection =
-    judged && pack.shelf && usable && suspicious.length === 0
-      ? select(judged, pack.shelf, usable)
-      : undefined;
+  const sound = judged && usable && !speakAgainst(suspicious) ? { judged, usable } : undefined;
+  const selection = sound && pack.shelf && select(sound.judged, pack.shelf, sound.usable);
   const thicker =
-    judged && usable && verdict !== 'inside' && suspicious.length === 0
-      ? thickening(judged.clearance.um, usable)
-      : undefined;
-  const remarks: Remark[] = [
+    sound && verdict !== 'inside' ? thickening(sound.judged.clearance.um, sound.usable) : undefined;
+  const remarks: PackRemark[] = [
     ...suspicious,
     ...limitRemarks(bounds),
     ...measured.flatMap((its) => wayRemarks(its, pack)),
     ...agreement(measured, usable),
-    ...(judged && verdict === 'inside' && usable ? placesOutside(judged, usable) : []),
+    ...(judged && usable ? placesOutside(judged, usable) : []),
     ...shelfRemarks(pack.shelf, selection),
     ...againRemarks(again),
     ...(gauge?.turnedRound ? [{ remark: 'gauge turned round' } as const] : []),
@@ -134,24 +138,24 @@ function stackOf({ depth, plates }: Pack): StackTerm[] | undefined {
   ];
 }
 
-// What makes a selection senseless: no gap, the wrong unit, the wrong number of plates.
+// What speaks against a selection: the wrong unit, no gap, the wrong number of plates, a cocked plate.
 function doubts(
-  { way, clearance }: Measured,
+  measured: Measured,
   pack: Pack,
-  bounds: Limited | undefined,
+  limits: Limited | undefined,
   drawn: Gap | undefined,
-): Remark[] {
-  const wanted = bounds && middleOf(bounds);
-  if (bounds && verdictOf(clearance.um, bounds) === 'inside') return [];
-  const meant = wanted && bounds && unitMeant(clearance.um, bounds);
-  if (meant) return [{ remark: 'other unit', meant }];
-  const counted = drawn?.um ?? wanted;
+): PackRemark[] {
+  const { way, clearance } = measured;
+  const read = readingDoubts(measured, limits, way === 'on air' ? 'again' : 'round');
+  if (read.some(({ remark }) => remark === 'other unit')) return read;
+  if (limits && verdictOfReading(clearance, limits) === 'inside') return read;
+  const counted = drawn?.um ?? (limits && middleOf(limits));
   const count = counted && miscounted(clearance.um, counted, pack);
-  const none: Remark[] = signOf(clearance.um) <= 0 ? [{ remark: 'no gap', way }] : [];
-  return count ? [...none, count] : none;
+  const none: PackRemark[] = signOf(clearance.um) <= 0 ? [{ remark: 'no gap', way }] : [];
+  return [...none, ...(count ? [count] : []), ...read];
 }
 
-function wayRemarks({ way, places, pressure, squashUnknown }: Measured, pack: Pack): Remark[] {
+function wayRemarks({ way, places, pressure, squashUnknown }: Measured, pack: Pack): PackRemark[] {
   if (way === 'feeler' && places.length < FEWEST_PLACES) {
     return [{ remark: 'few places', way, places: places.length }];
   }
@@ -164,7 +168,7 @@ function wayRemarks({ way, places, pressure, squashUnknown }: Measured, pack: Pa
 
 const FEWEST_PLACES = 3;
 
-function agreement(measured: readonly Measured[], bounds: Limited | undefined): Remark[] {
+function agreement(measured: readonly Measured[], bounds: Limited | undefined): PackRemark[] {
   const [first, ...others] = measured.filter((its) => !its.squashUnknown);
   if (!first || !bounds?.least || !bounds.most) return [];
   const allowed = over(minus(bounds.most.um, bounds.least.um), fraction(4));
@@ -173,10 +177,4 @@ function agreement(measured: readonly Measured[], bounds: Limited | undefined): 
       return compare(sizeOf(minus(clearance.um, first.clearance.um)), allowed) > 0;
     })
     .map(({ way }) => ({ remark: 'ways differ', ways: [first.way, way] }));
-}
-
-function placesOutside({ places }: Measured, bounds: Limited): Remark[] {
-  return places.flatMap(({ um }, i): Remark[] => {
-    return verdictOf(um, bounds) === 'inside' ? [] : [{ remark: 'place outside', place: i + 1 }];
-  });
 }

@@ -38,7 +38,10 @@ function judged(readings: string, pack = PACK) {
 const mm = (um: Length['um']) => `${toNumber(um) / 1000}`;
 const remarks = (readings: string, pack = PACK) =>
   judged(readings, pack).remarks.map(({ remark, ...told }) => {
-    return [remark, ...Object.values(told).map((its) => `${its}`)].join(' ');
+    const words = Object.values(told).filter(
+      (its) => typeof its !== 'object' || Array.isArray(its),
+    );
+    return [remark, ...words].join(' ');
   });
 
 describe('the clearance', () => {
@@ -115,7 +118,21 @@ describe('a step gauge', () => {
 const SAID: readonly (readonly [string, readonly string[], (readonly [string, string])?])[] = [
   ['feeler: [0.70 mm, 0.71 mm, 0.70 mm]', []],
   ['feeler: [0.70 mm, 0.71 mm]', ['few places feeler 2']],
-  ['feeler: [0.60 mm, 0.85 mm, 0.65 mm]', ['place outside 2']],
+  ['feeler: [0.60 mm, 0.85 mm, 0.65 mm]', ['uneven round true', 'place outside 2']],
+  ['feeler: [0.62 mm, 0.66 mm, 0.68 mm]', ['uneven round false']],
+  ['feeler: [1.12 mm, 1.60 mm, 1.30 mm]', ['uneven round true']],
+  ['feeler: [0.70 mm, 0.71 mm, 0.028 mm]', ['other unit in 3']],
+  ['on air: { pressure: 300 kPa, strokes: [0.70 mm, 0.78 mm] }', ['uneven again false']],
+  [
+    'friction: [2.06 mm, 2.06 in]',
+    ['other unit of a plate mm friction 2'],
+    ['limits: {', 'limits: { friction: { least: 1.90 mm },'],
+  ],
+  [
+    'cone: [0.004 mm]',
+    ['other unit of a plate in cone 1'],
+    ['limits: {', 'limits: { cone: { most: 0.15 mm },'],
+  ],
   ['feeler: [2.50 mm, 2.50 mm, 2.50 mm]', ['plate missing steel,friction']],
   ['feeler: [0.70 in, 0.70 in, 0.70 in]', ['other unit mm']],
   ['feeler: [0.028 mm, 0.028 mm, 0.028 mm]', ['other unit in']],
@@ -132,11 +149,7 @@ const SAID: readonly (readonly [string, readonly string[], (readonly [string, st
   ],
   ['feeler: [0.70 mm, 0.70 mm, 0.70 mm]', ['one limit'], ['least: 0.60 mm, ', '']],
   ['feeler: [0.70 mm, 0.70 mm, 0.70 mm]', ['limits turned round'], ['0.60 mm', '0.90 mm']],
-  [
-    'feeler: [0.70 mm, 0.70 mm, 0.70 mm]',
-    ['not on the shelf [object Object]'],
-    ['fitted: 5.00', 'fitted: 5.02'],
-  ],
+  ['feeler: [0.70 mm, 0.70 mm, 0.70 mm]', ['not on the shelf'], ['fitted: 5.00', 'fitted: 5.02']],
   ['feeler: [1.30 mm, 1.30 mm, 1.30 mm]', ['shelf too short'], [', 5.20 mm, 5.40 mm', '']],
   ['step gauge: { fits: 0.90 mm, does not fit: 0.70 mm }', ['gauge turned round']],
   [

@@ -1,4 +1,4 @@
-import type { AgainReadings } from './again.ts';
+import type { AgainReadings } from '../limits/index.ts';
 import type { Length } from '../length/index.ts';
 
 /** What somebody measured of a pack. No order of readings means anything but the place. */

@@ -1,8 +1,13 @@
 import * as v from 'valibot';
 import type { Train } from '../../engine/train/index.ts';
-import { type Expected, length, pressure, type Problem } from '../../engine/trainfile/index.ts';
-import { readLength } from './bounds.ts';
-import { readNamed } from './named.ts';
+import {
+  type Expected,
+  length,
+  pressure,
+  type Problem,
+  readNamed,
+} from '../../engine/trainfile/index.ts';
+import { readLength } from '../limits/index.ts';
 import type { PackReadings } from './readings.ts';
 
 /** What a file of readings says; none of it where it has a mistake. */

@@ -1,7 +1,7 @@
 import { compare } from '../../engine/linear/index.ts';
 import type { Limit, Train } from '../../engine/train/index.ts';
 import { type Mistake, nearest, type Problem } from '../../engine/trainfile/index.ts';
-import { boundsOf } from '../packs/index.ts';
+import { boundsOf } from '../limits/index.ts';
 import { type FoldedJob, standing } from './fold.ts';
 
 /** What makes an entry's limit no limit: no figure in it, or its ends reversed. */

@@ -4,13 +4,14 @@ import { type Length, less } from '../length/index.ts';
 import {
   type Bounds,
   boundsOf,
+  type GapRemark,
   limitRemarks,
-  type Remark,
+  speakAgainst,
   unitMeant,
   usableBounds,
   type Verdict,
-  verdictOf,
-} from '../packs/index.ts';
+  verdictOfReading,
+} from '../limits/index.ts';
 import type { WearReadings } from './readings.ts';
 
 /** What the readings of a worn part say. The worst reading counts, never the mean. */
@@ -24,26 +25,30 @@ export interface WearJudgement {
   readonly worst?: Length;
   readonly bounds?: Bounds;
   readonly verdict?: Verdict;
-  readonly remarks: readonly Remark[];
+  readonly remarks: readonly GapRemark[];
 }
 
 export function judgeWear(check: WearCheck, readings: Omit<WearReadings, 'part'>): WearJudgement {
   const bounds = check.limit && boundsOf(check.limit);
   const usable = usableBounds(bounds);
-  const ends = endsOf(readings);
+  const gaps = gapsOf(readings);
+  const [smallest, largest] = [gaps[0], gaps.at(-1)];
   // Wear is limited on one side only, mostly.
   const limits = limitRemarks(bounds).filter(({ remark }) => remark !== 'one limit');
   const kept = { check, ...(bounds && { bounds }) };
-  if (!ends) return { ...kept, remarks: [{ remark: 'nothing read' }, ...limits] };
-  const [smallest, largest] = ends;
+  if (!smallest || !largest) return { ...kept, remarks: [{ remark: 'nothing read' }, ...limits] };
   const sags = check.measure === 'spring length';
-  const tooBig = usable && verdictOf(largest.um, usable) === 'too big';
-  const tooSmall = usable && verdictOf(smallest.um, usable) === 'too small';
+  const tooBig = usable && verdictOfReading(largest, usable) === 'too big';
+  const tooSmall = usable && verdictOfReading(smallest, usable) === 'too small';
   const verdict: Verdict = tooBig ? 'too big' : tooSmall ? 'too small' : 'inside';
   const worst = tooBig ? largest : tooSmall || sags ? smallest : largest;
   const noSlack = sags ? signOf(smallest.um) <= 0 : signOf(smallest.um) < 0;
-  const meant = usable && verdict !== 'inside' ? unitMeant(worst.um, usable) : undefined;
-  const judged = usable && (usable.least || usable.most) && !noSlack && !meant;
+  const units = usable ? gaps.flatMap((gap) => unitMeant(gap, usable) ?? []) : [];
+  const doubts: GapRemark[] = [
+    ...(noSlack ? [{ remark: 'no slack' } as const] : []),
+    ...units.slice(0, 1).map((meant) => ({ remark: 'other unit', meant }) as const),
+  ];
+  const judged = usable && !speakAgainst(doubts);
   return {
     ...kept,
     smallest,
@@ -51,25 +56,19 @@ export function judgeWear(check: WearCheck, readings: Omit<WearReadings, 'part'>
     spreadUm: minus(largest.um, smallest.um),
     worst,
     ...(judged && { verdict }),
-    remarks: [
-      ...(noSlack ? [{ remark: 'no slack' } as const] : []),
-      ...(meant ? [{ remark: 'other unit', meant } as const] : []),
-      ...limits,
-    ],
+    remarks: [...doubts, ...limits],
   };
 }
 
-// The smallest and the largest, whatever the order.
-function endsOf({ read, bore, shaft }: Omit<WearReadings, 'part'>): [Length, Length] | undefined {
+// From the smallest to the largest, whatever the order in which they were read.
+function gapsOf({ read, bore, shaft }: Omit<WearReadings, 'part'>): Length[] {
   const gaps = [...(read ?? [])];
   const [bores, shafts] = [sorted(bore), sorted(shaft)];
   if (bores.length > 0 && shafts.length > 0) {
     gaps.push(less(bores.at(-1) as Length, shafts[0] as Length));
     gaps.push(less(bores[0] as Length, shafts.at(-1) as Length));
   }
-  const all = sorted(gaps);
-  const [smallest, largest] = [all[0], all.at(-1)];
-  return smallest && largest && [smallest, largest];
+  return sorted(gaps);
 }
 
 // Of those alike, the coarser last: the order in which they were read plays no part.

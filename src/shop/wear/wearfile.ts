@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { Train } from '../../engine/train/index.ts';
-import { type Expected, length, type Problem } from '../../engine/trainfile/index.ts';
-import { readLength, readNamed } from '../packs/index.ts';
+import { type Expected, length, type Problem, readNamed } from '../../engine/trainfile/index.ts';
+import { readLength } from '../limits/index.ts';
 import type { WearReadings } from './readings.ts';
 
 /** What a file of readings of worn parts says; none of it where it has a mistake. */

@@ -198,6 +198,10 @@ export const en = {
   'problem.gear is neutral': 'neutral gear: {name} drives nothing; look at what it applies',
   'problem.gear ties up': 'tied-up gear: {name} lets nothing turn; look at what it applies',
   'problem.neutral drives': 'driving neutral: {name} drives the output; look at what it applies',
+  'problem.counts differ':
+    'counts differ: the frictions of {name} are {counts}, and a friction disc has two faces; count the plates, and correct what is wrong',
+  'problem.counted':
+    '{faces, select, yes {{count, plural, one {one face} other {{count} faces}}} other {{count, plural, =0 {none} other {{count}}}}} under {section}',
   'problem.limit without figures':
     'limit without figures: a limit of {name} tells neither least nor most, so nothing is judged by it; add one',
   'problem.limits turned round':
@@ -419,7 +423,9 @@ export const en = {
   'remark.plate doubled':
     'Too small by about the thickness of one {kinds}: a plate is doubled. Count, before you select anything.',
   'remark.other unit':
-    '{meant, select, in {In inches the same digits would be inside the limits: were inches meant? Correct the unit.} other {In millimetres the same digits would be inside the limits: were millimetres meant? Correct the unit.}}',
+    '{of, select, place {Place {place}. } friction {Friction {place}. } steel {Steel {place}. } cone {Cone {place}. } other {}}{meant, select, in {Were inches meant? In them the same digits would be inside the limits. Correct the unit.} thou {Were thousandths of an inch meant? In them the same digits would be inside the limits. Correct the unit.} um {Were micrometres meant? In them the same digits would be inside the limits. Correct the unit.} other {Were millimetres meant? In them the same digits would be inside the limits. Correct the unit.}}',
+  'remark.uneven':
+    '{where, select, round {Round the pack the readings differ by {spread}, and the limits are {width} apart. {beyond, select, yes {No part can set that right, so none is chosen.} other {Look before you choose a part.}} A cocked plate, a bent backing plate, a ring that is not home or a feeler that is not held square reads like this: find it, and read again.} teeth {From tooth to tooth the readings differ by {spread}, and the limits are {width} apart. {beyond, select, yes {No part can set that right, so none is chosen.} other {Look before you choose a part.}} A ring gear that is not seated or runs out, dirt or a burr reads like this: find it, and read again.} other {Readings of the same play differ by {spread}, and the limits are {width} apart. {beyond, select, yes {No part can set that right, so none is chosen.} other {Look before you choose a part.}} A dial that has moved, a shaft that was not pushed home both ways, or dirt reads like this: find it, and read again.}}',
   'remark.few places':
     '{places, plural, one {One place only} other {Only {places} places}} with the feeler: take three or four, evenly round, the flange lifted against the ring.',
   'remark.squash unknown':
@@ -544,12 +550,12 @@ export const en = {
   'band.how':
     'With a screw: tighten it to the maker’s torque, which seats the band; count the turns as you back it off; hold it while you lock the nut. Without one: a dial on the servo’s rod, from rest until the drum is held.',
   'band.measured':
-    '{by, select, turns {Backed off {turns} turns of {pitch}, the screw has moved {travel}} other {{places, plural, one {Travel {travel}} other {Travel {travel} (mean of {places}, spread {spread}, worst {worst})}}}}. Times the lever ratio of {lever}, the band’s end is clear of the drum by {clearance}: {verdict}.',
+    '{by, select, turns {{many, select, no {Backed off {turns} turn of {pitch}} other {Backed off {turns} turns of {pitch}}}, the screw has moved {travel}} other {{places, plural, one {Travel {travel}} other {Travel {travel} (mean of {places}, spread {spread}, worst {worst})}}}}. Times the lever ratio of {lever}, the band’s end is clear of the drum by {clearance}: {verdict}.',
   'band.all round': 'Spread evenly round the drum that is {clearance}.',
   'band.limits':
     '{from, select, clearance {Limits of the travel, by those of the clearance and the lever: {limits}.} other {Limits of the travel: {limits}.}}',
   'band.back off':
-    'Back off {best} turns, for the middle of the limits; {from} to {to} are inside. Count them again, and write both down.',
+    '{many, select, no {Back off {best} turn} other {Back off {best} turns}}, for the middle of the limits; {from} to {to} are inside. Count them again, and write both down.',
   'band.legend':
     'Your unit’s own data wins. Limits are those in the file; an unsourced one is nobody’s word but the writer’s. A hand tells an eighth of a turn, and no length here is told finer: common practice, no source.',
 

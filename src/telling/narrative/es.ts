@@ -196,6 +196,10 @@ export const es: Messages = {
   'problem.gear is neutral': 'marcha en punto muerto: {name} no mueve nada; mire qué aplica',
   'problem.gear ties up': 'marcha bloqueada: {name} no deja girar nada; mire qué aplica',
   'problem.neutral drives': 'punto muerto que transmite: {name} mueve la salida; mire qué aplica',
+  'problem.counts differ':
+    'cuentas distintas: los discos de fricción de {name} son {counts}, y un disco de fricción tiene dos caras; cuente los discos y corrija lo que esté mal',
+  'problem.counted':
+    '{faces, select, yes {{count, plural, one {una cara} other {{count} caras}}} other {{count, plural, =0 {ninguno} other {{count}}}}} en {section}',
   'problem.limit without figures':
     'límite sin cifras: un límite de {name} no dice ni least ni most, así que nada se juzga por él; añada uno',
   'problem.limits turned round':
@@ -419,7 +423,9 @@ export const es: Messages = {
   'remark.plate doubled':
     'Falta más o menos el espesor de un {kinds}: hay un disco de más. Cuente antes de elegir nada.',
   'remark.other unit':
-    '{meant, select, in {En pulgadas las mismas cifras estarían dentro de los límites: ¿eran pulgadas? Corrija la unidad.} other {En milímetros las mismas cifras estarían dentro de los límites: ¿eran milímetros? Corrija la unidad.}}',
+    '{of, select, place {Sitio {place}. } friction {Disco de fricción {place}. } steel {Disco de acero {place}. } cone {Cono {place}. } other {}}{meant, select, in {¿Eran pulgadas? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} thou {¿Eran milésimas de pulgada? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} um {¿Eran micrómetros? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} other {¿Eran milímetros? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.}}',
+  'remark.uneven':
+    '{where, select, round {Alrededor del paquete las lecturas difieren en {spread}, y los límites distan {width}. {beyond, select, yes {Ninguna pieza puede corregirlo, así que no se elige ninguna.} other {Mire antes de elegir una pieza.}} Así se lee un disco ladeado, un plato de respaldo doblado, un anillo mal asentado o una galga que no está a escuadra: búsquelo y lea otra vez.} teeth {De diente a diente las lecturas difieren en {spread}, y los límites distan {width}. {beyond, select, yes {Ninguna pieza puede corregirlo, así que no se elige ninguna.} other {Mire antes de elegir una pieza.}} Así se lee una corona mal asentada o descentrada, suciedad o una rebaba: búsquelo y lea otra vez.} other {Las lecturas del mismo juego difieren en {spread}, y los límites distan {width}. {beyond, select, yes {Ninguna pieza puede corregirlo, así que no se elige ninguna.} other {Mire antes de elegir una pieza.}} Así se lee un comparador que se ha movido, un eje que no se empujó hasta el tope en los dos sentidos, o suciedad: búsquelo y lea otra vez.}}',
   'remark.few places':
     '{places, plural, one {Un solo punto} other {Solo {places} puntos}} con las galgas: tome tres o cuatro, repartidos, con el disco de apoyo levantado contra el anillo.',
   'remark.squash unknown':
@@ -543,12 +549,12 @@ export const es: Messages = {
   'band.how':
     'Con tornillo: apriételo al par del fabricante, que asienta la banda; cuente las vueltas al aflojarlo; sujételo mientras bloquea la tuerca. Sin él: un reloj comparador sobre el vástago del servo, desde el reposo hasta que el tambor queda retenido.',
   'band.measured':
-    '{by, select, turns {Aflojado {turns} vueltas de {pitch}, el tornillo se ha movido {travel}} other {{places, plural, one {Recorrido {travel}} other {Recorrido {travel} (media de {places}, dispersión {spread}, peor {worst})}}}}. Por la relación de palanca de {lever}, el extremo de la banda queda libre del tambor {clearance}: {verdict}.',
+    '{by, select, turns {{many, select, no {Aflojado {turns} vuelta de {pitch}} other {Aflojado {turns} vueltas de {pitch}}}, el tornillo se ha movido {travel}} other {{places, plural, one {Recorrido {travel}} other {Recorrido {travel} (media de {places}, dispersión {spread}, peor {worst})}}}}. Por la relación de palanca de {lever}, el extremo de la banda queda libre del tambor {clearance}: {verdict}.',
   'band.all round': 'Repartida por igual en torno al tambor es {clearance}.',
   'band.limits':
     '{from, select, clearance {Límites del recorrido, por los de la holgura y la palanca: {limits}.} other {Límites del recorrido: {limits}.}}',
   'band.back off':
-    'Afloje {best} vueltas, para el medio de los límites; de {from} a {to} está dentro. Cuéntelas otra vez y anote las dos.',
+    '{many, select, no {Afloje {best} vuelta} other {Afloje {best} vueltas}}, para el medio de los límites; de {from} a {to} está dentro. Cuéntelas otra vez y anote las dos.',
   'band.legend':
     'Mandan los datos de su unidad. Los límites son los del archivo; uno sin fuente es solo palabra de quien lo escribió. La mano distingue un octavo de vuelta, y ninguna longitud se da aquí más fina: práctica común, sin fuente.',
 

@@ -1,7 +1,14 @@
 export { feltFor, feltText, gripText, mistakeText, partTexts } from './building.ts';
 export { brakingText, coastText } from './coast.ts';
 export { choiceText, misconceptionText, questionText } from './lessons.ts';
-export { asFineAs, boundsText, clearanceWayText, lengthText, remarkText } from './packs.ts';
+export {
+  asFineAs,
+  boundsText,
+  clearanceWayText,
+  lengthText,
+  type Remark,
+  remarkText,
+} from './packs.ts';
 export { type Objection, problemText } from './problems.ts';
 export { freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
 export { sentences } from './reasons.ts';

@@ -1,7 +1,9 @@
 import { fraction, type Rational } from '../../engine/linear/index.ts';
 import type { PlateKind } from '../../engine/train/index.ts';
 import { digitsIn, type Length, type LengthUnit } from '../../shop/length/index.ts';
-import type { Bounds, ClearanceWay, Remark } from '../../shop/packs/index.ts';
+import type { BandRemark } from '../../shop/bands/index.ts';
+import type { Bounds } from '../../shop/limits/index.ts';
+import type { ClearanceWay, PackRemark } from '../../shop/packs/index.ts';
 import { keyOf, visible, type Voice } from './voice.ts';
 
 /** "0.42 mm (0.0165 in)", or the inches first. */
@@ -38,6 +40,9 @@ export function clearanceWayText(way: ClearanceWay, voice: Voice): string {
   return voice.say('clearance way', { way: keyOf(way) });
 }
 
+/** Whatever must be told before the numbers of a reading are believed. */
+export type Remark = PackRemark | BandRemark;
+
 /** What a builder must be told before the numbers are believed, and what to do about it. */
 export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm'): string {
   switch (remark.remark) {
@@ -54,7 +59,24 @@ export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm
       return voice.say(`remark.${remark.remark}`, { kinds: either });
     }
     case 'other unit':
-      return voice.say('remark.other unit', { meant: remark.meant });
+      return voice.say('remark.other unit', {
+        of: remark.place === undefined ? 'all' : 'place',
+        place: remark.place ?? 0,
+        meant: remark.meant,
+      });
+    case 'other unit of a plate':
+      return voice.say('remark.other unit', {
+        of: remark.what,
+        place: remark.place,
+        meant: remark.meant,
+      });
+    case 'uneven':
+      return voice.say('remark.uneven', {
+        where: remark.where,
+        spread: lengthText(remark.spread, voice, first),
+        width: lengthText(remark.width, voice, first),
+        beyond: remark.beyond ? 'yes' : 'no',
+      });
     case 'few places':
       return voice.say('remark.few places', { places: remark.places });
     case 'other pressure':

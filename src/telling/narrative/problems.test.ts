@@ -377,6 +377,19 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
       'idle device: d joins members that cannot turn against each other anyway; look at its names',
     ],
   ],
+  'counts differ': [
+    [
+      {
+        of: 'low brake',
+        counts: [
+          { in: 'teardown', frictions: 4 },
+          { in: 'packs', frictions: 3 },
+          { in: 'capacities', frictions: 4 },
+        ],
+      },
+      'counts differ: the frictions of low brake are 4 under teardown, 3 under packs and 8 faces under capacities, and a friction disc has two faces; count the plates, and correct what is wrong',
+    ],
+  ],
   'limit without figures': [
     [
       { of: 'low brake' },

@@ -222,6 +222,17 @@ function word(p: Objection, voice: Voice): string {
     case 'gear ties up':
     case 'neutral drives':
       return voice.say(`problem.${p.problem}`, { name: visible(`${p.range} ${p.gear}`) });
+    case 'counts differ': {
+      const counts = p.counts.map(({ in: section, frictions }) => {
+        const faces = section === 'capacities' ? 'yes' : 'no';
+        const count = faces === 'yes' ? 2 * frictions : frictions;
+        return voice.say('problem.counted', { section, faces, count });
+      });
+      return voice.say('problem.counts differ', {
+        name: visible(p.of),
+        counts: voice.list(counts),
+      });
+    }
     case 'limits turned round':
     case 'limit without figures':
     case 'shelf out of reach':

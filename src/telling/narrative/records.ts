@@ -1,4 +1,4 @@
-import { boundsOf } from '../../shop/packs/index.ts';
+import { boundsOf } from '../../shop/limits/index.ts';
 import type { JobEntry, Told } from '../../shop/records/index.ts';
 import { boundsText } from './packs.ts';
 import { visible, type Voice } from './voice.ts';

@@ -1,7 +1,7 @@
-import type { Rational } from '../../engine/linear/index.ts';
-import { toNumber } from '../../engine/linear/index.ts';
+import { compare, ONE, type Rational, signOf, toNumber, ZERO } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { BandJudgement } from '../../shop/bands/index.ts';
+import { toldApart } from '../../shop/limits/index.ts';
 import { type Length, lengthFrom } from '../../shop/length/index.ts';
 import {
   asFineAs,
@@ -46,7 +46,7 @@ function bandLines(judgement: BandJudgement, page: Page): string[] {
   return [
     ...lines(visible(band.device)).map(page.ink.strong),
     ...(travel && clearance
-      ? lines(measuredText(judgement, travel.clearance, clearance, page))
+      ? lines(measuredText(judgement, toldApart(travel.clearance, bounds ?? {}), clearance, page))
       : []),
     ...(allRound ? lines(voice.say('band.all round', { clearance: told(allRound) })) : []),
     ...(bounds && (bounds.least || bounds.most)
@@ -60,6 +60,7 @@ function bandLines(judgement: BandJudgement, page: Page): string[] {
     ...(backOff
       ? lines(
           voice.say('band.back off', {
+            many: several(backOff.best),
             best: turnsText(backOff.best, voice),
             from: turnsText(backOff.least, voice),
             to: turnsText(backOff.most, voice),
@@ -87,6 +88,7 @@ function measuredText(
   const { places = [], spreadUm, worst = 0 } = travel ?? {};
   return voice.say('band.measured', {
     by: by ?? '',
+    many: several(turns ?? ZERO),
     turns: turns ? turnsText(turns, voice) : '',
     pitch: band.pitch === undefined ? '' : told(lengthFrom(band.pitch) as Length),
     travel: told(mean),
@@ -102,6 +104,11 @@ function measuredText(
 // Limits of the clearance are shown as what they are for the travel.
 function ofWhat({ limits, lever = 1 }: BandJudgement['band']) {
   return { from: limits?.travel || lever === 1 ? 'itself' : 'clearance' };
+}
+
+// Half a turn and one turn are turn, all else turns.
+function several(turns: Rational): 'yes' | 'no' {
+  return signOf(turns) > 0 && compare(turns, ONE) <= 0 ? 'no' : 'yes';
 }
 
 /** "2 1/2" of turns in eighths, and else two decimals. */

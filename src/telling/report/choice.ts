@@ -1,6 +1,6 @@
 import { fraction, opposite, type Rational, signOf } from '../../engine/linear/index.ts';
 import type { Gap, Length } from '../../shop/length/index.ts';
-import type { Chosen, Selection, Verdict } from '../../shop/packs/index.ts';
+import type { Chosen, Selection, Verdict } from '../../shop/limits/index.ts';
 import { asFineAs, keyOf, lengthText, type Voice, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph } from './page.ts';
 import { table } from './table.ts';

@@ -1,5 +1,6 @@
 import type { Train } from '../../engine/train/index.ts';
 import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
+import { toldApart } from '../../shop/limits/index.ts';
 import type { Length } from '../../shop/length/index.ts';
 import {
   asFineAs,
@@ -43,7 +44,7 @@ function shaftLines(judgement: EndPlayJudgement, page: Page): string[] {
     return paragraph(`! ${remarkText(remark, voice, page.unit)}`, page, '  ').map(page.ink.odd);
   });
   const reading = measured && {
-    clearance: told(measured.clearance),
+    clearance: told(toldApart(measured.clearance, bounds ?? {})),
     verdict: verdictText(verdict, voice),
     places: measured.places.length,
     spread: told(asFineAs(measured.spreadUm, tool)),

@@ -1,6 +1,7 @@
 import type { Train } from '../../engine/train/index.ts';
 import type { Length } from '../../shop/length/index.ts';
 import type { PackJudgement } from '../../shop/packs/index.ts';
+import { toldApart } from '../../shop/limits/index.ts';
 import {
   asFineAs,
   boundsText,
@@ -65,7 +66,7 @@ function answerLines(judgement: PackJudgement, page: Page): string[] {
   const lines: string[] = [];
   if (judged) {
     const text = voice.say('pack.clearance', {
-      clearance: told(judged.clearance),
+      clearance: told(toldApart(judged.clearance, bounds ?? {})),
       each: eachFriction ? told(eachFriction) : '',
       has: eachFriction ? 'yes' : 'no',
       verdict: verdictText(verdict, voice),
@@ -77,7 +78,7 @@ function answerLines(judgement: PackJudgement, page: Page): string[] {
     const gap = again.predicted && gapTexts(again.predicted, clearance, page);
     const text = voice.say('pack.closed', {
       size: told(again.fitted),
-      clearance: told(clearance),
+      clearance: told(toldApart(clearance, bounds ?? {})),
       verdict: verdictText(again.verdict, voice),
       agrees: again.agrees === undefined ? 'none' : again.agrees ? 'yes' : 'no',
       predicted: gap?.clearance ?? '',
@@ -144,7 +145,10 @@ function wearLines({ wear }: PackJudgement, page: Page): string[] {
   const voice = voiceOf(page.language);
   const rows = wear.map(({ what, worst, place, bounds, verdict }) => [
     voice.say('pack.wear of', { what }),
-    voice.say('pack.place', { place, reading: lengthText(worst, voice, page.unit) }),
+    voice.say('pack.place', {
+      place,
+      reading: lengthText(toldApart(worst, bounds ?? {}), voice, page.unit),
+    }),
     bounds && (bounds.least || bounds.most) ? boundsText(bounds, voice, page.unit) : '',
     verdictText(verdict, voice),
   ]);

@@ -1,6 +1,7 @@
 import type { Train } from '../../engine/train/index.ts';
 import type { Length } from '../../shop/length/index.ts';
 import type { WearJudgement } from '../../shop/wear/index.ts';
+import { toldApart } from '../../shop/limits/index.ts';
 import { boundsText, keyOf, lengthText, remarkText, visible, voiceOf } from '../narrative/index.ts';
 import { verdictText } from './choice.ts';
 import { type Page, paragraph, section } from './page.ts';
@@ -44,7 +45,7 @@ function rowsOf(judged: readonly WearJudgement[], page: Page): string[] {
   const rows = judged.map(({ check, worst, bounds, verdict }) => [
     visible(check.part),
     voice.say('wear.kind', { kind: keyOf(check.measure) }),
-    told(worst),
+    told(worst && toldApart(worst, bounds ?? {})),
     bounds && (bounds.least || bounds.most) ? boundsText(bounds, voice, page.unit) : '',
     verdictText(verdict, voice),
   ]);

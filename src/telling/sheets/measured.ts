@@ -1,20 +1,14 @@
 import type { Pack } from '../../engine/train/index.ts';
 import { type Length, lengthFrom } from '../../shop/length/index.ts';
-import {
-  type Bounds,
-  boundsOf,
-  type ClearanceWay,
-  type Measured,
-  type PackJudgement,
-  type Remark,
-  type Selection,
-} from '../../shop/packs/index.ts';
+import { type ClearanceWay, type Measured, type PackJudgement } from '../../shop/packs/index.ts';
+import { type Bounds, boundsOf, type Selection } from '../../shop/limits/index.ts';
 import {
   asFineAs,
   boundsText,
   clearanceWayText,
   keyOf,
   lengthText,
+  type Remark,
   remarkText,
   visible,
   type Voice,

@@ -2,7 +2,7 @@ import type { Shelf } from '../../engine/train/index.ts';
 import { compare, fraction, minus, over, plus, type Rational } from '../../engine/linear/index.ts';
 import { type Gap, type Length, stackUp } from '../length/index.ts';
 import { type Limited, middleOf, readLength, type Verdict, verdictOf } from './bounds.ts';
-import { type MeanGap, sizeOf } from './clearance.ts';
+import { type MeanGap, sizeOf } from './mean.ts';
 
 /** The sizes of a part that can be had, and the one that is in. */
 export type Sizes = Omit<Shelf, 'part'>;

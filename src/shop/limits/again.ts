@@ -1,8 +1,8 @@
 import { compare, fraction, minus, over, plus } from '../../engine/linear/index.ts';
 import type { Gap, Length } from '../length/index.ts';
-import { type Limited, type Verdict, verdictOf } from './bounds.ts';
-import { meanGap, type MeanGap, sizeOf } from './clearance.ts';
-import type { Remark } from './remark.ts';
+import { type Limited, type Verdict, verdictOfReading } from './bounds.ts';
+import { meanGap, type MeanGap, sizeOf } from './mean.ts';
+import type { GapRemark } from './remark.ts';
 import { predicted, type Sizes } from './selection.ts';
 
 /** What was read once another part was in: the readings that close it, or do not. */
@@ -36,7 +36,7 @@ export function measuredAgain(
   return {
     fitted,
     measured,
-    ...(bounds && { verdict: verdictOf(um, bounds) }),
+    ...(bounds && { verdict: verdictOfReading(measured.clearance, bounds) }),
     ...(gap &&
       allowed && {
         predicted: gap,
@@ -45,6 +45,6 @@ export function measuredAgain(
   };
 }
 
-export function againRemarks(again: Again | undefined): Remark[] {
+export function againRemarks(again: Again | undefined): GapRemark[] {
   return again?.agrees === false ? [{ remark: 'not as predicted' }] : [];
 }

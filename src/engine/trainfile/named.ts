@@ -1,14 +1,11 @@
 import type * as v from 'valibot';
-import {
-  find,
-  Findings,
-  Lines,
-  type Mistake,
-  nearest,
-  parseTree,
-  type Problem,
-  Walker,
-} from '../../engine/trainfile/index.ts';
+import { find } from './find.ts';
+import { Findings } from './findings.ts';
+import { nearest } from './near.ts';
+import { Lines } from './place.ts';
+import type { Mistake, Problem } from './problem.ts';
+import { parseTree } from './tree.ts';
+import { Walker } from './walker.ts';
 
 /** Things by name; none of them where the file has a mistake. */
 export interface NamedReading<Its> {

@@ -1,0 +1,148 @@
+import { compare, fraction, minus, over, type Rational, times } from '../../engine/linear/index.ts';
+import { type Length, UM_PER, type WrittenUnit } from '../length/index.ts';
+import {
+  type Bounds,
+  isLimited,
+  type Limited,
+  readLength,
+  turnedRound,
+  verdictOf,
+  verdictOfReading,
+} from './bounds.ts';
+import type { MeanGap } from './mean.ts';
+import type { GapRemark } from './remark.ts';
+import type { Selection, Sizes } from './selection.ts';
+
+// What holds of every gap that has limits and a part from a shelf: a pack's, a shaft's.
+
+// Readings that lie outside, and whose digits in another unit would be inside.
+function unitDoubts(places: readonly Length[], limits: Limited): GapRemark[] {
+  const all = places.map((place) => unitMeant(place, limits));
+  const [meant] = all;
+  if (meant && all.every((its) => its === meant)) return [{ remark: 'other unit', meant }];
+  return all.flatMap((its, i): GapRemark[] => {
+    return its ? [{ remark: 'other unit', meant: its, place: i + 1 }] : [];
+  });
+}
+
+/**
+ * The unit in which the same digits would be inside, where they are not in their own. A unit is
+ * believed only of digits that its tools tell: tools in millimetres tell hundredths at most, tools
+ * in inches thousandths at least (common practice, no source). So 0.028 mm may have been inches, and
+ * 0.12 mm is not; 0.70 in may have been millimetres, and 0.012 in is not.
+ */
+export function unitMeant(
+  { um, stepUm, written }: Length,
+  limits: Limited,
+): WrittenUnit | undefined {
+  const bounds = closed(limits);
+  if (!written || verdictOfReading({ um, stepUm, written }, bounds) === 'inside') return undefined;
+  const size = UM_OF[written];
+  const step = over(stepUm, size);
+  return (Object.keys(UM_OF) as WrittenUnit[]).find((unit) => {
+    if (unit === written || step.num !== 1 || !TOLD_AS[unit].includes(Number(step.den)))
+      return false;
+    return verdictOf(times(over(um, size), UM_OF[unit]), bounds) === 'inside';
+  });
+}
+
+const UM_OF: Readonly<Record<WrittenUnit, Rational>> = {
+  mm: UM_PER.mm,
+  in: UM_PER.in,
+  thou: over(UM_PER.in, fraction(1000)),
+  um: fraction(1),
+};
+// So many of the last digit make one of the unit.
+const TOLD_AS: Readonly<Record<WrittenUnit, readonly number[]>> = {
+  mm: [1, 10, 100],
+  in: [1000, 10_000],
+  thou: [1],
+  um: [1],
+};
+
+// Where one side is open everything beyond is inside: there a reading is looked at that is more
+// than five times on the other side of its limit; a wrong unit is off by 25. (The five is ours.)
+function closed(limits: Limited): Limited {
+  const { least, most } = limits;
+  const five = fraction(5);
+  if (least && !most) return { least, most: { ...least, um: times(least.um, five) } };
+  if (most && !least) return { most, least: { ...most, um: over(most.um, five) } };
+  return limits;
+}
+
+/**
+ * Readings of one gap that differ by more than a quarter of what its limits allow (the quarter is
+ * ours). Beyond the whole of it no part can bring all of them inside.
+ */
+function unevenness(
+  { spreadUm, clearance: { stepUm } }: MeanGap,
+  { least, most }: Bounds,
+  where: 'round' | 'again' | 'teeth',
+): GapRemark[] {
+  if (!least || !most) return [];
+  const widthUm = minus(most.um, least.um);
+  if (compare(times(spreadUm, fraction(4)), widthUm) <= 0) return [];
+  const beyond = compare(spreadUm, widthUm) > 0;
+  const [spread, width] = [spreadUm, widthUm].map((um) => ({ um, stepUm })) as [Length, Length];
+  return [{ remark: 'uneven', where, spread, width, beyond }];
+}
+
+/** What is to be looked at before readings of one gap are believed: their unit, then their spread. */
+export function readingDoubts(
+  measured: MeanGap,
+  limits: Limited | undefined,
+  where: 'round' | 'again' | 'teeth',
+): GapRemark[] {
+  if (!limits) return [];
+  const units = unitDoubts(measured.places, limits);
+  return units.length > 0 ? units : unevenness(measured, limits, where);
+}
+
+/** Places that are outside though the mean is inside. */
+export function placesOutside({ places, clearance }: MeanGap, limits: Limited): GapRemark[] {
+  if (verdictOfReading(clearance, limits) !== 'inside') return [];
+  return places.flatMap((place, i): GapRemark[] => {
+    const inside = verdictOfReading(place, limits) === 'inside';
+    return inside ? [] : [{ remark: 'place outside', place: i + 1 }];
+  });
+}
+
+export function limitRemarks(bounds: Bounds | undefined): GapRemark[] {
+  if (!bounds || !isLimited(bounds)) return [{ remark: 'no limit' }];
+  if (turnedRound(bounds)) return [{ remark: 'limits turned round' }];
+  return bounds.least && bounds.most ? [] : [{ remark: 'one limit' }];
+}
+
+export function shelfRemarks(
+  shelf: Sizes | undefined,
+  selection: Selection | undefined,
+): GapRemark[] {
+  if (!shelf) return [];
+  const fitted = readLength(shelf.fitted);
+  const known = shelf.sizes.some((size) => compare(readLength(size).um, fitted.um) === 0);
+  return [
+    ...(known ? [] : [{ remark: 'not on the shelf', size: fitted } as const]),
+    ...(selection && selection.best.verdict !== 'inside'
+      ? [{ remark: 'shelf too short' } as const]
+      : []),
+  ];
+}
+
+/**
+ * Whether nothing may be chosen, nor called right, before what is remarked has been looked at: a
+ * wrong unit, a plate too many or too few, readings that no part can bring inside.
+ */
+export function speakAgainst(remarks: readonly { readonly remark: string }[]): boolean {
+  return remarks.some((its) => {
+    return AGAINST.has(its.remark) || (its.remark === 'uneven' && 'beyond' in its && its.beyond);
+  });
+}
+
+const AGAINST: ReadonlySet<string> = new Set([
+  'other unit',
+  'other unit of a plate',
+  'no gap',
+  'no slack',
+  'plate missing',
+  'plate doubled',
+]);

@@ -1,0 +1,25 @@
+export { type Again, type AgainReadings, againRemarks, measuredAgain } from './again.ts';
+export {
+  type Bounds,
+  boundsOf,
+  type Limited,
+  middleOf,
+  readLength,
+  thickening,
+  toldApart,
+  usableBounds,
+  type Verdict,
+  verdictOf,
+  verdictOfReading,
+} from './bounds.ts';
+export {
+  limitRemarks,
+  placesOutside,
+  readingDoubts,
+  shelfRemarks,
+  speakAgainst,
+  unitMeant,
+} from './doubts.ts';
+export { meanGap, type MeanGap, sizeOf } from './mean.ts';
+export type { GapRemark } from './remark.ts';
+export { type Chosen, select, type Selection } from './selection.ts';
