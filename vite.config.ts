@@ -5,7 +5,7 @@ import { firstTrain } from './scripts/firsttrain.mjs';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
-// The end views and the speed scale come later.
+// The end views and the lever diagram come later.
 const LATER =
   'end|bevelv|pairv|setv|involute|blank|cut|layout|pinning|timing|outline|pen|slice|spe|sca';
 const FIRST = new RegExp(

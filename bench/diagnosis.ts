@@ -1,5 +1,5 @@
 /**
- * Diagnosis played out. A fault is drawn by its weight in practice.yaml; the tool's questions
+ * Diagnosis played out. A fault is drawn by its weight in experience.yaml; the tool's questions
  * are answered from the faulty train, one answer in ten wrong (any of the others alike, each
  * time by itself); the ranking at the end is held against the truth. Beside it the best of some
  * fixed orders of the same tests, which may stop as soon as they know as much. The unit is not
@@ -49,8 +49,8 @@ type Choice = (
 ) => Test | undefined;
 
 export function diagnosis(): void {
-  const { practice } = readPractice(readFileSync('practice.yaml', 'utf8'));
-  if (!practice) throw new Error('practice.yaml has errors');
+  const { practice } = readPractice(readFileSync('experience.yaml', 'utf8'));
+  if (!practice) throw new Error('experience.yaml has errors');
   console.log(`
 Diagnosis: ${RUNS} faults on each train, ${WRONG * 100} % of the answers wrong (medians of tests, minutes)
                               the tool                       the best fixed order

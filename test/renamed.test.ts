@@ -7,7 +7,7 @@ import { readTrain } from '../src/engine/trainfile/index.ts';
 // What had another name before is still read, and told once.
 
 const practice = () => {
-  const read = readPractice(kept('practice.yaml')).practice;
+  const read = readPractice(kept('experience.yaml')).practice;
   if (!read) throw new Error('no practice');
   return read;
 };
@@ -30,10 +30,19 @@ it('reads "over-run" of a file of what was seen as coast', () => {
 });
 
 it('reads "over-run" of a shop’s experience as coast', () => {
-  const text = kept('practice.yaml');
+  const text = kept('experience.yaml');
   const before = readPractice(text.replace('\n  coast:', '\n  over-run:'));
   expect(before.practice).toEqual(readPractice(text).practice);
   expect(before.problems).toMatchObject([{ problem: 'renamed', old: 'over-run', now: 'coast' }]);
+});
+
+it('reads "flange" of a train’s packs as backing plate, and tells it once', () => {
+  const text = kept('trains/kestrel-three-speed.train.yaml');
+  const before = readTrain(text.replaceAll('backing plate,', 'flange,'));
+  expect(before.train).toEqual(readTrain(text).train);
+  expect(before.problems).toMatchObject([
+    { problem: 'renamed', old: 'flange', now: 'backing plate', severity: 'warning' },
+  ]);
 });
 
 function kept(file: string): string {

@@ -134,7 +134,7 @@ const TASKS = [
   'Measure and select',
   'Build sheet',
   'One-way card',
-  'Margins',
+  'Torque capacity',
 ];
 
 async function printingOf(typed: string): Promise<Printing> {

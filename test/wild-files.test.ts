@@ -15,7 +15,7 @@ function kept(file: string): string {
 }
 
 test(`a damaged practice file has a practice or an error, never a throw (SEED=${seed})`, () => {
-  const good = [kept('practice.yaml')];
+  const good = [kept('experience.yaml')];
   for (let k = 0; k < TRIES; k++) {
     const { practice, problems } = readPractice(wildText(seed + k, good));
     expect(practice !== undefined || problems.length > 0, `SEED=${seed + k}`).toBe(true);
@@ -24,7 +24,7 @@ test(`a damaged practice file has a practice or an error, never a throw (SEED=${
 
 test(`damaged observations are read or told, never a throw (SEED=${seed})`, () => {
   const { train } = readTrain(kept('trains/kestrel-three-speed.train.yaml'));
-  const { practice } = readPractice(kept('practice.yaml'));
+  const { practice } = readPractice(kept('experience.yaml'));
   if (!practice) throw new Error('our own practice is not read');
   const inquiry = inquire(train as Train, practice);
   const good = [

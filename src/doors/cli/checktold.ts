@@ -65,7 +65,7 @@ function problemsOf(told: Told, train: Train, session: Session): readonly Proble
 }
 
 function seenProblems(text: string, train: Train, session: Session): readonly Problem[] {
-  const { practice } = readPractice(textOf(ours('practice.yaml'), session.world));
+  const { practice } = readPractice(textOf(ours('experience.yaml'), session.world));
   if (!practice) return [];
   const { problems } = readSeen(text, inquire(train, practice));
   return problems.filter(({ severity }) => severity === 'error');

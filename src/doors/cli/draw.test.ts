@@ -54,19 +54,19 @@ describe('holdturn draw', () => {
   });
 
   // With the shell held, the rear carrier and the shaft stand as 30 + 66 says.
-  it('shows the speed scale, in a gear', async () => {
-    const { out, exit } = await ask(`draw ${KESTREL} --scale --range D --gear 2`);
+  it('shows the lever diagram, in a gear', async () => {
+    const { out, exit } = await ask(`draw ${KESTREL} --lever --range D --gear 2`);
     expect(exit).toBe(0);
-    expect(out).toContain('<title>Speed scale of Kestrel three-speed</title>');
-    const nodes = out.match(/class="scale-node"[^>]*data-name="[^"]*"/g);
+    expect(out).toContain('<title>Lever diagram of Kestrel three-speed</title>');
+    const nodes = out.match(/class="lever-node"[^>]*data-name="[^"]*"/g);
     expect(nodes).toHaveLength(6);
     expect(out).toContain('>0.70<');
-    const spanish = await ask(`draw ${KESTREL} --scale --range D --gear 2 --lang es`);
+    const spanish = await ask(`draw ${KESTREL} --lever --range D --gear 2 --lang es`);
     expect(spanish.out).toContain('>0,70<');
   });
 
   it.each([
-    ['--end rear --scale', 'too much: give --end or --scale, but not both'],
+    ['--end rear --lever', 'too much: give --end or --lever, but not both'],
     ['--end raer', 'unknown set: raer; did you mean rear?'],
     ['--side coast', 'which gear? add --range and --gear, or --on'],
     ['--gear 1 --range D --side coat', 'unknown side: coat; type --side drive or --side coast'],

@@ -9,7 +9,7 @@ import {
 } from '../../telling/drawing/index.ts';
 import { visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
 import { endSceneOf } from './drawend.ts';
-import { scaleSceneOf } from './drawscale.ts';
+import { leverSceneOf } from './drawlever.ts';
 import { meant, suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
 import { type Selection, selectionOf } from './selection.ts';
@@ -20,7 +20,7 @@ import { write } from './written.ts';
 import { trainAsFound } from './wrong.ts';
 
 /**
- * Draws the half-section, a set from its end, or the speed scale: bare, or as all stands in a gear.
+ * Draws the half-section, a set from its end, or the lever diagram: bare, or as all stands in a gear.
  * SVG, printed or in a file.
  */
 export function draw(file: string, session: Session): Reply {
@@ -30,12 +30,12 @@ export function draw(file: string, session: Session): Reply {
   const selection = selectionOf(train, options);
   const alone = options.range ?? options.side;
   if (!selection && alone !== undefined) throw new Refusal('bad.side alone');
-  if (options.end !== undefined && options.scale) throw new Refusal('bad.picture');
+  if (options.end !== undefined && options.lever) throw new Refusal('bad.picture');
   const standings = selection && standingsIn(train, selection, sideOf(options), voice);
   const name = visible(train.name);
-  const half = options.end === undefined && !options.scale;
-  const scene = options.scale
-    ? scaleSceneOf(train, { selection, side: sideOf(options), voice })
+  const half = options.end === undefined && !options.lever;
+  const scene = options.lever
+    ? leverSceneOf(train, { selection, side: sideOf(options), voice })
     : options.end === undefined
       ? paintHalfSection(halfSection(train), name, standings)
       : endSceneOf(train, options.end, { options, voice, standings });

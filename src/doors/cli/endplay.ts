@@ -1,7 +1,7 @@
 import { judgeEndPlay, readPlays } from '../../shop/endplay/index.ts';
 import { speakAgainst } from '../../shop/limits/index.ts';
 import { endPlayJson, endPlayText } from '../../telling/report/index.ts';
-import { drawsAsked } from './draws.ts';
+import { trialsAsked } from './trials.ts';
 import { noted, openJob } from './openjob.ts';
 import { Refusal } from './refusal.ts';
 import { json, type Reply, type Session } from './session.ts';
@@ -19,7 +19,7 @@ export function endplay(file: string, readings: string | undefined, session: Ses
   if (read.problems.length > 0) refuseFile(told, read.problems, session);
   const plays = new Map([...(job?.plays(train) ?? []), ...read.plays]);
   if (plays.size === 0) throw new Refusal('no.plays', { file: told });
-  const asked = drawsAsked(options);
+  const asked = trialsAsked(options);
   const judged = (train.endPlays ?? []).flatMap((endPlay) => {
     const lengths = plays.get(endPlay.shaft);
     return lengths ? [judgeEndPlay(endPlay, lengths, asked)] : [];

@@ -33,8 +33,8 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   'chart in full': [`chart ${KESTREL} --all`],
   endplay: [`endplay ${KESTREL} plays`, `endplay ${KESTREL} tight --inch --lang es`],
   'stacks by chance': [
-    `endplay ${KESTREL} plays --draws 100000 --seed 7`,
-    `pack ${KESTREL} readings --draws 1000 --seed 7 --lang es`,
+    `endplay ${KESTREL} plays --trials 100000 --series 7`,
+    `pack ${KESTREL} readings --trials 1000 --series 7 --lang es`,
   ],
   band: [`band ${KESTREL} bands`, `band ${AVOCET} rods --inch --lang es`],
   wear: [`wear ${KESTREL} worn`, `wear ${KESTREL} worn --lang es`],
@@ -73,14 +73,14 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   'faults for the reader': [
     `faults ${KESTREL} --only "low sprag: backwards" --hold inner --seen-from output`,
   ],
-  'margin with a fault': [
-    `margin ${KESTREL} --range D --fault "low sprag: seized"`,
-    `margin ${KESTREL} --range L --without "low brake" --lang es`,
+  'capacity with a fault': [
+    `capacity ${KESTREL} --range D --fault "low sprag: seized"`,
+    `capacity ${KESTREL} --range L --without "low brake" --lang es`,
   ],
-  margin: [`margin ${KESTREL}`, `margin ${HERON} --torque 160 --range R`],
-  'margin of a gear': [
-    `margin ${KESTREL} --range L --gear 2 --pressure "130 psi" --lang es`,
-    `margin ${KESTREL} --gear R --torque "162 lbft" --stall-ratio 1.8 --pressure "14 bar"`,
+  capacity: [`capacity ${KESTREL}`, `capacity ${HERON} --torque 160 --range R`],
+  'capacity of a gear': [
+    `capacity ${KESTREL} --range L --gear 2 --pressure "130 psi" --lang es`,
+    `capacity ${KESTREL} --gear R --torque "162 lbft" --stall-ratio 1.8 --pressure "14 bar"`,
   ],
   plan: [`plan ${KESTREL}`],
   'plan in Spanish': [`plan ${HERON} --lang es`],

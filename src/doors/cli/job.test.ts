@@ -173,7 +173,7 @@ describe('is refused, and nothing is written:', () => {
     ],
     [
       'add',
-      'chosen "forward cluch" "5.20 mm flange" --by TW',
+      'chosen "forward cluch" "5.20 mm backing plate" --by TW',
       'unknown device or shaft: forward cluch; did you mean forward clutch?',
     ],
     [

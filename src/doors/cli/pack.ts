@@ -3,7 +3,7 @@ import { judgePack, readReadings } from '../../shop/packs/index.ts';
 import type { Pack, Train } from '../../engine/train/index.ts';
 import { speakAgainst } from '../../shop/limits/index.ts';
 import { packJson, packText } from '../../telling/report/index.ts';
-import { drawsAsked } from './draws.ts';
+import { trialsAsked } from './trials.ts';
 import { noted, openJob } from './openjob.ts';
 import { Refusal } from './refusal.ts';
 import { json, type Reply, type Session } from './session.ts';
@@ -23,7 +23,7 @@ export function pack(file: string, readings: string | undefined, session: Sessio
   const known = job?.readings(train).filter(({ device }) => !listed.has(device)) ?? [];
   const all = [...read.readings, ...known];
   if (all.length === 0) throw new Refusal('no.readings', { file: told });
-  const asked = drawsAsked(options);
+  const asked = trialsAsked(options);
   const judged = all.map((its) => judgePack(packOf(train, its), its, asked));
   const wrong = judged.some(({ verdict = 'inside', again, gauge, wear, remarks }) => {
     const others = [gauge, ...wear].map((its) => its?.verdict ?? 'inside');

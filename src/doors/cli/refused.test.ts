@@ -28,36 +28,36 @@ const REFUSED: readonly [typed: string, line: string][] = [
     'too many parts for a plan: 61, and 60 at most; leave out of the teardown what nobody can get wrong',
   ],
   [
-    'margin trains/wren-plain-set.train.yaml',
+    'capacity trains/wren-plain-set.train.yaml',
     'no capacities in trains/wren-plain-set.train.yaml: tell under capacities how much each device can carry, by its sizes or as a torque Nm',
   ],
   [
-    `margin ${K} --pressure high`,
+    `capacity ${K} --pressure high`,
     'unreadable pressure: high; type it above 0, as in --pressure 900, --pressure "9 bar" or --pressure "130 psi"',
   ],
   [
-    `margin ${K} --torque 0`,
+    `capacity ${K} --torque 0`,
     'unreadable torque: 0; type it above 0, as in --torque 220 or --torque "162 lbft"',
   ],
   [
-    `margin ${K} --torque NaN`,
+    `capacity ${K} --torque NaN`,
     'unreadable torque: NaN; type it above 0, as in --torque 220 or --torque "162 lbft"',
   ],
   [
-    `margin ${K} --stall-ratio 0.5`,
+    `capacity ${K} --stall-ratio 0.5`,
     'unreadable stall ratio: 0.5; type 1 or more, as in --stall-ratio 2',
   ],
   [
-    `endplay ${K} plays --draws many`,
-    'unreadable number of draws: many; type a whole number, as in --draws 1000000, from 1000 to 20000000',
+    `endplay ${K} plays --trials many`,
+    'unreadable number of trials: many; type a whole number, as in --trials 1000000, from 1000 to 20000000',
   ],
   [
-    `endplay ${K} plays --draws 5000 --seed 0.5`,
-    'unreadable seed: 0.5; type a whole number, as in --seed 7, from 0 to 4294967295',
+    `endplay ${K} plays --trials 5000 --series 0.5`,
+    'unreadable series: 0.5; type a whole number, as in --series 7, from 0 to 4294967295',
   ],
   [
-    `pack ${K} readings --seed 7`,
-    '--seed is for --draws: type both, as in --draws 1000000 --seed 7',
+    `pack ${K} readings --series 7`,
+    '--series is for --trials: type both, as in --trials 1000000 --series 7',
   ],
   [`band ${K}`, 'missing file of readings: type holdturn band FILE READINGS'],
   [

@@ -20,7 +20,7 @@ describe('--json', () => {
     });
   });
 
-  // Worked by hand: the mean of 1.42, 1.44, 1.43 and 1.40 is 1.4225 mm, and with a flange of 5.40
+  // Worked by hand: the mean of 1.42, 1.44, 1.43 and 1.40 is 1.4225 mm, and with a backing plate of 5.40
   // in place of 5.00 it is 1.0225; the steel limit has no source.
   it('pack: lengths in both units, exact micrometres, and what to look at', async () => {
     const [forward, second] = await answer(`pack ${K} readings`);

@@ -3,6 +3,7 @@ import { type Ink, PLAIN } from '../../telling/report/index.ts';
 import { languageOf } from './locale.ts';
 import { callOf } from './program.ts';
 import { Refusal } from './refusal.ts';
+import { renamed } from './renamed.ts';
 import type { Reply, Session } from './session.ts';
 import { standOf } from './stand.ts';
 import type { World } from './world.ts';
@@ -23,7 +24,11 @@ export async function run(world: World): Promise<number> {
 }
 
 async function replyTo(world: World, language: Language): Promise<Reply> {
-  const call = callOf(world.args, voiceOf(language));
+  const voice = voiceOf(language);
+  const args = renamed(world.args, (old, now) => {
+    world.err(`holdturn: ${voice.say('problem.renamed', { old, now })}\n`);
+  });
+  const call = callOf(args, voice);
   if (call.verb === 'text') return { text: call.text, exit: 0 };
   if (call.verb === 'completion') return (await import('./completion.ts')).completion(call.shell);
   const ink = await inkOf(world);
@@ -44,8 +49,8 @@ async function replyTo(world: World, language: Language): Promise<Reply> {
       return (await import('./draw.ts')).draw(call.file, session(call.options));
     case 'hand':
       return (await import('./hand.ts')).hand(call.file, session(call.options));
-    case 'margin':
-      return (await import('./margin.ts')).margin(call.file, session(call.options));
+    case 'capacity':
+      return (await import('./capacity.ts')).capacity(call.file, session(call.options));
     case 'plan':
       return (await import('./plan.ts')).plan(call.file, session(call.options));
     case 'faults':

@@ -23,14 +23,14 @@ export interface Options {
   readonly oneWay?: string | true;
   readonly side?: string;
   readonly end?: string;
-  readonly scale?: boolean;
+  readonly lever?: boolean;
   readonly seenFrom?: string;
   readonly without?: string;
   readonly fault?: readonly string[];
   readonly meshEfficiency?: string;
   readonly pairs?: boolean;
   readonly only?: string;
-  readonly practice?: string;
+  readonly experience?: string;
   readonly pressure?: string;
   readonly torque?: string;
   readonly stallRatio?: string;
@@ -48,8 +48,8 @@ export interface Options {
   readonly seen?: string;
   readonly readings?: string;
   readonly plays?: string;
-  readonly draws?: string;
-  readonly seed?: string;
+  readonly trials?: string;
+  readonly series?: string;
   readonly all?: boolean;
   readonly inch?: boolean;
   readonly json?: boolean;

@@ -53,7 +53,7 @@ describe('a sheet', () => {
     const seen = await printing(`sheet diagnosis ${K} --seen seen`);
     expect(JSON.stringify(seen)).toContain('second brake: will not apply');
     const measured = await printing(`sheet measure ${K} --readings readings --plays plays`);
-    // 1.42 mm with a flange of 5.00 mm; the middle of 0.80 to 1.20 wants 0.42 more: 5.40.
+    // 1.42 mm with a backing plate of 5.00 mm; the middle of 0.80 to 1.20 wants 0.42 more: 5.40.
     expect(JSON.stringify(measured)).toMatch(/1\.42.mm.*5\.00.mm.*5\.40.mm.*1\.02.mm/u);
   });
 
@@ -68,7 +68,7 @@ describe('a sheet', () => {
       'Job card',
     ].map((title) => JSON.stringify(sheets.find((its) => its.title === title)));
     expect(diagnosis).toMatch(/No second.*second brake: will not apply/u);
-    // The limit of the job, 1.00 to 1.40 mm, whose middle wants 0.22 more than the flange of 5.00.
+    // The limit of the job, 1.00 to 1.40 mm, whose middle wants 0.22 more than the backing plate of 5.00.
     expect(measure).toMatch(
       /1\.00.mm.*manual p. 12.*1\.42.mm.*5\.00.mm.*5\.20.mm.*1\.22.mm.*5\.40.mm.*TW/u,
     );
@@ -89,7 +89,9 @@ describe('a sheet', () => {
       'Measure and select',
     ]);
     const { out: told } = await ask(`sheet set trains/wren-plain-set.train.yaml -o ${out}`);
-    expect(told).toMatch(/: \d+ pages\nLeft out, .*: Build sheet, One-way card and Margins\.\n$/u);
+    expect(told).toMatch(
+      /: \d+ pages\nLeft out, .*: Build sheet, One-way card and Torque capacity\.\n$/u,
+    );
   });
 });
 
@@ -145,7 +147,7 @@ const REFUSED: readonly [typed: string, line: string][] = [
     'no teardown in trains/wren-plain-set.train.yaml: list its parts under teardown, in the order in which they come off',
   ],
   [
-    'sheet margins trains/wren-plain-set.train.yaml -o x.pdf',
+    'sheet capacity trains/wren-plain-set.train.yaml -o x.pdf',
     'no capacities in trains/wren-plain-set.train.yaml: tell under capacities how much each device can carry, by its sizes or as a torque Nm',
   ],
 ];

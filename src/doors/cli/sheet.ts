@@ -7,13 +7,13 @@ import {
   diagnosisSheet,
   drawingSheet,
   jobCard,
-  marginSheet,
+  capacitySheet,
   measureSheet,
   oneWayCard,
   type Sheet,
   stripSheet,
 } from '../../telling/sheets/index.ts';
-import { marginReport } from './margin.ts';
+import { marginReport } from './capacity.ts';
 import { measurementsOf } from './measurements.ts';
 import { meant, suggestion } from './names.ts';
 import { type OpenJob, openJob } from './openjob.ts';
@@ -72,7 +72,7 @@ function isFor(kind: Kind, train: Train, job: OpenJob | undefined): boolean {
       return job !== undefined;
     case 'build':
       return train.teardown !== undefined;
-    case 'margins':
+    case 'capacity':
       return train.capacities !== undefined && train.engine?.['torque Nm'] !== undefined;
     case 'one-way':
       return train.devices.some((device) => device.kind === 'one-way');
@@ -111,8 +111,8 @@ function made(kind: Kind, { train, file, session, job }: Asked): Sheet {
       return buildSheet(train, plannedOf(train, file), language, stand, known);
     case 'one-way':
       return oneWayCard(train, language, stand.seenFrom, known);
-    case 'margins':
-      return marginSheet(marginReport(train, file, options), language);
+    case 'capacity':
+      return capacitySheet(marginReport(train, file, options), language);
     case 'job':
       if (!known) throw new Refusal('no.job');
       return jobCard(known, language);

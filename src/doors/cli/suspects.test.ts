@@ -30,10 +30,10 @@ describe('suspects, by a file', () => {
     expect(next?.test).toBeDefined();
   });
 
-  it('takes a practice of the shop’s own', async () => {
-    const { suspects } = await printed(`suspects ${KESTREL} seen --practice practice.yaml`);
+  it('takes a shop’s own experience', async () => {
+    const { suspects } = await printed(`suspects ${KESTREL} seen --experience experience.yaml`);
     expect(suspects.length).toBeGreaterThan(1);
-    const { err, exit } = await ask(`suspects ${KESTREL} seen --practice ${KESTREL}`);
+    const { err, exit } = await ask(`suspects ${KESTREL} seen --experience ${KESTREL}`);
     expect(exit).toBe(2);
     expect(err).toContain(`holdturn: ${KESTREL}:`);
   });

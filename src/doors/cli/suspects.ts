@@ -22,7 +22,7 @@ export async function suspects(
   const job = openJob(session);
   const asks = seen === undefined && !job && file !== '-' && options.json !== true && world.lines;
   if (asks) {
-    const practiceFile = options.practice ?? ours('practice.yaml');
+    const practiceFile = options.experience ?? ours('experience.yaml');
     const inquiry = inquire(train, practiceOf(practiceFile, session));
     return interview(inquiry, practiceFile, asks(), session);
   }
@@ -42,7 +42,7 @@ export function suspicionOfFile(
   session: Session,
   job?: OpenJob,
 ): Suspicion {
-  const practiceFile = session.options.practice ?? ours('practice.yaml');
+  const practiceFile = session.options.experience ?? ours('experience.yaml');
   const inquiry = inquire(train, practiceOf(practiceFile, session));
   const observations = seen === undefined ? [] : seenIn(seen, inquiry, session);
   return suspicionOf(inquiry, [...observations, ...(job?.seen(inquiry) ?? [])], practiceFile);

@@ -14,7 +14,7 @@ import { captions } from './caption.ts';
 const Lesson = later(async () => (await import('./lesson/index.ts')).Lesson);
 const Ends = later(async () => (await import('./ends/index.ts')).Ends);
 const Describe = later(async () => (await import('./describe/index.ts')).Describe);
-const Scale = later(async () => (await import('./scale/index.ts')).Scale);
+const Lever = later(async () => (await import('./lever/index.ts')).Lever);
 const Margins = later(async () => (await import('./margins/index.ts')).Margins);
 const Chart = later(async () => (await import('./chart/index.ts')).Chart);
 
@@ -73,7 +73,7 @@ function Turning({ bench }: { readonly bench: Bench }) {
       <Builds bench={bench} />
       <div class="page-figures">
         <Ends bench={bench} build={bench.right} />
-        <Scale bench={bench} build={bench.right} />
+        <Lever bench={bench} build={bench.right} />
       </div>
       <Chart bench={bench} />
       <Margins bench={bench} />

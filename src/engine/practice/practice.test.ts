@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { CAUSES, OUTCOMES, readPractice } from './index.ts';
 
-const OURS = fs.readFileSync(new URL('../../../practice.yaml', import.meta.url), 'utf8');
+const OURS = fs.readFileSync(new URL('../../../experience.yaml', import.meta.url), 'utf8');
 
 describe('the practice that comes with the package', () => {
   it('is read without a problem, and says that it is not measured', () => {

@@ -12,7 +12,7 @@ const files = readdirSync(FOLDER).filter((name) => name.endsWith('.seen.yaml'));
 const ours = (file: string) => readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
 const inquiry = inquire(
   readTrain(ours('trains/kestrel-three-speed.train.yaml')).train as Train,
-  readPractice(ours('practice.yaml')).practice as Practice,
+  readPractice(ours('experience.yaml')).practice as Practice,
 );
 
 describe('a faulty file of what was seen', () => {

@@ -26,7 +26,7 @@ import {
 const here = (file: string) =>
   fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
 const trainOf = (text: string) => readTrain(text).train as Train;
-const practice = readPractice(here('practice.yaml')).practice as Practice;
+const practice = readPractice(here('experience.yaml')).practice as Practice;
 const kestrel = inquire(trainOf(here('trains/kestrel-three-speed.train.yaml')), practice);
 
 // One set, one clutch: the smallest train with something to suspect.

@@ -28,7 +28,7 @@ export interface Plate {
   readonly at?: string;
 }
 
-export const PLATE_KINDS = ['friction', 'steel', 'cushion', 'flange'] as const;
+export const PLATE_KINDS = ['friction', 'steel', 'cushion', 'backing plate'] as const;
 export type PlateKind = (typeof PLATE_KINDS)[number];
 
 /** A part that comes in several thicknesses, each of which takes its own from the clearance. */
@@ -40,7 +40,7 @@ export interface Shelf {
   readonly tolerance?: LengthText;
 }
 
-export const SHELF_PARTS = ['flange', 'steel', 'snap ring', 'piston'] as const;
+export const SHELF_PARTS = ['backing plate', 'steel', 'snap ring', 'piston'] as const;
 export type ShelfPart = (typeof SHELF_PARTS)[number];
 
 /** The unit's own limits; what is absent is not judged. */

@@ -200,10 +200,10 @@ export type Expected =
   | 'pack'
   | 'plates' // a list, one plate or more
   | 'plate'
-  | 'plate kind' // friction, steel, cushion or flange
+  | 'plate kind' // friction, steel, cushion or backing plate
   | 'depth' // its size, and a tolerance
   | 'shelf'
-  | 'shelf part' // flange, steel, snap ring or piston
+  | 'shelf part' // backing plate, steel, snap ring or piston
   | 'limit' // least, most, source, by
   | 'end play' // its limit, shelf and stack
   | 'washer part' // washer, race or shim

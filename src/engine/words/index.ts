@@ -1,1 +1,2 @@
-export { newWord, ourWord } from './glossary.ts';
+export type { Concept } from './concept.ts';
+export { GLOSSARY, newWord, ourWord } from './glossary.ts';

@@ -13,7 +13,7 @@ export const PARTS = {
     en: 'ring',
     es: 'corona',
     read: ['ring gear', 'ring wheel', 'annulus', 'annular', 'internal gear', 'corona'],
-    stands: ['corona'],
+    stands: ['corona', 'ring gear'], // a final drive has a ring gear
   },
   planet: {
     en: 'planet',

@@ -9,8 +9,9 @@ import { judgePack, readReadings } from './index.ts';
 // An invented pack; each case changes it, or its readings, in a word or two.
 const PLATES = `[{ kind: steel, thickness: 1.80 mm }, { kind: friction, thickness: 2.10 mm }, \
 { kind: steel, thickness: 1.80 mm }, { kind: friction, thickness: 2.10 mm }, \
-{ kind: flange, thickness: 5.00 mm }]`;
-const SHELF = 'part: flange, fitted: 5.00 mm, sizes: [4.60 mm, 4.80 mm, 5.00 mm, 5.20 mm, 5.40 mm]';
+{ kind: backing plate, thickness: 5.00 mm }]`;
+const SHELF =
+  'part: backing plate, fitted: 5.00 mm, sizes: [4.60 mm, 4.80 mm, 5.00 mm, 5.20 mm, 5.40 mm]';
 const PACK = `{ plates: ${PLATES}, shelf: { ${SHELF} }, \
 limits: { clearance: { least: 0.60 mm, most: 0.80 mm } } }`;
 
@@ -221,7 +222,7 @@ describe('the selection', () => {
     const { best, second } = selection as NonNullable<typeof selection>;
     expect(mm(best.size.um)).toBe('5.4');
     expect(mm(best.predicted.um)).toBe('0.71');
-    // Half the spread, and half of the last digit of either flange.
+    // Half the spread, and half of the last digit of either plate.
     expect(mm(best.predicted.worstUm)).toBe('0.02');
     expect(best.predicted.likelyUm).toBeCloseTo(Math.sqrt(100 + 25 + 25), 9);
     expect([mm((second as typeof best).size.um), (second as typeof best).verdict]).toEqual([
@@ -254,7 +255,7 @@ describe('the selection', () => {
         const pack: Pack = {
           device: 'brake',
           plates: [{ kind: 'friction', thickness: '90.00 mm' }],
-          shelf: { part: 'flange', fitted: text(fitted), sizes: sizes.map(text) },
+          shelf: { part: 'backing plate', fitted: text(fitted), sizes: sizes.map(text) },
           limits: { clearance: { least: '0.10 mm', most: '1.30 mm' } },
         };
         const feeler = [lengthFrom(text(gap)) as Length];

@@ -4,11 +4,11 @@ import type { Length } from '../length/index.ts';
 /** What somebody measured of a pack. No order of readings means anything but the place. */
 export interface PackReadings {
   readonly device: string;
-  /** Between snap ring and flange, the flange lifted against the ring: a place each. */
+  /** Between snap ring and backing plate, the plate lifted against the ring: a place each. */
   readonly feeler?: readonly Length[];
-  /** Dial indicator on the flange, lifted: down, zero, up. */
+  /** Dial indicator on the backing plate, lifted: down, zero, up. */
   readonly lifted?: readonly Length[];
-  /** Dial indicator on the flange, air on the piston. */
+  /** Dial indicator on the backing plate, air on the piston. */
   readonly onAir?: { readonly pressure: string; readonly strokes: readonly Length[] };
   /** From a straight-edge across the drum's lip, whose own height is taken off. */
   readonly depthGauge?: {
@@ -17,7 +17,7 @@ export interface PackReadings {
     /** The height of the plates that fill it. */
     readonly stack: Length;
   };
-  /** Steps that fit between ring and flange, and that do not. */
+  /** Steps that fit between ring and backing plate, and that do not. */
   readonly stepGauge?: { readonly fits?: Length; readonly doesNotFit?: Length };
   /** With the part that was chosen in: the readings that close it. */
   readonly again?: AgainReadings;

@@ -37,7 +37,7 @@ const EVERY: readonly Told[] = [
   { kind: 'seen', of: 'turn rear.carrier clockwise, hold case', text: '[locks, not sure]' },
   { kind: 'reading', of: 'low brake', from: 'pack', text: '{ feeler: [1.42 mm, 1/64 in] }' },
   { kind: 'reading', of: 'turbine shaft', from: 'shaft', text: '[0.82 mm]' },
-  { kind: 'chosen', of: 'low brake', part: '5.20 mm flange' },
+  { kind: 'chosen', of: 'low brake', part: '5.20 mm backing plate' },
   { kind: 'check', of: 'turn rear.carrier clockwise', predicted: 'locks', felt: 'turns' },
   { kind: 'check', of: 'turn rear.carrier clockwise', felt: 'turns' },
   {

@@ -7,5 +7,5 @@ export { LOOKS } from './looks.ts';
 export { placement, round, toSvg } from './svg.ts';
 export { type EndNote, type EndView, endView, placeWheels } from './endview.ts';
 export { endScene } from './endscene.ts';
-export { type SpeedScale, speedScale } from './speedscale.ts';
-export { mostOf, type ScaleShown, speedAt, speedScene } from './speedscene.ts';
+export { type LeverDiagram, leverDiagram } from './leverdiagram.ts';
+export { mostOf, type LeverShown, speedAt, leverScene } from './leverscene.ts';

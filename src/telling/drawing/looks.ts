@@ -1,5 +1,5 @@
 import { END_LOOKS } from './endlooks.ts';
-import { SCALE_LOOKS } from './scalelooks.ts';
+import { LEVER_LOOKS } from './leverlooks.ts';
 
 /**
  * How marks look: one style sheet for files and for the screen, which sets the colours by the
@@ -43,5 +43,5 @@ export const LOOKS = `
 .drawing .idle .plates, .drawing .idle .band { stroke-width: 2.5; stroke-dasharray: 7 4; }
 .drawing .circling .planet { stroke-width: 5; stroke-dasharray: 3 3; }
 ${END_LOOKS}
-${SCALE_LOOKS}
+${LEVER_LOOKS}
 `.trim();

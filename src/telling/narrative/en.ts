@@ -225,7 +225,7 @@ export const en = {
   'problem.one body':
     'idle device: {name} joins {a} to {b}, which are one piece, so it can do nothing; name another member',
   expected:
-    "{what, select, section {expected entries, a name, a colon and its thing each} facing {expected input, output, up or down} end {expected input or output} bolts {expected bolts, as in '{' torque: 24 Nm, count: 7, once: yes '}'} torque {expected a torque with its unit, as in 24 Nm, 18 lbft or 72 lbin} volume {expected a volume with its unit, as in 5.4 L or 5.7 qt} fluid_to_fill {expected what is filled in, as in '{' kind: the one in the manual, fill: 5.4 L '}'} closed {expected a list of packs, bands and shafts, as in [turbine shaft]} version {expected the number 1} text {expected text} name {expected a name} member {expected the name of a member} members {expected a list of members, as in [front.sun, rear.sun]} two_members {expected two members, as in [front.sun, case]} devices {expected a list of devices, as in [forward clutch]} wheel_names {expected a list of wheels, as in [idler]} meshes {expected a list of meshes, as in [[sun, idler]]} mesh {expected two wheels, as in [sun, planet] or [ring, planet, internal]} internal {expected the word internal, or nothing} wheel {expected a member and its teeth, as in [layshaft, 43]} teeth {expected a number of teeth, a whole number from 1 to 1000000} two_teeth {expected two numbers of teeth, as in [24, 44]} count {expected a whole number from 1 to 100} way {expected clockwise or anticlockwise} pair_kind {expected external, internal or chain} set {expected a set, as in '{' sun: 30, ring: 66 '}'} gear_pair {expected a gear pair, as in '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {expected a number from 0 to 1000000} proportions {expected some numbers above 0, or nothing can be shown} minutes {expected a number above 0} under_fifty {expected a number above 0 and below 50} over_fifty {expected a number above 50 and below 100} risk {expected none, low or high} stage {expected in the car, pan off or on the bench} pressure {expected good, low or high} fluid {expected clean, burnt, metal or milky} tests_seen {expected what was seen, as in D 1: drives} outcome {expected what was seen, as in slips or: slips, not sure} part {expected a part, as in '{' carries: [front.sun] '}'} carried {expected a list of members and devices, as in [front.sun, low brake]} part_names {expected a list of parts, as in [sun shell]} note {expected a text of one line, of 1 to 200 characters} yes_or_no {expected yes or no} refit {expected reuse or replace} size {expected a number above 0, to 100000 (the wrap of a band to 1440 degrees, a lever to 20)} ring {expected two diameters, the outer first, as in [136, 100]} friction {expected a coefficient of friction above 0, to 1} presses {expected uniform pressure or uniform wear} stall_ratio {expected a torque ratio from 1 to 10} tyre {expected the diameter on which the tyre rolls, 200 to 2500 mm, as in 632} final_drive {expected turns of the output for one of the wheels, 0.2 to 20, as in 3.65} capacity {expected a capacity, as in '{' torque Nm: 600 '}'} pack {expected a pack, as in '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {expected a list of plates from the piston on, as in ['{' kind: steel, thickness: 1.80 mm '}']} plate {expected a plate, as in '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {expected friction, steel, cushion or flange} depth {expected a depth, as in '{' size: 22.20 mm '}'} shelf {expected a shelf, as in '{' part: flange, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {expected flange, steel, snap ring or piston} limit {expected a limit, as in '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in} lengths {expected a list of lengths with their units, as in [0.42 mm, 0.44 mm]} air {expected a pressure with its unit, as in 300 kPa, 3 bar or 45 psi} readings {expected readings, as in '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {expected strokes on air, as in '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {expected depths, as in '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} again {expected the part that is in now and what was read, as in '{' fitted: 5.40 mm, read: [1.02 mm] '}'} step_gauge {expected steps, as in '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {expected an end play, as in '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {expected washer, race or shim} stack {expected a list of parts, as in ['{' part: case, size: 80.00 mm, gap: opens '}']} band_setting {expected how a band is set, as in '{' pitch: 1.50 mm, lever: 1.5 '}'} lever {expected a lever ratio above 0, to 20, as in 1.5} rod_part {expected servo rod, apply rod or apply pin} turns {expected a number of turns, 0 to 100, as in 2.5 for two and a half} wear_check {expected what is measured, as in '{' measure: bushing, limit: '{' most: 0.15 mm '}' '}'} wear_kind {expected bushing, planet side, gear to case, gear to crescent, gear side or spring length} band_readings {expected readings of a band, as in '{' turns: 2.5 '}' or '{' travel: [3.10 mm] '}'} wear_readings {expected readings, as in '{' read: [0.08 mm] '}' or '{' bore: [38.10 mm], shaft: [38.03 mm] '}'} stack_part {expected a part, as in '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {expected opens or fills} job {expected the number 1, the form of job files} entry {expected one thing told, as in reading: '{' low brake: '{' feeler: [0.42 mm] '}' '}'} time {expected a time, as in 2026-11-25T12:40:07.000Z} initials {expected initials, 1 to 8 letters and digits, as in TW} id {expected the id of an entry, 8 letters and digits} other {expected a device, as in '{' brake: rear.carrier '}'}}",
+    "{what, select, section {expected entries, a name, a colon and its thing each} facing {expected input, output, up or down} end {expected input or output} bolts {expected bolts, as in '{' torque: 24 Nm, count: 7, once: yes '}'} torque {expected a torque with its unit, as in 24 Nm, 18 lbft or 72 lbin} volume {expected a volume with its unit, as in 5.4 L or 5.7 qt} fluid_to_fill {expected what is filled in, as in '{' kind: the one in the manual, fill: 5.4 L '}'} closed {expected a list of packs, bands and shafts, as in [turbine shaft]} version {expected the number 1} text {expected text} name {expected a name} member {expected the name of a member} members {expected a list of members, as in [front.sun, rear.sun]} two_members {expected two members, as in [front.sun, case]} devices {expected a list of devices, as in [forward clutch]} wheel_names {expected a list of wheels, as in [idler]} meshes {expected a list of meshes, as in [[sun, idler]]} mesh {expected two wheels, as in [sun, planet] or [ring, planet, internal]} internal {expected the word internal, or nothing} wheel {expected a member and its teeth, as in [layshaft, 43]} teeth {expected a number of teeth, a whole number from 1 to 1000000} two_teeth {expected two numbers of teeth, as in [24, 44]} count {expected a whole number from 1 to 100} way {expected clockwise or anticlockwise} pair_kind {expected external, internal or chain} set {expected a set, as in '{' sun: 30, ring: 66 '}'} gear_pair {expected a gear pair, as in '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {expected a number from 0 to 1000000} proportions {expected some numbers above 0, or nothing can be shown} minutes {expected a number above 0} under_fifty {expected a number above 0 and below 50} over_fifty {expected a number above 50 and below 100} risk {expected none, low or high} stage {expected in the car, pan off or on the bench} pressure {expected good, low or high} fluid {expected clean, burnt, metal or milky} tests_seen {expected what was seen, as in D 1: drives} outcome {expected what was seen, as in slips or: slips, not sure} part {expected a part, as in '{' carries: [front.sun] '}'} carried {expected a list of members and devices, as in [front.sun, low brake]} part_names {expected a list of parts, as in [sun shell]} note {expected a text of one line, of 1 to 200 characters} yes_or_no {expected yes or no} refit {expected reuse or replace} size {expected a number above 0, to 100000 (the wrap of a band to 1440 degrees, a lever to 20)} ring {expected two diameters, the outer first, as in [136, 100]} friction {expected a coefficient of friction above 0, to 1} presses {expected uniform pressure or uniform wear} stall_ratio {expected a torque ratio from 1 to 10} tyre {expected the diameter on which the tyre rolls, 200 to 2500 mm, as in 632} final_drive {expected turns of the output for one of the wheels, 0.2 to 20, as in 3.65} capacity {expected a capacity, as in '{' torque Nm: 600 '}'} pack {expected a pack, as in '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {expected a list of plates from the piston on, as in ['{' kind: steel, thickness: 1.80 mm '}']} plate {expected a plate, as in '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {expected friction, steel, cushion or backing plate} depth {expected a depth, as in '{' size: 22.20 mm '}'} shelf {expected a shelf, as in '{' part: backing plate, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {expected backing plate, steel, snap ring or piston} limit {expected a limit, as in '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in} lengths {expected a list of lengths with their units, as in [0.42 mm, 0.44 mm]} air {expected a pressure with its unit, as in 300 kPa, 3 bar or 45 psi} readings {expected readings, as in '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {expected strokes on air, as in '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {expected depths, as in '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} again {expected the part that is in now and what was read, as in '{' fitted: 5.40 mm, read: [1.02 mm] '}'} step_gauge {expected steps, as in '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {expected an end play, as in '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {expected washer, race or shim} stack {expected a list of parts, as in ['{' part: case, size: 80.00 mm, gap: opens '}']} band_setting {expected how a band is set, as in '{' pitch: 1.50 mm, lever: 1.5 '}'} lever {expected a lever ratio above 0, to 20, as in 1.5} rod_part {expected servo rod, apply rod or apply pin} turns {expected a number of turns, 0 to 100, as in 2.5 for two and a half} wear_check {expected what is measured, as in '{' measure: bushing, limit: '{' most: 0.15 mm '}' '}'} wear_kind {expected bushing, planet side, gear to case, gear to crescent, gear side or spring length} band_readings {expected readings of a band, as in '{' turns: 2.5 '}' or '{' travel: [3.10 mm] '}'} wear_readings {expected readings, as in '{' read: [0.08 mm] '}' or '{' bore: [38.10 mm], shaft: [38.03 mm] '}'} stack_part {expected a part, as in '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {expected opens or fills} job {expected the number 1, the form of job files} entry {expected one thing told, as in reading: '{' low brake: '{' feeler: [0.42 mm] '}' '}'} time {expected a time, as in 2026-11-25T12:40:07.000Z} initials {expected initials, 1 to 8 letters and digits, as in TW} id {expected the id of an entry, 8 letters and digits} other {expected a device, as in '{' brake: rear.carrier '}'}}",
 
   // Tables and headings.
   state: '{state, select, driving {drives} neutral {neutral} other {tied up}}',
@@ -413,9 +413,10 @@ export const en = {
     '{kind, select, both {{least} to {most}} least {at least {least}} other {at most {most}}}; {sourced, select, yes {source: {source}} other {unsourced}}{signed, select, yes {, {by}} other {}}',
   verdict:
     '{verdict, select, inside {inside} too_small {too small} too_big {too big} other {not judged}}',
-  plate: '{kind, select, friction {friction} steel {steel} cushion {cushion plate} other {flange}}',
+  plate:
+    '{kind, select, friction {friction} steel {steel} cushion {cushion plate} other {backing plate}}',
   'clearance way':
-    '{way, select, feeler {feeler} lifted {dial, flange lifted} on_air {dial, on air} other {depth gauge}}',
+    '{way, select, feeler {feeler} lifted {dial, backing plate lifted} on_air {dial, on air} other {depth gauge}}',
   'remark.no gap':
     'The readings by {way} leave no gap: nothing can turn like that. Read again, and count the plates.',
   'remark.plate missing':
@@ -427,7 +428,7 @@ export const en = {
   'remark.uneven':
     '{where, select, round {Round the pack the readings differ by {spread}, and the limits are {width} apart. {beyond, select, yes {No part can set that right, so none is chosen.} other {Look before you choose a part.}} A cocked plate, a bent backing plate, a ring that is not home or a feeler that is not held square reads like this: find it, and read again.} teeth {From tooth to tooth the readings differ by {spread}, and the limits are {width} apart. {beyond, select, yes {No part can set that right, so none is chosen.} other {Look before you choose a part.}} A ring gear that is not seated or runs out, dirt or a burr reads like this: find it, and read again.} other {Readings of the same play differ by {spread}, and the limits are {width} apart. {beyond, select, yes {No part can set that right, so none is chosen.} other {Look before you choose a part.}} A dial that has moved, a shaft that was not pushed home both ways, or dirt reads like this: find it, and read again.}}',
   'remark.few places':
-    '{places, plural, one {One place only} other {Only {places} places}} with the feeler: take three or four, evenly round, the flange lifted against the ring.',
+    '{places, plural, one {One place only} other {Only {places} places}} with the feeler: take three or four, evenly round, the backing plate lifted against the ring.',
   'remark.squash unknown':
     'Air squashes the cushion plate, and the file does not say by how much: the stroke is not judged. Add squash, with at, to the plate; or use a feeler.',
   'remark.other pressure':
@@ -477,9 +478,9 @@ export const en = {
     '{which, select, thinner {To be inside, the pack must become thinner by {from} to {to}.} other {To be inside, the pack must become thicker by {from} to {to}.}}',
   'pack.drawn':
     'The sizes in the file would leave {clearance}, ± {worst} at worst, ± {likely} as is likely.',
-  'draws.made':
-    '{draws} stacks by chance, each size as likely anywhere between its ends (xoshiro128**, seed {seed}):',
-  'draws.outside':
+  'trials.made':
+    '{trials} trials by chance, each size as likely anywhere between its ends (series {series}):',
+  'trials.outside':
     '{none, select, yes {None of them is outside the limits: fewer than {to} % of all are, as far as so many can tell.} other {Outside the limits: {all} % ({from} to {to} %, as far as so many can tell): {below} % too small, {above} % too big.}}',
   'pack.first': 'Look at this first',
   'pack.measured': 'Measured',
@@ -487,14 +488,14 @@ export const en = {
     '{way}{has, select, squash {, {air}, {squash} of squash taken off} air {, {air}} other {}}',
   'pack.place': '{place}: {reading}',
   'pack.shelf':
-    '{part, select, flange {Flange from the shelf} steel {Steel from the shelf} snap_ring {Snap ring from the shelf} washer {Washer from the shelf} race {Race from the shelf} shim {Shim from the shelf} servo_rod {Servo rod from the shelf} apply_rod {Apply rod from the shelf} apply_pin {Apply pin from the shelf} other {Piston from the shelf}}',
+    '{part, select, backing_plate {Backing plate from the shelf} steel {Steel from the shelf} snap_ring {Snap ring from the shelf} washer {Washer from the shelf} race {Race from the shelf} shim {Shim from the shelf} servo_rod {Servo rod from the shelf} apply_rod {Apply rod from the shelf} apply_pin {Apply pin from the shelf} other {Piston from the shelf}}',
   'pack.rank': '{rank, select, best {best} other {second}}',
   'pack.prediction':
     '{verdict, select, inside {{safe, select, yes {inside, even at worst} other {inside, but not at worst}}} too_small {too small} other {too big}}',
   'pack.again':
-    '{part, select, flange {Fit the flange of {size}} steel {Fit the steel of {size}} snap_ring {Fit the snap ring of {size}} washer {Fit the washer of {size}} race {Fit the race of {size}} shim {Fit the shim of {size}} servo_rod {Fit the servo rod of {size}} apply_rod {Fit the apply rod of {size}} apply_pin {Fit the apply pin of {size}} other {Fit the piston of {size}}}, then measure again in the same way: expect {clearance}, ± {worst}. Write down both; only the second closes the job.',
+    '{part, select, backing_plate {Fit the backing plate of {size}} steel {Fit the steel of {size}} snap_ring {Fit the snap ring of {size}} washer {Fit the washer of {size}} race {Fit the race of {size}} shim {Fit the shim of {size}} servo_rod {Fit the servo rod of {size}} apply_rod {Fit the apply rod of {size}} apply_pin {Fit the apply pin of {size}} other {Fit the piston of {size}}}, then measure again in the same way: expect {clearance}, ± {worst}. Write down both; only the second closes the job.',
   'pack.stays':
-    '{part, select, flange {The fitted flange of {size}} steel {The fitted steel of {size}} snap_ring {The fitted snap ring of {size}} washer {The fitted washer of {size}} race {The fitted race of {size}} shim {The fitted shim of {size}} servo_rod {The fitted servo rod of {size}} apply_rod {The fitted apply rod of {size}} apply_pin {The fitted apply pin of {size}} other {The fitted piston of {size}}} is the best of the shelf: leave it in.',
+    '{part, select, backing_plate {The fitted backing plate of {size}} steel {The fitted steel of {size}} snap_ring {The fitted snap ring of {size}} washer {The fitted washer of {size}} race {The fitted race of {size}} shim {The fitted shim of {size}} servo_rod {The fitted servo rod of {size}} apply_rod {The fitted apply rod of {size}} apply_pin {The fitted apply pin of {size}} other {The fitted piston of {size}}} is the best of the shelf: leave it in.',
   'pack.closed':
     'Measured again with the part of {size}: {clearance}: {verdict}{agrees, select, yes {, as predicted ({predicted}, ± {worst})} no {, and not as predicted ({predicted}, ± {worst})} other {}}.{closes, select, yes { That closes it.} other { It is not closed.}}',
   'pack.wear': 'Plates',
@@ -676,7 +677,7 @@ export const en = {
 
   // Sheets of paper: what stands on each page, and the words of each kind.
   'sheet.title':
-    '{sheet, select, chart {Application chart} drawing {Half-section} set {Sheet set} job {Job card} strip {Strip sheet} build {Build sheet} measure {Measure and select} margins {Margins} diagnosis {Diagnosis sheet} one_way {One-way card} other {Sheets}}',
+    '{sheet, select, chart {Application chart} drawing {Half-section} set {Sheet set} job {Job card} strip {Strip sheet} build {Build sheet} measure {Measure and select} capacity {Torque capacity} diagnosis {Diagnosis sheet} one_way {One-way card} other {Sheets}}',
   'sheet.stamp': 'File {hash} · {date} · Holdturn',
   'sheet.page': 'page {page} of {pages}',
   'sheet.printed': '{file}: {pages, plural, one {one page} other {{pages} pages}}',
@@ -696,7 +697,7 @@ export const en = {
   'drawn.circles':
     'A strong circle carries load; a broken one is held (H), a dotted one free (F). Torques are for 100 N·m put in.',
   'drawn.end written': '{file}: {title}',
-  'drawn.scale': 'Speed scale of {train}',
+  'drawn.lever': 'Lever diagram of {train}',
   'drawn.bevel':
     'A scheme: the further side gear is drawn larger, and no pinion can be seen to turn on its pin.',
   'drawn.teeth not counted':
@@ -732,9 +733,9 @@ export const en = {
   'sheet.build.none':
     'The file tells no parts, so the build cannot be planned: list them under teardown.',
   'sheet.measure.how':
-    'Feeler: between snap ring and flange, the flange lifted against the ring, evenly round. On air: write down the pressure. Depth gauge: depth less the stack. A set of plates is replaced whole.',
+    'Feeler: between snap ring and backing plate, the backing plate lifted against the ring, evenly round. On air: write down the pressure. Depth gauge: depth less the stack. A set of plates is replaced whole.',
   'sheet.measure.shelf':
-    '{part, select, flange {Flanges} steel {Steels} snap_ring {Snap rings} washer {Washers} race {Races} shim {Shims} other {Pistons}} on the shelf: {sizes}. Fitted: {fitted}.',
+    '{part, select, backing_plate {Backing plates} steel {Steels} snap_ring {Snap rings} washer {Washers} race {Races} shim {Shims} other {Pistons}} on the shelf: {sizes}. Fitted: {fitted}.',
   'sheet.measure.no limit':
     'No limit in the file: write it down, with its source and your initials.',
   'sheet.measure.play': 'End play, {shaft}',
@@ -800,7 +801,7 @@ export const en = {
   'cli.words':
     'seen, reading, chosen, check, limit, photograph, note or signed, and its words, as in reading "low brake" "feeler: [0.42 mm]"',
   'cli.kind':
-    'what to print: chart, drawing, diagnosis, strip, measure, build, one-way, margins, job, or set for all',
+    'what to print: chart, drawing, diagnosis, strip, measure, build, one-way, capacity, job, or set for all',
   'verb.check': 'is this a train? every error and warning with its place',
   'verb.flow': 'a gear under power and on coast: speeds, torques, and why',
   'verb.chart': 'every combination of the friction devices, and the swaps between gears',
@@ -809,7 +810,7 @@ export const en = {
   'verb.faults': 'every fault against every gear: what it does, and what shows it first',
   'verb.suspects':
     'which fault does it mean? suspects ranked by what was seen, and the next best test',
-  'verb.margin': 'what each gear can pass, what slips first, and the least pressure that holds',
+  'verb.capacity': 'what each gear can pass, what slips first, and the least pressure that holds',
   'verb.plan': 'the build, step by step: what to look at, and the hand checks that catch mistakes',
   'verb.pack': 'the clearance of packs by your readings, and the part from the shelf that fits',
   'verb.endplay': 'the end play of shafts by your readings, and the washer or race that fits',
@@ -836,7 +837,7 @@ export const en = {
     'the hand check of each one-way clutch, or of the one that is named; with --hold outer or inner',
   'option.side': 'drive (under power) or coast (on coast); drive if left out',
   'option.end': 'the set or gear pair to be seen from its end, with its teeth',
-  'option.scale': 'the speed scale: each set a lever, heights are speeds',
+  'option.lever': 'the lever diagram: each set a lever, heights are speeds',
   'option.seen-from': 'the end from which you look: input or output',
   'option.pairs': 'every two faults at once, too',
   'option.only': 'some faults, with commas between, as in "low sprag: backwards"',
@@ -844,8 +845,8 @@ export const en = {
   'option.pressure': 'at every piston, as in 900 (kPa), "9 bar" or "130 psi"; 900 kPa if left out',
   'option.torque': 'of the engine, as in 220 (N·m) or "162 lbft"; from the file if left out',
   'option.stall-ratio': 'by how much the converter multiplies torque at stall; 1 without one',
-  'option.practice':
-    'a shop’s own practice.yaml: tests, minutes, risks, how often things are wrong',
+  'option.experience':
+    'a file of the shop’s experience: tests, minutes, risks, how often things are wrong',
   'option.unit': 'what is worked on',
   'option.train': 'the train file: names are looked up in it',
   'option.complaint': 'in the words of whoever brought it',
@@ -859,9 +860,8 @@ export const en = {
   'option.seen': 'a file of what was seen, for the diagnosis sheet',
   'option.readings': 'a file of readings of the packs, for the measure sheet',
   'option.plays': 'a file of readings of end plays, for the measure sheet',
-  'option.draws':
-    'draw so many stacks by chance beside worst case and root of squares, as in 1000000',
-  'option.seed': 'from which the draws start; 1 if left out',
+  'option.trials': 'so many stacks by chance, beside worst case and root of squares, as in 1000000',
+  'option.series': 'which trials: the same number makes the same again; 1 if left out',
   'option.date': 'the date on the sheet, as in 2026-11-25; today if left out',
   'option.all': 'leave nothing brief',
   'option.inch': 'put inches first',
@@ -895,11 +895,11 @@ export const en = {
     "no readings in {file}: write them by band, as in low band: '{' turns: 2.5 '}' or low band: '{' travel: [3.10 mm] '}'",
   'no.wear':
     "no readings in {file}: write them by part, as in pump gear side: '{' read: [0.04 mm] '}'",
-  'bad.draws':
-    'unreadable number of draws: {given}; type a whole number, as in --draws 1000000, from {least} to {most}',
-  'bad.seed':
-    'unreadable seed: {given}; type a whole number, as in --seed 7, from {least} to {most}',
-  'bad.seed alone': '--seed is for --draws: type both, as in --draws 1000000 --seed 7',
+  'bad.trials':
+    'unreadable number of trials: {given}; type a whole number, as in --trials 1000000, from {least} to {most}',
+  'bad.series':
+    'unreadable series: {given}; type a whole number, as in --series 7, from {least} to {most}',
+  'bad.series alone': '--series is for --trials: type both, as in --trials 1000000 --series 7',
   'no.kind':
     'unknown sheet: {given}; {has, select, yes {did you mean {near}?} other {the sheets are {all}}}',
   'no.job': 'no job: name its file, as in --job unit.job.yaml',
@@ -956,7 +956,7 @@ export const en = {
   'no.set':
     'unknown set: {given}; {has, select, yes {did you mean {near}?} other {there are {all}}}',
   'no.side': 'unknown side: {given}; type --side drive or --side coast',
-  'bad.picture': 'too much: give --end or --scale, but not both',
+  'bad.picture': 'too much: give --end or --lever, but not both',
   'bad.side alone': 'which gear? add --range and --gear, or --on',
   'no.way': 'unknown way: {given}; type --way clockwise or --way anticlockwise',
   'no.end': 'unknown end: {given}; type --seen-from input or --seen-from output',

@@ -223,7 +223,7 @@ export const es: Messages = {
   'problem.one body':
     'elemento inútil: {name} une {a} con {b}, que son una sola pieza; nombre otro miembro',
   expected:
-    "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} facing {se esperaba input, output, up o down} end {se esperaba input o output} bolts {se esperaban tornillos, como en '{' torque: 24 Nm, count: 7, once: yes '}'} torque {se esperaba un par con su unidad, como en 24 Nm, 18 lbft o 72 lbin} volume {se esperaba un volumen con su unidad, como en 5.4 L o 5.7 qt} fluid_to_fill {se esperaba con qué se llena, como en '{' kind: el del manual, fill: 5.4 L '}'} closed {se esperaba una lista de paquetes, bandas y ejes, como en [turbine shaft]} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {se esperaba un número de 0 a 1000000} proportions {se esperaban números mayores que 0, o nada se puede mostrar} minutes {se esperaba un número mayor que 0} under_fifty {se esperaba un número mayor que 0 y menor que 50} over_fifty {se esperaba un número mayor que 50 y menor que 100} risk {se esperaba none, low o high} stage {se esperaba in the car, pan off u on the bench} pressure {se esperaba good, low o high} fluid {se esperaba clean, burnt, metal o milky} tests_seen {se esperaba lo que se vio, como en D 1: drives} outcome {se esperaba lo que se vio, como en slips o: slips, not sure} part {se esperaba una pieza, como '{' carries: [front.sun] '}'} carried {se esperaba una lista de miembros y elementos, como [front.sun, low brake]} part_names {se esperaba una lista de piezas, como [sun shell]} note {se esperaba un texto de una línea, de 1 a 200 caracteres} yes_or_no {se esperaba yes (sí) o no} refit {se esperaba reuse (sirve) o replace (nueva)} size {se esperaba un número mayor que 0, hasta 100000 (el abrazo de una banda hasta 1440 grados, una palanca hasta 20)} ring {se esperaban dos diámetros, primero el exterior, como [136, 100]} friction {se esperaba un coeficiente de rozamiento mayor que 0, hasta 1} presses {se esperaba uniform pressure (presión uniforme) o uniform wear (desgaste uniforme)} stall_ratio {se esperaba una relación de par de 1 a 10} tyre {se esperaba el diámetro con que rueda el neumático, de 200 a 2500 mm, como en 632} final_drive {se esperaban vueltas de la salida por una de las ruedas, de 0.2 a 20, como en 3.65} capacity {se esperaba una capacidad, como '{' torque Nm: 600 '}'} pack {se esperaba un paquete, como '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {se esperaba una lista de discos desde el pistón, como ['{' kind: steel, thickness: 1.80 mm '}']} plate {se esperaba un disco, como '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {se esperaba friction (forrado), steel (acero), cushion (ondulado) o flange (de apoyo)} depth {se esperaba una profundidad, como '{' size: 22.20 mm '}'} shelf {se esperaba un surtido, como '{' part: flange, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {se esperaba flange (disco de apoyo), steel (acero), snap ring (anillo elástico) o piston (pistón)} limit {se esperaba un límite, como '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {se esperaba una longitud con su unidad, como 0.42 mm, 0.017 in, 17 thou o 1/64 in} lengths {se esperaba una lista de longitudes con sus unidades, como [0.42 mm, 0.44 mm]} air {se esperaba una presión con su unidad, como 300 kPa, 3 bar o 45 psi} readings {se esperaban lecturas, como '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {se esperaban carreras con aire, como '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {se esperaban profundidades, como '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} again {se esperaba la pieza montada ahora y lo leído, como '{' fitted: 5.40 mm, read: [1.02 mm] '}'} step_gauge {se esperaban pasos, como '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {se esperaba un juego axial, como '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {se esperaba washer (arandela), race (pista) o shim (calce)} stack {se esperaba una lista de piezas, como ['{' part: case, size: 80.00 mm, gap: opens '}']} band_setting {se esperaba cómo se ajusta una banda, como '{' pitch: 1.50 mm, lever: 1.5 '}'} lever {se esperaba una relación de palanca mayor que 0, hasta 20, como 1.5} rod_part {se esperaba servo rod, apply rod o apply pin} turns {se esperaba un número de vueltas, de 0 a 100, como 2.5 por dos y media} wear_check {se esperaba qué se mide, como '{' measure: bushing, limit: '{' most: 0.15 mm '}' '}'} wear_kind {se esperaba bushing (casquillo), planet side (lateral de satélite), gear to case (piñón a cuerpo), gear to crescent (piñón a media luna), gear side (lateral de piñón) o spring length (longitud de muelle)} band_readings {se esperaban lecturas de una banda, como '{' turns: 2.5 '}' o '{' travel: [3.10 mm] '}'} wear_readings {se esperaban lecturas, como '{' read: [0.08 mm] '}' o '{' bore: [38.10 mm], shaft: [38.03 mm] '}'} stack_part {se esperaba una pieza, como '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {se esperaba opens (abre) o fills (llena)} job {se espera el número 1, la forma de los archivos de trabajo} entry {se espera una sola cosa dicha, como reading: '{' low brake: '{' feeler: [0.42 mm] '}' '}'} time {se espera una fecha con hora, como 2026-11-25T12:40:07.000Z} initials {se esperan iniciales, de 1 a 8 letras y cifras, como TW} id {se espera el número de una anotación, 8 letras y cifras} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
+    "{what, select, section {se esperaban entradas, cada una con nombre, dos puntos y contenido} facing {se esperaba input, output, up o down} end {se esperaba input o output} bolts {se esperaban tornillos, como en '{' torque: 24 Nm, count: 7, once: yes '}'} torque {se esperaba un par con su unidad, como en 24 Nm, 18 lbft o 72 lbin} volume {se esperaba un volumen con su unidad, como en 5.4 L o 5.7 qt} fluid_to_fill {se esperaba con qué se llena, como en '{' kind: el del manual, fill: 5.4 L '}'} closed {se esperaba una lista de paquetes, bandas y ejes, como en [turbine shaft]} version {se esperaba el número 1} text {se esperaba un texto} name {se esperaba un nombre} member {se esperaba el nombre de un miembro} members {se esperaba una lista de miembros, como [front.sun, rear.sun]} two_members {se esperaban dos miembros, como [front.sun, case]} devices {se esperaba una lista de elementos, como [forward clutch]} wheel_names {se esperaba una lista de ruedas, como [idler]} meshes {se esperaba una lista de engranes, como [[sun, idler]]} mesh {se esperaban dos ruedas, como [sun, planet] o [ring, planet, internal]} internal {se esperaba la palabra internal, o nada} wheel {se esperaba un miembro y sus dientes, como [layshaft, 43]} teeth {se esperaba un número de dientes, entero de 1 a 1000000} two_teeth {se esperaban dos números de dientes, como [24, 44]} count {se esperaba un número entero de 1 a 100} way {se esperaba clockwise (horario) o anticlockwise (antihorario)} pair_kind {se esperaba external, internal o chain} set {se esperaba un juego, como '{' sun: 30, ring: 66 '}'} gear_pair {se esperaba un par de engranajes, como '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {se esperaba un número de 0 a 1000000} proportions {se esperaban números mayores que 0, o nada se puede mostrar} minutes {se esperaba un número mayor que 0} under_fifty {se esperaba un número mayor que 0 y menor que 50} over_fifty {se esperaba un número mayor que 50 y menor que 100} risk {se esperaba none, low o high} stage {se esperaba in the car, pan off u on the bench} pressure {se esperaba good, low o high} fluid {se esperaba clean, burnt, metal o milky} tests_seen {se esperaba lo que se vio, como en D 1: drives} outcome {se esperaba lo que se vio, como en slips o: slips, not sure} part {se esperaba una pieza, como '{' carries: [front.sun] '}'} carried {se esperaba una lista de miembros y elementos, como [front.sun, low brake]} part_names {se esperaba una lista de piezas, como [sun shell]} note {se esperaba un texto de una línea, de 1 a 200 caracteres} yes_or_no {se esperaba yes (sí) o no} refit {se esperaba reuse (sirve) o replace (nueva)} size {se esperaba un número mayor que 0, hasta 100000 (el abrazo de una banda hasta 1440 grados, una palanca hasta 20)} ring {se esperaban dos diámetros, primero el exterior, como [136, 100]} friction {se esperaba un coeficiente de rozamiento mayor que 0, hasta 1} presses {se esperaba uniform pressure (presión uniforme) o uniform wear (desgaste uniforme)} stall_ratio {se esperaba una relación de par de 1 a 10} tyre {se esperaba el diámetro con que rueda el neumático, de 200 a 2500 mm, como en 632} final_drive {se esperaban vueltas de la salida por una de las ruedas, de 0.2 a 20, como en 3.65} capacity {se esperaba una capacidad, como '{' torque Nm: 600 '}'} pack {se esperaba un paquete, como '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {se esperaba una lista de discos desde el pistón, como ['{' kind: steel, thickness: 1.80 mm '}']} plate {se esperaba un disco, como '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {se esperaba friction (forrado), steel (acero), cushion (ondulado) o backing plate (de apoyo)} depth {se esperaba una profundidad, como '{' size: 22.20 mm '}'} shelf {se esperaba un surtido, como '{' part: backing plate, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {se esperaba backing plate (disco de apoyo), steel (acero), snap ring (anillo elástico) o piston (pistón)} limit {se esperaba un límite, como '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {se esperaba una longitud con su unidad, como 0.42 mm, 0.017 in, 17 thou o 1/64 in} lengths {se esperaba una lista de longitudes con sus unidades, como [0.42 mm, 0.44 mm]} air {se esperaba una presión con su unidad, como 300 kPa, 3 bar o 45 psi} readings {se esperaban lecturas, como '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {se esperaban carreras con aire, como '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {se esperaban profundidades, como '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} again {se esperaba la pieza montada ahora y lo leído, como '{' fitted: 5.40 mm, read: [1.02 mm] '}'} step_gauge {se esperaban pasos, como '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {se esperaba un juego axial, como '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {se esperaba washer (arandela), race (pista) o shim (calce)} stack {se esperaba una lista de piezas, como ['{' part: case, size: 80.00 mm, gap: opens '}']} band_setting {se esperaba cómo se ajusta una banda, como '{' pitch: 1.50 mm, lever: 1.5 '}'} lever {se esperaba una relación de palanca mayor que 0, hasta 20, como 1.5} rod_part {se esperaba servo rod, apply rod o apply pin} turns {se esperaba un número de vueltas, de 0 a 100, como 2.5 por dos y media} wear_check {se esperaba qué se mide, como '{' measure: bushing, limit: '{' most: 0.15 mm '}' '}'} wear_kind {se esperaba bushing (casquillo), planet side (lateral de satélite), gear to case (piñón a cuerpo), gear to crescent (piñón a media luna), gear side (lateral de piñón) o spring length (longitud de muelle)} band_readings {se esperaban lecturas de una banda, como '{' turns: 2.5 '}' o '{' travel: [3.10 mm] '}'} wear_readings {se esperaban lecturas, como '{' read: [0.08 mm] '}' o '{' bore: [38.10 mm], shaft: [38.03 mm] '}'} stack_part {se esperaba una pieza, como '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {se esperaba opens (abre) o fills (llena)} job {se espera el número 1, la forma de los archivos de trabajo} entry {se espera una sola cosa dicha, como reading: '{' low brake: '{' feeler: [0.42 mm] '}' '}'} time {se espera una fecha con hora, como 2026-11-25T12:40:07.000Z} initials {se esperan iniciales, de 1 a 8 letras y cifras, como TW} id {se espera el número de una anotación, 8 letras y cifras} other {se esperaba un elemento, como '{' brake: rear.carrier '}'}}",
 
   state: '{state, select, driving {transmite} neutral {punto muerto} other {bloqueado}}',
   'both ways': '{forward}; marcha atrás {reverse}',
@@ -415,7 +415,7 @@ export const es: Messages = {
   plate:
     '{kind, select, friction {disco de fricción} steel {disco de acero} cushion {disco ondulado} other {disco de apoyo}}',
   'clearance way':
-    '{way, select, feeler {galgas} lifted {reloj, disco levantado} on_air {reloj, con aire} other {sonda de profundidad}}',
+    '{way, select, feeler {galgas} lifted {reloj, disco de apoyo levantado} on_air {reloj, con aire} other {sonda de profundidad}}',
   'remark.no gap':
     'Las lecturas con {way} no dejan holgura: así nada puede girar. Lea otra vez y cuente los discos.',
   'remark.plate missing':
@@ -425,7 +425,7 @@ export const es: Messages = {
   'remark.other unit':
     '{of, select, place {Sitio {place}. } friction {Disco de fricción {place}. } steel {Disco de acero {place}. } cone {Cono {place}. } other {}}{meant, select, in {¿Eran pulgadas? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} thou {¿Eran milésimas de pulgada? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} um {¿Eran micrómetros? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} other {¿Eran milímetros? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.}}',
   'remark.uneven':
-    '{where, select, round {Alrededor del paquete las lecturas difieren en {spread}, y los límites distan {width}. {beyond, select, yes {Ninguna pieza puede corregirlo, así que no se elige ninguna.} other {Mire antes de elegir una pieza.}} Así se lee un disco ladeado, un plato de respaldo doblado, un anillo mal asentado o una galga que no está a escuadra: búsquelo y lea otra vez.} teeth {De diente a diente las lecturas difieren en {spread}, y los límites distan {width}. {beyond, select, yes {Ninguna pieza puede corregirlo, así que no se elige ninguna.} other {Mire antes de elegir una pieza.}} Así se lee una corona mal asentada o descentrada, suciedad o una rebaba: búsquelo y lea otra vez.} other {Las lecturas del mismo juego difieren en {spread}, y los límites distan {width}. {beyond, select, yes {Ninguna pieza puede corregirlo, así que no se elige ninguna.} other {Mire antes de elegir una pieza.}} Así se lee un comparador que se ha movido, un eje que no se empujó hasta el tope en los dos sentidos, o suciedad: búsquelo y lea otra vez.}}',
+    '{where, select, round {Alrededor del paquete las lecturas difieren en {spread}, y los límites distan {width}. {beyond, select, yes {Ninguna pieza puede corregirlo, así que no se elige ninguna.} other {Mire antes de elegir una pieza.}} Así se lee un disco ladeado, un disco de apoyo doblado, un anillo mal asentado o una galga que no está a escuadra: búsquelo y lea otra vez.} teeth {De diente a diente las lecturas difieren en {spread}, y los límites distan {width}. {beyond, select, yes {Ninguna pieza puede corregirlo, así que no se elige ninguna.} other {Mire antes de elegir una pieza.}} Así se lee una corona mal asentada o descentrada, suciedad o una rebaba: búsquelo y lea otra vez.} other {Las lecturas del mismo juego difieren en {spread}, y los límites distan {width}. {beyond, select, yes {Ninguna pieza puede corregirlo, así que no se elige ninguna.} other {Mire antes de elegir una pieza.}} Así se lee un comparador que se ha movido, un eje que no se empujó hasta el tope en los dos sentidos, o suciedad: búsquelo y lea otra vez.}}',
   'remark.few places':
     '{places, plural, one {Un solo punto} other {Solo {places} puntos}} con las galgas: tome tres o cuatro, repartidos, con el disco de apoyo levantado contra el anillo.',
   'remark.squash unknown':
@@ -476,9 +476,9 @@ export const es: Messages = {
     '{which, select, thinner {Para quedar dentro, el paquete ha de ser más delgado: de {from} a {to}.} other {Para quedar dentro, el paquete ha de ser más grueso: de {from} a {to}.}}',
   'pack.drawn':
     'Las medidas del archivo dejarían {clearance}, ± {worst} en el peor caso, ± {likely} como es probable.',
-  'draws.made':
-    '{draws} montajes al azar, cada medida igual de probable entre sus extremos (xoshiro128**, semilla {seed}):',
-  'draws.outside':
+  'trials.made':
+    '{trials} ensayos al azar, cada medida igual de probable entre sus extremos (serie {series}):',
+  'trials.outside':
     '{none, select, yes {Ninguno está fuera de límites: lo está menos del {to} % de todos, hasta donde tantos lo dicen.} other {Fuera de límites: {all} % (de {from} a {to} %, hasta donde tantos lo dicen): {below} % bajo el mínimo, {above} % sobre el máximo.}}',
   'pack.first': 'Mire esto primero',
   'pack.measured': 'Medido',
@@ -486,14 +486,14 @@ export const es: Messages = {
     '{way}{has, select, squash {, {air}, {squash} de aplastamiento descontado} air {, {air}} other {}}',
   'pack.place': '{place}: {reading}',
   'pack.shelf':
-    '{part, select, flange {Disco de apoyo del surtido} steel {Disco de acero del surtido} snap_ring {Anillo elástico del surtido} washer {Arandela del surtido} race {Pista del surtido} shim {Calce del surtido} servo_rod {Vástago del servo del surtido} apply_rod {Vástago de aplicación del surtido} apply_pin {Pasador de aplicación del surtido} other {Pistón del surtido}}',
+    '{part, select, backing_plate {Disco de apoyo del surtido} steel {Disco de acero del surtido} snap_ring {Anillo elástico del surtido} washer {Arandela del surtido} race {Pista del surtido} shim {Calce del surtido} servo_rod {Vástago del servo del surtido} apply_rod {Vástago de aplicación del surtido} apply_pin {Pasador de aplicación del surtido} other {Pistón del surtido}}',
   'pack.rank': '{rank, select, best {mejor} other {segunda}}',
   'pack.prediction':
     '{verdict, select, inside {{safe, select, yes {dentro, aun en el peor caso} other {dentro, pero no en el peor caso}}} too_small {bajo el mínimo} other {sobre el máximo}}',
   'pack.again':
-    '{part, select, flange {Monte el disco de apoyo de {size}} steel {Monte el disco de acero de {size}} snap_ring {Monte el anillo elástico de {size}} washer {Monte la arandela de {size}} race {Monte la pista de {size}} shim {Monte el calce de {size}} servo_rod {Monte el vástago del servo de {size}} apply_rod {Monte el vástago de aplicación de {size}} apply_pin {Monte el pasador de aplicación de {size}} other {Monte el pistón de {size}}} y mida otra vez del mismo modo: espere {clearance}, ± {worst}. Anote las dos; solo la segunda cierra el trabajo.',
+    '{part, select, backing_plate {Monte el disco de apoyo de {size}} steel {Monte el disco de acero de {size}} snap_ring {Monte el anillo elástico de {size}} washer {Monte la arandela de {size}} race {Monte la pista de {size}} shim {Monte el calce de {size}} servo_rod {Monte el vástago del servo de {size}} apply_rod {Monte el vástago de aplicación de {size}} apply_pin {Monte el pasador de aplicación de {size}} other {Monte el pistón de {size}}} y mida otra vez del mismo modo: espere {clearance}, ± {worst}. Anote las dos; solo la segunda cierra el trabajo.',
   'pack.stays':
-    'Lo mejor del surtido es {part, select, flange {el disco de apoyo montado} steel {el disco de acero montado} snap_ring {el anillo elástico montado} washer {la arandela montada} race {la pista montada} shim {el calce montado} servo_rod {el vástago del servo montado} apply_rod {el vástago de aplicación montado} apply_pin {el pasador de aplicación montado} other {el pistón montado}}, de {size}: no se cambia.',
+    'Lo mejor del surtido es {part, select, backing_plate {el disco de apoyo montado} steel {el disco de acero montado} snap_ring {el anillo elástico montado} washer {la arandela montada} race {la pista montada} shim {el calce montado} servo_rod {el vástago del servo montado} apply_rod {el vástago de aplicación montado} apply_pin {el pasador de aplicación montado} other {el pistón montado}}, de {size}: no se cambia.',
   'pack.closed':
     'Medido otra vez con la pieza de {size}: {clearance}: {verdict}{agrees, select, yes {, como se preveía ({predicted}, ± {worst})} no {, y no como se preveía ({predicted}, ± {worst})} other {}}.{closes, select, yes { Con eso se cierra.} other { No queda cerrado.}}',
   'pack.wear': 'Discos',
@@ -650,7 +650,7 @@ export const es: Messages = {
   'misconception.neutral means all free':
     'En punto muerto no todo queda libre: lo unido a la entrada, o retenido, tiene una velocidad determinada.',
   'misconception.braking always':
-    'No toda marcha da freno motor. Lo que retiene en tracción debe retener también en el otro sentido, y una rueda libre gira entonces libre.',
+    'No toda marcha da freno motor. Lo que retiene en tracción debe retener también en el otro sentido, y una rueda libre gira libre.',
   'misconception.one-way ends braking':
     'Lo que lleva la retención sujeta aquí en ambos sentidos, y el motor es arrastrado. Una rueda libre lo impide solo donde retiene ella sola.',
   'misconception.still means no torque':
@@ -675,7 +675,7 @@ export const es: Messages = {
     'Algo sí lo muestra. Recorra las marchas, en tracción y en retención.',
 
   'sheet.title':
-    '{sheet, select, chart {Tabla de aplicación} drawing {Semicorte} set {Juego de hojas} job {Ficha de trabajo} strip {Hoja de desmontaje} build {Hoja de montaje} measure {Medir y elegir} margins {Márgenes} diagnosis {Hoja de diagnóstico} one_way {Ficha de ruedas libres} other {Hojas}}',
+    '{sheet, select, chart {Tabla de aplicación} drawing {Semicorte} set {Juego de hojas} job {Ficha de trabajo} strip {Hoja de desmontaje} build {Hoja de montaje} measure {Medir y elegir} capacity {Capacidad de par} diagnosis {Hoja de diagnóstico} one_way {Ficha de ruedas libres} other {Hojas}}',
   'sheet.stamp': 'Archivo {hash} · {date} · Holdturn',
   'sheet.page': 'página {page} de {pages}',
   'sheet.printed': '{file}: {pages, plural, one {una página} other {{pages} páginas}}',
@@ -695,7 +695,7 @@ export const es: Messages = {
   'drawn.circles':
     'Un círculo fuerte lleva carga; uno a trazos está retenido (H), uno a puntos, libre (F). Los pares son por 100 N·m a la entrada.',
   'drawn.end written': '{file}: {title}',
-  'drawn.scale': 'Escala de velocidades de {train}',
+  'drawn.lever': 'Diagrama de palancas de {train}',
   'drawn.bevel':
     'Un esquema: el planetario más lejano se dibuja mayor, y no se ve girar ningún piñón en su eje.',
   'drawn.teeth not counted':
@@ -733,7 +733,7 @@ export const es: Messages = {
   'sheet.measure.how':
     'Galgas: entre el anillo elástico y el disco de apoyo, levantado contra el anillo, repartidas en toda la vuelta. Con aire: anote la presión. Sonda de profundidad: la profundidad menos el paquete. Los discos se cambian todos a la vez.',
   'sheet.measure.shelf':
-    '{part, select, flange {Discos de apoyo} steel {Discos de acero} snap_ring {Anillos elásticos} washer {Arandelas} race {Pistas} shim {Calces} other {Pistones}} del surtido: {sizes}. Montado: {fitted}.',
+    '{part, select, backing_plate {Discos de apoyo} steel {Discos de acero} snap_ring {Anillos elásticos} washer {Arandelas} race {Pistas} shim {Calces} other {Pistones}} del surtido: {sizes}. Montado: {fitted}.',
   'sheet.measure.no limit': 'Sin límite en el archivo: escríbalo con su fuente y sus iniciales.',
   'sheet.measure.play': 'Juego axial, {shaft}',
   'sheet.test':
@@ -796,7 +796,7 @@ export const es: Messages = {
   'cli.words':
     'seen (visto), reading (lectura), chosen (elegido), check (comprobación), limit (límite), photograph (fotografía), note (nota) o signed (firmado), y sus palabras, como reading "low brake" "feeler: [0.42 mm]"',
   'cli.kind':
-    'qué se imprime: chart (tabla), drawing (dibujo), diagnosis (diagnóstico), strip (desmontaje), measure (medir), build (montaje), one-way (ruedas libres), margins (márgenes), job (trabajo) o set (todas)',
+    'qué se imprime: chart (tabla), drawing (dibujo), diagnosis (diagnóstico), strip (desmontaje), measure (medir), build (montaje), one-way (ruedas libres), capacity (capacidad de par), job (trabajo) o set (todas)',
   'verb.check': '¿es esto un tren? cada error y aviso con su lugar',
   'verb.flow': 'una marcha en tracción y en retención: velocidades, pares y por qué',
   'verb.chart': 'cada combinación de los elementos de fricción, y los relevos entre marchas',
@@ -804,7 +804,7 @@ export const es: Messages = {
   'verb.hand': 'retener unos miembros y girar otro: ¿gira?, ¿y qué hacen los demás?',
   'verb.faults': 'cada avería en cada marcha: qué hace, y qué la delata primero',
   'verb.suspects': '¿qué avería significa? sospechosos según lo visto, y la mejor prueba siguiente',
-  'verb.margin':
+  'verb.capacity':
     'cuánto puede pasar cada marcha, qué patina primero y la presión mínima que aguanta',
   'verb.plan':
     'el montaje, paso a paso: qué mirar, y las comprobaciones a mano que descubren errores',
@@ -834,7 +834,7 @@ export const es: Messages = {
     'la comprobación a mano de cada rueda libre, o de la que se nombra; con --hold outer o inner',
   'option.side': 'drive (en tracción) o coast (en retención); drive si falta',
   'option.end': 'el juego o par de engranajes que se ve desde un extremo, con sus dientes',
-  'option.scale': 'la escala de velocidades: cada juego una palanca, las alturas son velocidades',
+  'option.lever': 'el diagrama de palancas: cada juego una palanca, las alturas son velocidades',
   'option.seen-from': 'el lado desde el que usted mira: input (entrada) u output (salida)',
   'option.pairs': 'también cada dos averías a la vez',
   'option.only': 'algunas averías, con comas, como en "low sprag: backwards"',
@@ -842,7 +842,8 @@ export const es: Messages = {
   'option.pressure': 'en todos los pistones: 900 (kPa), "9 bar" o "130 psi"; sin ella, 900 kPa',
   'option.torque': 'del motor: 220 (N·m) o "162 lbft"; sin él, el del archivo',
   'option.stall-ratio': 'cuánto multiplica el par el convertidor en calado; 1 sin convertidor',
-  'option.practice': 'el practice.yaml del taller: pruebas, minutos, riesgos, qué falla más',
+  'option.experience':
+    'un archivo de la experiencia del taller: pruebas, minutos, riesgos, qué falla más',
   'option.unit': 'en qué se trabaja',
   'option.train': 'el archivo del tren: en él se buscan los nombres',
   'option.complaint': 'en palabras de quien lo trajo',
@@ -856,9 +857,8 @@ export const es: Messages = {
   'option.seen': 'un archivo de lo que se vio, para la hoja de diagnóstico',
   'option.readings': 'un archivo de lecturas de los paquetes, para la hoja de medir',
   'option.plays': 'un archivo de lecturas del juego axial, para la hoja de medir',
-  'option.draws':
-    'saca al azar tantos montajes, junto al peor caso y la raíz de cuadrados: 1000000',
-  'option.seed': 'la semilla del azar; 1 si falta',
+  'option.trials': 'tantos montajes al azar, junto al peor caso y la raíz de cuadrados: 1000000',
+  'option.series': 'qué ensayos: el mismo número da los mismos otra vez; 1 si falta',
   'option.date': 'la fecha de la hoja, como 2026-11-25; hoy si falta',
   'option.all': 'no abreviar nada',
   'option.inch': 'las pulgadas primero',
@@ -893,10 +893,12 @@ export const es: Messages = {
     "no hay lecturas en {file}: anótelas por banda, como low band: '{' turns: 2.5 '}' o low band: '{' travel: [3.10 mm] '}'",
   'no.wear':
     "no hay lecturas en {file}: anótelas por pieza, como pump gear side: '{' read: [0.04 mm] '}'",
-  'bad.draws':
-    'número de montajes ilegible: {given}; escriba un entero, como en --draws 1000000, de {least} a {most}',
-  'bad.seed': 'semilla ilegible: {given}; escriba un entero, como en --seed 7, de {least} a {most}',
-  'bad.seed alone': '--seed va con --draws: escriba las dos, como en --draws 1000000 --seed 7',
+  'bad.trials':
+    'número de ensayos ilegible: {given}; escriba un entero, como en --trials 1000000, de {least} a {most}',
+  'bad.series':
+    'serie ilegible: {given}; escriba un entero, como en --series 7, de {least} a {most}',
+  'bad.series alone':
+    '--series va con --trials: escriba las dos, como en --trials 1000000 --series 7',
   'no.kind':
     'hoja desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las hojas son {all}}}',
   'no.job': 'falta el trabajo: nombre su archivo, como en --job unidad.job.yaml',
@@ -956,7 +958,7 @@ export const es: Messages = {
   'no.set':
     'juego desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {hay {all}}}',
   'no.side': 'lado desconocido: {given}; escriba --side drive o --side coast',
-  'bad.picture': 'demasiado: dé --end o --scale, pero no ambos',
+  'bad.picture': 'demasiado: dé --end o --lever, pero no ambos',
   'bad.side alone': '¿qué marcha? añada --range y --gear, o --on',
   'no.way': 'sentido desconocido: {given}; escriba --way clockwise o --way anticlockwise',
   'no.end': 'lado desconocido: {given}; escriba --seen-from input o --seen-from output',

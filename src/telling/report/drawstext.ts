@@ -14,7 +14,7 @@ export function drawsLines(draws: Draws, tool: Length, page: Page): string[] {
     const length = drawnLength(um, giveUm, tool);
     return [`${ofThousand}`, lengthText(length, voice, page.unit)];
   });
-  const made = voice.say('draws.made', { draws: grouped(draws.draws), seed: `${seed}` });
+  const made = voice.say('trials.made', { trials: grouped(draws.draws), series: `${seed}` });
   const values = outside && {
     none: outside.all.count === 0 ? 'yes' : 'no',
     ...sharesOf(outside.all, voice),
@@ -24,7 +24,7 @@ export function drawsLines(draws: Draws, tool: Length, page: Page): string[] {
   return [
     ...paragraph(made, page),
     ...table(['stacks', 'leave'], rows, page),
-    ...(values ? paragraph(voice.say('draws.outside', values), page) : []),
+    ...(values ? paragraph(voice.say('trials.outside', values), page) : []),
   ];
 }
 

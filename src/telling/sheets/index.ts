@@ -12,7 +12,7 @@ export { typstOf } from './typst.ts';
 export { drawingSheet } from './drawing.ts';
 export { jobCard } from './job.ts';
 export { diagnosisSheet } from './diagnosis.ts';
-export { marginSheet } from './margins.ts';
+export { capacitySheet } from './capacity.ts';
 export { type Measurements, measureSheet } from './measure.ts';
 export { oneWayCard } from './oneway.ts';
 export { stripSheet } from './strip.ts';

@@ -2,7 +2,7 @@ import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { isSpan } from '../../../engine/flow/index.ts';
 import { isFriction } from '../../../engine/train/index.ts';
-import { speedScale, speedScene } from '../../../telling/drawing/index.ts';
+import { leverDiagram, leverScene } from '../../../telling/drawing/index.ts';
 import { voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
 import { Drawing } from '../drawing.tsx';
@@ -10,37 +10,37 @@ import { Figure } from '../figure.tsx';
 import { language } from '../words.ts';
 import { dressNodes, type Hold, hearPulls } from './pulling.ts';
 import { words } from './words.ts';
-import './scale.css';
+import './lever.css';
 
 /**
- * The speed scale: levers whose nodes stand at their speeds. A node that is pulled takes the
+ * The lever diagram: levers whose nodes stand at their speeds. A node that is pulled takes the
  * others along as far as the train allows, and what stops it is said.
  */
-export function Scale({ bench, build }: { readonly bench: Bench; readonly build: Build }) {
+export function Lever({ bench, build }: { readonly bench: Bench; readonly build: Build }) {
   const say = words();
   const voice = voiceOf(language.value);
   const place = useRef<HTMLDivElement>(null);
   const hold = useSignal<Hold | undefined>(undefined);
   // On a phone the arms are shorter, so that the names stay large.
-  const scale = useComputed(() => {
+  const diagram = useComputed(() => {
     const width = matchMedia('(max-width: 40rem)').matches ? 400 : 1000;
-    return build.train.value && speedScale(build.train.value, width);
+    return build.train.value && leverDiagram(build.train.value, width);
   });
   const answer = build.answer.value;
   const train = build.train.value;
   useEffect(() => {
     const svg = place.current?.querySelector('svg');
-    return svg ? hearPulls(svg, { bench, build, scale, hold }) : undefined;
-  }, [scale.value]);
+    return svg ? hearPulls(svg, { bench, build, diagram, hold }) : undefined;
+  }, [diagram.value]);
   useEffect(() => {
     const svg = place.current?.querySelector('svg');
     if (svg) dressNodes(svg, hold.value?.speeds ?? answer?.pose, (name) => voice.name(name));
   });
   // A gear that is shifted, a hand that is laid on elsewhere: the pull is over.
   useEffect(() => void (hold.value = undefined), [answer]);
-  if (!scale.value || !answer || !train) return null;
+  if (!diagram.value || !answer || !train) return null;
   const frictions = new Set(train.devices.filter(isFriction).map(({ name }) => name));
-  const scene = speedScene(scale.value, {
+  const scene = leverScene(diagram.value, {
     pose: hold.value?.speeds ?? answer.pose,
     speeds: hold.value ? new Map() : answer.speeds,
     on: new Set(bench.on.value.filter((name) => frictions.has(name))),
@@ -48,13 +48,13 @@ export function Scale({ bench, build }: { readonly bench: Bench; readonly build:
     title: say.of(train.name),
     ...(hold.value && { most: hold.value.most }),
   });
-  const members = [...new Set(scale.value.levers.flat().map(({ member }) => member))];
+  const members = [...new Set(diagram.value.levers.flat().map(({ member }) => member))];
   return (
-    <section class="scale" aria-label={say.title}>
+    <section class="lever" aria-label={say.title}>
       <h2>{say.title}</h2>
       <Figure
         caption={say.caption}
-        name="speed-scale"
+        name="lever-diagram"
         scene={scene}
         table={
           <table>
@@ -78,10 +78,10 @@ export function Scale({ bench, build }: { readonly bench: Bench; readonly build:
           </table>
         }
       >
-        <div ref={place} class="scale-sheet">
+        <div ref={place} class="lever-sheet">
           <Drawing scene={scene} role="group" />
         </div>
-        <p role="status" class="scale-said">
+        <p role="status" class="lever-said">
           {hold.value ? said(hold.value) : ''}
         </p>
       </Figure>

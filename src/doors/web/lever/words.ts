@@ -2,8 +2,8 @@ import { spoken } from '../words.ts';
 
 export const words = spoken({
   en: {
-    title: 'The speed scale',
-    of: (train: string) => `Speed scale of ${train}`,
+    title: 'The lever diagram',
+    of: (train: string) => `Lever diagram of ${train}`,
     caption: 'Heights are speeds, for one turn of what is turned. Pull a node up or down.',
     still: 'stands still, or locks',
     free: (span: string) => `free: ${span}`,
@@ -11,8 +11,8 @@ export const words = spoken({
     stops: (member: string, by: string) => `The ${member} goes no further: ${by}.`,
   },
   es: {
-    title: 'La escala de velocidades',
-    of: (train: string) => `Escala de velocidades de ${train}`,
+    title: 'El diagrama de palancas',
+    of: (train: string) => `Diagrama de palancas de ${train}`,
     caption: 'Las alturas son velocidades, por una vuelta de lo que gira. Tire de un punto.',
     still: 'quieto, o se bloquea',
     free: (span: string) => `libre: ${span}`,

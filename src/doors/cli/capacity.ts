@@ -12,7 +12,7 @@ import { trainOf } from './source.ts';
 import { trainAsFound } from './wrong.ts';
 
 /** What each gear can pass before something slips, and at what pressure it holds. */
-export function margin(file: string, session: Session): Reply {
+export function capacity(file: string, session: Session): Reply {
   const { options, page } = session;
   const train = trainAsFound(trainOf(file, session), options);
   const report = marginReport(train, file, options);

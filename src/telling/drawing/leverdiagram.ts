@@ -6,25 +6,25 @@ import { type AxisName, nameAxes } from './axisnames.ts';
 import { arranged, type Block } from './blocks.ts';
 
 /**
- * The speed scale of a train: each set a straight lever whose members stand at true distances,
+ * The lever diagram of a train: each set a straight lever whose members stand at true distances,
  * sets that share two members made one, a member that stands on several joined across; heights
- * are speeds. Laid out once; `speedScene` puts it at speeds.
+ * are speeds. Laid out once; `leverScene` puts it at speeds.
  */
-export interface SpeedScale {
+export interface LeverDiagram {
   readonly name: string;
   readonly width: number;
   readonly height: number;
   /** The heights between which nodes stand, top and foot. */
   readonly top: number;
   readonly foot: number;
-  readonly levers: readonly (readonly ScaleNode[])[];
+  readonly levers: readonly (readonly LeverNode[])[];
   /** Places of one member that stand apart, from left to right. */
   readonly joined: readonly { readonly member: string; readonly xs: readonly number[] }[];
-  readonly devices: readonly ScaleDevice[];
+  readonly devices: readonly LeverDevice[];
 }
 
 /** A member's place: an axis along which its node slides. */
-export interface ScaleNode extends AxisName {
+export interface LeverNode extends AxisName {
   readonly member: string;
   readonly x: number;
   /** Where the figure of its speed stands: to its right, or, nearer to a neighbour, its left. */
@@ -32,7 +32,7 @@ export interface ScaleNode extends AxisName {
 }
 
 /** A device between the places of two members; of one that holds to the case, one place. */
-export interface ScaleDevice {
+export interface LeverDevice {
   readonly device: Device;
   readonly first: { readonly member: string; readonly x: number };
   readonly second: { readonly member: string; readonly x: number };
@@ -43,10 +43,10 @@ const SPAN = 360;
 const SIDE = 52; // left of the first axis, for numerals
 
 /**
- * Lays the speed scale of a train out, its arms as long as a sheet of `width` units has room for;
- * deterministic. A scale of many axes is wider, so that a finger finds each.
+ * Lays the lever diagram of a train out, its arms as long as a sheet of `width` units has room for;
+ * deterministic. A diagram of many axes is wider, so that a finger finds each.
  */
-export function speedScale(train: Train, width = 1000): SpeedScale {
+export function leverDiagram(train: Train, width = 1000): LeverDiagram {
   const { assembly } = motionOf(train);
   const labelOf = (name: string) => assembly.bodies[assembly.bodyOf(name) ?? 0]?.label ?? CASE;
   const ties = train.devices.map(({ first, second }) => [labelOf(first), labelOf(second)] as const);
@@ -81,7 +81,7 @@ export function speedScale(train: Train, width = 1000): SpeedScale {
   };
 }
 
-type Axis = Pick<ScaleNode, 'member' | 'x'>;
+type Axis = Pick<LeverNode, 'member' | 'x'>;
 
 // A block for each lever, and one for each member that no set knows: races, drums between two
 // clutches.
@@ -125,7 +125,7 @@ function placed(blocks: readonly Block[], width: number): Axis[][] {
 }
 
 // Beside the node; where a neighbour is near on both sides, each of those a line higher.
-function figureOf(x: number, xs: readonly number[]): ScaleNode['figure'] {
+function figureOf(x: number, xs: readonly number[]): LeverNode['figure'] {
   const gaps = xs.map((other) => other - x);
   const after = Math.min(...gaps.filter((gap) => gap > 1e-9), 999);
   const before = Math.min(...gaps.filter((gap) => gap < -1e-9).map((gap) => -gap), 999);
@@ -138,7 +138,7 @@ function nearest(
   levers: readonly (readonly Axis[])[],
   first: string,
   second: string,
-): Pick<ScaleDevice, 'first' | 'second'> {
+): Pick<LeverDevice, 'first' | 'second'> {
   const axes = levers.flat();
   const from = axes.filter(({ member }) => member === first);
   const [own = { member: first, x: 0 }] = from;
@@ -146,7 +146,7 @@ function nearest(
   const pairs = from.flatMap((a) => {
     return axes.flatMap((b) => (b.member === second ? [{ first: a, second: b }] : []));
   });
-  const far = (pair: Pick<ScaleDevice, 'first' | 'second'>) =>
+  const far = (pair: Pick<LeverDevice, 'first' | 'second'>) =>
     Math.abs(pair.first.x - pair.second.x);
   const [near] = pairs.toSorted((a, b) => far(a) - far(b));
   return near ?? { first: own, second: own };

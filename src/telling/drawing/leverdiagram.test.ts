@@ -10,7 +10,7 @@ import { readTrain, trainText } from '../../engine/trainfile/index.ts';
 import { Dice, seedOfRun } from '../../../test/dice.ts';
 import { randomTrain } from '../../../test/random-train.ts';
 import { ROOT } from '../../../test/sources.ts';
-import { type Scene, speedAt, speedScale, speedScene } from './index.ts';
+import { type Scene, speedAt, leverDiagram, leverScene } from './index.ts';
 import { SIZE, widthOf } from './lettering.ts';
 
 const seed = seedOfRun();
@@ -21,7 +21,7 @@ it('arms on paper are as the levers, whatever the width', () => {
       return nodes.map(({ at }) => toNumber(at));
     });
     for (const width of WIDTHS) {
-      const drawn = speedScale(train, width).levers.filter((axes) => axes.length > 2);
+      const drawn = leverDiagram(train, width).levers.filter((axes) => axes.length > 2);
       const ends = drawn.map((axes) => {
         const [from = 0, to = 1] = [axes[0]?.x, axes.at(-1)?.x];
         return axes.map(({ x }) => (x - from) / (to - from));
@@ -41,7 +41,7 @@ it('arms on paper are as the levers, whatever the width', () => {
 it('names lie on no name and on no axis, and all is on the sheet', () => {
   everywhere((train) => {
     for (const width of WIDTHS) {
-      const { levers, width: wide, height } = speedScale(train, width);
+      const { levers, width: wide, height } = leverDiagram(train, width);
       const nodes = levers.flat();
       const boxes = nodes.map(({ names, nameX, nameY, anchor }) => {
         const room = Math.max(...names.map((line) => widthOf(line, SIZE)));
@@ -71,8 +71,8 @@ it('every member of a set or device has a node, at its speed', () => {
     const { pose, speeds } = (flow(train, on) satisfies Flow).drive;
     const floats = new Map([...pose].map(([name, speed]) => [name, toNumber(speed)]));
     const shown = { pose: floats, speeds, on: new Set(on), figure: String };
-    const scale = speedScale(train);
-    const nodes = nodesOf(speedScene(scale, shown));
+    const scale = leverDiagram(train);
+    const nodes = nodesOf(leverScene(scale, shown));
     for (const name of [train.input, ...train.devices.map(({ first }) => first)]) {
       const body = assembly.bodyOf(name) ?? 0;
       if (body === 0 || assembly.onPins.has(body)) continue;
@@ -88,7 +88,7 @@ it('every member of a set or device has a node, at its speed', () => {
 
 function nodesOf({ marks }: Scene): { member: string; y: number }[] {
   return marks.flatMap((mark) => {
-    return mark.mark === 'group' && mark.look === 'scale-node'
+    return mark.mark === 'group' && mark.look === 'lever-node'
       ? [{ member: mark.about?.name ?? '', y: mark.at?.y ?? 0 }]
       : [];
   });

@@ -1,24 +1,24 @@
 import { flow, type Working } from '../../engine/flow/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { type Scene, speedScale, speedScene } from '../../telling/drawing/index.ts';
+import { type Scene, leverDiagram, leverScene } from '../../telling/drawing/index.ts';
 import { visible, type Voice } from '../../telling/narrative/index.ts';
 import type { Selection } from './selection.ts';
 
-/** The speed scale of a train in a gear, or at rest where none is chosen. */
-export function scaleSceneOf(train: Train, { selection, side, voice }: ScaleAsked): Scene {
+/** The lever diagram of a train in a gear, or at rest where none is chosen. */
+export function leverSceneOf(train: Train, { selection, side, voice }: LeverAsked): Scene {
   const working = selection && flow(train, selection.on)[side];
-  return speedScene(speedScale(train), {
+  return leverScene(leverDiagram(train), {
     pose: floats(working?.pose ?? new Map()),
     speeds: working?.speeds ?? new Map(),
     on: new Set(selection?.on ?? []),
     figure: (speed) =>
       working ? speed.toFixed(2).replace('-', '−').replace('.', voice.say('decimal')) : '',
-    title: voice.say('drawn.scale', { train: visible(train.name) }),
+    title: voice.say('drawn.lever', { train: visible(train.name) }),
   });
 }
 
-interface ScaleAsked {
+interface LeverAsked {
   readonly selection: Selection | undefined;
   readonly side: 'drive' | 'coast';
   readonly voice: Voice;

@@ -1,7 +1,7 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { type Pull, pull, pulledTo, type Stop } from '../../../engine/hand/index.ts';
 import { ONE, toNumber } from '../../../engine/linear/index.ts';
-import { mostOf, type SpeedScale, speedAt } from '../../../telling/drawing/index.ts';
+import { mostOf, type LeverDiagram, speedAt } from '../../../telling/drawing/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
 
 /** A node that is being pulled, or was pulled and left where it is. */
@@ -10,7 +10,7 @@ export interface Hold {
   readonly pull: Pull;
   readonly speed: number;
   readonly speeds: ReadonlyMap<string, number>;
-  /** The speed at the top of the scale: it stands while a hand pulls. */
+  /** The speed at the top of the diagram: it stands while a hand pulls. */
   readonly most: number;
   /** What stops it where it is; absent while nothing does. */
   readonly stop?: Stop;
@@ -19,7 +19,7 @@ export interface Hold {
 interface Ground {
   readonly bench: Bench;
   readonly build: Build;
-  readonly scale: ReadonlySignal<SpeedScale | undefined>;
+  readonly diagram: ReadonlySignal<LeverDiagram | undefined>;
   readonly hold: Signal<Hold | undefined>;
 }
 
@@ -29,7 +29,7 @@ interface Ground {
  */
 export function hearPulls(svg: SVGSVGElement, ground: Ground): () => void {
   let dragging = false;
-  const nodeOf = (event: Event) => (event.target as Element).closest('.scale-node');
+  const nodeOf = (event: Event) => (event.target as Element).closest('.lever-node');
   const down = (event: PointerEvent) => {
     const member = nodeOf(event)?.getAttribute('data-name');
     if (member === undefined || member === null || event.button !== 0) return;
@@ -38,12 +38,12 @@ export function hearPulls(svg: SVGSVGElement, ground: Ground): () => void {
     if (dragging) svg.setPointerCapture(event.pointerId);
   };
   const move = (event: PointerEvent) => {
-    const { scale, hold } = ground;
-    if (!dragging || !scale.value || !hold.value) return;
+    const { diagram, hold } = ground;
+    if (!dragging || !diagram.value || !hold.value) return;
     const box = svg.getBoundingClientRect();
-    const height = ((event.clientY - box.top) / box.height) * scale.value.height;
+    const height = ((event.clientY - box.top) / box.height) * diagram.value.height;
     const shown = { pose: new Map(), speeds: new Map(), on: new Set<string>(), figure: String };
-    drawTo(ground, speedAt(scale.value, { ...shown, most: hold.value.most }, height));
+    drawTo(ground, speedAt(diagram.value, { ...shown, most: hold.value.most }, height));
   };
   const up = () => (dragging = false);
   const key = (event: KeyboardEvent) => {
@@ -77,7 +77,7 @@ export function dressNodes(
   speeds: ReadonlyMap<string, number> | undefined,
   nameOf: (member: string) => string,
 ): void {
-  for (const node of svg.querySelectorAll('.scale-node')) {
+  for (const node of svg.querySelectorAll('.lever-node')) {
     const member = node.getAttribute('data-name') ?? '';
     const speed = (speeds?.get(member) ?? 0).toFixed(2);
     node.setAttribute('tabindex', '0');
@@ -89,9 +89,9 @@ export function dressNodes(
 }
 
 // Lays a hand on a node; the input goes on turning once, unless it is what is pulled.
-function lay({ bench, build, scale, hold }: Ground, member: string): boolean {
+function lay({ bench, build, diagram, hold }: Ground, member: string): boolean {
   const [train, assembly, answer] = [build.train.value, build.assembly.value, build.answer.value];
-  if (!train || !assembly || !answer || !scale.value) return false;
+  if (!train || !assembly || !answer || !diagram.value) return false;
   const isInput = assembly.bodyOf(train.input) === assembly.bodyOf(member);
   const held = [...bench.held.value].filter(
     (name) =>
@@ -108,7 +108,7 @@ function lay({ bench, build, scale, hold }: Ground, member: string): boolean {
   if (!laid) return false;
   const speeds = new Map([...laid.from].map(([name, speed]) => [name, toNumber(speed)]));
   const shown = { pose: speeds, speeds: new Map(), on: new Set<string>(), figure: String };
-  const most = Math.max(2, mostOf(scale.value, shown));
+  const most = Math.max(2, mostOf(diagram.value, shown));
   hold.value = { member, pull: laid, speed: speeds.get(member) ?? 0, speeds, most };
   return true;
 }

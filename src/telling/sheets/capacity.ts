@@ -3,8 +3,8 @@ import { marginCells, type MarginReport, marginSources, sidesOf } from '../repor
 import { cautionOf } from './cautions.ts';
 import type { Block, Column, Sheet } from './document.ts';
 
-/** The margins: what each gear passes before something slips, and from which pressure it holds. */
-export function marginSheet(report: MarginReport, language: Language): Sheet {
+/** Torque capacity: what each gear passes before something slips, and from which pressure it holds. */
+export function capacitySheet(report: MarginReport, language: Language): Sheet {
   const voice = voiceOf(language);
   const { train, load, gears } = report;
   const told = {
@@ -14,7 +14,7 @@ export function marginSheet(report: MarginReport, language: Language): Sheet {
     ratio: voice.decimal(load.stallRatio),
   };
   return {
-    title: voice.say('sheet.title', { sheet: 'margins' }),
+    title: voice.say('sheet.title', { sheet: 'capacity' }),
     blocks: [
       cautionOf([], voice, [voice.say('margin.caution'), voice.say('caution.stall')]),
       { block: 'paragraph', text: voice.say('margin.title', told), look: 'strong' },

@@ -28,12 +28,12 @@ interface Side {
 }
 
 async function margin(typed: string): Promise<Margin> {
-  const { out, exit } = await ask(`margin ${typed} --json`);
+  const { out, exit } = await ask(`capacity ${typed} --json`);
   expect(exit).toBe(0);
   return JSON.parse(out) as Margin;
 }
 
-describe('margin', () => {
+describe('capacity', () => {
   it('asks one-way clutches one way, and bands by the way in which the drum drags them', async () => {
     const { gears } = await margin(`${K} --pressure 900 --torque 231 --stall-ratio 2`);
     const side = (range: string, gear: string, end: 'drive' | 'coast') => {
@@ -77,7 +77,7 @@ describe('margin', () => {
     const { sources } = await margin(K);
     expect(sources['low sprag']).toEqual({ source: null, by: null });
     expect(sources['low brake']?.by).toBe('TW');
-    const { out } = await ask(`margin ${K}`);
+    const { out } = await ask(`capacity ${K}`);
     expect(out).toContain('UNSOURCED: low sprag');
     expect(out).toContain('own data wins');
     expect(out).toContain('no stall test on low pressure');

@@ -3,12 +3,12 @@ import { type Rational, toNumber } from '../../engine/linear/index.ts';
 import { CASE, isFriction } from '../../engine/train/index.ts';
 import { LINE, SIZE } from './lettering.ts';
 import type { Group, Mark, Scene } from './scene.ts';
-import type { ScaleDevice, ScaleNode, SpeedScale } from './speedscale.ts';
+import type { LeverDevice, LeverNode, LeverDiagram } from './leverdiagram.ts';
 import { hatched } from './symbol.ts';
 import { round } from './svg.ts';
 
-/** At what speeds a speed scale is shown. Members go by the labels of their bodies. */
-export interface ScaleShown {
+/** At what speeds a lever diagram is shown. Members go by the labels of their bodies. */
+export interface LeverShown {
   /** One motion, in turns: where the nodes stand. A member that is not told stands still. */
   readonly pose: ReadonlyMap<string, number>;
   /** Ranges are free: their axes show how far. */
@@ -18,41 +18,41 @@ export interface ScaleShown {
   /** What stands beside a node. */
   readonly figure: (speed: number) => string;
   readonly title?: string;
-  /** The speed at the top of the scale; absent: the greatest of the pose, and 1.25 at least. */
+  /** The speed at the top of the diagram; absent: the greatest of the pose, and 1.25 at least. */
   readonly most?: number;
 }
 
 /**
- * A speed scale as a scene. Each node is a group of look "scale-node" about its member, at its
+ * A lever diagram as a scene. Each node is a group of look "lever-node" about its member, at its
  * place; `speedAt` tells the speed of a height, for a node that is pulled.
  */
-export function speedScene(scale: SpeedScale, shown: ScaleShown): Scene {
-  const most = mostOf(scale, shown);
-  const y = (speed: number) => heightOf(scale, most, speed);
+export function leverScene(diagram: LeverDiagram, shown: LeverShown): Scene {
+  const most = mostOf(diagram, shown);
+  const y = (speed: number) => heightOf(diagram, most, speed);
   const speed = (member: string) => (member === CASE ? 0 : (shown.pose.get(member) ?? 0));
-  const nodes = scale.levers.flat();
+  const nodes = diagram.levers.flat();
   return {
-    width: Math.ceil(scale.width),
-    height: Math.ceil(scale.height),
-    title: shown.title ?? scale.name,
+    width: Math.ceil(diagram.width),
+    height: Math.ceil(diagram.height),
+    title: shown.title ?? diagram.name,
     marks: [
-      { mark: 'path', look: 'scale-zero', d: `M8 ${round(y(0))}H${round(scale.width - 8)}` },
-      ...ticksOf(most).flatMap((at) => tickMarks(at, y(at), scale.width)),
-      ...nodes.map((node) => axisOf(scale, node)),
-      ...nodes.flatMap((node) => reachOf(scale, node, shown.speeds.get(node.member), most)),
-      ...scale.joined.map(({ member, xs }): Group => {
+      { mark: 'path', look: 'lever-zero', d: `M8 ${round(y(0))}H${round(diagram.width - 8)}` },
+      ...ticksOf(most).flatMap((at) => tickMarks(at, y(at), diagram.width)),
+      ...nodes.map((node) => axisOf(diagram, node)),
+      ...nodes.flatMap((node) => reachOf(diagram, node, shown.speeds.get(node.member), most)),
+      ...diagram.joined.map(({ member, xs }): Group => {
         const at = round(y(speed(member)));
         const d = `M${round(xs[0] ?? 0)} ${at}H${round(xs.at(-1) ?? 0)}`;
-        return about('member', member, [{ mark: 'path', look: 'scale-joined', d }]);
+        return about('member', member, [{ mark: 'path', look: 'lever-joined', d }]);
       }),
-      ...scale.levers.flatMap((lever): Mark[] => {
+      ...diagram.levers.flatMap((lever): Mark[] => {
         const points = lever.map(({ x, member }) => `${round(x)} ${round(y(speed(member)))}`);
         return points.length > 1
-          ? [{ mark: 'path', look: 'scale-lever', d: `M${points.join('L')}` }]
+          ? [{ mark: 'path', look: 'lever-beam', d: `M${points.join('L')}` }]
           : [];
       }),
-      ...scale.devices.flatMap((device) => deviceMarks(scale, device, shown, most)),
-      ...scale.levers.flatMap((lever) => {
+      ...diagram.devices.flatMap((device) => deviceMarks(diagram, device, shown, most)),
+      ...diagram.levers.flatMap((lever) => {
         const rise = speed(lever.at(-1)?.member ?? CASE) - speed(lever[0]?.member ?? CASE);
         return lever.map((node) => {
           const at = speed(node.member);
@@ -63,20 +63,20 @@ export function speedScene(scale: SpeedScale, shown: ScaleShown): Scene {
   };
 }
 
-/** The speed at a height of a scale that is shown, for who pulls a node there. */
-export function speedAt(scale: SpeedScale, shown: ScaleShown, height: number): number {
-  const { top, foot } = scale;
-  return (((top + foot) / 2 - height) / ((foot - top) / 2)) * mostOf(scale, shown);
+/** The speed at a height of a diagram that is shown, for who pulls a node there. */
+export function speedAt(diagram: LeverDiagram, shown: LeverShown, height: number): number {
+  const { top, foot } = diagram;
+  return (((top + foot) / 2 - height) / ((foot - top) / 2)) * mostOf(diagram, shown);
 }
 
-/** The speed at the top of a scale: the greatest that it must hold, in quarter turns. */
-export function mostOf({ levers }: SpeedScale, { pose, most }: ScaleShown): number {
+/** The speed at the top of a diagram: the greatest that it must hold, in quarter turns. */
+export function mostOf({ levers }: LeverDiagram, { pose, most }: LeverShown): number {
   if (most !== undefined) return most;
   const speeds = levers.flat().map(({ member }) => Math.abs(pose.get(member) ?? 0));
   return Math.max(1.25, Math.ceil(Math.max(...speeds, 0) * 4) / 4);
 }
 
-function heightOf({ top, foot }: SpeedScale, most: number, speed: number): number {
+function heightOf({ top, foot }: LeverDiagram, most: number, speed: number): number {
   return (top + foot) / 2 - (speed / most) * ((foot - top) / 2);
 }
 
@@ -92,17 +92,17 @@ function tickMarks(at: number, y: number, width: number): Mark[] {
   const text = String(at).replace('-', '−');
   const x = 8;
   return [
-    { mark: 'path', look: 'scale-tick', d: `M${x} ${round(y)}H${round(width - 8)}` },
-    { mark: 'words', look: 'scale-turns', text, x, y: y - 5, anchor: 'start', size: SIZE - 2 },
+    { mark: 'path', look: 'lever-tick', d: `M${x} ${round(y)}H${round(width - 8)}` },
+    { mark: 'words', look: 'lever-turns', text, x, y: y - 5, anchor: 'start', size: SIZE - 2 },
   ];
 }
 
-function axisOf({ top, foot }: SpeedScale, node: ScaleNode): Group {
+function axisOf({ top, foot }: LeverDiagram, node: LeverNode): Group {
   const { x, member, names, nameX, nameY, anchor } = node;
   const low = anchor === 'start' ? nameY + (names.length - 1) * LINE : foot + 8;
   const d = `M${round(x)} ${round(top - 14)}V${round(low)}`;
   return about('member', member, [
-    { mark: 'path', look: 'scale-axis', d },
+    { mark: 'path', look: 'lever-axis', d },
     ...names.map((text, k): Mark => {
       const at = { x: nameX, y: nameY + k * LINE, anchor, size: SIZE };
       return { mark: 'words', text, look: 'name', ...at };
@@ -111,38 +111,43 @@ function axisOf({ top, foot }: SpeedScale, node: ScaleNode): Group {
 }
 
 // How far a free member may slide, to the end of the axis where nothing stops it.
-function reachOf(scale: SpeedScale, node: ScaleNode, speed: Quantity | undefined, most: number) {
+function reachOf(
+  diagram: LeverDiagram,
+  node: LeverNode,
+  speed: Quantity | undefined,
+  most: number,
+) {
   if (speed === undefined || !isSpan(speed)) return [];
   const end = (of: Rational | null, open: number) => {
-    return heightOf(scale, most, Math.max(-most, Math.min(most, of ? toNumber(of) : open)));
+    return heightOf(diagram, most, Math.max(-most, Math.min(most, of ? toNumber(of) : open)));
   };
   const [high, low] = [end(speed.to, most), end(speed.from, -most)];
   const d = `M${round(node.x)} ${round(high)}V${round(low)}`;
-  return [about('member', node.member, [{ mark: 'path', look: 'scale-free', d }])];
+  return [about('member', node.member, [{ mark: 'path', look: 'lever-free', d }])];
 }
 
 // A brake that is on clamps its axis at nothing; a one-way clutch is a stop on the side to which
 // its first member may not pass the second; a clutch that is on ties two nodes.
 function deviceMarks(
-  scale: SpeedScale,
-  { device, first, second }: ScaleDevice,
-  { pose, on }: ScaleShown,
+  diagram: LeverDiagram,
+  { device, first, second }: LeverDevice,
+  { pose, on }: LeverShown,
   most: number,
 ): Group[] {
   const at = second.member === CASE ? 0 : (pose.get(second.member) ?? 0);
-  const y = heightOf(scale, most, at);
+  const y = heightOf(diagram, most, at);
   const { x } = first;
   if (!isFriction(device)) {
     // Of a clutch whose inner race is the case, the outer may turn the other way.
     const up = (device.lets === 'clockwise') === (device.first !== CASE);
     const stop = y + (up ? 15 : -15);
     const marks: Mark[] = [
-      { mark: 'path', look: 'scale-stop', d: hatched(x - 16, x + 16, stop, up ? 1 : -1) },
+      { mark: 'path', look: 'lever-stop', d: hatched(x - 16, x + 16, stop, up ? 1 : -1) },
     ];
     if (second.member !== CASE) {
       // The stop moves with the other race: a level line says with which.
       const d = `M${round(x)} ${round(stop)}H${round(second.x)}V${round(y)}`;
-      marks.push({ mark: 'path', look: 'scale-race', d });
+      marks.push({ mark: 'path', look: 'lever-race', d });
     }
     return [about('device', device.name, marks)];
   }
@@ -150,7 +155,7 @@ function deviceMarks(
   const tie = `M${round(Math.min(x, second.x))} ${round(y)}H${round(Math.max(x, second.x))}`;
   const clamp = hatched(x - 16, x + 16, y - 15, -1) + hatched(x - 16, x + 16, y + 15, 1);
   const d = second.member === CASE ? clamp : tie;
-  const look = second.member === CASE ? 'scale-stop' : 'scale-tie';
+  const look = second.member === CASE ? 'lever-stop' : 'lever-tie';
   return [about('device', device.name, [{ mark: 'path', look, d }])];
 }
 
@@ -159,7 +164,7 @@ const REACH = 22; // a target for a finger
 
 // The figure stands clear of the lever: below it where the lever rises towards the figure.
 function nodeOf(
-  { member, figure }: ScaleNode,
+  { member, figure }: LeverNode,
   at: { readonly x: number; readonly y: number },
   { text, rise }: { readonly text: string; readonly rise: number },
 ): Group {
@@ -168,11 +173,11 @@ function nodeOf(
   const place = below ? { ...figure, y: 14 - figure.y } : figure;
   return {
     ...about('member', member, [
-      { mark: 'path', look: 'scale-reach', d: circle(REACH) },
-      { mark: 'path', look: 'scale-dot', d: circle(DOT) },
+      { mark: 'path', look: 'lever-reach', d: circle(REACH) },
+      { mark: 'path', look: 'lever-dot', d: circle(DOT) },
       { mark: 'words', text, look: 'letter', ...place, size: SIZE - 2 },
     ]),
-    look: 'scale-node',
+    look: 'lever-node',
     at,
   };
 }

@@ -6,10 +6,10 @@ import { withBrowser } from './browser.ts';
 const open = withBrowser();
 
 const node = (page: Page, member: string) =>
-  page.locator(`.scale-node[data-name="${member}"]`).first();
+  page.locator(`.lever-node[data-name="${member}"]`).first();
 
 async function figures(page: Page): Promise<Record<string, string>> {
-  const nodes = page.locator('.scale-node');
+  const nodes = page.locator('.lever-node');
   const told: Record<string, string> = {};
   for (let k = 0; k < (await nodes.count()); k++) {
     const name = (await nodes.nth(k).getAttribute('data-name')) ?? '';
@@ -18,7 +18,7 @@ async function figures(page: Page): Promise<Record<string, string>> {
   return told;
 }
 
-describe('the speed scale', () => {
+describe('the lever diagram', () => {
   it('has its nodes at the speeds of the gear', async () => {
     const { page } = await open();
     await node(page, 'sun shell').scrollIntoViewIfNeeded();
@@ -36,7 +36,7 @@ describe('the speed scale', () => {
     const { page } = await open();
     const carrier = node(page, 'rear.carrier');
     await carrier.scrollIntoViewIfNeeded();
-    const box = await carrier.locator('.scale-dot').boundingBox();
+    const box = await carrier.locator('.lever-dot').boundingBox();
     if (!box) throw new Error('no node');
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
     await page.mouse.move(x, y);
@@ -49,7 +49,7 @@ describe('the speed scale', () => {
     expect(lifted['turbine shaft']).toBe('1.00');
     await page.mouse.move(x, y + 60, { steps: 6 });
     expect((await figures(page))['rear.carrier']).toBe('0.00');
-    await expect.poll(() => page.locator('.scale-said').textContent()).toContain('low sprag');
+    await expect.poll(() => page.locator('.lever-said').textContent()).toContain('low sprag');
     await page.mouse.up();
   });
 });

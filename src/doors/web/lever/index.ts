@@ -1,0 +1,1 @@
+export { Lever } from './lever.tsx';
