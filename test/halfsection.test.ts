@@ -128,8 +128,8 @@ function inGear(train: Train, drawn: HalfSection, on: readonly string[]): Scene 
   const { drive } = flow(train, on);
   const ledger = ledgerOf(train, pushesOf(train, drive));
   const ends = new Map([[train.input, 'input'] as const, [train.output, 'output'] as const]);
-  const { speeds, devices, branches } = drive;
-  const shown = { ends, speeds, ledger, devices, branches };
+  const { speeds, devices, branches, circling } = drive;
+  const shown = { ends, speeds, ledger, devices, branches, circling };
   const letters = { on: 'A', idle: 'I', holding: 'H', overRunning: 'O', held: 'H', free: 'F' };
   const torque = (parts: number) => `${Math.round(parts * 100)} N·m`;
   const words = { ...letters, torque };

@@ -60,7 +60,7 @@ function sideOf({ side = 'drive' }: Options): Side {
 
 function standingsIn(train: Train, { on, gear }: Selection, side: Side, voice: Voice): Standings {
   const working = flow(train, on)[side];
-  const { speeds, devices, branches, state } = working;
+  const { speeds, devices, branches, circling, state } = working;
   const ends = new Map([[train.input, 'input'] as const, [train.output, 'output'] as const]);
   const ledger = ledgerOf(train, pushesOf(train, working));
   const words = {
@@ -72,7 +72,7 @@ function standingsIn(train: Train, { on, gear }: Selection, side: Side, voice: V
     free: 'F',
     torque: (parts: number) => `${Math.round(parts * 100)} N·m`,
   };
-  const shown = { ends, speeds, ledger, devices, branches };
+  const shown = { ends, speeds, ledger, devices, branches, circling };
   const applied = gear ?? (voice.list(on.map(visible)) || voice.say('drawn.nothing on'));
   return {
     ...standingsOf(assemble(train), shown, words),

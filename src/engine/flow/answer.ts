@@ -57,6 +57,8 @@ export interface Working {
   readonly branches: readonly Branch[];
   /** Power that goes round in a circle, per unit of input power; 0 if none does. */
   readonly recirculating: Rational;
+  /** The sets and gear pairs through which it does. */
+  readonly circling: readonly string[];
   /** Output power / input power with mesh losses; absent where torques are not settled. */
   readonly efficiency?: Efficiency;
   /** The reasons, in the order in which the load travels. */

@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { toText } from '../linear/index.ts';
+import { opposite, type Rational, times, toNumber, toText } from '../linear/index.ts';
 import type { Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import { type Fact, flow, flowAt, isSpan, type Quantity } from './index.ts';
@@ -54,6 +54,17 @@ describe('a reaction that several devices could take', () => {
       sprag: '0..11/5',
     });
   });
+  test('of seven devices, too, whatever their order', () => {
+    const brakes = ['a', 'b', 'c', 'd', 'e', 'f'];
+    const more = brakes.map((name) => `  ${name}: { brake: main.ring }\n`).join('');
+    const { drive, coast } = flow(trainOf(`${ONE_SET.trimEnd()}\n${more}`), brakes);
+    for (const name of [...brakes, 'sprag']) {
+      expect(shown(drive.devices.get(name)?.torque)).toBe('0..11/5');
+    }
+    expect(shown(coast.devices.get('a')?.torque)).toBe('-11/5..0');
+    expect(shown(coast.devices.get('sprag')?.torque)).toBe('0');
+    expect(drive.facts).toContainEqual({ fact: 'shares', devices: ['sprag', ...brakes] });
+  });
   test('leaves the set, the ends and the efficiency settled, and says that it is shared', () => {
     const { drive } = flow(trainOf(ONE_SET), ['band']);
     expect(drive.branches.map(({ torque }) => isSpan(torque))).toEqual([false, false, false]);
@@ -90,13 +101,29 @@ describe('speeds that nothing settles', () => {
 });
 
 test('power that goes round is as much as the clutch that closes the circle passes', () => {
-  const train = ours('heron-eight-speed');
-  const { drive } = flow(train, train.ranges[0]?.gears[2]?.on ?? []);
-  // The middle drum hands it to the inner drum, that to the turbine shaft, and the second set
-  // back: worked out by hand from the table of branches.
-  expect(toText(drive.recirculating)).toBe('3644/5257');
-  const straight = flow(train, train.ranges[0]?.gears[5]?.on ?? []).drive;
-  expect(toText(straight.ratio ?? { num: 0, den: 1 })).toBe('1');
+  const train = ours('merlin-six-speed');
+  const on = train.ranges.flatMap(({ gears }) => gears).find(({ name }) => name === '5')?.on ?? [];
+  const { drive } = flow(train, on);
+  // In fifth the input drives the long carrier, and through the first set, the reverse clutch and
+  // the long sun a part of it comes back: the clutch passes just that.
+  const torque = drive.devices.get('reverse clutch')?.torque as Rational;
+  const speed = drive.speeds.get('long.sun') as Rational;
+  const passed = times(torque, speed);
+  expect(drive.recirculating).toEqual(passed.num < 0 ? opposite(passed) : passed);
+  expect(toNumber(drive.recirculating)).toBeGreaterThan(0);
+  expect(drive.circling).toHaveLength(2);
+});
+
+test('where planets stand on their pins no power goes round', () => {
+  // In third the overdrive turns as one: its ring hands the sun back a part, in one piece.
+  const { drive } = flow(ours('curlew-four-speed-overdrive'), [
+    'forward clutch',
+    'direct clutch',
+    'second brake',
+  ]);
+  expect(toText(drive.ratio ?? { num: 0, den: 1 })).toBe('1');
+  expect([toText(drive.recirculating), drive.circling]).toEqual(['0', []]);
+  expect(drive.facts.map(({ fact }) => fact)).not.toContain('recirculates');
 });
 
 describe('two given speeds', () => {

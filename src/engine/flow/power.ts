@@ -1,30 +1,51 @@
-import { compare, minus, over, plus, type Rational, signOf, times, ZERO } from '../linear/index.ts';
+import {
+  compare,
+  equal,
+  minus,
+  over,
+  plus,
+  type Rational,
+  signOf,
+  times,
+  ZERO,
+} from '../linear/index.ts';
 import type { Element } from './element.ts';
 
 /** Power that goes round in a circle, as a part of the power put in, and whom it goes through. */
 export interface Circling {
   readonly power: Rational;
-  readonly through: ReadonlySet<string>;
+  /** Sets and gear pairs, in the order of the file. */
+  readonly sets: readonly string[];
 }
 
-/** The power that the elements hand round in circles at some speeds, as a part of `whole`. */
+/**
+ * The power that the elements hand round in circles at some speeds, as a part of `whole`. A device
+ * that carries is one piece with its members, and so is a set where no planet turns on its pin:
+ * nothing goes round in what turns as one.
+ */
 export function circlingPower(
   elements: readonly Element[],
   speeds: readonly Rational[],
   whole: Rational,
 ): Circling {
-  if (whole.num === 0) return { power: ZERO, through: new Set() };
+  if (whole.num === 0) return { power: ZERO, sets: [] };
+  const solid = elements.filter((element) => element.device || isSolid(element, speeds));
+  const pieces = piecesOf(solid);
   const streams: Stream[] = [];
-  for (const { name, touches } of elements) {
+  for (const element of elements) {
+    if (solid.includes(element)) continue;
+    const { name, touches } = element;
     for (const { body, point } of touches) {
+      const place = pieces.get(body) ?? placeOf(body);
       // The element gives a body power where it pushes the body the way it turns.
       const power = over(times(point, speeds[body] as Rational), whole);
-      if (signOf(power) > 0) streams.push({ from: name, to: place(body), power });
-      if (signOf(power) < 0)
-        streams.push({ from: place(body), to: name, power: minus(ZERO, power) });
+      if (signOf(power) > 0) streams.push({ from: name, to: place, power });
+      if (signOf(power) < 0) streams.push({ from: place, to: name, power: minus(ZERO, power) });
     }
   }
-  return circling(streams);
+  const { power, through } = circling(streams);
+  const sets = elements.filter(({ name, device }) => !device && through.has(name));
+  return { power, sets: sets.map(({ name }) => name) };
 }
 
 /** Power from one place to another, positive. */
@@ -35,7 +56,7 @@ interface Stream {
 }
 
 // As long as streams form a circle, its smallest power is taken out of it and counted.
-function circling(streams: readonly Stream[]): Circling {
+function circling(streams: readonly Stream[]) {
   const left = new Map(streams.map((stream) => [stream, stream.power]));
   const through = new Set<string>();
   let power = ZERO;
@@ -79,7 +100,27 @@ function findCircle(streams: readonly Stream[]): Stream[] | undefined {
   return undefined;
 }
 
+/** Whether all that a set or gear pair loads turns as one, at whatever speed. */
+export function isSolid({ touches }: Element, speeds: readonly Rational[]): boolean {
+  const [first] = touches;
+  const speed = speeds[first?.body ?? 0] as Rational;
+  return touches.every(({ body }) => equal(speeds[body] as Rational, speed));
+}
+
+// The bodies that are one piece, each with the place that they are.
+function piecesOf(solid: readonly Element[]): Map<number, string> {
+  const pieces = new Map<number, string>();
+  for (const { touches } of solid) {
+    const bodies = touches.map(({ body }) => body);
+    const known = new Set(bodies.map((body) => pieces.get(body) ?? placeOf(body)));
+    const [one] = known as Set<string>;
+    for (const body of bodies) pieces.set(body, one as string);
+    for (const [body, piece] of pieces) if (known.has(piece)) pieces.set(body, one as string);
+  }
+  return pieces;
+}
+
 // A body as a place: no element's name has a line break.
-function place(body: number): string {
+function placeOf(body: number): string {
   return `\n${body}`;
 }

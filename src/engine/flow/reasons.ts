@@ -1,4 +1,4 @@
-import { equal, type Rational, signOf } from '../linear/index.ts';
+import { type Rational, signOf } from '../linear/index.ts';
 import { isSpan, isZero, type Quantity, sizeOf, speedAt, type Verdict } from '../reckon/index.ts';
 import type { Device, MemberName, Way } from '../train/index.ts';
 import type { DeviceWork, State } from './answer.ts';
@@ -6,7 +6,7 @@ import { type Element, pushOf, type Touch } from './element.ts';
 import type { End, Fact } from './fact.ts';
 import type { Observed } from './observed.ts';
 import { flowTo, pathOf, type Stage } from './path.ts';
-import type { Circling } from './power.ts';
+import { type Circling, isSolid } from './power.ts';
 
 /** What is known of a gear when its reasons are to be told. */
 export interface Known {
@@ -35,7 +35,7 @@ export function reasonsOf(known: Known): Fact[] {
   const end = { member: labelOf(verdict, load), end: other };
   if (state === 'neutral') facts.push({ fact: 'neutral', ...end });
   else facts.push({ fact: 'result', ...end, speed: speedAt(verdict, load) });
-  facts.push(...circlingFacts(elements, recirculating));
+  facts.push(...circlingFacts(recirculating));
   if (turned === 'output') facts.push(brakingFact(motion.train.devices, state, devices));
   return [...facts, ...freeFacts(verdict, observed)];
 }
@@ -60,13 +60,11 @@ export function reasonsAt(known: Omit<Known, 'turned'>): Fact[] {
   facts.push(...looseFacts(verdict, devices));
   const speed = observed.members.get(reluctant as string);
   if (speed && !isSpan(speed)) facts.push({ fact: 'result', ...end, speed });
-  return [...facts, ...circlingFacts(elements, recirculating), ...freeFacts(verdict, observed)];
+  return [...facts, ...circlingFacts(recirculating), ...freeFacts(verdict, observed)];
 }
 
-function circlingFacts(elements: readonly Element[], { power, through }: Circling): Fact[] {
-  if (power.num === 0) return [];
-  const sets = elements.filter(({ name, device }) => !device && through.has(name));
-  return [{ fact: 'recirculates', power, sets: sets.map(({ name }) => name) }];
+function circlingFacts({ power, sets }: Circling): Fact[] {
+  return power.num === 0 ? [] : [{ fact: 'recirculates', power, sets }];
 }
 
 /** What each loaded element does, along the path from the bodies of some members. */
@@ -103,9 +101,8 @@ function stageFacts(
     const label = labelOf(verdict, member);
     return { member, label, role, pushed: pushOf(touch), torque: sizeOf(torque) } as const;
   });
-  const speed = speeds[touches[0]?.body ?? 0] as Rational;
-  const asOne = touches.every(({ body }) => equal(speeds[body] as Rational, speed));
-  if (asOne && speed.num !== 0) return [{ fact: 'as one', set: name, ports }];
+  const turns = speeds[touches[0]?.body ?? 0]?.num !== 0;
+  if (turns && isSolid(element, speeds)) return [{ fact: 'as one', set: name, ports }];
   const fixed = touches.filter(({ body }) => body === 0);
   return [
     { fact: 'works', set: name, ports },

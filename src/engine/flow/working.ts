@@ -64,6 +64,7 @@ export function workOf(verdict: Verdict, state: State, unit: 'turned' | 'relucta
     meshes: meshWork(motion, carried),
     branches: branchWork(ports, observed, carried, whole),
     recirculating: recirculating.power,
+    circling: recirculating.sets,
   };
   return { told, observed, carried, elements, devices, recirculating };
 }

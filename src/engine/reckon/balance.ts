@@ -10,20 +10,10 @@ import {
   type Row,
   ZERO,
 } from '../linear/index.ts';
-import { between, hull, isSpan, isZero, type Quantity } from './quantity.ts';
+import { type Abreast, abreastOf, onlySign, partsOf } from './abreast.ts';
+import { between, hull, isSpan, type Quantity } from './quantity.ts';
 import { value } from './speeds.ts';
-import { firstSign, loadsOf, type Verdict } from './verdict.ts';
-
-/** Whether a device can push: it is on, and its members surely do not turn against each other. */
-export function canPush(
-  { motion, posed }: Verdict,
-  device: number,
-  slips: readonly Quantity[],
-): boolean {
-  const there = posed.deviceRow[device] !== undefined;
-  const apart = motion.devices[device]?.slip.at.length !== 0;
-  return there && apart && isZero(slips[device] as Quantity);
-}
+import { loadsOf, type Verdict } from './verdict.ts';
 
 /**
  * The balance of torques on every body as rows: columns are the meshes' multipliers, then the
@@ -33,10 +23,12 @@ export class Balance {
   readonly reluctant: Rational;
   private readonly columns: number;
   private readonly rows: Row[];
-  private readonly shared: readonly number[]; // the columns of devices that can carry
+  private readonly shared: readonly number[]; // the columns of devices that stand for those that can carry
+  private readonly abreast: readonly (readonly Abreast[])[];
+  private readonly firstDevice: number;
 
   constructor(verdict: Verdict, slips: readonly Quantity[]) {
-    const { motion, posed, question } = verdict;
+    const { motion, question } = verdict;
     this.reluctant = loadsOf(verdict).reluctant;
     this.columns = motion.meshes.length + motion.devices.length + question.given.length;
     const terms: [number, Int][][] = Array.from({ length: motion.columns }, () => []);
@@ -48,20 +40,18 @@ export class Balance {
     };
     motion.meshes.forEach((_, m) => push(motion.base.rows[m] as Row, m));
     const limits: Row[] = [];
-    const shared: number[] = [];
+    this.abreast = abreastOf(verdict, slips);
+    this.firstDevice = motion.meshes.length;
     motion.devices.forEach(({ slip }, d) => {
-      const column = motion.meshes.length + d;
+      const column = this.firstDevice + d;
       push(slip, column);
-      if (!canPush(verdict, d, slips)) {
-        limits.push({ at: [column], coef: [1], sense: '=', right: 0 });
-        return;
-      }
-      shared.push(column);
-      const { sense } = posed.programme.rows[posed.deviceRow[d] as number] as Row;
-      const sign = firstSign(motion, posed, d);
-      if (sense === '>=') limits.push({ at: [column], coef: [sign], sense, right: 0 });
+      // Of several between the same bodies the first stands for all.
+      const group = this.abreast.find(([first]) => first?.device === d);
+      const sign = group ? onlySign(group) : 0;
+      if (!group) limits.push({ at: [column], coef: [1], sense: '=', right: 0 });
+      else if (sign) limits.push({ at: [column], coef: [sign], sense: '>=', right: 0 });
     });
-    this.shared = shared;
+    this.shared = this.abreast.map(([first]) => this.firstDevice + (first?.device ?? 0));
     question.given.forEach(({ member }, k) => {
       push(motion.speedOf(member), motion.meshes.length + motion.devices.length + k);
     });
@@ -75,12 +65,25 @@ export class Balance {
     this.rows = [...balanced, ...limits];
   }
 
-  /** Each column by itself. */
-  units(): Form[] {
+  // Each column by itself.
+  private units(): Form[] {
     return Array.from({ length: this.columns }, (_, column) => ({ at: [column], coef: [1] }));
   }
 
+  /** What forms of the columns come to; `units` come first. */
   quantities(forms: readonly Form[]): Quantity[] {
+    const found = this.together([...this.units(), ...forms]);
+    for (const group of this.abreast) {
+      if (group.length < 2) continue;
+      const all = found[this.firstDevice + (group[0]?.device ?? 0)] as Quantity;
+      const parts = partsOf(group, all);
+      group.forEach(({ device }, k) => (found[this.firstDevice + device] = parts[k] as Quantity));
+    }
+    return found;
+  }
+
+  // With what devices between the same bodies carry together on the first of them.
+  private together(forms: readonly Form[]): Quantity[] {
     const bounds = this.bounds(forms, []);
     const loose = this.shared.filter((column) => isSpan(bounds[column] as Quantity));
     const ways = loose.length > MOST_LOOSE ? [] : this.ways(forms, loose, []);

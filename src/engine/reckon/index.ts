@@ -1,6 +1,5 @@
-export { canPush } from './balance.ts';
 export { reactionsOf } from './loads.ts';
 export { type Port, portsOf, portTorque } from './port.ts';
 export * from './quantity.ts';
 export { speedsOf, value } from './speeds.ts';
-export { judge, type Loads, loadsOf, speedAt, type Verdict } from './verdict.ts';
+export { canPush, judge, type Loads, loadsOf, speedAt, type Verdict } from './verdict.ts';

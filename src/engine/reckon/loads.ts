@@ -1,9 +1,9 @@
 import type { Rational, Row } from '../linear/index.ts';
 import { areIndependent } from '../proof/index.ts';
-import { Balance, canPush } from './balance.ts';
+import { Balance } from './balance.ts';
 import { type Port, portTorque } from './port.ts';
 import type { Quantity } from './quantity.ts';
-import { loadsOf, type Verdict } from './verdict.ts';
+import { canPush, loadsOf, type Verdict } from './verdict.ts';
 
 /**
  * Torques of a train that turns a reluctant end, as far as statics settles them. Where
@@ -28,8 +28,7 @@ export function reactionsOf(
   const settled = settledReactions(verdict, slips, ports);
   if (settled) return settled;
   const balance = new Balance(verdict, slips);
-  const forms = [...balance.units(), ...ports.map((port) => port.torque)];
-  const quantities = balance.quantities(forms);
+  const quantities = balance.quantities(ports.map((port) => port.torque));
   const { motion, question } = verdict;
   const meshes = quantities.slice(0, motion.meshes.length);
   const devices = quantities.slice(meshes.length, meshes.length + motion.devices.length);

@@ -1,6 +1,7 @@
 import { entry, minus, type Rational, type Solution, solve, times, ZERO } from '../linear/index.ts';
 import { type Motion, pose, type Posed, type Question } from '../motion/index.ts';
 import { prove } from '../proof/index.ts';
+import { isZero, type Quantity } from './quantity.ts';
 
 /** Whether a train can do what is asked, with the certificate, which has been checked. */
 export interface Verdict {
@@ -62,6 +63,17 @@ export function loadsOf({ motion, question, posed, solution }: Verdict): Loads {
     }),
     meshes: motion.meshes.map((_, m) => price(m)),
   };
+}
+
+/** Whether a device can push: it is on, and its members surely do not turn against each other. */
+export function canPush(
+  { motion, posed }: Verdict,
+  device: number,
+  slips: readonly Quantity[],
+): boolean {
+  const there = posed.deviceRow[device] !== undefined;
+  const apart = motion.devices[device]?.slip.at.length !== 0;
+  return there && apart && isZero(slips[device] as Quantity);
 }
 
 /** +1 or -1: which way a device's row pushes its first-named member. */

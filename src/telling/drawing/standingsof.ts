@@ -16,6 +16,8 @@ export interface Shown {
   readonly speeds: ReadonlyMap<MemberName, Quantity>;
   readonly devices?: ReadonlyMap<string, DeviceWork> | undefined;
   readonly branches?: readonly Branch[] | undefined;
+  /** The sets and gear pairs through which power goes round in a circle. */
+  readonly circling?: readonly string[] | undefined;
   /** Which end a member is. */
   readonly ends?: ReadonlyMap<MemberName, 'input' | 'output'> | undefined;
 }
@@ -49,7 +51,7 @@ export function standingsOf(assembly: Assembly, shown: Shown, words: StandingWor
   });
   const devices = new Map<string, DeviceStanding>();
   for (const [name, work] of shown.devices ?? []) devices.set(name, deviceStanding(work, words));
-  return { members, devices, loads: loadsOf(shown), circling: circlingOf(shown.branches ?? []) };
+  return { members, devices, loads: loadsOf(shown), circling: new Set(shown.circling) };
 }
 
 function memberStanding(
@@ -127,12 +129,6 @@ function loadsOf({ ledger, ends, speeds }: Shown): Standings['loads'] {
       return [member, new Map(pushes)];
     }),
   );
-}
-
-// More than all the power that goes in passes where some of it goes round.
-function circlingOf(branches: readonly Branch[]): ReadonlySet<string> {
-  const more = branches.filter(({ power }) => Math.abs(largest(power)) > 1 + 1e-12);
-  return new Set(more.map(({ within }) => within));
 }
 
 function largest(quantity: Quantity): number {

@@ -15,6 +15,7 @@ export function shownOf(build: Build): Shown | undefined {
     ledger: accountsOf(train, answer),
     devices: working?.devices,
     branches: working?.branches,
+    circling: working?.circling,
   };
 }
 
