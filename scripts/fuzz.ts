@@ -138,6 +138,9 @@ async function call(args: readonly string[], text: string): Promise<void> {
     read: () => text,
     list: () => [],
     write: () => {},
+    start: () => undefined,
+    same: () => false,
+    target: () => undefined,
     out: (more) => (out += more),
     err: (more) => (err += more),
   });

@@ -1,4 +1,4 @@
-import fs from 'node:fs';
+import { DISK } from './disk.ts';
 import { LEDGER } from './ledger.ts';
 import { press } from './press.ts';
 import { run } from './run.ts';
@@ -24,10 +24,9 @@ export async function ask(
     args: words(typed),
     env,
     terminal,
-    read: (file) => FILES[file] ?? (file === '-' ? stdin : fs.readFileSync(file, 'utf8')),
-    list: (folder) => (fs.existsSync(folder) ? fs.readdirSync(folder) : []),
+    ...DISK,
+    read: (file) => FILES[file] ?? (file === '-' ? stdin : DISK.read(file)),
     lines: () => typedLines(stdin),
-    write: (file, bytes) => fs.writeFileSync(file, bytes),
     ledger: { ...LEDGER, now: () => new Date('2026-11-25T12:40:07.120Z') },
     press: async (source) => press(source),
     out: (text) => (out += text),
@@ -40,7 +39,8 @@ async function* typedLines(stdin: string): AsyncGenerator<string> {
   if (stdin !== '') yield* stdin.split('\n');
 }
 
-function words(typed: string): string[] {
+/** The words of a command line, as a shell makes them. */
+export function words(typed: string): string[] {
   return [...typed.matchAll(/[^\s"]*"[^"]*"|\S+/g)].map(([word]) => word.replaceAll('"', ''));
 }
 

@@ -42,7 +42,7 @@ export function draw(file: string, session: Session): Reply {
   const svg = toSvg(scene);
   const { output } = options;
   if (output === undefined) return done(svg.trimEnd());
-  write(output, Buffer.from(svg), session);
+  write(output, Buffer.from(svg), 'SVG', session);
   const said = half
     ? voice.say('drawn', { file: output, train: name })
     : voice.say('drawn.end written', { file: output, title: scene.title });

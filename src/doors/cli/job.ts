@@ -19,7 +19,9 @@ import { done, json, type Reply, type Session } from './session.ts';
 import { hashOf, trainOf } from './source.ts';
 import { toldBy } from './told.ts';
 import { JOB_ACTIONS } from './verbs.ts';
+import { reasonOf } from './watched.ts';
 import type { World } from './world.ts';
+import { unwritable } from './written.ts';
 
 /** Opens a job, adds to it, strikes an entry of it through, or shows it as it stands. */
 export function job(
@@ -155,9 +157,8 @@ function kept(file: string, { world }: Session, keep: (ledger: Ledger) => void):
   try {
     keep(ledgerOf(world));
   } catch (error) {
-    const reason = (error as NodeJS.ErrnoException).code ?? String(error);
-    if (reason === 'EEXIST') throw new Refusal('bad.exists', { file });
-    throw new Refusal('bad.unwritable', { file, reason });
+    if (reasonOf(error) === 'EEXIST') throw new Refusal('bad.exists', { file });
+    throw unwritable(file, error);
   }
 }
 

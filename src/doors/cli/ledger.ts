@@ -21,13 +21,7 @@ export const LEDGER: Ledger = {
     } finally {
       fs.rmSync(unborn, { force: true });
     }
-    // The name is on the disk when its folder is.
-    const folder = fs.openSync(path.dirname(file), 'r');
-    try {
-      fs.fsyncSync(folder);
-    } finally {
-      fs.closeSync(folder);
-    }
+    sync(path.dirname(file));
   },
   append(file, text) {
     // Not made anew where it has gone: an entry without its job helps nobody.
@@ -49,13 +43,34 @@ function add(file: string, text: string, flags: string | number): void {
   }
 }
 
-// A link never replaces a file; where the disk knows no links (a memory stick), a look must do.
+// A link never replaces a file. Where the disk knows no links (a memory stick, a shared folder),
+// the name is taken first, by nobody else from then on, and the whole text then moves into it.
 function link(from: string, to: string): void {
   try {
     fs.linkSync(from, to);
   } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    if (code !== 'EPERM' && code !== 'ENOTSUP') throw error;
-    fs.copyFileSync(from, to, fs.constants.COPYFILE_EXCL);
+    if ((error as NodeJS.ErrnoException).code === 'EEXIST') throw error;
+    fs.closeSync(fs.openSync(to, 'wx'));
+    try {
+      fs.renameSync(from, to);
+    } catch (cause) {
+      fs.rmSync(to);
+      throw cause;
+    }
   }
 }
+
+// A name is on the disk when its folder is; some disks write folders at once and will not be asked.
+function sync(folder: string): void {
+  let handle: number | undefined;
+  try {
+    handle = fs.openSync(folder, 'r');
+    fs.fsyncSync(handle);
+  } catch (error) {
+    if (!UNASKED.has((error as NodeJS.ErrnoException).code ?? '')) throw error;
+  } finally {
+    if (handle !== undefined) fs.closeSync(handle);
+  }
+}
+
+const UNASKED: ReadonlySet<string> = new Set(['EINVAL', 'ENOTSUP', 'EPERM', 'EACCES', 'EISDIR']);

@@ -1,4 +1,6 @@
 import fs from 'node:fs';
+import { voiceOf } from '../../telling/narrative/index.ts';
+import { DISK } from './disk.ts';
 import { LEDGER } from './ledger.ts';
 import { run } from './run.ts';
 
@@ -8,18 +10,23 @@ void run({
   args: process.argv.slice(2),
   env: process.env,
   terminal: isDevice(1),
-  read: (file) => fs.readFileSync(file === '-' ? 0 : file, 'utf8'),
-  list: (folder) => (fs.existsSync(folder) ? fs.readdirSync(folder) : []),
+  ...DISK,
   lines: () => process.getBuiltinModule('node:readline').createInterface({ input: process.stdin }),
   serve: async (...where) => (await import('./serve.ts')).serve(...where),
-  write: (file, bytes) => fs.writeFileSync(file, bytes),
   ledger: LEDGER,
   press: async (source) => (await import('./press.ts')).press(source),
   out: (text) => write(1, text),
-  err: (text) => write(2, text),
-}).then((code) => {
-  process.exitCode = code;
-});
+  err: complain,
+})
+  .catch((error: unknown) => {
+    // A broken invariant of ours: the lines of a bundle would say nothing to anybody.
+    const reason = error instanceof Error ? `${error.name}: ${error.message}` : String(error);
+    complain(`holdturn: ${voiceOf('en').say('bad.ours', { reason })}\n`);
+    return 3;
+  })
+  .then((code) => {
+    process.exitCode = code;
+  });
 
 // A terminal, or the null device, where colours hurt nobody.
 function isDevice(file: number): boolean {
@@ -27,6 +34,14 @@ function isDevice(file: number): boolean {
     return fs.fstatSync(file).isCharacterDevice();
   } catch {
     return false; // it is closed
+  }
+}
+
+function complain(text: string): void {
+  try {
+    write(2, text);
+  } catch {
+    // There is nowhere left to say it; the exit code does.
   }
 }
 

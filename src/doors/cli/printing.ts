@@ -51,11 +51,11 @@ export async function printed(
   if (output === undefined) throw new Refusal('bad.missing output');
   const source = typstOf(printing);
   if (output.endsWith('.typ')) {
-    write(output, Buffer.from(source), session);
+    write(output, Buffer.from(source), 'Typst', session);
     return done([voice.say('sheet.written', { file: output }), ...notes].join('\n'));
   }
   const { pdf, pages, readable } = await pressed(source, session);
-  write(output, pdf, session);
+  write(output, pdf, 'PDF', session);
   const told = [
     voice.say('sheet.printed', { file: output, pages }),
     ...notes,

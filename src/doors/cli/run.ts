@@ -1,4 +1,4 @@
-import { voiceOf, type Language } from '../../telling/narrative/index.ts';
+import { type Language, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { type Ink, PLAIN } from '../../telling/report/index.ts';
 import { languageOf } from './locale.ts';
 import { callOf } from './program.ts';
@@ -6,24 +6,30 @@ import { Refusal } from './refusal.ts';
 import { renamed } from './renamed.ts';
 import type { Reply, Session } from './session.ts';
 import { standOf } from './stand.ts';
+import { watched } from './watched.ts';
 import type { World } from './world.ts';
 
 /** Answers one call of the command: prints, and returns the exit code (0, 1 or 2). */
-export async function run(world: World): Promise<number> {
+export async function run(machine: World): Promise<number> {
+  const { world, inputs } = watched(machine);
   let language: Language = 'en';
   try {
     language = languageOf(world);
-    const reply = await replyTo(world, language);
+    const reply = await replyTo(world, inputs, language);
     world.out(`${reply.text}\n`);
     return reply.exit;
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    world.err(`holdturn: ${voiceOf(language).say(error.id, error.values)}\n`);
+    world.err(`holdturn: ${visible(voiceOf(language).say(error.id, error.values))}\n`);
     return 2;
   }
 }
 
-async function replyTo(world: World, language: Language): Promise<Reply> {
+async function replyTo(
+  world: World,
+  inputs: ReadonlySet<string>,
+  language: Language,
+): Promise<Reply> {
   const voice = voiceOf(language);
   const args = renamed(world.args, (old, now) => {
     world.err(`holdturn: ${voice.say('problem.renamed', { old, now })}\n`);
@@ -34,7 +40,7 @@ async function replyTo(world: World, language: Language): Promise<Reply> {
   const ink = await inkOf(world);
   const session = (options: Session['options']): Session => {
     const page = { language, columns: 80, ink, stand: standOf(options) };
-    return { world, language, page, options };
+    return { world, inputs, language, page, options };
   };
   switch (call.verb) {
     case 'screen':

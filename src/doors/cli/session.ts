@@ -5,6 +5,8 @@ import type { World } from './world.ts';
 /** One call of the command: who asks, in what language, on what page, with which options. */
 export interface Session {
   readonly world: World;
+  /** The files that were read so far. */
+  readonly inputs: ReadonlySet<string>;
   readonly language: Language;
   readonly page: Page;
   readonly options: Options;

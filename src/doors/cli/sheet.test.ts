@@ -6,6 +6,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { entryText, newJobText } from '../../shop/records/index.ts';
 import type { Printing } from '../../telling/sheets/index.ts';
 import { ask } from './asked.ts';
+import { DISK } from './disk.ts';
 import { run } from './run.ts';
 
 const K = 'trains/kestrel-three-speed.train.yaml';
@@ -162,8 +163,7 @@ it('says so where the typesetter is not installed, and writes nothing', async ()
     args: ['sheet', 'chart', K, '-o', 'x.pdf'],
     env: {},
     terminal: false,
-    read: (file) => fs.readFileSync(file, 'utf8'),
-    list: () => [],
+    ...DISK,
     write: () => expect.unreachable(),
     press: () => Promise.reject(Object.assign(new Error('gone'), { code: 'MODULE_NOT_FOUND' })),
     out: () => expect.unreachable(),

@@ -3,8 +3,10 @@ import path from 'node:path';
 import { nearest, type Problem, type Reading, readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
+import { MOST_BYTES } from './disk.ts';
 import { Refusal } from './refusal.ts';
 import type { Session } from './session.ts';
+import { reasonOf } from './watched.ts';
 import type { World } from './world.ts';
 
 /** Reads a train file, which may be full of mistakes; refuses what cannot be read at all. */
@@ -64,11 +66,15 @@ export function textOf(file: string, world: World): string {
   try {
     return world.read(file);
   } catch (error) {
-    const reason = (error as NodeJS.ErrnoException).code ?? String(error);
+    const reason = reasonOf(error);
+    if (reason === 'EFBIG') throw new Refusal('bad.too big', { file, most: MOST_BYTES / 2 ** 20 });
+    if (reason === 'ETIMEDOUT') throw new Refusal('bad.silent', { file });
     if (file === '-') throw new Refusal('bad.stdin', { reason });
     if (reason === 'EISDIR') throw new Refusal('bad.directory', { file });
     if (reason !== 'ENOENT' && reason !== 'ENOTDIR')
       throw new Refusal('bad.unreadable', { file, reason });
+    const target = world.target(file);
+    if (target !== undefined) throw new Refusal('bad.link', { file, target });
     const near = nearest(path.basename(file), world.list(path.dirname(file)));
     const meant = near === undefined ? '' : path.join(path.dirname(file), near);
     throw new Refusal('no.file', { file, has: near === undefined ? 'no' : 'yes', near: meant });

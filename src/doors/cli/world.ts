@@ -1,16 +1,13 @@
+import type { Disk } from './disk.ts';
 import type { Ledger } from './ledger.ts';
 import type { Printed } from './press.ts';
 
 /** What the command touches of the machine; a test gives it another. */
-export interface World {
+export interface World extends Disk {
   readonly args: readonly string[];
   readonly env: Readonly<Record<string, string | undefined>>;
   /** Whether standard output is a terminal. */
   readonly terminal: boolean;
-  /** A file's text, of '-' what standard input holds; throws as Node's `fs` does. */
-  readonly read: (file: string) => string;
-  /** The names in a folder; none where there is no such folder. */
-  readonly list: (folder: string) => readonly string[];
   /** The lines that somebody types on standard input; absent where nobody can be asked. */
   readonly lines?: () => AsyncIterable<string>;
   /**
@@ -22,8 +19,6 @@ export interface World {
     port: number,
     say: (address: string) => string,
   ) => Promise<void>;
-  /** Puts bytes into a file, in the place of what it held; throws as Node's `fs` does. */
-  readonly write: (file: string, bytes: Uint8Array) => void;
   /** Typesets; absent where nothing is printed. Throws where the typesetter is not installed. */
   readonly press?: (source: string) => Promise<Printed>;
   /** Where jobs are written down; absent where nothing is kept. */

@@ -20,23 +20,39 @@ export function foldJob(job: Job): FoldedJob {
   const strikers = new Map<string, JobEntry[]>();
   for (const entry of sorted) {
     if (!entry.strikes) continue;
-    strikers.set(entry.strikes.id, [...(strikers.get(entry.strikes.id) ?? []), entry]);
+    const before = strikers.get(entry.strikes.id);
+    if (before) before.push(entry);
+    else strikers.set(entry.strikes.id, [entry]);
   }
-  const known = new Map<string, JobEntry | undefined>();
-  // An id is made of a text that holds the id which it strikes, so no chain closes upon itself;
-  // one that was forged to do so is not struck.
-  const strikerOf = ({ id }: JobEntry): JobEntry | undefined => {
-    if (known.has(id)) return known.get(id);
-    known.set(id, undefined);
-    const striker = strikers.get(id)?.findLast((its) => !strikerOf(its));
-    known.set(id, striker);
-    return striker;
-  };
+  const strikerOf = standingStrikers(strikers);
   const entries = sorted.toReversed().map((entry) => {
     const struckBy = strikerOf(entry);
     return { ...entry, ...(struckBy && { struckBy }) };
   });
   return { ...job, entries: entries.toReversed() };
+}
+
+// Of each entry the last of its strikers that is not struck itself. A chain of corrections may be
+// as long as a job: who waits for whom stands in a list, not on the machine's stack.
+function standingStrikers(
+  strikers: ReadonlyMap<string, readonly JobEntry[]>,
+): (entry: JobEntry) => JobEntry | undefined {
+  const known = new Map<string, JobEntry | undefined>();
+  return (asked) => {
+    const waiting = [asked.id];
+    for (let id = waiting.at(-1); id !== undefined; id = waiting.at(-1)) {
+      // An id is made of a text that holds the id which it strikes, so no chain closes upon
+      // itself; in one that was forged to do so, who waits already counts as standing.
+      if (!known.has(id)) known.set(id, undefined);
+      const last = strikers.get(id)?.findLast((striker) => !known.get(striker.id));
+      if (last && !known.has(last.id)) waiting.push(last.id);
+      else {
+        known.set(id, last);
+        waiting.pop();
+      }
+    }
+    return known.get(asked.id);
+  };
 }
 
 /** What stands of one kind, in the order of time. */

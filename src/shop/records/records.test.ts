@@ -252,6 +252,13 @@ describe('the fold', () => {
     expect(struck([again, by, one])).toEqual([null, again.id, null]);
   });
 
+  it('follows a chain of as many corrections as a job can hold', () => {
+    const chain = [one];
+    for (let k = 1; k <= 20_000; k++) chain.push(strike(2, chain.at(-1)?.id ?? ''));
+    const alternately = struck(chain.toReversed());
+    expect(alternately.filter((id) => id !== null)).toHaveLength(10_000);
+  });
+
   it('tells of a strike at nothing', () => {
     const { problems } = readJob(HEADER + strike(2, 'a2345678').text);
     expect(problems).toMatchObject([{ problem: 'strikes nothing', id: 'a2345678' }]);

@@ -909,6 +909,19 @@ export const en = {
   'bad.date': 'unreadable date: {given}; type it as in --date 2026-11-25',
   'bad.missing output': 'missing file to write: type -o sheet.pdf',
   'bad.unwritable': 'cannot write {file} ({reason}); give the path of a file that you may write',
+  'bad.output read':
+    '{file} is what this answer is made from, and would be lost: give another name behind -o',
+  'bad.output kind':
+    '{file} is there already and is no {kind} file; it was left as it is: give another name behind -o',
+  'bad.full': 'the disk is full: {file} is not written whole; make room, then do it again',
+  'bad.stdout': 'cannot print ({reason}): what was asked did not arrive; print it elsewhere',
+  'bad.too big': 'too large: {file} has more than {most} MB; give the path of a train file',
+  'bad.silent':
+    'nothing comes from {file}, and nobody writes into it; give the path of a train file',
+  'bad.link':
+    'no such file: {file} is a link to {target}, which is not there; mend the link, or give the path of a train file',
+  'bad.ours':
+    'something is wrong with Holdturn itself, not with what you typed ({reason}): please report it with your file',
   'no.action':
     'unknown thing to do with a job: {given}; {has, select, yes {did you mean {near}?} other {it is one of {all}}}',
   'bad.missing action': 'missing what to do, or the job file: type holdturn job show FILE',

@@ -909,6 +909,19 @@ export const es: Messages = {
   'bad.missing output': 'falta el archivo que se escribe: añada -o hoja.pdf',
   'bad.unwritable':
     'no se puede escribir {file} ({reason}); dé la ruta de un archivo en el que pueda escribir',
+  'bad.output read':
+    '{file} es de donde sale esta respuesta, y se perdería: dé otro nombre detrás de -o',
+  'bad.output kind':
+    '{file} ya existe y no es un archivo {kind}; quedó como estaba: dé otro nombre detrás de -o',
+  'bad.full': 'el disco está lleno: {file} no se escribió entero; haga sitio y repítalo',
+  'bad.stdout': 'no se puede imprimir ({reason}): lo pedido no llegó; imprímalo en otro lugar',
+  'bad.too big':
+    'demasiado grande: {file} tiene más de {most} MB; dé la ruta de un archivo de tren',
+  'bad.silent': 'de {file} no llega nada, y nadie escribe en él; dé la ruta de un archivo de tren',
+  'bad.link':
+    'no existe el archivo: {file} es un enlace a {target}, que no está; arregle el enlace, o dé la ruta de un archivo de tren',
+  'bad.ours':
+    'algo falla en Holdturn mismo, no en lo que usted escribió ({reason}): avísenos, por favor, con su archivo',
   'no.action':
     'acción desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {es una de {all}}}',
   'bad.missing action':
