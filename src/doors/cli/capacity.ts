@@ -1,4 +1,11 @@
-import { fromText, ONE, type Rational, signOf, compare } from '../../engine/linear/index.ts';
+import {
+  fromNumber,
+  fromText,
+  ONE,
+  type Rational,
+  signOf,
+  compare,
+} from '../../engine/linear/index.ts';
 import { type AskedGear, type Load, marginsOf } from '../../engine/margin/index.ts';
 import { quantityFrom } from '../../engine/quantity/index.ts';
 import type { Train } from '../../engine/train/index.ts';
@@ -45,17 +52,22 @@ function allTyped({ engine }: Train, { torque, stallRatio }: Options): boolean {
 
 function loadOf({ engine }: Train, file: string, options: Options): Load {
   const { pressure, torque, stallRatio } = options;
-  const engineNm = torque ?? engine?.['torque Nm']?.toString();
-  if (engineNm === undefined) throw new Refusal('no.torque', { file });
-  const ratio = stallRatio ?? engine?.['stall ratio']?.toString() ?? '1';
+  const ours = engine?.['torque Nm'];
+  if (torque === undefined && ours === undefined) throw new Refusal('no.torque', { file });
   return {
     pressureKpa: some(
       pressure ?? USUAL_KPA,
       (its) => quantityFrom(its, 'pressure', 'kPa')?.size,
       'bad.pressure',
     ),
-    engineNm: some(engineNm, (its) => quantityFrom(its, 'torque', 'Nm')?.size, 'bad.torque'),
-    stallRatio: some(ratio, ratioOf, 'bad.stall ratio'),
+    engineNm:
+      torque === undefined
+        ? fromNumber(ours ?? 0)
+        : some(torque, (its) => quantityFrom(its, 'torque', 'Nm')?.size, 'bad.torque'),
+    stallRatio:
+      stallRatio === undefined
+        ? fromNumber(engine?.['stall ratio'] ?? 1)
+        : some(stallRatio, ratioOf, 'bad.stall ratio'),
   };
 }
 

@@ -44,8 +44,8 @@ export function draw(file: string, session: Session): Reply {
   if (output === undefined) return done(svg.trimEnd());
   write(output, Buffer.from(svg), 'SVG', session);
   const said = half
-    ? voice.say('drawn', { file: output, train: name })
-    : voice.say('drawn.end written', { file: output, title: scene.title });
+    ? voice.say('drawn', { file: visible(output), train: name })
+    : voice.say('drawn.end written', { file: visible(output), title: scene.title });
   return done(said);
 }
 

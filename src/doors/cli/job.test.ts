@@ -183,6 +183,11 @@ describe('is refused, and nothing is written:', () => {
     ],
     [
       'add',
+      'note "a\u202eb" --by TW',
+      'nothing was written down: bad character: U+202E, which turns the letters behind it round; take it out',
+    ],
+    [
+      'add',
       'note x --by <TW>',
       'nothing was written down: expected initials, 1 to 8 letters and digits, as in TW, not "<TW>"',
     ],

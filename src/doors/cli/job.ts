@@ -64,7 +64,7 @@ function opened(file: string, words: readonly string[], session: Session): Reply
   kept(file, session, (ledger) => ledger.create(file, text));
   return session.options.json
     ? json({ file })
-    : done(voiceOf(session.language).say('job.new', { file }));
+    : done(voiceOf(session.language).say('job.new', { file: visible(file) }));
 }
 
 // Where the train file stands as seen from the job file, and the hash that sheets print too.

@@ -12,7 +12,7 @@ import {
   seenIn,
   withLimitsOf,
 } from '../../shop/records/index.ts';
-import { problemText, voiceOf } from '../../telling/narrative/index.ts';
+import { problemText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { paragraph } from '../../telling/report/index.ts';
 import type { Session } from './session.ts';
 import { hashOf, refuseFile, textOf } from './source.ts';
@@ -55,13 +55,13 @@ export function openJob(session: Session): OpenJob | undefined {
       const its = job.train?.hash;
       const values = first && {
         count: unused.size,
-        place: `${file}:${first.place.line}:${first.place.column}`,
+        place: `${visible(file)}:${first.place.line}:${first.place.column}`,
         problem: problemText(first, language),
       };
       const other = its !== undefined && !its.startsWith(hash) && !hash.startsWith(its);
       return [
         ...(values ? [voice.say('sheet.job.unused', values)] : []),
-        ...(other ? [voice.say('sheet.job.other train', { file })] : []),
+        ...(other ? [voice.say('sheet.job.other train', { file: visible(file) })] : []),
       ];
     },
   };

@@ -52,12 +52,12 @@ export async function printed(
   const source = typstOf(printing);
   if (output.endsWith('.typ')) {
     write(output, Buffer.from(source), 'Typst', session);
-    return done([voice.say('sheet.written', { file: output }), ...notes].join('\n'));
+    return done([voice.say('sheet.written', { file: visible(output) }), ...notes].join('\n'));
   }
   const { pdf, pages, readable } = await pressed(source, session);
   write(output, pdf, 'PDF', session);
   const told = [
-    voice.say('sheet.printed', { file: output, pages }),
+    voice.say('sheet.printed', { file: visible(output), pages }),
     ...notes,
     ...(readable ? [] : [voice.say('sheet.letters missing')]),
   ];

@@ -103,6 +103,11 @@ describe('what goes wrong with files is said in words:', () => {
   it('and a name that would move the cursor is shown', async () => {
     const { err } = await ask(`check "a\u001B[2Jb\u202Ec"`);
     expect(err).toContain('a\uFFFD[2Jb\uFFFDc');
+    fs.writeFileSync(at('a\u001B[2Jb'), KESTREL);
+    const { out } = await ask(`check "${at('a\u001B[2Jb')}"`);
+    expect(out).toContain('a\uFFFD[2Jb is a train');
+    const { out: drawn } = await ask(`draw ${at('t')} -o "${at('c\u001B[2Jd')}"`);
+    expect(drawn).toContain('c\uFFFD[2Jd: ');
   });
 });
 

@@ -107,3 +107,15 @@ test.each(['', 'three', '1/0', '1.2.3', '--1', '1e9', '0x10', '1/-2', '.5', '9'.
 test('there is no fraction over nothing', () => {
   expect(() => exact.fraction(1, 0)).toThrow(RangeError);
 });
+
+test('a float64 becomes exactly what it is written as', () => {
+  expect(exact.toText(exact.fromNumber(0.1))).toBe('1/10');
+  expect(exact.toText(exact.fromNumber(1e-7))).toBe('1/10000000');
+  expect(exact.toText(exact.fromNumber(-2.5e21))).toBe('-2500000000000000000000');
+  expect(() => exact.fromNumber(Number.NaN)).toThrow(RangeError);
+  fc.assert(
+    fc.property(fc.double({ noNaN: true, noDefaultInfinity: true }), (value) => {
+      expect(exact.toNumber(exact.fromNumber(value))).toBeCloseTo(value, 12);
+    }),
+  );
+});

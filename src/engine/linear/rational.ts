@@ -1,4 +1,4 @@
-import { type Int, combine, gcd, multiply, negate, quotient, sign } from './integer.ts';
+import { type Int, combine, demote, gcd, multiply, negate, quotient, sign } from './integer.ts';
 
 /** An exact fraction in lowest terms; `den` is positive, and zero is 0/1. */
 export interface Rational {
@@ -66,6 +66,18 @@ export function toNumber(a: Rational): number {
 /** "p/q", or "p" for a whole number: the form of every exact number in JSON. */
 export function toText(a: Rational): string {
   return a.den === 1 ? String(a.num) : `${a.num}/${a.den}`;
+}
+
+/** Exactly what a float64 is written as: of 0.1 a tenth, of 1e-7 too. Throws where it is not finite. */
+export function fromNumber(value: number): Rational {
+  const match = /^(-?)(\d+)(?:\.(\d+))?(?:e([+-]\d+))?$/.exec(String(value));
+  if (!match) throw new RangeError(`${value} is no fraction`);
+  const [, minusSign = '', whole = '', decimals = '', exponent = '0'] = match;
+  const digits = BigInt(`${minusSign}${whole}${decimals}`);
+  const places = decimals.length - Number(exponent);
+  return places > 0
+    ? fraction(demote(digits), demote(10n ** BigInt(places)))
+    : fraction(demote(digits * 10n ** BigInt(-places)));
 }
 
 /**

@@ -65,7 +65,7 @@ export const PRACTICE = v.strictObject(
       { 'pan off': minutes, 'on the bench': minutes },
       or('section'),
     ),
-    risks: each(RISKS, v.pipe(v.number(or('minutes')), v.gtValue(0, or('minutes')))),
+    risks: each(RISKS, minutes),
     causes: each(CAUSES, proportion),
     tests: v.strictObject(
       {

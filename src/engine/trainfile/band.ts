@@ -13,7 +13,7 @@ export const BAND_SETTING = v.pipe(
       lever: v.exactOptional(
         v.pipe(
           v.number(or('lever')),
-          v.gtValue(0, or('lever')),
+          v.minValue(0.001, or('lever')),
           v.maxValue(20, or('lever')),
           v.description(
             'How far the band’s end moves for each unit of the screw’s or the rod’s travel. Absent: 1.',

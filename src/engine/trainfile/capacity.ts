@@ -1,8 +1,14 @@
 import * as v from 'valibot';
 import { note, or } from './value.ts';
 
+// A thousandth of whatever unit is nothing that anybody has measured.
 const above = (most: number, what: Parameters<typeof or>[0], description: string) =>
-  v.pipe(v.number(what), v.gtValue(0, what), v.maxValue(most, what), v.description(description));
+  v.pipe(
+    v.number(what),
+    v.minValue(0.001, what),
+    v.maxValue(most, what),
+    v.description(description),
+  );
 const size = (description: string) => above(100_000, or('size'), description);
 const friction = above(1, or('friction'), 'The coefficient of friction, lining on steel in fluid.');
 const springs = v.pipe(

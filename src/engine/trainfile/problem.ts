@@ -17,6 +17,8 @@ export type Mistake =
   /** A character that cannot stand in a train file, as a number; U+FFFD tells of lost ones. */
   | { readonly problem: 'bad character'; readonly code: number }
   | { readonly problem: 'syntax'; readonly what: Syntax }
+  /** A line that git writes where two copies of a file would not go together. */
+  | { readonly problem: 'merge mark' }
   | { readonly problem: 'several documents' }
   /** YAML that says things twice, in place of plain text. */
   | {
@@ -191,9 +193,9 @@ export type Expected =
   | 'closed' // a list of packs, bands and shafts
   | 'refit' // reuse or replace
   | 'device'
-  | 'size' // above 0, to 100,000
+  | 'size' // 0.001 to 100,000
   | 'ring' // two sizes, the outer first
-  | 'friction' // above 0, to 1
+  | 'friction' // 0.001 to 1
   | 'presses' // uniform pressure or uniform wear
   | 'stall ratio' // 1 to 10
   | 'capacity'
@@ -208,7 +210,7 @@ export type Expected =
   | 'end play' // its limit, shelf and stack
   | 'washer part' // washer, race or shim
   | 'band setting' // its pitch, lever, limits and shelf
-  | 'lever' // above 0, to 20
+  | 'lever' // 0.001 to 20
   | 'rod part' // servo rod, apply rod or apply pin
   | 'turns' // 0 to 100
   | 'wear check' // what is measured, and its limit

@@ -59,6 +59,14 @@ export function parseTree(text: string, findings: Findings): Node | undefined {
     findings.error({ from: bad.index, to: bad.index + 1 }, { problem: 'bad character', code });
     return undefined;
   }
+  const mark = MERGE_MARK.exec(text);
+  if (mark) {
+    findings.error(
+      { from: mark.index, to: mark.index + mark[0].length },
+      { problem: 'merge mark' },
+    );
+    return undefined;
+  }
   try {
     return compose(text, findings);
   } catch (thrown) {
@@ -69,8 +77,13 @@ export function parseTree(text: string, findings: Findings): Node | undefined {
   }
 }
 
-// What YAML calls not printable, and the mark that a decoder leaves where bytes were no text.
-const BAD_CHARACTER = /[\p{Cs}\ufffd-\uffff]|(?![\t\n\r\x85])\p{Cc}/u;
+// What YAML calls not printable, the mark that a decoder leaves where bytes were no text, and the
+// marks that turn the letters behind them round: a name must read as it is spelt.
+const BAD_CHARACTER =
+  /[\p{Cs}\ufffd-\uffff]|(?![\t\n\r\x85])\p{Cc}|[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/u;
+
+// Where two copies of a file were put together and some lines would not go.
+const MERGE_MARK = /^(?:<{7}|>{7}) .*$/mu;
 
 function compose(text: string, findings: Findings): Node | undefined {
   const document = parseDocument(text, {
@@ -99,12 +112,13 @@ function compose(text: string, findings: Findings): Node | undefined {
   const converter = new Converter(text, findings);
   const root = converter.node(document.contents, { from: 0, to: 0 }, 0);
   // What stands where something was refused would only be told as a second mistake.
-  return findings.errorCount - before > converter.duplicates ? undefined : root;
+  return findings.errorCount - before > converter.passed ? undefined : root;
 }
 
 // From the library's nodes to ours, refusing what a train file has no use for.
 class Converter {
-  duplicates = 0;
+  /** Mistakes behind which the rest still means what it says. */
+  passed = 0;
   private readonly text: string;
   private readonly findings: Findings;
 
@@ -125,7 +139,14 @@ class Converter {
     const at = spanOf(node.range, gap);
     if (node.anchor !== undefined) this.refuse('anchor', `&${node.anchor}`, at.from);
     if (node.tag !== undefined) this.refuse('tag', '!', at.from);
-    if (isScalar(node)) return { kind: 'scalar', value: plainValue(node.value), at };
+    if (isScalar(node)) {
+      const value = plainValue(node.value);
+      return {
+        kind: 'scalar',
+        value: typeof value === 'string' ? this.sound(value, at) : value,
+        at,
+      };
+    }
     const flow = node.flow === true;
     if (level >= MOST_LEVELS) {
       this.findings.error(at, { problem: 'too deep', most: MOST_LEVELS });
@@ -145,7 +166,7 @@ class Converter {
     for (const pair of pairs) {
       const keyNode = isScalar(pair.key) ? pair.key : undefined;
       const keyAt = spanOf(keyNode?.range, { from: 0, to: 0 });
-      const key = String(keyNode?.value ?? '');
+      const key = this.sound(String(keyNode?.value ?? ''), keyAt);
       if (key === '<<') {
         this.findings.error(keyAt, { problem: 'refused', what: 'merge key' });
         continue;
@@ -155,10 +176,19 @@ class Converter {
       const value = this.node(pair.value, { from: keyAt.to, to: keyAt.to }, level + 1);
       if (entries.has(key)) {
         this.findings.error(keyAt, { problem: 'duplicate key', key });
-        this.duplicates += 1;
+        this.passed += 1;
       } else entries.set(key, { key, keyAt, value });
     }
     return [...entries.values()];
+  }
+
+  // What may not stand in the file may not be written as an escape either.
+  private sound(text: string, at: Span): string {
+    const bad = BAD_CHARACTER.exec(text);
+    if (!bad) return text;
+    this.findings.error(at, { problem: 'bad character', code: bad[0].codePointAt(0) as number });
+    this.passed += 1;
+    return text.replaceAll(new RegExp(BAD_CHARACTER, 'gu'), '?');
   }
 
   // The library keeps no place of an anchor or tag: it stands before its node.

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { newWord, ourWord } from '../words/index.ts';
+import { newWord, ourWord, wordMeant } from '../words/index.ts';
 import { TELLING, VERSION } from './definition.ts';
 import type { Findings } from './findings.ts';
 import { type Mention, ROLES } from './mention.ts';
@@ -145,7 +145,8 @@ export class Walker {
     const telling = TELLING_FORMS.filter(([, option]) => options.includes(option));
     const family = telling.map(([key]) => key);
     const keys = new Set(node.entries.map(({ key }) => ourWord(key)));
-    const told = telling.find(([key]) => keys.has(key))?.[1];
+    const meant = new Set(node.entries.map(({ key }) => wordMeant(key, new Set(family))));
+    const told = telling.find(([key]) => keys.has(key) || meant.has(key))?.[1];
     if (told?.type === 'strict_object') {
       return this.object(node, told.entries, family, path, owner);
     }
@@ -202,7 +203,8 @@ export class Walker {
     const candidates = new Set(
       [...Object.keys(entries), ...family].filter((word) => !keys.has(word)),
     );
-    const near = key.length > LONGEST ? undefined : nearest(key, candidates);
+    const near =
+      key.length > LONGEST ? undefined : (wordMeant(key, candidates) ?? nearest(key, candidates));
     this.findings.error(at, {
       problem: 'unknown key',
       key: cut(key),

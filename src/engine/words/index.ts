@@ -1,2 +1,3 @@
 export type { Concept } from './concept.ts';
 export { GLOSSARY, newWord, ourWord } from './glossary.ts';
+export { wordMeant } from './meant.ts';

@@ -1,7 +1,7 @@
 import {
   compare,
   fraction,
-  fromText,
+  fromNumber,
   minus,
   over,
   type Rational,
@@ -124,7 +124,7 @@ export function judgeBand(
 }
 
 function leverOf({ lever = 1 }: BandSetting): Rational {
-  return fromText(`${lever}`) ?? fraction(Math.round(lever * 1e6), 1e6);
+  return fromNumber(lever);
 }
 
 function atDrum({ um, stepUm }: Length, band: BandSetting): Length {
@@ -150,11 +150,11 @@ function turned(pitch: Length, turns: Rational): Length {
   return { um: times(pitch.um, turns), stepUm: times(pitch.um, EIGHTH) };
 }
 
-// π to 15 figures, as a fraction: a length is one.
-const DEGREES_PER_RADIAN = fraction(Math.round((180 / Math.PI) * 1e12), 1e12);
+// As a fraction, for a length is one.
+const DEGREES_PER_RADIAN = fromNumber(180 / Math.PI);
 
 function spread({ um, stepUm }: Length, wrapDegrees: number): Length {
-  const radians = over(fraction(Math.round(wrapDegrees * 1000), 1000), DEGREES_PER_RADIAN);
+  const radians = over(fromNumber(wrapDegrees), DEGREES_PER_RADIAN);
   return { um: over(um, radians), stepUm: over(stepUm, radians) };
 }
 

@@ -1,4 +1,4 @@
-import { fraction, type Rational, ZERO } from '../../engine/linear/index.ts';
+import { fraction, fromNumber, over, type Rational, ZERO } from '../../engine/linear/index.ts';
 import type { Limit, Strength } from '../../engine/margin/index.ts';
 import type { Capacity, Train } from '../../engine/train/index.ts';
 import { bandRise, type Drag } from './band.ts';
@@ -56,15 +56,15 @@ function ringOf([outerMm, innerMm]: readonly [number, number]): Ring {
 function rising({ perKpaNm, fromKpa }: Rise): Strength {
   return {
     fixedNm: ZERO,
-    perKpaNm: millionths(perKpaNm, Math.floor),
-    fromKpa: fraction(Math.ceil(fromKpa * 1000), 1000),
+    perKpaNm: parts(perKpaNm, 1e6, Math.floor),
+    fromKpa: parts(fromKpa, 1000, Math.ceil),
   };
 }
 
 function fixed(torqueNm: number): Strength {
-  return { fixedNm: millionths(torqueNm, Math.round), perKpaNm: ZERO, fromKpa: ZERO };
+  return { fixedNm: fromNumber(torqueNm), perKpaNm: ZERO, fromKpa: ZERO };
 }
 
-function millionths(value: number, rounded: (value: number) => number): Rational {
-  return fraction(rounded(value * 1e6), 1e6);
+function parts(value: number, den: number, rounded: (value: number) => number): Rational {
+  return over(fromNumber(rounded(value * den)), fraction(den));
 }

@@ -38,7 +38,8 @@ export function readJob(text: string): JobReading {
     const number = index + 1;
     const read = lineRead(line);
     if (typeof read === 'string') {
-      const problem = read === 'half' ? 'half written' : 'changed since';
+      const mark = /^(?:<{7}|>{7}|\|{7})(?: |$)|^={7}$/u.test(line);
+      const problem = mark ? 'merge mark' : read === 'half' ? 'half written' : 'changed since';
       const place = { line: number, column: 1, length: line.length };
       problems.push({ problem, severity: 'warning', place });
       return;

@@ -174,7 +174,7 @@ describe('two copies of a job', () => {
     const text = `${mine}<<<<<<< ours\n=======\n${rest.join('')}>>>>>>> theirs\n`;
     const { job, problems } = readJob(text);
     expect(job?.entries).toHaveLength(5);
-    expect(problems.map(({ problem }) => problem)).toEqual(Array(3).fill('half written'));
+    expect(problems.map(({ problem }) => problem)).toEqual(Array(3).fill('merge mark'));
   });
 
   it('say the same in any order of their lines', () => {

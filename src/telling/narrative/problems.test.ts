@@ -10,6 +10,10 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
   'too large': [[{ characters: 9, most: 5 }, 'too large: 9 characters; at most 5 are read']],
   'bad character': [
     [{ code: 7 }, 'bad character: U+0007; save the file as UTF-8 text and take it out'],
+    [
+      { code: 0x202e },
+      'bad character: U+202E, which turns the letters behind it round; take it out',
+    ],
   ],
   syntax: [
     [
@@ -27,6 +31,12 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [
       { what: 'unexpected text' },
       'unexpected text: an entry is a name, a colon, a blank and a value',
+    ],
+  ],
+  'merge mark': [
+    [
+      {},
+      'merge mark: two copies of the file were put together here; keep what is right of both, and take the lines of marks out',
     ],
   ],
   'several documents': [[{}, 'second train in one file: keep each in a file of its own']],

@@ -24,9 +24,14 @@ function word(p: Objection, voice: Voice): string {
     case 'too large':
       return voice.say('problem.too large', { characters: p.characters, most: p.most });
     case 'bad character':
-      return voice.say('problem.bad character', { code: codePoint(p.code) });
+      return voice.say('problem.bad character', {
+        code: codePoint(p.code),
+        turns: visible(String.fromCodePoint(p.code)) === '\uFFFD' && p.code > 0xff ? 'yes' : 'no',
+      });
     case 'syntax':
       return voice.say('problem.syntax', { what: keyOf(p.what) });
+    case 'merge mark':
+      return voice.say('problem.merge mark');
     case 'several documents':
       return voice.say('problem.several documents');
     case 'refused':

@@ -1,5 +1,5 @@
 import type { Problem } from '../../engine/trainfile/index.ts';
-import { problemText, type Objection, voiceOf } from '../narrative/index.ts';
+import { problemText, type Objection, visible, voiceOf } from '../narrative/index.ts';
 import type { Json } from './json.ts';
 import { type Page, paragraph } from './page.ts';
 
@@ -16,7 +16,8 @@ export function checkJson(problems: readonly Objection[], language: Page['langua
 }
 
 /** A line a problem, "file:line:column: error: …", as editors read them, and the count. */
-export function checkText(file: string, problems: readonly Objection[], page: Page): string {
+export function checkText(name: string, problems: readonly Objection[], page: Page): string {
+  const file = visible(name);
   const voice = voiceOf(page.language);
   const lines = problems.flatMap((problem) => {
     const { severity, place } = problem;

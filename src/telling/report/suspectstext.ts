@@ -58,7 +58,9 @@ export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): st
     ...section(voice.say('suspects.ranked'), rankingLines(ranking, all, page), page),
     ...section(voice.say('suspects.next'), adviceLines(advice, observations, page), page),
     '',
-    ...paragraph(voice.say('suspects.legend', { file: practice }), page).map(page.ink.faint),
+    ...paragraph(voice.say('suspects.legend', { file: visible(practice) }), page).map(
+      page.ink.faint,
+    ),
   ].join('\n');
 }
 
