@@ -118,7 +118,7 @@ export function keyOf(word: string): string {
   return word.replaceAll(/[^a-z]+/giu, '_');
 }
 
-/** A name or a text from outside, with what would move a terminal's cursor or turn letters round made visible. */
+/** A text from outside: what would move a cursor or turn letters round is made visible. */
 export function visible(text: string): string {
   return text.replace(
     /[\p{Cc}\u061C\u200E\u200F\u2028\u2029\u202A-\u202E\u2066-\u2069]/gu,
