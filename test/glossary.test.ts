@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { fraction, fromText } from '../src/engine/linear/index.ts';
 import { GLOSSARY } from '../src/engine/words/index.ts';
 import { en } from '../src/telling/narrative/en.ts';
 import { es } from '../src/telling/narrative/es.ts';
+import { voiceOf } from '../src/telling/narrative/index.ts';
 import { against, plainText, type Said, spokenIn } from './glossary.ts';
 import { readSources } from './sources.ts';
 
@@ -32,6 +34,19 @@ describe('one word for one thing, in both languages', () => {
     expect(said.length).toBeGreaterThan(5);
     expect(said.flatMap((its) => against(GLOSSARY, its))).toEqual([]);
   });
+});
+
+it('a minus is a minus in every sentence, and a hyphen in what is typed', () => {
+  const said = messages.flatMap(({ where, en: english = '', es: spanish = '' }) =>
+    [english, spanish].flatMap((text) => {
+      const typed = text.replaceAll(/\b(?:or|o) - (?:for|para)\b|--?[a-z][\w-]*/g, ' ');
+      return (/(?:^|[\s(=])-\s?[\d\p{L}]/u.exec(typed) ?? []).map((found) => `${where}: ${found}`);
+    }),
+  );
+  expect(said).toEqual([]);
+  expect(voiceOf('en').number(fraction(-7, 3))).toBe('\u22127/3 = \u22122.333');
+  expect(voiceOf('es').decimal(fraction(-7, 3))).toBe('\u22122,333');
+  expect(fromText('\u22127/3')).toEqual(fraction(-7, 3));
 });
 
 describe('the glossary', () => {

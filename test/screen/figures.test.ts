@@ -58,7 +58,7 @@ describe('the chart', () => {
       .getByRole('button', { name: 'R', exact: true })
       .first()
       .click();
-    expect(await page.locator('.figure-caption').first().textContent()).toContain('-2.333');
+    expect(await page.locator('.figure-caption').first().textContent()).toContain('−2.333');
   });
 
   it('lists every combination when it is asked', async () => {

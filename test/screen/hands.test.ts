@@ -120,6 +120,6 @@ describe('pointing', () => {
     await page.locator('.why summary', { hasText: 'low sprag' }).first().click();
     const rows = await page.locator('.why [open] table tr').allTextContents();
     expect(rows.some((row) => row.includes('low sprag') && row.includes('10/7'))).toBe(true);
-    expect(rows.some((row) => row.includes('rear gears') && row.includes('-10/7'))).toBe(true);
+    expect(rows.some((row) => row.includes('rear gears') && row.includes('−10/7'))).toBe(true);
   });
 });

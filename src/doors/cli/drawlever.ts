@@ -12,8 +12,7 @@ export function leverSceneOf(train: Train, { selection, side, voice }: LeverAske
     pose: floats(working?.pose ?? new Map()),
     speeds: working?.speeds ?? new Map(),
     on: new Set(selection?.on ?? []),
-    figure: (speed) =>
-      working ? speed.toFixed(2).replace('-', '−').replace('.', voice.say('decimal')) : '',
+    figure: (speed) => (working ? voice.written(speed.toFixed(2)) : ''),
     title: voice.say('drawn.lever', { train: visible(train.name) }),
   });
 }

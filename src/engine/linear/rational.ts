@@ -85,11 +85,11 @@ export function fromNumber(value: number): Rational {
  * Returns undefined for anything else, for a zero denominator, and beyond 40 characters.
  */
 export function fromText(text: string): Rational | undefined {
-  const match = /^\s*([+-]?)(\d+)(?:\/(\d+)|\.(\d+))?\s*$/.exec(text);
+  const match = /^\s*([+\u2212-]?)(\d+)(?:\/(\d+)|\.(\d+))?\s*$/.exec(text);
   if (!match || text.length > 40) return undefined;
   const [, minusSign, whole = '0', den, decimals = ''] = match;
   const bottom = den === undefined ? 10n ** BigInt(decimals.length) : BigInt(den);
   if (bottom === 0n) return undefined;
-  const top = BigInt(whole + decimals) * (minusSign === '-' ? -1n : 1n);
+  const top = BigInt(whole + decimals) * (minusSign === '' || minusSign === '+' ? 1n : -1n);
   return fraction(top, bottom);
 }

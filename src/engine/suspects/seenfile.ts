@@ -39,7 +39,12 @@ export function sightMeant(said: string, test: Test): Sight | undefined {
   const word = said.trim().toLowerCase().replace(/\s+/g, ' ');
   if (word === 'as it should' || word === 'not as it should') return { saw: word };
   if (test.test === 'under power') {
-    const ratio = Number(word.replace(/^drives at /, '').replace(',', '.'));
+    const ratio = Number(
+      word
+        .replace(/^drives at /, '')
+        .replace(',', '.')
+        .replace('\u2212', '-'),
+    );
     if (word !== '' && Number.isFinite(ratio) && ratio !== 0) return { saw: 'ratio', ratio };
   }
   const ours = (SAID.get(word) ?? word) as OutcomeWord;

@@ -166,7 +166,7 @@ export const en = {
   'problem.centre distances differ':
     'centre distances differ: {name} of the {set} set would sit {distances} modules from the main axis; profile shift allows {allowance} tooth a wheel; count again',
   spacing:
-    '{by, select, sun_ring {sun + ring} ring_sun {ring - sun} sides {left + right} other {sun · second step + ring · first step}}',
+    '{by, select, sun_ring {sun + ring} ring_sun {ring − sun} sides {left + right} other {sun · second step + ring · first step}}',
   'centre distance': '{distance} by its mesh with {name}',
   'problem.no room inside':
     'no room inside: a wheel of {inner} teeth in a ring of {outer}, in {name}; count them again',
@@ -612,7 +612,7 @@ export const en = {
   'misconception.one formula for all':
     'The formula 1 + R/S is for a plain set with the sun driving, the ring held and the carrier driven. Look at what drives, what is held and what is driven here.',
   'misconception.pairs taken for plain':
-    'The planets of this set are meshed pairs: the second planet turns the motion round once more, so with the ring held it is 1 - R/S.',
+    'The planets of this set are meshed pairs: the second planet turns the motion round once more, so with the ring held it is 1 − R/S.',
   'misconception.planets counted in':
     'The teeth of plain planets do not count: they pass on as many as they take. They count in stepped sets.',
   'misconception.ratios multiplied':

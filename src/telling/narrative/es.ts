@@ -163,7 +163,7 @@ export const es: Messages = {
   'problem.centre distances differ':
     'distancias entre centros distintas: {name} del juego {set} estaría a {distances} módulos del eje principal; la corrección de perfil permite {allowance} diente por rueda; cuente otra vez',
   spacing:
-    '{by, select, sun_ring {planetario + corona} ring_sun {corona - planetario} sides {izquierda + derecha} other {planetario · segundo escalón + corona · primer escalón}}',
+    '{by, select, sun_ring {planetario + corona} ring_sun {corona − planetario} sides {izquierda + derecha} other {planetario · segundo escalón + corona · primer escalón}}',
   'centre distance': '{distance} por su engrane con {name}',
   'problem.no room inside':
     'no cabe dentro: una rueda de {inner} dientes en una corona de {outer}, en {name}; cuente otra vez',
@@ -610,7 +610,7 @@ export const es: Messages = {
   'misconception.one formula for all':
     'La fórmula 1 + R/S es la de un juego simple en que mueve el planetario, se retiene la corona y es movido el portasatélites. Mire qué mueve, qué se retiene y qué es movido aquí.',
   'misconception.pairs taken for plain':
-    'Los satélites de este juego son pares engranados: el segundo invierte el giro una vez más, y con la corona retenida es 1 - R/S.',
+    'Los satélites de este juego son pares engranados: el segundo invierte el giro una vez más, y con la corona retenida es 1 − R/S.',
   'misconception.planets counted in':
     'Los dientes de los satélites simples no cuentan: pasan tantos como reciben. Cuentan en los juegos escalonados.',
   'misconception.ratios multiplied':

@@ -10,7 +10,7 @@ import { keyOf, visible, type Voice } from './voice.ts';
 export function lengthText(length: Length, voice: Voice, first: LengthUnit = 'mm'): string {
   const said = (unit: LengthUnit) => {
     // A blank at which no line is broken.
-    return `${digitsIn(length, unit).replace('.', voice.say('decimal'))}\u00A0${unit}`;
+    return `${voice.written(digitsIn(length, unit))}\u00A0${unit}`;
   };
   const second = first === 'mm' ? 'in' : 'mm';
   return voice.say('length', { first: said(first), second: said(second) });

@@ -505,7 +505,7 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     ],
     [
       { set: 'dual', planets: 5, sum: 41, by: 'ring - sun', counts: [] },
-      'planets not evenly spaced: 5 in the dual set, where ring - sun = 41 does not divide by 5; count again',
+      'planets not evenly spaced: 5 in the dual set, where ring − sun = 41 does not divide by 5; count again',
     ],
   ],
   'planets touch': [

@@ -261,7 +261,7 @@ function word(p: Objection, voice: Voice): string {
 
 // From half modules, in which pitch radii are teeth.
 function modules(halves: number, voice: Voice): string {
-  return (halves / 2).toFixed(2).replace('.', voice.say('decimal'));
+  return voice.written((halves / 2).toFixed(2));
 }
 
 // "sun, ring or wheels".

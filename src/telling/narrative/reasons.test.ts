@@ -157,8 +157,8 @@ const SAID: readonly [Fact, string, string][] = [
   ],
   [
     { fact: 'result', member: 'main shaft', end: 'output', speed: fraction(-5, 11) },
-    'For each turn of the input the output, the main shaft, turns anticlockwise 5/11 = 0.455 times: the ratio is -11/5 = -2.2.',
-    'Por cada vuelta de la entrada, la salida, «main shaft», da 5/11 = 0,455 vueltas en sentido antihorario: la relación es -11/5 = -2,2.',
+    'For each turn of the input the output, the main shaft, turns anticlockwise 5/11 = 0.455 times: the ratio is −11/5 = −2.2.',
+    'Por cada vuelta de la entrada, la salida, «main shaft», da 5/11 = 0,455 vueltas en sentido antihorario: la relación es −11/5 = −2,2.',
   ],
   [
     { fact: 'neutral', member: 'main shaft', end: 'output' },

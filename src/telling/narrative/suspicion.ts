@@ -71,7 +71,7 @@ function wordText(
   return voice.say('outcome', {
     word: keyOf(word),
     has: ratio === undefined ? 'no' : 'yes',
-    ratio: told.replace('.', voice.say('decimal')),
+    ratio: voice.written(told),
   });
 }
 

@@ -78,7 +78,7 @@ describe('a voice', () => {
   it('says a number as a fraction and a decimal with the sign of the language', () => {
     expect(english.number(fraction(27, 11))).toBe('27/11 = 2.455');
     expect(spanish.number(fraction(27, 11))).toBe('27/11 = 2,455');
-    expect(english.number(fraction(-11, 5))).toBe('-11/5 = -2.2');
+    expect(english.number(fraction(-11, 5))).toBe('−11/5 = −2.2');
     expect(english.number(fraction(3))).toBe('3');
     expect(english.number(fraction(0))).toBe('0');
   });
@@ -89,8 +89,8 @@ describe('a voice', () => {
 
   it('keeps four figures of a small number', () => {
     expect(english.decimal(fraction(1, 300))).toBe('0.003333');
-    expect(english.decimal(fraction(-1, 300))).toBe('-0.003333');
-    expect(english.decimal(fraction(1, 3_000_000))).toBe('3.333e-7');
+    expect(english.decimal(fraction(-1, 300))).toBe('−0.003333');
+    expect(english.decimal(fraction(1, 3_000_000))).toBe('3.333e−7');
   });
 
   it('says how far a number is free', () => {

@@ -63,7 +63,7 @@ export class Voice {
 
   /** "27/11 = 2.455", "2", or "≈ 2.455" where the fraction is too long to read. */
   number(value: Rational): string {
-    const exact = toText(value);
+    const exact = this.written(toText(value));
     if (value.den === 1) return exact.length > LONGEST ? `≈ ${this.decimal(value)}` : exact;
     if (exact.length > LONGEST) return `≈ ${this.decimal(value)}`;
     return `${exact} = ${this.decimal(value)}`;
@@ -73,12 +73,17 @@ export class Voice {
   decimal(value: Rational): string {
     // Not Intl.NumberFormat: its first call costs a third of the time in which the command
     // is to answer, and what differs between languages here is the decimal sign.
-    return decimalOf(toNumber(value)).replace('.', this.say('decimal'));
+    return this.written(decimalOf(toNumber(value)));
   }
 
   /** "97.5", of 0.97541: hundredths, with one decimal. */
   percent(value: Rational): string {
-    return String(Math.round(toNumber(value) * 1000) / 10).replace('.', this.say('decimal'));
+    return this.written(String(Math.round(toNumber(value) * 1000) / 10));
+  }
+
+  /** A figure with the decimal sign of the language and a true minus: "−0.5", "−0,5". */
+  written(figure: string): string {
+    return figure.replaceAll('-', MINUS).replace('.', this.say('decimal'));
   }
 
   quantity(quantity: Quantity): string {
@@ -127,6 +132,7 @@ export function visible(text: string): string {
 }
 
 const LONGEST = 15;
+const MINUS = '\u2212';
 const voices = new Map<Language, Voice>();
 const getNumberFormat = (...args: ConstructorParameters<typeof Intl.NumberFormat>) =>
   new Intl.NumberFormat(...args);

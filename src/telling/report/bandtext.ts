@@ -92,7 +92,7 @@ function measuredText(
     turns: turns ? turnsText(turns, voice) : '',
     pitch: band.pitch === undefined ? '' : told(lengthFrom(band.pitch) as Length),
     travel: told(mean),
-    lever: `${band.lever ?? 1}`.replace('.', voice.say('decimal')),
+    lever: voice.written(`${band.lever ?? 1}`),
     clearance: told(clearance),
     verdict: verdictText(verdict, voice),
     places: places.length,
@@ -115,7 +115,7 @@ function several(turns: Rational): 'yes' | 'no' {
 function turnsText(turns: Rational, voice: Voice): string {
   const eighths = toNumber(turns) * 8;
   if (!Number.isInteger(eighths)) {
-    return toNumber(turns).toFixed(2).replace('.', voice.say('decimal'));
+    return voice.written(toNumber(turns).toFixed(2));
   }
   const [whole, left] = [Math.floor(eighths / 8), eighths % 8];
   const [top, bottom] = left % 4 === 0 ? [left / 4, 2] : left % 2 === 0 ? [left / 2, 4] : [left, 8];

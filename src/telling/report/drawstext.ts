@@ -44,7 +44,7 @@ function sharesOf(share: Share, voice: Voice) {
 function percentText({ share, from, to }: Share, voice: Voice): string {
   const give = 50 * (to - from);
   const decimals = Math.min(6, Math.max(0, Math.ceil(-Math.log10(give))));
-  return (100 * share).toFixed(decimals).replace('.', voice.say('decimal'));
+  return voice.written((100 * share).toFixed(decimals));
 }
 
 // "1 000 000": as both languages may write it.

@@ -143,7 +143,7 @@ function cellOf({ state, ratio }: Outcome, voice: Voice): string {
   const value = toNumber(ratio);
   const size = Math.abs(value);
   const text = value.toFixed(size < 10 ? 2 : size < 100 ? 1 : 0);
-  return text.replace('.', voice.say('decimal'));
+  return voice.written(text);
 }
 
 // Forward and in reverse, where nothing is driven and they differ.

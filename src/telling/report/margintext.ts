@@ -206,5 +206,5 @@ function sharedEnds(quantity: Quantity, voice: Voice) {
 // 1.21 where 532 can be passed and 440 is asked: two decimals, never more than it is.
 function spare(can: Rational, must: Rational, voice: Voice): string {
   const hundredths = Math.floor((toNumber(can) / toNumber(must)) * 100 + 1e-9);
-  return (hundredths / 100).toFixed(2).replace('.', voice.say('decimal'));
+  return voice.written((hundredths / 100).toFixed(2));
 }

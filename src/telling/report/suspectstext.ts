@@ -226,7 +226,7 @@ export function percent(chance: number, voice: Voice): string {
   const hundredths = chance * 100;
   const told =
     hundredths > 0 && hundredths < 0.1 ? '<0.1' : hundredths.toFixed(hundredths < 9.95 ? 1 : 0);
-  return told.replace('.', voice.say('decimal'));
+  return voice.written(told);
 }
 
 const INDENT = '   ';

@@ -17,7 +17,7 @@ describe('a table', () => {
     expect(table(['member', 'speed'], rows, page(80))).toEqual([
       'member  speed',
       'a          27/11 =  2.455',
-      'b       -121/135 = -0.896',
+      'b       −121/135 = −0.896',
       'c                   3',
       'd       free',
     ]);

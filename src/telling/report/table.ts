@@ -101,7 +101,7 @@ function share(all: readonly Made[], room: number): void {
   }
 }
 
-// "-121/135 = -0.896" over "      27 = ...": fractions end, and decimals stand, in one line.
+// "−121/135 = −0.896" over "      27 = ...": fractions end, and decimals stand, in one line.
 function aligned(cells: readonly Cell[], voice: Voice): string[] {
   const parts = cells.map((cell) => {
     if (typeof cell === 'string') return { exact: '', sign: ' ', decimal: '' };

@@ -44,7 +44,7 @@ export function Lever({ bench, build }: { readonly bench: Bench; readonly build:
     pose: hold.value?.speeds ?? answer.pose,
     speeds: hold.value ? new Map() : answer.speeds,
     on: new Set(bench.on.value.filter((name) => frictions.has(name))),
-    figure: (speed) => speed.toFixed(2).replace('-', '−').replace('.', voice.say('decimal')),
+    figure: (speed) => voice.written(speed.toFixed(2)),
     title: say.of(train.name),
     ...(hold.value && { most: hold.value.most }),
   });
@@ -89,7 +89,7 @@ export function Lever({ bench, build }: { readonly bench: Bench; readonly build:
   );
 
   function said({ member, stop, speed }: Hold): string {
-    if (!stop) return say.pulled(voice.name(member), speed.toFixed(2));
+    if (!stop) return say.pulled(voice.name(member), voice.written(speed.toFixed(2)));
     const { clutches, devices, hands } = stop;
     return say.stops(voice.name(member), voice.names([...clutches, ...devices, ...hands]));
   }
