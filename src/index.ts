@@ -108,13 +108,17 @@ export type {
 // The build of a train whose file tells its parts: the teardown replayed backwards.
 export { MOST_PARTS, plan } from './engine/plan/index.ts';
 export type {
+  AirFelt,
+  Catcher,
   Felt,
+  Glance,
   Grip,
-  Inspection,
+  Measuring,
   Mistake,
   Plan,
   PlannedCheck,
   Slip,
+  Still,
   Watched,
 } from './engine/plan/index.ts';
 export type { Step as PlanStep } from './engine/plan/index.ts';

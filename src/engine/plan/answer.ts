@@ -1,26 +1,53 @@
 import type { Fault } from '../faults/index.ts';
-import type { MemberName, Part } from '../train/index.ts';
+import type {
+  BandSetting,
+  Bolts,
+  End,
+  EndPlay,
+  Fluid,
+  FrictionDevice,
+  MemberName,
+  Pack,
+  Part,
+} from '../train/index.ts';
 
 /** How a member moves under the hand; clockwise is seen from the input end. */
 export type Felt = 'both ways' | 'clockwise only' | 'anticlockwise only' | 'neither way';
 
-/** The build of a train: its teardown replayed backwards, with what to look at and to feel. */
+/** The build of a train: its teardown replayed backwards, with all that is done at its place. */
 export interface Plan {
   readonly steps: readonly Step[];
   /** Everything that the builder of these parts can get wrong, in the order of the steps. */
   readonly mistakes: readonly Watched[];
-  /** How many hand checks the steps have. */
+  /** How many hand checks the steps have, those with air left out. */
   readonly checks: number;
   /** Whether no fewer do, each mistake felt as early as it can be; false: search cut off. */
   readonly proven: boolean;
 }
 
-/** One part goes on; `number` counts from 1. The part's own notes are what to look at. */
-export interface Step {
-  readonly number: number;
-  readonly part: Part;
-  readonly checks: readonly PlannedCheck[];
-}
+/** `number` counts from 1; `up` is the end of the unit that is up at the step, where it is known. */
+export type Step = Doing & { readonly number: number; readonly up?: End };
+
+export type Doing =
+  /** A part goes on. Its own notes are what to look at. */
+  | { readonly does: 'fit'; readonly part: Part; readonly checks: readonly PlannedCheck[] }
+  /** The unit is turned over; `up` is as it is then. */
+  | { readonly does: 'turn over' }
+  /** How far a part stands below the face of the case. */
+  | { readonly does: 'height'; readonly part: Part }
+  /** `still`: what hands feel of the input between one round of tightening and the next. */
+  | {
+      readonly does: 'tighten';
+      readonly part: Part;
+      readonly bolts: Bolts;
+      readonly still?: Still;
+    }
+  | { readonly does: 'clearance'; readonly pack: Pack }
+  | { readonly does: 'band'; readonly band: BandSetting }
+  | { readonly does: 'end play'; readonly endPlay: EndPlay }
+  /** `check`: what hands feel with the air on; absent where they reach nothing that shows it. */
+  | { readonly does: 'air check'; readonly device: FrictionDevice; readonly check?: AirFelt }
+  | { readonly does: 'fill'; readonly fluid: Fluid };
 
 /** Hold one member or none, turn another both ways, on the train as built so far. */
 export interface PlannedCheck {
@@ -30,6 +57,19 @@ export interface PlannedCheck {
   readonly right: Felt;
   /** What wrong builds do that no check before this one has caught. */
   readonly wrong: readonly { readonly felt: Felt; readonly mistakes: readonly Mistake[] }[];
+}
+
+/** The same with air on one device, and what is felt without. */
+export interface AirFelt {
+  readonly hold?: Grip;
+  readonly turn: Grip;
+  readonly on: Felt;
+  readonly off: Felt;
+}
+
+export interface Still {
+  readonly turn: Grip;
+  readonly felt: Felt;
 }
 
 /** What a hand takes hold of: a member, by the part that carries it. */
@@ -49,16 +89,22 @@ export interface Slip {
   readonly is: 'wrong way round' | 'out of line' | 'miscounted' | 'wrong thickness';
 }
 
+/** Never: caught before it is made, or later than `until`. */
 export interface Watched {
   readonly mistake: Mistake;
   /** The part to put right. */
   readonly part: string;
   /** The step at which it is made. */
   readonly made: number;
-  /** The last step at which it can be put right without stripping again. */
-  readonly rightUntil: number;
-  /** The step of the hand check that catches it, or what does where no hand check can. */
-  readonly caughtBy: { readonly step: number } | { readonly inspection: Inspection };
+  readonly caught: { readonly step: number; readonly by: Catcher };
+  /** The last step at which it can be caught. */
+  readonly until: number;
+  /** The last step at which it can be put right without stripping: then something covers it. */
+  readonly open: number;
 }
 
-export type Inspection = 'look' | 'count' | 'measure' | 'air check';
+export type Catcher = 'hand check' | Glance | Measuring;
+/** At the step of the part itself: what eyes and a tray of parts tell. */
+export type Glance = 'look' | 'count' | 'measure';
+/** At a step of its own. */
+export type Measuring = Exclude<Doing['does'], 'fit' | 'turn over' | 'tighten' | 'fill'>;

@@ -1,5 +1,15 @@
-import { halfBuilt, ownName, type Part, piecesOf, setGearing, type Train } from '../train/index.ts';
-import type { Felt, Grip, Mistake } from './answer.ts';
+import type { Fault } from '../faults/index.ts';
+import {
+  CASE,
+  type FrictionDevice,
+  halfBuilt,
+  ownName,
+  type Part,
+  piecesOf,
+  setGearing,
+  type Train,
+} from '../train/index.ts';
+import type { AirFelt, Felt, Grip, Mistake, Still } from './answer.ts';
 import { Feel } from './feel.ts';
 import { mistaken } from './mistakes.ts';
 import { Reach } from './reach.ts';
@@ -55,6 +65,37 @@ export class Bench {
         return [{ step, hold, turn, rank: step * 1e6 + h * 1e3 + t }];
       }),
     );
+  }
+
+  /** How the input turns under the hand; undefined while it is not on, or turns no way at all. */
+  still(step: number): Still | undefined {
+    const { feel, grips } = this.stage(step);
+    const body = feel.bodyOf(this.train.input);
+    const turn = grips.find(({ member }) => body !== undefined && feel.bodyOf(member) === body);
+    if (!turn) return undefined;
+    const felt = feel.proved(undefined, turn.member);
+    return felt === 'neither way' ? undefined : { turn, felt };
+  }
+
+  /**
+   * What hands feel of a device with air on it: of the device's own two members, if they reach
+   * both; else of what shows it best. Air locks a device as a jammed one is locked.
+   */
+  onAir(step: number, { name, first, second }: FrictionDevice): AirFelt | undefined {
+    const locked: Fault = { what: 'device', device: name, is: 'will not release' };
+    const { feel } = this.stage(step);
+    const ends = new Set([first, second].map((member) => feel.bodyOf(member)));
+    const onAir = this.wrong(step, locked);
+    const liking = ({ hold, turn }: Check) => {
+      const held = hold ? feel.bodyOf(hold.member) : feel.bodyOf(CASE);
+      if (ends.has(held) && ends.has(feel.bodyOf(turn.member))) return 0;
+      return onAir.felt(hold?.member, turn.member) === 'neither way' ? 1 : 2;
+    };
+    const checks = this.differences(step, locked);
+    const [best] = checks.toSorted((a, b) => liking(a) - liking(b) || a.rank - b.rank);
+    if (!best) return undefined;
+    const { hold, turn } = best;
+    return { ...(hold && { hold }), turn, on: this.felt(best, locked), off: this.felt(best) };
   }
 
   // The output is what a builder holds if anything: what carries its name stands first.

@@ -13,7 +13,7 @@ import {
   type Train,
 } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
-import type { Felt, Mistake, Plan, Watched } from './answer.ts';
+import type { Felt, Mistake, Plan, Step, Watched } from './answer.ts';
 import { mistaken } from './mistakes.ts';
 import { plan } from './index.ts';
 
@@ -66,9 +66,16 @@ function nameOf(mistake: Mistake): string {
   return mistake.what === 'slip' ? `${mistake.part}: ${mistake.is}` : faultText(mistake);
 }
 
-/** The step of the hand check that catches it. */
-function feltAt({ caughtBy }: Watched): number | undefined {
-  return 'step' in caughtBy ? caughtBy.step : undefined;
+/** The parts that go on, with their hand checks, and how many are on then. */
+function fitsOf({ steps }: Plan) {
+  const fits = steps.flatMap((step) => (step.does === 'fit' ? [step] : []));
+  return fits.map((step, i) => ({ ...step, on: i + 1 }));
+}
+
+/** How many parts are on at the hand check that catches it. */
+function feltAt({ caught }: Watched, built: Plan): number | undefined {
+  if (caught.by !== 'hand check') return undefined;
+  return fitsOf(built).find(({ number }) => number === caught.step)?.on;
 }
 
 function after(train: Train, step: number): Train {
@@ -101,10 +108,10 @@ describe('common practice, no source: the hand checks of a common-sun three-spee
   const built = plan(kestrel) as Plan;
   const backwards = { what: 'one-way', device: 'low sprag', is: 'backwards' } as const;
   const checkOf = (hold: string | undefined, turn: MemberName) => {
-    return built.steps.flatMap(({ number, part, checks }) =>
+    return fitsOf(built).flatMap(({ on, checks }) =>
       checks
         .filter((check) => check.hold?.member === hold && check.turn.member === turn)
-        .map((check) => ({ ...check, number, part: part.name })),
+        .map((check) => ({ ...check, on })),
     );
   };
 
@@ -117,7 +124,7 @@ describe('common practice, no source: the hand checks of a common-sun three-spee
     (hold, turn, felt) => {
       const [check] = checkOf(hold, turn);
       expect(check?.right).toBe(felt);
-      const wrong = motionOf(after(applyFault(kestrel, backwards), check?.number ?? 0));
+      const wrong = motionOf(after(applyFault(kestrel, backwards), check?.on ?? 0));
       const ways = (['clockwise', 'anticlockwise'] as const).filter((way) => {
         return turns(wrong, { hold: hold === undefined ? [] : [hold], turn, way, on: [] });
       });
@@ -129,9 +136,11 @@ describe('common practice, no source: the hand checks of a common-sun three-spee
     const watched = built.mistakes.find(
       ({ mistake }) => nameOf(mistake) === 'low sprag: backwards',
     );
-    const step = (name: string) => built.steps.find(({ part }) => part.name === name)?.number ?? 0;
-    expect(watched?.caughtBy).toEqual({ step: step('rear carrier') });
-    expect(watched?.rightUntil).toBe(step('sun shell') - 1);
+    const step = (name: string) => {
+      return fitsOf(built).find(({ part }) => part.name === name)?.number ?? 0;
+    };
+    expect(watched?.caught).toEqual({ step: step('rear carrier'), by: 'hand check' });
+    expect(watched?.open).toBe(step('sun shell') - 1);
   });
 });
 
@@ -142,7 +151,8 @@ describe.each([
   ['cuckoo', cuckoo],
   ['wren', wren],
 ])('brute force on %s', (_, train) => {
-  const { mistakes } = plan(train) as Plan;
+  const built = plan(train) as Plan;
+  const { mistakes } = built;
   const steps = train.teardown?.length ?? 0;
   const carriers = carriersOf(train);
   const motions = new Map<string, ReturnType<typeof motionOf>>();
@@ -181,7 +191,7 @@ describe.each([
   };
 
   it('agrees with the plan on what hands can feel, and when first', () => {
-    const told = mistakes.map((its) => [nameOf(its.mistake), feltAt(its)]);
+    const told = mistakes.map((its) => [nameOf(its.mistake), feltAt(its, built)]);
     const found = mistakes.map(({ mistake }) => [nameOf(mistake), firstFelt(mistake)]);
     expect(told).toEqual(found);
   });
@@ -190,8 +200,9 @@ describe.each([
 it('would catch nothing more on kestrel if hands could hold a second member too', () => {
   const train = ours('kestrel-three-speed');
   const more: string[] = [];
-  for (const its of (plan(train) as Plan).mistakes) {
-    if (feltAt(its) !== undefined || its.mistake.what === 'slip') continue;
+  const built = plan(train) as Plan;
+  for (const its of built.mistakes) {
+    if (feltAt(its, built) !== undefined || its.mistake.what === 'slip') continue;
     const spoilt = mistaken(train, its.mistake);
     const gone = its.mistake.what === 'part' ? its.mistake.part : undefined;
     const missing = train.teardown?.find(({ name }) => name === gone)?.carries ?? [];
@@ -219,26 +230,35 @@ describe.each(described)('the plan of %s', (name) => {
   const built = plan(train) as Plan;
 
   it('has every part once, the last to come off first', () => {
-    expect(built.steps.map(({ part }) => part)).toEqual(train.teardown?.toReversed());
+    expect(fitsOf(built).map(({ part }) => part)).toEqual(train.teardown?.toReversed());
   });
 
   it('catches every mistake with a hand check, or names what does', () => {
-    const shown = built.steps.flatMap(({ number, checks }) =>
+    const shown = fitsOf(built).flatMap(({ on, checks }) =>
       checks.flatMap(({ wrong }) =>
-        wrong.flatMap(({ mistakes }) => mistakes.map((its) => [nameOf(its), number])),
+        wrong.flatMap(({ mistakes }) => mistakes.map((its) => [nameOf(its), on])),
       ),
     );
-    const felt = built.mistakes.filter((its) => feltAt(its) !== undefined);
-    const told = felt.map((its) => [nameOf(its.mistake), feltAt(its)]);
+    const felt = built.mistakes.filter((its) => feltAt(its, built) !== undefined);
+    const told = felt.map((its) => [nameOf(its.mistake), feltAt(its, built)]);
     expect(shown.toSorted()).toEqual(told.toSorted());
-    for (const { mistake, made, rightUntil, caughtBy } of built.mistakes) {
-      expect(made, nameOf(mistake)).toBeLessThanOrEqual(rightUntil);
-      if ('step' in caughtBy) expect(caughtBy.step, nameOf(mistake)).toBeGreaterThanOrEqual(made);
+  });
+
+  it('catches each mistake after it is made, and until then it can be caught', () => {
+    for (const { mistake, made, caught, until, open } of built.mistakes) {
+      const step = built.steps[caught.step - 1] as Step;
+      const told = `${nameOf(mistake)}: ${JSON.stringify({ made, caught, until, open })}`;
+      expect(made, told).toBeLessThanOrEqual(Math.min(caught.step, open));
+      expect(until, told).toBe(Math.max(caught.step, open));
+      // The step that is named is one that does it.
+      const own = caught.by === 'look' || caught.by === 'count' || caught.by === 'measure';
+      expect(step.does, told).toBe(own || caught.by === 'hand check' ? 'fit' : caught.by);
+      if (own) expect(caught.step, told).toBe(made);
     }
   });
 
   it('feels every one-way clutch that is wrong, and every spline that is not home', () => {
-    const unfelt = built.mistakes.filter((its) => feltAt(its) === undefined);
+    const unfelt = built.mistakes.filter((its) => feltAt(its, built) === undefined);
     expect(unfelt.filter(({ mistake }) => mistake.what === 'one-way')).toEqual([]);
     // A drum that stands proud is measured where hands do not reach.
     const joins = unfelt.filter(({ mistake }) => mistake.what === 'join');
@@ -252,7 +272,7 @@ describe.each(described)('the plan of %s', (name) => {
   });
 
   it('has only checks that a right build answers otherwise than every wrong build told', () => {
-    for (const { right, wrong } of built.steps.flatMap(({ checks }) => checks)) {
+    for (const { right, wrong } of fitsOf(built).flatMap(({ checks }) => checks)) {
       expect(wrong.map(({ felt }) => felt)).not.toContain(right);
       expect(wrong.length).toBeGreaterThan(0);
     }
@@ -260,9 +280,9 @@ describe.each(described)('the plan of %s', (name) => {
 });
 
 describe('laws', () => {
-  const coverage = ({ mistakes }: Plan) => {
-    return mistakes
-      .map((its) => `${nameOf(its.mistake)} ${feltAt(its) === undefined ? '' : 'felt'}`)
+  const coverage = (built: Plan) => {
+    return built.mistakes
+      .map((its) => `${nameOf(its.mistake)} ${feltAt(its, built) === undefined ? '' : 'felt'}`)
       .toSorted();
   };
 
@@ -298,7 +318,7 @@ describe('laws', () => {
       } as const;
     });
     const felts = (built: Plan) =>
-      built.steps.flatMap(({ checks }) => checks.map(({ right }) => right));
+      fitsOf(built).flatMap(({ checks }) => checks.map(({ right }) => right));
     const turned = (felt: Felt): Felt => {
       if (felt === 'clockwise only') return 'anticlockwise only';
       return felt === 'anticlockwise only' ? 'clockwise only' : felt;

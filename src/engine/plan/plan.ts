@@ -1,16 +1,19 @@
 import type { Train } from '../train/index.ts';
-import type { Felt, Mistake, Plan, PlannedCheck, Step, Watched } from './answer.ts';
+import { agendaOf } from './agenda.ts';
+import type { Felt, Mistake, Plan, PlannedCheck, Step } from './answer.ts';
 import { Bench, type Check } from './bench.ts';
 import { smallestCover } from './cover.ts';
 import { type Made, mistakesOf } from './mistakes.ts';
+import { watchedBy } from './watch.ts';
 
 /** A unit has 20 to 40; the work grows with the fourth power of them. */
 export const MOST_PARTS = 60;
 
 /**
  * The build of a train, step by step, with the fewest hand checks that catch every mistake that
- * hands can, each at the first step at which any check would. Undefined where the train has no
- * teardown; throws a RangeError beyond MOST_PARTS parts.
+ * hands can, each at the first step at which any check would, and with what is measured, set,
+ * tightened and put on air at its place. Undefined where the train has no teardown; throws a
+ * RangeError beyond MOST_PARTS parts.
  *
  * A check holds one member or none and turns another both ways, with nothing applied. Hands
  * feel whether it moves. A check whose own part is left out is no check: eyes see that.
@@ -20,27 +23,36 @@ export function plan(train: Train): Plan | undefined {
   const { length } = train.teardown;
   if (length > MOST_PARTS) throw new RangeError(`${length} parts are more than ${MOST_PARTS}`);
   const bench = new Bench(train);
+  const agenda = agendaOf(train);
   const mistakes = mistakesOf(train);
   const checks = catching(bench, mistakes);
   const { chosen, proven } = smallestCover(checks.map(({ catches }) => catches));
   const kept = chosen.map((i) => checks[i] as Catching);
   let left = kept.reduce((union, { catches }) => union | catches, 0n);
-  const caughtAt = new Map<Made, number>();
+  const feltAt = new Map<Made, number>();
   const planned = kept.map(({ check, catches }): [number, PlannedCheck] => {
     const fresh = mistakes.filter((_, bit) => ((catches & left) >> BigInt(bit)) & 1n);
     left &= ~catches;
-    for (const made of fresh) caughtAt.set(made, check.step);
+    for (const made of fresh) feltAt.set(made, check.step);
     return [check.step, plannedCheck(bench, check, fresh)];
   });
-  const steps = bench.build.map((part, i): Step => {
-    const here = planned.filter(([step]) => step === i + 1).map(([, check]) => check);
-    return { number: i + 1, part, checks: here };
+  const steps = agenda.map(({ on, ...task }): Step => {
+    switch (task.does) {
+      case 'fit':
+        return { ...task, checks: planned.flatMap(([at, check]) => (at === on ? [check] : [])) };
+      case 'tighten': {
+        const still = bench.still(on);
+        return { ...task, ...(still && { still }) };
+      }
+      case 'air check': {
+        const check = bench.onAir(on, task.device);
+        return { ...task, ...(check && { check }) };
+      }
+      default:
+        return task;
+    }
   });
-  const watched = mistakes.map((made): Watched => {
-    const { inspection, ...told } = made;
-    const step = caughtAt.get(made);
-    return { ...told, caughtBy: step === undefined ? { inspection } : { step } };
-  });
+  const watched = mistakes.map((made) => watchedBy(made, feltAt.get(made), agenda));
   return { steps, mistakes: watched, checks: kept.length, proven };
 }
 

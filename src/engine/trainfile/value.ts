@@ -35,7 +35,7 @@ const PRESSURE = formOf('pressure');
 /** A torque with its unit. */
 export const torque = (description: string) =>
   v.pipe(v.string(or('torque')), v.regex(TORQUE, or('torque')), v.description(description));
-const TORQUE = /^[0-9]{1,4}(?:[.,][0-9]{1,2})? ?(?:N[·. ]?m|lbf?[·. ]?ft|lbf?[·. ]?in)$/u;
+const TORQUE = formOf('torque');
 
 /** A volume with its unit. */
 export const volume = (description: string) =>

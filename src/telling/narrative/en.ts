@@ -380,7 +380,8 @@ export const en = {
   mistake:
     '{what, select, jammed {{name}: drags, plates jammed} tight {{name}: drags, set too tight} weak {{name}: does not grip} backwards {{name}: backwards} seized {{name}: seized} left_out {{name}: left out} unseated {{place}: not home in the {name}} wrong_way_round {{name}: wrong way round} out_of_line {{name}: out of line} miscounted {{name}: plates miscounted} wrong_thickness {{name}: wrong thickness} other {{name}: stripped}}',
   felt: '{felt, select, both_ways {turns both ways} neither_way {turns neither way} clockwise_only {turns clockwise only} other {turns anticlockwise only}}',
-  inspection: '{inspection, select, look {look} count {count} measure {measure} other {air check}}',
+  inspection:
+    '{inspection, select, look {look} count {count} measure {measure} height {height} clearance {pack clearance} band {band adjustment} end_play {end play} hand_check {hand check} other {air check}}',
   'part.note':
     '{what, select, inner {Engages inside: {note}} outer {Engages outside: {note}} align {Line up: {note}} other {Photograph: {note}}}',
   'part.faces':
@@ -397,18 +398,60 @@ export const en = {
     '{what, select, hands {Hand checks put fingers near teeth, lugs and splines: agree who holds and who turns, turn slowly. A member that is free may start to move.} springs {Return springs and snap rings store energy: use the maker’s compressor, keep your face out of line, wear eye protection, and see the ring in its groove all round before you release it.} air {Air checks: at the maker’s pressure at most, eye protection, a rag over the port, fingers out of pistons and servos.} weight {The unit is heavy and slippery: lift it with a hoist or two people, and lock the holding fixture before you turn it over.} other {The unit’s maker has the last word on order, clearances, torques and pressures.}}',
   'plan.coverage':
     '{checks, plural, =0 {No hand check feels any of the {mistakes} mistakes that this build can have: each takes a look, a count, a measurement or an air check.} other {{caught} of the {mistakes} mistakes that this build can have are felt by {checks, plural, one {one hand check} other {{checks} hand checks}}, each at the first step at which a hand can feel it. {proven, select, yes {Fewer checks cannot do it: that is proven.} other {Fewer checks may do: the search was cut off.}} The others take a look, a count, a measurement or an air check.}}',
-  'plan.how': 'Nothing is applied. Turn by hand, both ways. Clockwise is {seen}.',
+  'plan.how':
+    'In a hand check nothing is applied: turn by hand, both ways. Clockwise is {seen}. Predict first, then write down what was felt.',
   'plan.check':
     '{holds, select, yes {Check {number}. Hold the {hold}, turn the {turn}.} other {Check {number}. Hold nothing, turn the {turn}.}}',
   'plan.right': 'Right: it {felt}.',
   'plan.wrong': 'If it {felt}: {mistakes}',
   'plan.late': '{mistake} (strip back to step {step})',
-  'plan.last': 'Last step at which the {parts} can be put right.',
+  'plan.stop':
+    'Stop. Last step at which these can still be seen, and put right without stripping: {mistakes}.',
+  'plan.step':
+    '{does, select, height {Height: {name}} tighten {Tighten: {name}} clearance {Pack clearance: {name}} band {Band adjustment: {name}} end_play {End play: {name}} air_check {Air check: {name}} other {Fill with fluid}}',
+  'plan.first up': 'It begins with the {end, select, input {input} other {output}} end up.',
+  'plan.turn over': 'Turn the unit over: {end, select, input {input} other {output}} end up',
+  'plan.danger':
+    '{danger, select, springs {Springs: the compressor square on, your face out of line, the ring in its groove all round.} air {Air: low first and never above the maker’s pressure; goggles on, a rag over the port, fingers out.} weight {A hoist or two people; see that nothing loose drops out, and lock the fixture before hands go near.} other {Used fluid may be hot: let it cool, or wear long gloves and a face shield.}}',
+  'plan.height':
+    'Depth gauge from the face of the case, in several places. What stands proud is not home: a plate or a spline is not engaged.',
+  'plan.clearance':
+    'Feeler between snap ring and backing plate, the plate lifted against the ring, in three or four places all round.',
+  'plan.select':
+    'Outside the limits: the {part, select, flange {backing plate} backing_plate {backing plate} steel {steel} snap_ring {snap ring} piston {piston} washer {washer} race {race} shim {shim} servo_rod {servo rod} apply_rod {apply rod} other {apply pin}} on the shelf sets it. Choose, fit it, and measure again.',
+  'plan.read': 'Read: {places}  mean: {mean}',
+  'plan.bolts once': 'Used once only: new bolts',
+  'plan.draw down':
+    'Drawn down evenly, a little at a time{has, select, yes {: {sequence}} other {}}',
+  'plan.bolts':
+    '{count, plural, =0 {Bolts} one {One bolt} other {# bolts}}{has, select, yes { to {torque}} other {: the torque is not in the file}}; {sourced, select, yes {source: {source}} other {unsourced}}{signed, select, yes {, {by}} other {}}. Your unit’s own data wins',
+  'plan.still':
+    'After each round of tightening turn the {turn} by hand: it {felt} as before. If it binds, stop and take it off again',
+  'plan.air heard': '{sound, select, thud {thud (right)} hiss {hiss} other {nothing}}',
+  'plan.air locks':
+    '{kind, select, clutch {With the air on the {a} and the {b} turn as one} other {With the air on the {a} stands still}}',
+  'plan.air check':
+    '{holds, select, yes {With the air on hold the {hold}, turn the {turn}.} other {With the air on hold nothing, turn the {turn}.}}',
+  'plan.air right': '{on}; with the air off it {off}',
+  'plan.air unseen': 'Hands reach nothing that shows it now: go by the sound.',
+  'plan.air doubt':
+    'Hiss: a seal leaks, or the port vents by design, which the maker’s manual tells. Nothing: no air gets there, or the piston sticks.',
+  'plan.fill':
+    '{has, select, yes {{fill} goes in} other {How much goes in is not in the file}}{named, select, yes {, {kind}} other {}}; {sourced, select, yes {source: {source}} other {unsourced}}{signed, select, yes {, {by}} other {}}. Your unit’s own data wins',
+  'plan.fill level':
+    'The level is read as the maker says, warm, and what came out is compared with it',
+  'plan.soak':
+    'Frictions soaked first in the unit’s own fluid, as long as its maker says; assembled wet',
+  'plan.clicks':
+    'Turned gently, never pressed: {frictions, plural, one {one click} other {# clicks}}, one for each friction that drops in',
+  'plan.catches': 'Catches: {mistakes}',
+  'plan.until': '{late, select, yes {{until}, strip to {open}} other {{until}}}',
+  'plan.at': '{by}, step {step}',
   'plan.felt': 'Mistakes that a hand check catches',
   'plan.instead': 'Mistakes that no hand check catches',
   'plan.end': 'end',
   'plan.legend':
-    'Made: the step at which it can be made. Until: the last step at which it can be put right without stripping again.',
+    'Made: the step at which it can be made. Until: the last step at which it can be caught; “strip to 5”: it is covered by then, and what went on after step 5 comes off again.',
 
   // Packs of plates: lengths, limits, what was measured, and the part from the shelf.
   length: '{first} ({second})',

@@ -378,7 +378,7 @@ export const es: Messages = {
     '{what, select, jammed {{name}: arrastra, discos trabados} tight {{name}: arrastra, demasiado ajustada} weak {{name}: no agarra} backwards {{name}: al revés} seized {{name}: gripado} left_out {{name}: no montado} unseated {{place}: no asentado en {name}} wrong_way_round {{name}: vuelto del revés} out_of_line {{name}: no alineado} miscounted {{name}: discos mal contados} wrong_thickness {{name}: espesor equivocado} other {{name}: estriado roto}}',
   felt: '{felt, select, both_ways {gira en ambos sentidos} neither_way {no gira en ningún sentido} clockwise_only {gira solo en sentido horario} other {gira solo en sentido antihorario}}',
   inspection:
-    '{inspection, select, look {mirar} count {contar} measure {medir} other {prueba de aire}}',
+    '{inspection, select, look {mirar} count {contar} measure {medir} height {altura} clearance {holgura} band {ajuste de la banda} end_play {juego axial} hand_check {a mano} other {prueba de aire}}',
   'part.note':
     '{what, select, inner {Engrana por dentro: {note}} outer {Engrana por fuera: {note}} align {Alinear: {note}} other {Fotografía: {note}}}',
   'part.faces':
@@ -395,18 +395,60 @@ export const es: Messages = {
     '{what, select, hands {Las comprobaciones a mano acercan los dedos a dientes, orejetas y estriados: acuerden quién retiene y quién gira, y giren despacio. Un miembro libre puede ponerse en marcha.} springs {Los muelles de retorno y los anillos elásticos guardan energía: use el compresor del fabricante, aparte la cara, lleve protección ocular y compruebe que el anillo asienta en su ranura en toda la vuelta antes de soltar.} air {Pruebas de aire: como máximo a la presión del fabricante, con protección ocular, un trapo sobre el orificio y los dedos fuera de pistones y servos.} weight {La unidad pesa y resbala: levántela con un polipasto o entre dos personas, y bloquee el soporte antes de darle la vuelta.} other {El fabricante de la unidad tiene la última palabra sobre orden, holguras, pares y presiones.}}',
   'plan.coverage':
     '{checks, plural, =0 {Ninguna comprobación a mano nota ninguno de los {mistakes} errores posibles de este montaje: cada uno pide mirar, contar, medir o una prueba de aire.} other {{caught} de los {mistakes} errores posibles de este montaje se notan con {checks, plural, one {una comprobación a mano} other {{checks} comprobaciones a mano}}, cada uno en el primer paso en que la mano puede notarlo. {proven, select, yes {Está demostrado que menos no bastan.} other {Quizá basten menos: la búsqueda se interrumpió.}} Los demás piden mirar, contar, medir o una prueba de aire.}}',
-  'plan.how': 'Nada está aplicado. Gire a mano, en ambos sentidos. Sentido horario: {seen}.',
+  'plan.how':
+    'En una comprobación a mano nada está aplicado: gire a mano, en ambos sentidos. Sentido horario: {seen}. Prediga primero y apunte después lo que notó.',
   'plan.check':
     '{holds, select, yes {Comprobación {number}. Retenga {hold} y gire {turn}.} other {Comprobación {number}. Sin retener nada, gire {turn}.}}',
   'plan.right': 'Correcto: {felt}.',
   'plan.wrong': 'Si {felt}: {mistakes}',
   'plan.late': '{mistake} (desmontar hasta el paso {step})',
-  'plan.last': 'Último paso en que aún se puede corregir: {parts}.',
+  'plan.stop': 'Alto. Último paso en que aún se puede ver, y corregir sin desmontar: {mistakes}.',
+  'plan.step':
+    '{does, select, height {Altura: {name}} tighten {Apretar: {name}} clearance {Holgura del paquete: {name}} band {Ajuste de la banda: {name}} end_play {Juego axial: {name}} air_check {Prueba de aire: {name}} other {Llenar de fluido}}',
+  'plan.first up':
+    'Se empieza con el lado de {end, select, input {entrada} other {salida}} arriba.',
+  'plan.turn over':
+    'Dar la vuelta a la unidad: el lado de {end, select, input {entrada} other {salida}} arriba',
+  'plan.danger':
+    '{danger, select, springs {Muelles: el compresor centrado, la cara fuera de la línea, el anillo en su ranura en toda la vuelta.} air {Aire: primero a baja presión y nunca por encima de la del fabricante; con gafas, un trapo sobre el orificio y los dedos fuera.} weight {Polipasto o dos personas; que nada suelto se caiga, y bloquee el soporte antes de acercar las manos.} other {El fluido usado puede estar caliente: déjelo enfriar, o lleve guantes largos y careta.}}',
+  'plan.height':
+    'Calibre de profundidad desde la cara de la caja, en varios puntos. Lo que sobresale no ha entrado: un disco o un estriado no engrana.',
+  'plan.clearance':
+    'Galga entre el anillo elástico y el disco de apoyo, levantado contra el anillo, en tres o cuatro puntos de la vuelta.',
+  'plan.select':
+    'Fuera de los límites: lo ajusta {part, select, flange {el disco de apoyo} backing_plate {el disco de apoyo} steel {el disco de acero} snap_ring {el anillo elástico} piston {el pistón} washer {la arandela} race {la pista} shim {el calce} servo_rod {la varilla del servo} apply_rod {la varilla de aplicación} other {el pasador de aplicación}} del surtido. Elija, monte y mida otra vez.',
+  'plan.read': 'Leído: {places}  media: {mean}',
+  'plan.bolts once': 'De un solo uso: tornillos nuevos',
+  'plan.draw down': 'Bajada por igual, poco a poco{has, select, yes {: {sequence}} other {}}',
+  'plan.bolts':
+    '{count, plural, =0 {Tornillos} one {Un tornillo} other {# tornillos}}{has, select, yes { a {torque}} other {: el par no está en el archivo}}; {sourced, select, yes {fuente: {source}} other {sin fuente}}{signed, select, yes {, {by}} other {}}. Mandan los datos propios de su unidad',
+  'plan.still':
+    'Tras cada vuelta de apriete gire {turn} a mano: {felt}, como antes. Si se agarra, pare y sáquela otra vez',
+  'plan.air heard': '{sound, select, thud {golpe (correcto)} hiss {silbido} other {nada}}',
+  'plan.air locks':
+    '{kind, select, clutch {Con el aire puesto, {a} y {b} giran como una sola pieza} other {Con el aire puesto, {a} queda quieto}}',
+  'plan.air check':
+    '{holds, select, yes {Con el aire puesto, retenga {hold} y gire {turn}.} other {Con el aire puesto, sin retener nada, gire {turn}.}}',
+  'plan.air right': '{on}; sin aire {off}',
+  'plan.air unseen': 'Las manos no alcanzan nada que lo muestre ahora: guíese por el sonido.',
+  'plan.air doubt':
+    'Silbido: una junta pierde, o el orificio ventila por diseño, que dice el manual del fabricante. Nada: no llega aire, o el pistón está agarrotado.',
+  'plan.fill':
+    '{has, select, yes {Entran {fill}} other {Cuánto entra no está en el archivo}}{named, select, yes {, {kind}} other {}}; {sourced, select, yes {fuente: {source}} other {sin fuente}}{signed, select, yes {, {by}} other {}}. Mandan los datos propios de su unidad',
+  'plan.fill level':
+    'El nivel se lee como dice el fabricante, en caliente, y se compara con lo que salió',
+  'plan.soak':
+    'Discos de fricción en remojo antes, en el fluido de la unidad, lo que diga su fabricante; montados mojados',
+  'plan.clicks':
+    'Girar con suavidad, sin apretar: {frictions, plural, one {un clic} other {# clics}}, uno por cada disco de fricción que entra',
+  'plan.catches': 'Descubre: {mistakes}',
+  'plan.until': '{late, select, yes {{until}, desmontar hasta {open}} other {{until}}}',
+  'plan.at': '{by}, paso {step}',
   'plan.felt': 'Errores que descubre una comprobación a mano',
   'plan.instead': 'Errores que ninguna comprobación a mano descubre',
   'plan.end': 'fin',
   'plan.legend':
-    'Hecho: el paso en que se puede cometer. Hasta: el último paso en que se puede corregir sin volver a desmontar.',
+    'Hecho: el paso en que se puede cometer. Hasta: el último paso en que se puede descubrir; «desmontar hasta 5»: para entonces está tapado, y lo montado después del paso 5 vuelve a salir.',
 
   // Paquetes de discos: longitudes, límites, lo medido y la pieza del surtido.
   length: '{first} ({second})',

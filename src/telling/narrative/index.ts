@@ -1,4 +1,4 @@
-export { feltFor, feltText, gripText, mistakeText, partTexts } from './building.ts';
+export { feltFor, feltText, mistakeText, partTexts } from './building.ts';
 export { brakingText, coastText } from './coast.ts';
 export { choiceText, misconceptionText, questionText } from './lessons.ts';
 export {
@@ -14,6 +14,7 @@ export { freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
 export { sentences } from './reasons.ts';
 export { timeText, toldText } from './records.ts';
 export { benchText, faultName, gearName, roadText } from './signs.ts';
+export { checkTold, lastLook, type StepContext, stepTold } from './step.ts';
 export { AT_THE_INPUT, type Stand, wayFor } from './stand.ts';
 export {
   causeText,

@@ -1,5 +1,13 @@
 import { faultText } from '../../engine/faults/index.ts';
-import type { Grip, Mistake, Plan, PlannedCheck, Watched } from '../../engine/plan/index.ts';
+import type {
+  AirFelt,
+  Grip,
+  Mistake,
+  Plan,
+  PlannedCheck,
+  Step,
+  Watched,
+} from '../../engine/plan/index.ts';
 import type { Part } from '../../engine/train/index.ts';
 import { AT_THE_INPUT, feltFor, type Stand } from '../narrative/index.ts';
 import type { Json } from './json.ts';
@@ -12,17 +20,55 @@ export function planJson(
   { steps, mistakes, checks, proven }: Plan,
   stand: Stand = AT_THE_INPUT,
 ): Json {
-  const byHand = mistakes.filter(({ caughtBy }) => 'step' in caughtBy).length;
+  const byHand = mistakes.filter(({ caught }) => caught.by === 'hand check').length;
   return {
     coverage: { mistakes: mistakes.length, byHand, checks, proven },
-    steps: steps.map(({ number, part, checks: here }) => {
-      return {
-        step: number,
-        part: partJson(part),
-        checks: here.map((check) => checkJson(check, stand)),
-      };
-    }),
+    steps: steps.map((step) => stepJson(step, stand)),
     mistakes: mistakes.map(watchedJson),
+  };
+}
+
+function stepJson(step: Step, stand: Stand): Json {
+  const head = { step: step.number, does: step.does, up: step.up ?? null };
+  switch (step.does) {
+    case 'turn over':
+      return head;
+    case 'fit': {
+      const checks = step.checks.map((check) => checkJson(check, stand));
+      return { ...head, part: partJson(step.part), checks };
+    }
+    case 'height':
+      return { ...head, part: step.part.name, limit: { ...step.part.height } };
+    case 'tighten': {
+      const { still } = step;
+      const turns = still
+        ? { turn: gripJson(still.turn), right: feltFor(still.felt, stand) }
+        : null;
+      return { ...head, part: step.part.name, bolts: { ...step.bolts }, still: turns };
+    }
+    case 'clearance':
+      return { ...head, of: step.pack.device };
+    case 'band':
+      return { ...head, of: step.band.device };
+    case 'end play':
+      return { ...head, of: step.endPlay.shaft };
+    case 'air check':
+      return {
+        ...head,
+        of: step.device.name,
+        check: step.check ? airJson(step.check, stand) : null,
+      };
+    case 'fill':
+      return { ...head, fluid: { ...step.fluid } };
+  }
+}
+
+function airJson({ hold, turn, on, off }: AirFelt, stand: Stand): Json {
+  return {
+    hold: hold ? gripJson(hold) : null,
+    turn: gripJson(turn),
+    right: feltFor(on, stand),
+    off: feltFor(off, stand),
   };
 }
 
@@ -50,8 +96,8 @@ function gripJson({ part, member }: Grip): Json {
   return { part, member };
 }
 
-function watchedJson({ mistake, part, made, rightUntil, caughtBy }: Watched): Json {
-  return { ...mistakeJson(mistake), part, made, rightUntil, caughtBy };
+function watchedJson({ mistake, part, made, caught, until, open }: Watched): Json {
+  return { ...mistakeJson(mistake), part, made, caught, until, open };
 }
 
 function mistakeJson(mistake: Mistake): { readonly [key: string]: Json } {

@@ -2,11 +2,13 @@ import type { Plan, PlannedCheck, Step, Watched } from '../../engine/plan/index.
 import { isFriction, type Train } from '../../engine/train/index.ts';
 import {
   AT_THE_INPUT,
-  feltText,
-  gripText,
+  checkTold,
+  keyOf,
+  lastLook,
   mistakeText,
-  partTexts,
   seenFrom,
+  type StepContext,
+  stepTold,
   visible,
   voiceOf,
 } from '../narrative/index.ts';
@@ -17,8 +19,9 @@ import { table } from './table.ts';
 export function planText(train: Train, plan: Plan, page: Page): string {
   const voice = voiceOf(page.language);
   const lines = (text: string, hang?: string) => paragraph(text, page, hang);
-  const byHand = plan.mistakes.filter(({ caughtBy }) => 'step' in caughtBy);
-  const others = plan.mistakes.filter(({ caughtBy }) => 'inspection' in caughtBy);
+  const byHand = plan.mistakes.filter(({ caught }) => caught.by === 'hand check');
+  const others = plan.mistakes.filter(({ caught }) => caught.by !== 'hand check');
+  const [first] = plan.steps;
   const coverage = {
     checks: plan.checks,
     caught: byHand.length,
@@ -27,16 +30,18 @@ export function planText(train: Train, plan: Plan, page: Page): string {
   };
   const title = { train: visible(train.name), steps: plan.steps.length };
   const numbered = new Map<PlannedCheck, number>();
-  for (const check of plan.steps.flatMap(({ checks }) => checks)) {
-    numbered.set(check, numbered.size + 1);
+  for (const step of plan.steps) {
+    const checks = step.does === 'fit' ? step.checks : [];
+    for (const check of checks) numbered.set(check, numbered.size + 1);
   }
-  const told = { train, plan, page, numbered };
+  const told = { train, plan, page, numbered, voice, ...(page.stand && { stand: page.stand }) };
   return [
     ...lines(voice.say('plan.title', title)).map(page.ink.strong),
     ...section(voice.say('plan.caution'), cautions(train, plan, page), page),
     '',
     ...lines(voice.say('plan.coverage', coverage)),
     ...lines(voice.say('plan.how', { seen: seenFrom(page.stand ?? AT_THE_INPUT, voice) })),
+    ...(first?.up ? lines(voice.say('plan.first up', { end: first.up })) : []),
     ...plan.steps.flatMap((step) => ['', ...stepLines(step, told)]),
     ...section(voice.say('plan.felt'), mistakeTable(byHand, 'felt', told), page),
     ...section(voice.say('plan.instead'), mistakeTable(others, 'instead', told), page),
@@ -45,19 +50,15 @@ export function planText(train: Train, plan: Plan, page: Page): string {
   ].join('\n');
 }
 
-interface Told {
-  readonly train: Train;
-  readonly plan: Plan;
+interface Told extends StepContext {
   readonly page: Page;
   readonly numbered: ReadonlyMap<PlannedCheck, number>;
 }
 
 // Only what fits the work: there are trains without springs.
-function cautions(train: Train, { mistakes }: Plan, page: Page): string[] {
+function cautions(train: Train, { steps }: Plan, page: Page): string[] {
   const voice = voiceOf(page.language);
-  const air = mistakes.some(({ caughtBy }) => {
-    return 'inspection' in caughtBy && caughtBy.inspection === 'air check';
-  });
+  const air = steps.some(({ does }) => does === 'air check');
   const springs = train.devices.some((device) => isFriction(device));
   const fitting = [
     'hands' as const,
@@ -71,48 +72,42 @@ function cautions(train: Train, { mistakes }: Plan, page: Page): string[] {
   });
 }
 
-function stepLines({ number, part, checks }: Step, told: Told): string[] {
-  const { page, plan } = told;
-  const voice = voiceOf(page.language);
-  const head = `${number}. ${visible(part.name)}`;
-  const looks = partTexts(part, page.language);
-  const boxes = looks.length > 0 ? looks : [voice.say('part.fitted')];
+function stepLines(step: Step, told: Told): string[] {
+  const { page, numbered } = told;
+  const its = stepTold(step, told);
+  const plain = (text: string, hang = '') => indented(text, '   ', page, hang);
+  const checks = step.does === 'fit' ? step.checks : [];
+  const last = lastLook(step, told);
   return [
-    ...paragraph(head, page).map(page.ink.strong),
-    ...boxes.flatMap((look) => ticked(look, page)),
-    ...checks.flatMap((check) => checkLines(check, number, told)),
-    ...lastLook(number, plan).flatMap((parts) => {
-      const text = voice.say('plan.last', { parts: voice.names(parts) });
-      return indented(text, '   ', page).map(page.ink.strong);
-    }),
+    ...paragraph(`${step.number}. ${its.title}`, page).map(page.ink.strong),
+    ...(its.caution === undefined ? [] : plain(`! ${its.caution}`, '  ')),
+    ...its.how.flatMap((line) => plain(line)),
+    ...(its.reads
+      ? plain(told.voice.say('plan.read', { places: ROOM.repeat(4).trim(), mean: '____' }))
+      : []),
+    ...(its.heard.length > 0 ? plain(its.heard.map((sound) => `[ ] ${sound}`).join('   ')) : []),
+    ...its.ticks.flatMap((tick) => ticked(tick, page)),
+    ...(its.check ? [...plain(its.check.ask), ...predicted(its.check.right, told)] : []),
+    ...its.catches.flatMap((line) => plain(line, '  ')),
+    ...checks.flatMap((check) => checkLines(check, numbered.get(check) ?? 0, step, told)),
+    ...(last === undefined ? [] : plain(last, '  ').map(page.ink.strong)),
   ];
 }
 
-function checkLines(check: PlannedCheck, step: number, told: Told): string[] {
-  const { train, plan, page, numbered } = told;
-  const voice = voiceOf(page.language);
-  const felt = (of: PlannedCheck['right']) => feltText(of, page.language, page.stand);
-  const values = {
-    number: numbered.get(check) ?? 0,
-    holds: check.hold ? 'yes' : 'no',
-    hold: check.hold ? gripText(check.hold, voice) : '',
-    turn: gripText(check.turn, voice),
-  };
-  const right = voice.say('plan.right', { felt: felt(check.right) });
-  const wrong = check.wrong.map(({ felt: its, mistakes }) => {
-    const names = mistakes.map((mistake) => {
-      const name = mistakeText(mistake, train, page.language);
-      const watched = plan.mistakes.find((other) => other.mistake === mistake);
-      const late = watched !== undefined && watched.rightUntil < step;
-      return late ? voice.say('plan.late', { mistake: name, step: watched.rightUntil }) : name;
-    });
-    return voice.say('plan.wrong', { felt: felt(its), mistakes: names.join('; ') });
-  });
+const ROOM = '____  ';
+
+function checkLines(check: PlannedCheck, number: number, step: Step, told: Told): string[] {
+  const { page } = told;
+  const { ask, right, wrong } = checkTold(check, number, step, told);
   return [
-    ...indented(voice.say('plan.check', values), '   ', page),
-    ...ticked(right, page),
+    ...indented(ask, '   ', page),
+    ...predicted(right, told),
     ...wrong.flatMap((text) => indented(text, '       ', page, '  ')),
   ];
+}
+
+function predicted(felt: string, { page, voice }: Told): string[] {
+  return ticked(voice.say('plan.right', { felt }), page);
 }
 
 function ticked(text: string, page: Page): string[] {
@@ -124,28 +119,21 @@ function indented(text: string, indent: string, page: Page, hang = ''): string[]
   return paragraph(text, narrower, hang).map((line) => indent + line);
 }
 
-// The parts of which the next one takes away the sight, but for the one that just went on.
-function lastLook(step: number, { steps, mistakes }: Plan): string[][] {
-  const own = steps[step - 1]?.part.name;
-  const parts = mistakes
-    .filter(({ rightUntil, part }) => rightUntil === step && part !== own)
-    .map(({ part }) => part);
-  return parts.length === 0 || step === steps.length ? [] : [[...new Set(parts)]];
-}
-
 function mistakeTable(
   mistakes: readonly Watched[],
   by: 'felt' | 'instead',
-  { train, plan, page }: Told,
+  { train, plan, page, voice }: Told,
 ): string[] {
-  const voice = voiceOf(page.language);
-  const rows = mistakes.map(({ mistake, made, rightUntil, caughtBy }) => {
-    const caught =
-      'step' in caughtBy
-        ? `${caughtBy.step}`
-        : voice.say('inspection', { inspection: caughtBy.inspection.replace(' ', '_') });
-    const until = rightUntil === plan.steps.length ? voice.say('plan.end') : `${rightUntil}`;
-    return [mistakeText(mistake, train, page.language), `${made}`, caught, until];
+  const rows = mistakes.map(({ mistake, made, caught, until, open }) => {
+    const inspection = voice.say('inspection', { inspection: keyOf(caught.by) });
+    const at =
+      by === 'felt'
+        ? `${caught.step}`
+        : voice.say('plan.at', { by: inspection, step: caught.step });
+    const end = until === plan.steps.length ? voice.say('plan.end') : `${until}`;
+    const late = open < caught.step ? 'yes' : 'no';
+    const last = voice.say('plan.until', { late, until: end, open });
+    return [mistakeText(mistake, train, page.language), `${made}`, at, last];
   });
   return rows.length === 0 ? [] : table(['mistake', 'made', by, 'until'], rows, page);
 }

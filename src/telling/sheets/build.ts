@@ -1,20 +1,19 @@
-import type { Plan, PlannedCheck, Step, Watched } from '../../engine/plan/index.ts';
+import type { Plan, PlannedCheck, Step } from '../../engine/plan/index.ts';
 import { isFriction, type Train } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import {
-  feltText,
-  gripText,
+  checkTold,
   type Language,
-  mistakeText,
-  partTexts,
+  lastLook,
   seenFrom,
   type Stand,
-  visible,
+  type StepContext,
+  stepTold,
   type Voice,
   voiceOf,
 } from '../narrative/index.ts';
 import { cautionOf } from './cautions.ts';
-import type { Block, Sheet } from './document.ts';
+import type { Block, Look, Sheet } from './document.ts';
 import { headOf, jobFields } from './filled.ts';
 import { checksIn } from './job.ts';
 
@@ -30,13 +29,12 @@ export function buildSheet(
   job?: FoldedJob,
 ): Sheet {
   const voice = voiceOf(language);
-  const inspected = (mistake: Watched, by: string) =>
-    'inspection' in mistake.caughtBy && mistake.caughtBy.inspection === by;
-  const air = plan.mistakes.some((mistake) => inspected(mistake, 'air check'));
+  const air = plan.steps.some(({ does }) => does === 'air check');
+  const [first] = plan.steps;
   const springs = train.devices.some((device) => isFriction(device));
   const coverage = {
     checks: plan.checks,
-    caught: plan.mistakes.filter(({ caughtBy }) => 'step' in caughtBy).length,
+    caught: plan.mistakes.filter(({ caught }) => caught.by === 'hand check').length,
     mistakes: plan.mistakes.length,
     proven: plan.proven ? 'yes' : 'no',
   };
@@ -55,100 +53,82 @@ export function buildSheet(
       jobFields(voice, job),
       { block: 'paragraph', text: voice.say('plan.how', { seen: seenFrom(stand, voice) }) },
       { block: 'paragraph', text: voice.say('plan.coverage', coverage), look: 'quiet' },
+      ...(first?.up ? [paragraph(voice.say('plan.first up', { end: first.up }), 'strong')] : []),
       ...stepsOf({ train, plan, voice, stand, numbers: numbersOf(plan) }),
       ...checksIn(job, voice),
     ],
   };
 }
 
-interface Told {
-  readonly train: Train;
-  readonly plan: Plan;
-  readonly voice: Voice;
-  readonly stand: Stand;
+interface Told extends StepContext {
   readonly numbers: ReadonlyMap<PlannedCheck, number>;
 }
 
 function numbersOf({ steps }: Plan): Map<PlannedCheck, number> {
-  return new Map(steps.flatMap(({ checks }) => checks).map((check, i) => [check, i + 1]));
+  const checks = steps.flatMap((step) => (step.does === 'fit' ? step.checks : []));
+  return new Map(checks.map((check, i) => [check, i + 1]));
 }
 
 function stepsOf(told: Told): Block[] {
   return told.plan.steps.map((step) => ({ block: 'together', blocks: stepBlocks(step, told) }));
 }
 
-function stepBlocks({ number, part, checks }: Step, told: Told): Block[] {
-  const { voice, plan } = told;
-  const looks = partTexts(part, voice.language);
-  const late = lastLook(number, plan);
+function stepBlocks(step: Step, told: Told): Block[] {
+  const { voice, numbers } = told;
+  const its = stepTold(step, told);
+  const checks = step.does === 'fit' ? step.checks : [];
+  const last = lastLook(step, told);
   return [
-    { block: 'heading', text: `${number}. ${visible(part.name)}` },
-    { block: 'ticks', lines: looks.length > 0 ? looks : [voice.say('part.fitted')] },
-    ...checks.flatMap((check) => checkBlocks(check, number, told)),
-    ...(late.length === 0
-      ? []
-      : [
-          {
-            block: 'paragraph' as const,
-            text: voice.say('plan.last', { parts: voice.names(late) }),
-            look: 'strong' as const,
-          },
-        ]),
-  ];
-}
-
-function checkBlocks(check: PlannedCheck, step: number, told: Told): Block[] {
-  const { voice, stand, numbers } = told;
-  const values = {
-    number: numbers.get(check) ?? 0,
-    holds: check.hold ? 'yes' : 'no',
-    hold: check.hold ? gripText(check.hold, voice) : '',
-    turn: gripText(check.turn, voice),
-  };
-  return [
-    {
-      block: 'table',
-      columns: [
-        { head: headOf('check', voice), width: { share: 5 } },
-        { head: headOf('predicted', voice), width: { share: 3 } },
-        { head: headOf('felt', voice), width: { share: 3 } },
-      ],
-      rows: [
-        [
-          voice.say('plan.check', values),
-          { text: feltText(check.right, voice.language, stand), look: 'strong' },
-          '',
-        ],
-      ],
-      rowMm: 13,
-    },
-    ...check.wrong.map(({ felt, mistakes }): Block => {
-      const names = mistakes.map((mistake) => mistakeName(mistake, step, told));
-      const text = voice.say('plan.wrong', {
-        felt: feltText(felt, voice.language, stand),
-        mistakes: names.join('; '),
-      });
-      return { block: 'paragraph', text, look: 'quiet' };
+    { block: 'heading', text: `${step.number}. ${its.title}` },
+    ...(its.caution === undefined ? [] : [paragraph(`⚠ ${its.caution}`, 'strong')]),
+    ...its.how.map((line) => paragraph(line)),
+    ...(its.reads ? [readingsBlock(voice)] : []),
+    ...(its.heard.length > 0 ? [heardBlock(its.heard)] : []),
+    ...(its.ticks.length > 0 ? [{ block: 'ticks' as const, lines: its.ticks }] : []),
+    ...(its.check ? [checkBlock(its.check.ask, its.check.right, voice)] : []),
+    ...its.catches.map((line) => paragraph(line, 'quiet')),
+    ...checks.flatMap((check): Block[] => {
+      const { ask, right, wrong } = checkTold(check, numbers.get(check) ?? 0, step, told);
+      return [checkBlock(ask, right, voice), ...wrong.map((line) => paragraph(line, 'quiet'))];
     }),
+    ...(last === undefined ? [] : [paragraph(last, 'strong')]),
   ];
 }
 
-function mistakeName(
-  mistake: Watched['mistake'],
-  step: number,
-  { train, plan, voice }: Told,
-): string {
-  const name = mistakeText(mistake, train, voice.language);
-  const watched = plan.mistakes.find((other) => other.mistake === mistake);
-  return watched && watched.rightUntil < step
-    ? voice.say('plan.late', { mistake: name, step: watched.rightUntil })
-    : name;
+function paragraph(text: string, look?: Look): Block {
+  return { block: 'paragraph', text, ...(look && { look }) };
 }
 
-// The parts of which the next one takes away the sight, but for the one that just went on.
-function lastLook(step: number, { steps, mistakes }: Plan): string[] {
-  if (step === steps.length) return [];
-  const own = steps[step - 1]?.part.name;
-  const until = mistakes.filter(({ rightUntil, part }) => rightUntil === step && part !== own);
-  return [...new Set(until.map(({ part }) => part))];
+// What is asked of the hands, what is predicted, and room for what was felt.
+function checkBlock(ask: string, right: string, voice: Voice): Block {
+  return {
+    block: 'table',
+    columns: [
+      { head: headOf('check', voice), width: { share: 5 } },
+      { head: headOf('predicted', voice), width: { share: 3 } },
+      { head: headOf('felt', voice), width: { share: 3 } },
+    ],
+    rows: [[ask, { text: right, look: 'strong' }, '']],
+    rowMm: 13,
+  };
+}
+
+const PLACES = 4;
+
+function readingsBlock(voice: Voice): Block {
+  const heads = [...Array.from({ length: PLACES }, (_, i) => `${i + 1}`), headOf('mean', voice)];
+  return {
+    block: 'table',
+    columns: heads.map((head) => ({ head, width: { share: 1 }, align: 'middle' })),
+    rows: [heads.map(() => '')],
+    rowMm: 10,
+  };
+}
+
+function heardBlock(heard: readonly string[]): Block {
+  return {
+    block: 'table',
+    columns: heard.map((head) => ({ head, width: { share: 1 }, align: 'middle' })),
+    rows: [heard.map(() => ({ ticks: [''] }))],
+  };
 }

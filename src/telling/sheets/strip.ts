@@ -1,4 +1,4 @@
-import { isFriction, type Part, type Train } from '../../engine/train/index.ts';
+import { type End, isFriction, type Part, type Train, upOf } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import { type Language, partTexts, visible, type Voice, voiceOf } from '../narrative/index.ts';
 import { cautionOf } from './cautions.ts';
@@ -12,6 +12,7 @@ import { headOf, jobFields, linesFor } from './filled.ts';
 export function stripSheet(train: Train, language: Language, job?: FoldedJob): Sheet {
   const voice = voiceOf(language);
   const parts = train.teardown ?? [];
+  const up = upOf(parts);
   const springs = train.devices.some((device) => isFriction(device));
   const dangers = ['weight', 'fluid', ...(springs ? ['springs' as const] : []), 'sharp'] as const;
   return {
@@ -31,7 +32,10 @@ export function stripSheet(train: Train, language: Language, job?: FoldedJob): S
         rows:
           parts.length === 0
             ? Array.from({ length: EMPTY_ROWS }, (_, i) => [`${i + 1}`, '', '', '', TICK])
-            : parts.map((part, i) => partRow(part, i + 1, language)),
+            : parts.flatMap((part, i) => [
+                ...turnRows(up(part), up(parts[i - 1] ?? part), voice),
+                partRow(part, i + 1, up(part), voice),
+              ]),
         rowMm: 12,
       },
     ],
@@ -64,12 +68,15 @@ function columnsOf(voice: Voice): Column[] {
   ];
 }
 
-function partRow(part: Part, number: number, language: Language): Cell[] {
-  return [
-    `${number}`,
-    { text: visible(part.name), look: 'strong' },
-    { ticks: partTexts(part, language) },
-    '',
-    TICK,
-  ];
+// Where another end is up than when the part before it came off.
+function turnRows(now: End | undefined, last: End | undefined, voice: Voice): Cell[][] {
+  if (now === undefined || last === undefined || now === last) return [];
+  const turn = { text: voice.say('plan.turn over', { end: now }), look: 'strong' } as const;
+  return [['', turn, voice.say('plan.danger', { danger: 'weight' }), '', TICK]];
+}
+
+function partRow(part: Part, number: number, up: End | undefined, voice: Voice): Cell[] {
+  const once = part.bolts?.once ? [voice.say('plan.bolts once')] : [];
+  const looks = [...partTexts(part, voice.language, up), ...once];
+  return [`${number}`, { text: visible(part.name), look: 'strong' }, { ticks: looks }, '', TICK];
 }

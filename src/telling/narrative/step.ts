@@ -1,0 +1,219 @@
+import type { Mistake, Plan, PlannedCheck, Step } from '../../engine/plan/index.ts';
+import { isFriction, type Train } from '../../engine/train/index.ts';
+import { bandTravelBounds } from '../../shop/bands/index.ts';
+import { type Bounds, boundsOf } from '../../shop/limits/index.ts';
+import { judgePack } from '../../shop/packs/index.ts';
+import { feltText, gripText, mistakeText, partTexts } from './building.ts';
+import { boltTexts, fillText } from './fastening.ts';
+import { boundsText } from './packs.ts';
+import { AT_THE_INPUT, type Stand } from './stand.ts';
+import { keyOf, type MessageId, visible, type Voice } from './voice.ts';
+
+/** A step of a build in words: what it is, what can hurt there, and what is done. */
+export interface StepTold {
+  readonly title: string;
+  readonly caution?: string;
+  /** How it is done; read once. */
+  readonly how: readonly string[];
+  /** To be looked at, counted or done; each is ticked. */
+  readonly ticks: readonly string[];
+  /** Readings that are written down. */
+  readonly reads: boolean;
+  /** Of which one was heard; the first is right. */
+  readonly heard: readonly string[];
+  /** A check by hand that belongs to the step itself, and what it should feel. */
+  readonly check?: { readonly ask: string; readonly right: string };
+  /** What the step catches, and what its outcomes mean. */
+  readonly catches: readonly string[];
+}
+
+/** The words of a step; the hand checks of a fit have words of their own (`checkTold`). */
+export function stepTold(
+  step: Step,
+  { train, plan, voice, stand = AT_THE_INPUT }: StepContext,
+): StepTold {
+  const title = titleOf(step, voice);
+  const danger = dangerOf(step, train);
+  const caution = danger && { caution: voice.say('plan.danger', { danger }) };
+  const none = { how: [], ticks: [], reads: false, heard: [] };
+  const told = { title, ...caution, ...none, catches: catchesOf(step, { train, plan, voice }) };
+  const limited = (bounds: Bounds | undefined) => {
+    const known = bounds?.least || bounds?.most;
+    return [
+      known
+        ? voice.say('pack.limits', { limits: boundsText(bounds, voice), each: 'no' })
+        : voice.say('sheet.measure.no limit'),
+      ...(known ? [voice.say('sheet.own data')] : []),
+    ];
+  };
+  // How it is done is said at the first of its kind.
+  const isFirst = plan.steps.find(({ does }) => does === step.does)?.number === step.number;
+  const first = (id: MessageId) => (isFirst ? [voice.say(id)] : []);
+  switch (step.does) {
+    case 'turn over':
+      return told;
+    case 'fit': {
+      const looks = partTexts(step.part, voice.language, step.up);
+      const ticks = [...looks, ...packTexts(step.part.frictions, voice)];
+      return { ...told, ticks: ticks.length > 0 ? ticks : [voice.say('part.fitted')] };
+    }
+    case 'height': {
+      const { height = {} } = step.part;
+      const how = [...first('plan.height'), ...limited(boundsOf(height))];
+      return { ...told, how, reads: true };
+    }
+    case 'tighten': {
+      const felt = step.still && feltText(step.still.felt, voice.language, stand);
+      const turn = step.still && voice.name(step.still.turn.member);
+      const still = felt && turn ? [voice.say('plan.still', { turn, felt })] : [];
+      return { ...told, ticks: [...boltTexts(step.bolts, voice), ...still] };
+    }
+    case 'clearance': {
+      const { bounds } = judgePack(step.pack, { device: step.pack.device });
+      const how = [...first('plan.clearance'), ...limited(bounds)];
+      return { ...told, how: [...how, ...shelfTexts(step.pack.shelf?.part, voice)], reads: true };
+    }
+    case 'band': {
+      const how = [...first('band.how'), ...limited(bandTravelBounds(step.band))];
+      return { ...told, how: [...how, ...shelfTexts(step.band.shelf?.part, voice)], reads: true };
+    }
+    case 'end play': {
+      const { limit, shelf } = step.endPlay;
+      const how = [...first('endplay.how'), ...limited(limit && boundsOf(limit))];
+      return { ...told, how: [...how, ...shelfTexts(shelf?.part, voice)], reads: true };
+    }
+    case 'air check': {
+      const { device, check } = step;
+      const names = { a: voice.name(device.first), b: voice.name(device.second) };
+      const locks = voice.say('plan.air locks', { kind: device.kind, ...names });
+      const heard = (['thud', 'hiss', 'nothing'] as const).map((sound) => {
+        return voice.say('plan.air heard', { sound });
+      });
+      const how = [...first('plan.air doubt'), ...(check ? [] : [voice.say('plan.air unseen')])];
+      const asked = check && { check: airTold(check, voice, stand) };
+      return { ...told, heard, ticks: [locks], how, ...asked };
+    }
+    case 'fill':
+      return { ...told, ticks: [fillText(step.fluid, voice), voice.say('plan.fill level')] };
+  }
+}
+
+export interface StepContext {
+  readonly train: Train;
+  readonly plan: Plan;
+  readonly voice: Voice;
+  readonly stand?: Stand;
+}
+
+/** "Check 3. Hold the main shaft, turn the rear ring", what is right, and what means what. */
+export function checkTold(
+  check: PlannedCheck,
+  number: number,
+  at: Step,
+  { train, plan, voice, stand = AT_THE_INPUT }: StepContext,
+): { readonly ask: string; readonly right: string; readonly wrong: readonly string[] } {
+  const felt = (of: PlannedCheck['right']) => feltText(of, voice.language, stand);
+  const ask = voice.say('plan.check', { number, ...gripsOf(check, voice) });
+  const wrong = check.wrong.map(({ felt: its, mistakes }) => {
+    const names = mistakes.map((mistake) => lateText(mistake, at.number, { train, plan, voice }));
+    return voice.say('plan.wrong', { felt: felt(its), mistakes: names.join('; ') });
+  });
+  return { ask, right: felt(check.right), wrong };
+}
+
+/** Mistakes of which the next step takes away the sight, but those of the part that just went on. */
+export function lastLook(
+  { number }: Step,
+  { train, plan, voice }: StepContext,
+): string | undefined {
+  const step = plan.steps[number - 1];
+  const own = step?.does === 'fit' ? step.part.name : undefined;
+  if (number === plan.steps.length) return undefined;
+  const last = plan.mistakes.filter(({ open, part }) => open === number && part !== own);
+  const names = last.map(({ mistake }) => mistakeText(mistake, train, voice.language));
+  return names.length === 0 ? undefined : voice.say('plan.stop', { mistakes: names.join('; ') });
+}
+
+/** The mistake, and where it is covered by then, how far back the way to it is. */
+function lateText(mistake: Mistake, at: number, { train, plan, voice }: StepContext): string {
+  const name = mistakeText(mistake, train, voice.language);
+  const watched = plan.mistakes.find((other) => other.mistake === mistake);
+  const late = watched !== undefined && watched.open < at;
+  return late ? voice.say('plan.late', { mistake: name, step: watched.open }) : name;
+}
+
+function titleOf(step: Step, voice: Voice): string {
+  const of = (name: string) =>
+    voice.say('plan.step', { does: keyOf(step.does), name: visible(name) });
+  switch (step.does) {
+    case 'fit':
+      return visible(step.part.name);
+    case 'turn over':
+      return voice.say('plan.turn over', { end: step.up ?? 'input' });
+    case 'height':
+    case 'tighten':
+      return of(step.part.name);
+    case 'clearance':
+      return of(step.pack.device);
+    case 'band':
+      return of(step.band.device);
+    case 'end play':
+      return of(step.endPlay.shaft);
+    case 'air check':
+      return of(step.device.name);
+    case 'fill':
+      return of('');
+  }
+}
+
+function dangerOf(step: Step, { devices }: Train): string | undefined {
+  switch (step.does) {
+    case 'turn over':
+      return 'weight';
+    case 'air check':
+      return 'air';
+    case 'fill':
+      return 'fluid';
+    case 'fit': {
+      const { carries } = step.part;
+      const packed = devices.some((its) => isFriction(its) && carries.includes(its.name));
+      return packed ? 'springs' : undefined;
+    }
+    default:
+      return undefined;
+  }
+}
+
+// What the steps that measure catch; a hand check says so itself, and eyes need no list.
+function catchesOf(step: Step, { train, plan, voice }: StepContext): string[] {
+  const caught = plan.mistakes.filter(({ caught: its }) => {
+    return its.step === step.number && its.by === step.does;
+  });
+  const names = caught.map(({ mistake }) => lateText(mistake, step.number, { train, plan, voice }));
+  return names.length === 0 ? [] : [voice.say('plan.catches', { mistakes: names.join('; ') })];
+}
+
+function packTexts(frictions: number | undefined, voice: Voice): string[] {
+  if (frictions === undefined) return [];
+  return [voice.say('plan.soak'), voice.say('plan.clicks', { frictions })];
+}
+
+function shelfTexts(part: string | undefined, voice: Voice): string[] {
+  return part === undefined ? [] : [voice.say('plan.select', { part: keyOf(part) })];
+}
+
+type Air = NonNullable<Extract<Step, { does: 'air check' }>['check']>;
+
+function airTold(check: Air, voice: Voice, stand: Stand) {
+  const felt = (of: Air['on']) => feltText(of, voice.language, stand);
+  const ask = voice.say('plan.air check', gripsOf(check, voice));
+  return { ask, right: voice.say('plan.air right', { on: felt(check.on), off: felt(check.off) }) };
+}
+
+function gripsOf({ hold, turn }: Pick<PlannedCheck, 'hold' | 'turn'>, voice: Voice) {
+  return {
+    holds: hold ? 'yes' : 'no',
+    hold: hold ? gripText(hold, voice) : '',
+    turn: gripText(turn, voice),
+  };
+}
