@@ -5,14 +5,12 @@ import { firstTrain } from './scripts/firsttrain.mjs';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
-// The end views and the lever diagram come later.
-const LATER =
-  'end|bevelv|pairv|setv|involute|blank|cut|layout|pinning|timing|outline|pen|slice|spe|sca';
+// What the first view needs; the end views and the lever diagram come later.
 const FIRST = new RegExp(
   [
     'src/engine/(linear|train|motion|proof|reckon|flow)/',
     'src/telling/narrative/',
-    `src/telling/drawing/(?!${LATER})`,
+    'src/telling/(scene|halfsection)/',
     'node_modules/(preact|@preact|intl-messageformat|@formatjs)/',
   ].join('|'),
   'u',

@@ -31,7 +31,7 @@ async function engine() {
     format: 'esm',
     stdin: {
       contents: `export { readTrain } from './src/engine/trainfile/index.ts';
-export { halfSection } from './src/telling/drawing/index.ts';`,
+export { halfSection } from './src/telling/halfsection/index.ts';`,
       resolveDir: '.',
       loader: 'ts',
     },

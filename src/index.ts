@@ -285,16 +285,11 @@ export {
 export type { Language, Stand } from './telling/narrative/index.ts';
 
 // Drawings as plain data, and as SVG.
-export {
-  endScene,
-  endView,
-  halfSection,
-  LOOKS,
-  paintHalfSection,
-  placeWheels,
-  leverDiagram,
-  leverScene,
-  standingsOf,
-  toSvg,
-} from './telling/drawing/index.ts';
-export type * from './telling/drawing/index.ts';
+export { endScene, endView, placeWheels } from './telling/endview/index.ts';
+export { halfSection, paintHalfSection } from './telling/halfsection/index.ts';
+export { LOOKS, standingsOf, toSvg } from './telling/scene/index.ts';
+export { leverDiagram, leverScene } from './telling/levers/index.ts';
+export type * from './telling/scene/index.ts';
+export type * from './telling/halfsection/index.ts';
+export type * from './telling/endview/index.ts';
+export type * from './telling/levers/index.ts';

@@ -1,5 +1,6 @@
-import type { HalfSection, Mark, Scene } from '../src/telling/drawing/index.ts';
-import { widthOf } from '../src/telling/drawing/lettering.ts';
+import type { HalfSection } from '../src/telling/halfsection/index.ts';
+import type { Mark, Scene } from '../src/telling/scene/index.ts';
+import { widthOf } from '../src/telling/scene/lettering.ts';
 
 /** A rectangle on a sheet. */
 export interface Box {

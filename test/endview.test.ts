@@ -4,7 +4,7 @@ import { flow } from '../src/engine/flow/index.ts';
 import { toNumber } from '../src/engine/linear/index.ts';
 import type { Train } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
-import { type EndView, endScene, endView, placeWheels } from '../src/telling/drawing/index.ts';
+import { type EndView, endScene, endView, placeWheels } from '../src/telling/endview/index.ts';
 import { Dice, seedOfRun } from './dice.ts';
 import { anglesBy, engagedIn, meshesOf, worstMeeting } from './mesh.ts';
 import { polygonOf, standing } from './outline.ts';

@@ -8,10 +8,8 @@ import {
   type HalfSection,
   halfSection,
   paintHalfSection,
-  type Scene,
-  standingsOf,
-  toSvg,
-} from '../src/telling/drawing/index.ts';
+} from '../src/telling/halfsection/index.ts';
+import { type Scene, standingsOf, toSvg } from '../src/telling/scene/index.ts';
 import { boxesOf, cross, hangTogether, meet, runTogether, strokesOf } from './drawn.ts';
 import { randomTrain } from './random-train.ts';
 import { ROOT } from './sources.ts';

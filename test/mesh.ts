@@ -5,7 +5,7 @@ import {
   setGearing,
   type Train,
 } from '../src/engine/train/index.ts';
-import { type EndView, placeWheels } from '../src/telling/drawing/index.ts';
+import { type EndView, placeWheels } from '../src/telling/endview/index.ts';
 import type { Dice } from './dice.ts';
 import { type Meeting, meetingOf, polygonOf, standing } from './outline.ts';
 

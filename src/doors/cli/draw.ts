@@ -1,12 +1,7 @@
 import { type Flow, flow, ledgerOf, pushesOf } from '../../engine/flow/index.ts';
 import { assemble, type Train } from '../../engine/train/index.ts';
-import {
-  halfSection,
-  paintHalfSection,
-  type Standings,
-  standingsOf,
-  toSvg,
-} from '../../telling/drawing/index.ts';
+import { halfSection, paintHalfSection } from '../../telling/halfsection/index.ts';
+import { type Standings, standingsOf, toSvg } from '../../telling/scene/index.ts';
 import { visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
 import { endSceneOf } from './drawend.ts';
 import { leverSceneOf } from './drawlever.ts';

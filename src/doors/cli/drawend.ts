@@ -1,11 +1,6 @@
 import type { Train } from '../../engine/train/index.ts';
-import {
-  type EndNote,
-  endScene,
-  endView,
-  type Scene,
-  type Standings,
-} from '../../telling/drawing/index.ts';
+import { type EndNote, endScene, endView } from '../../telling/endview/index.ts';
+import { type Scene, type Standings } from '../../telling/scene/index.ts';
 import { visible, type Voice } from '../../telling/narrative/index.ts';
 import { meant, suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';

@@ -1,7 +1,8 @@
 import { flow, type Working } from '../../engine/flow/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { type Scene, leverDiagram, leverScene } from '../../telling/drawing/index.ts';
+import { type Scene } from '../../telling/scene/index.ts';
+import { leverDiagram, leverScene } from '../../telling/levers/index.ts';
 import { visible, type Voice } from '../../telling/narrative/index.ts';
 import type { Selection } from './selection.ts';
 

@@ -1,5 +1,5 @@
 import type { JSX } from 'preact';
-import { type Mark, placement, round, type Scene } from '../../telling/drawing/index.ts';
+import { type Mark, placement, round, type Scene } from '../../telling/scene/index.ts';
 
 /** A scene on the screen: the same marks and classes as in a file, names as text and no more. */
 export function Drawing({

@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
-import { type Scene, toSvg } from '../../telling/drawing/index.ts';
+import { type Scene, toSvg } from '../../telling/scene/index.ts';
 import { download } from './desk/index.ts';
 import { pngOf } from './png.ts';
 import { spoken } from './words.ts';

@@ -7,5 +7,5 @@ declare module 'virtual:first-train' {
   export const train: import('../../engine/train/index.ts').Train;
   /** Its half-section. */
   // oxlint-disable-next-line typescript/consistent-type-imports
-  export const drawn: import('../../telling/drawing/index.ts').HalfSection;
+  export const drawn: import('../../telling/halfsection/index.ts').HalfSection;
 }

@@ -1,5 +1,5 @@
 import { render } from 'preact';
-import { LOOKS } from '../../telling/drawing/index.ts';
+import { LOOKS } from '../../telling/scene/index.ts';
 import { Bench } from './bench/index.ts';
 import { isCalm } from './calm.ts';
 import { FileDesk, workOffline } from './desk/index.ts';

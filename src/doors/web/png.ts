@@ -1,4 +1,4 @@
-import type { Scene } from '../../telling/drawing/index.ts';
+import type { Scene } from '../../telling/scene/index.ts';
 
 /** A drawing as pixels, twice as fine as it is on the screen at 100 %. */
 export async function pngOf(svg: Blob, { width, height }: Scene): Promise<Blob> {

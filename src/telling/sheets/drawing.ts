@@ -1,5 +1,6 @@
 import type { Train } from '../../engine/train/index.ts';
-import { halfSection, paintHalfSection, toSvg } from '../drawing/index.ts';
+import { halfSection, paintHalfSection } from '../halfsection/index.ts';
+import { toSvg } from '../scene/index.ts';
 import { type Language, visible, voiceOf } from '../narrative/index.ts';
 import type { Sheet } from './document.ts';
 

@@ -6,7 +6,7 @@ import {
   type Quantity,
 } from '../../../engine/flow/index.ts';
 import type { MemberName, Train } from '../../../engine/train/index.ts';
-import type { Subject } from '../../../telling/drawing/index.ts';
+import type { Subject } from '../../../telling/scene/index.ts';
 import type { Answer } from './answer.ts';
 
 /** The ledger of an answer; none where the train is rolled back. */

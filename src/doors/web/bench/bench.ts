@@ -8,7 +8,7 @@ import {
   type Train,
   type Way,
 } from '../../../engine/train/index.ts';
-import type { Subject } from '../../../telling/drawing/index.ts';
+import type { Subject } from '../../../telling/scene/index.ts';
 import { Build } from './build.ts';
 import type { ByEngine, Setting, Side } from './setting.ts';
 import { TrainFile } from './trainfile.ts';

@@ -1,5 +1,5 @@
 import { effect, type ReadonlySignal, signal } from '@preact/signals';
-import type { Subject } from '../../../telling/drawing/index.ts';
+import type { Subject } from '../../../telling/scene/index.ts';
 import type { Objection } from '../../../telling/narrative/index.ts';
 import type { Bench } from '../bench/index.ts';
 

@@ -1,5 +1,5 @@
 import { assemble, type Train } from '../../../engine/train/index.ts';
-import type { Subject } from '../../../telling/drawing/index.ts';
+import type { Subject } from '../../../telling/scene/index.ts';
 import type { Objection } from '../../../telling/narrative/index.ts';
 
 /** What a warning speaks of: the parts of the drawing on which it belongs. None for a gear. */

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { isSpan } from '../../../engine/flow/index.ts';
-import { type EndNote, endScene, type EndView } from '../../../telling/drawing/index.ts';
+import { type EndNote, endScene, type EndView } from '../../../telling/endview/index.ts';
 import { voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
 import { Drawing } from '../drawing.tsx';

@@ -1,5 +1,5 @@
 import { useComputed } from '@preact/signals';
-import { endView } from '../../../telling/drawing/index.ts';
+import { endView } from '../../../telling/endview/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
 import { seenFrom } from '../words.ts';
 import { EndFigure } from './endfigure.tsx';

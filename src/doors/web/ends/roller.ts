@@ -1,4 +1,5 @@
-import { type EndView, placement, placeWheels } from '../../../telling/drawing/index.ts';
+import { type EndView, placeWheels } from '../../../telling/endview/index.ts';
+import { placement } from '../../../telling/scene/index.ts';
 import type { Build } from '../bench/index.ts';
 
 /** A function that puts every wheel of a view on the screen where the build's angles have it. */

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { Question } from '../../../shop/lessons/index.ts';
-import { halfSection, paintHalfSection } from '../../../telling/drawing/index.ts';
+import { halfSection, paintHalfSection } from '../../../telling/halfsection/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { Drawing } from '../drawing.tsx';
 

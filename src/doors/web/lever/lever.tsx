@@ -2,7 +2,7 @@ import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { isSpan } from '../../../engine/flow/index.ts';
 import { isFriction } from '../../../engine/train/index.ts';
-import { leverDiagram, leverScene } from '../../../telling/drawing/index.ts';
+import { leverDiagram, leverScene } from '../../../telling/levers/index.ts';
 import { voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
 import { Drawing } from '../drawing.tsx';

@@ -1,7 +1,7 @@
 import type { ReadonlySignal, Signal } from '@preact/signals';
 import { type Pull, pull, pulledTo, type Stop } from '../../../engine/hand/index.ts';
 import { ONE, toNumber } from '../../../engine/linear/index.ts';
-import { mostOf, type LeverDiagram, speedAt } from '../../../telling/drawing/index.ts';
+import { mostOf, type LeverDiagram, speedAt } from '../../../telling/levers/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
 
 /** A node that is being pulled, or was pulled and left where it is. */

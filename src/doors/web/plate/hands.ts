@@ -1,4 +1,4 @@
-import type { Subject } from '../../../telling/drawing/index.ts';
+import type { Subject } from '../../../telling/scene/index.ts';
 import type { Bench } from '../bench/index.ts';
 
 /**

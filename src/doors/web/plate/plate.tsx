@@ -2,7 +2,11 @@ import { useComputed } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useId, useMemo, useRef } from 'preact/hooks';
 import type { Train } from '../../../engine/train/index.ts';
-import { type HalfSection, halfSection, paintHalfSection } from '../../../telling/drawing/index.ts';
+import {
+  type HalfSection,
+  halfSection,
+  paintHalfSection,
+} from '../../../telling/halfsection/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
 import { faultsText } from '../caption.ts';
 import { doubtsOf } from '../doubts/index.ts';

@@ -1,6 +1,5 @@
-import { type Shown, type Standings, standingsOf } from '../../../telling/drawing/index.ts';
-import type { Build } from '../bench/index.ts';
-import { accountsOf } from '../bench/index.ts';
+import { type Shown, type Standings, standingsOf } from '../../../telling/scene/index.ts';
+import { accountsOf, type Build } from '../bench/index.ts';
 import { words } from './words.ts';
 
 /** What of a build's answer the plate shows. */

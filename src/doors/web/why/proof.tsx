@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { Entry } from '../../../engine/flow/index.ts';
 import { voiceOf } from '../../../telling/narrative/index.ts';
-import type { Subject } from '../../../telling/drawing/index.ts';
+import type { Subject } from '../../../telling/scene/index.ts';
 import { about, accountsOf, type Build } from '../bench/index.ts';
 import { language } from '../words.ts';
 

@@ -1,6 +1,6 @@
 import type { Fact } from '../../../engine/flow/index.ts';
 import type { Assembly, MemberName } from '../../../engine/train/index.ts';
-import type { Subject } from '../../../telling/drawing/index.ts';
+import type { Subject } from '../../../telling/scene/index.ts';
 
 /** What a reason speaks of, the first thing first; members by the labels of their bodies. */
 export function subjectsOf(fact: Fact, assembly: Assembly | undefined): Subject[] {

@@ -10,8 +10,8 @@ import { readTrain, trainText } from '../../engine/trainfile/index.ts';
 import { Dice, seedOfRun } from '../../../test/dice.ts';
 import { randomTrain } from '../../../test/random-train.ts';
 import { ROOT } from '../../../test/sources.ts';
-import { type Scene, speedAt, leverDiagram, leverScene } from './index.ts';
-import { SIZE, widthOf } from './lettering.ts';
+import { type Scene, SIZE, widthOf } from '../scene/index.ts';
+import { speedAt, leverDiagram, leverScene } from '../levers/index.ts';
 
 const seed = seedOfRun();
 

@@ -1,9 +1,8 @@
-import { LINE, linesOf, SIZE, widthOf } from './lettering.ts';
+import { LINE, linesOf, round, SIZE, widthOf } from '../scene/index.ts';
 import { BELOW } from './levels.ts';
 import { type Line, type Piece, piecesOf } from './line.ts';
 import type { Places } from './place.ts';
 import type { Drafting } from './strokes.ts';
-import { round } from './svg.ts';
 
 /** The dial of a body: a target of 44 units with a stop mark, its name, and a leader to it. */
 export interface Handle {

@@ -2,11 +2,20 @@ import { type HalfSection } from './halfsection.ts';
 import { DIAL, type Handle } from './handle.ts';
 import type { Figure } from './figure.ts';
 import type { Line, Piece } from './line.ts';
-import { LINE, linesOf, SIZE } from './lettering.ts';
-import type { Group, Mark, Scene } from './scene.ts';
-import type { DeviceStanding, MemberStanding, Standings } from './standing.ts';
-import { hatched, turnArrow } from './symbol.ts';
-import { round } from './svg.ts';
+import {
+  type DeviceStanding,
+  type Group,
+  hatched,
+  LINE,
+  linesOf,
+  type Mark,
+  type MemberStanding,
+  round,
+  type Scene,
+  SIZE,
+  type Standings,
+  turnArrow,
+} from '../scene/index.ts';
 
 /**
  * The half-section as a scene: `title` names it for a screen reader, `standings` say how all

@@ -1,11 +1,10 @@
 import type { Arrangement } from './arrangement.ts';
-import { LINE, linesOf, SIZE, widthOf } from './lettering.ts';
+import { LINE, linesOf, SIZE, WIDE, widthOf } from '../scene/index.ts';
 import { BELOW, CASE_BAND, DRUM, HUB, HUB_AT_CASE, MIDDLE, RING_RIM, UNDER } from './levels.ts';
 import { companyColumns } from './ports.ts';
 import { holdsToCase, type Station } from './station.ts';
 import { areApart, stripOf } from './strips.ts';
 import type { Drafting } from './strokes.ts';
-import { WIDE } from './symbol.ts';
 
 const MARGIN = 34;
 const GAP = 11; // between a thing and the next

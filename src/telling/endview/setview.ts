@@ -1,6 +1,6 @@
 import { type Assembly, assemble, type GearSet, type Train } from '../../engine/train/index.ts';
 import { type Blank, type Engagement, type Pin } from './blank.ts';
-import type { EndNote, EndView } from './endview.ts';
+import { type EndNote, type EndView, MARGIN, SHEET } from './view.ts';
 import {
   BORE,
   circle,
@@ -15,10 +15,6 @@ import { layOut } from './layout.ts';
 import { blanksOf, type Cluster, pinDown } from './pinning.ts';
 import { type Slice, sliceOf } from './slice.ts';
 import { type Copy, place } from './timing.ts';
-
-/** The side of the sheet, and what is left free at its edge. */
-export const SHEET = 900;
-export const MARGIN = 14;
 
 /**
  * A planetary set from its end. Its planets stand evenly where teeth allow, else at the nearest

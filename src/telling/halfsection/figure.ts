@@ -13,11 +13,10 @@ import {
 } from './levels.ts';
 import type { Places } from './place.ts';
 import { companyColumns, halfIn, RIM_HIGH, RIM_STEP, rimsIn } from './ports.ts';
-import type { Group, Mark, Path, Subject } from './scene.ts';
+import { type Group, type Mark, type Path, type Subject, symbol } from '../scene/index.ts';
 import { type Company, holdsToCase, type Station } from './station.ts';
 import { type Drafting, STUB } from './strokes.ts';
 import { stripOf } from './strips.ts';
-import * as symbol from './symbol.ts';
 
 /** A set, a device, a gear pair or an end: its symbol, and its name beside it. */
 export interface Figure {

@@ -1,9 +1,15 @@
 import type { MemberName } from '../../engine/train/index.ts';
-import { type EndView, placeWheels } from './endview.ts';
+import { placeWheels } from './endview.ts';
+import type { EndView } from './view.ts';
 import type { EndWheel } from './endwheel.ts';
-import { linesOf } from './lettering.ts';
-import type { Group, Mark, Scene } from './scene.ts';
-import type { MemberStanding, Standings } from './standing.ts';
+import {
+  type Group,
+  linesOf,
+  type Mark,
+  type MemberStanding,
+  type Scene,
+  type Standings,
+} from '../scene/index.ts';
 
 /** What a scene of an end view tells besides the wheels. */
 export interface EndShown {

@@ -1,11 +1,8 @@
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
 import { type Rational, toNumber } from '../../engine/linear/index.ts';
 import { CASE, isFriction } from '../../engine/train/index.ts';
-import { LINE, SIZE } from './lettering.ts';
-import type { Group, Mark, Scene } from './scene.ts';
+import { type Group, hatched, LINE, type Mark, round, type Scene, SIZE } from '../scene/index.ts';
 import type { LeverDevice, LeverNode, LeverDiagram } from './leverdiagram.ts';
-import { hatched } from './symbol.ts';
-import { round } from './svg.ts';
 
 /** At what speeds a lever diagram is shown. Members go by the labels of their bodies. */
 export interface LeverShown {

@@ -1,7 +1,7 @@
 import { DRUM, SHAFT } from './arrangement.ts';
 import type { Places } from './place.ts';
 import type { Drafting, Level, Upright } from './strokes.ts';
-import { round } from './svg.ts';
+import { round } from '../scene/index.ts';
 
 /** The lines of a body, with a bridge where one passes over another body's. */
 export interface Line {

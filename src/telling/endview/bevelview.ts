@@ -1,7 +1,6 @@
 import { assemble, type BevelSet, CASE, type Train } from '../../engine/train/index.ts';
-import type { EndNote, EndView } from './endview.ts';
+import { type EndNote, type EndView, MARGIN, SHEET } from './view.ts';
 import { circle, type EndWheel, MOST_TEETH } from './endwheel.ts';
-import { MARGIN, SHEET } from './setview.ts';
 
 /**
  * A bevel set from its end, as a scheme: teeth of bevel wheels stand along cones, and no flank

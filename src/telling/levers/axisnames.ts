@@ -1,4 +1,4 @@
-import { LINE, linesOf, SIZE, widthOf } from './lettering.ts';
+import { LINE, linesOf, SIZE, widthOf } from '../scene/index.ts';
 
 /** The name of an axis in lines, below its foot: a base line, and the x that its anchor means. */
 export interface AxisName {

@@ -1,9 +1,8 @@
 import { assemble, CASE, type GearPair, type Train } from '../../engine/train/index.ts';
 import type { Blank } from './blank.ts';
-import type { EndView } from './endview.ts';
+import { type EndView, MARGIN, SHEET } from './view.ts';
 import { enlarge, MOST_TEETH, rimRadius, wheelOf } from './endwheel.ts';
 import { blanksOf, pinDown } from './pinning.ts';
-import { MARGIN, SHEET } from './setview.ts';
 import { place } from './timing.ts';
 
 /**

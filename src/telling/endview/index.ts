@@ -1,0 +1,3 @@
+export type { EndNote, EndView } from './view.ts';
+export { endView, placeWheels } from './endview.ts';
+export { endScene } from './endscene.ts';

@@ -1,0 +1,2 @@
+export { type HalfSection, halfSection } from './halfsection.ts';
+export { paintHalfSection } from './painthalfsection.ts';
