@@ -9,6 +9,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { type Practice, readPractice } from '../src/engine/practice/index.ts';
 import {
   accountsOf,
+  type Belief,
   expectedBits,
   inquire,
   type Inquiry,
@@ -39,14 +40,14 @@ interface Run {
 /** A case on the road: what is so, and what was said of it. */
 interface Case {
   readonly truth: number;
+  /** In what way, and for what reason: one each, all along. */
+  readonly way: number;
+  readonly reason: number;
   readonly outcomes: Map<Test, number>;
   readonly observations: Observation[];
 }
 
-type Choice = (
-  observations: readonly Observation[],
-  chances: readonly number[],
-) => Test | undefined;
+type Choice = (observations: readonly Observation[], belief: Belief) => Test | undefined;
 
 export function diagnosis(): void {
   const { practice } = readPractice(readFileSync('experience.yaml', 'utf8'));
@@ -89,7 +90,7 @@ function listed(inquiry: Inquiry, seed: number, order: readonly Test[]): number 
     open = opens;
     const places = cases.map((one) => {
       one.observations.push(answered(inquiry, test, one, dice));
-      const chances = posterior(inquiry, accountsOf(inquiry, one.observations));
+      const chances = posterior(inquiry, accountsOf(inquiry, one.observations)).causes;
       const sums = brackets.map((among) => among.reduce((s, c) => s + (chances[c] as number), 0));
       const own = sums[brackets.findIndex((among) => among.includes(one.truth))] as number;
       return sums.filter((sum) => sum > own).length;
@@ -113,8 +114,9 @@ interface Played {
 function play(train: Train, practice: Practice, file: string, seed: number): Played {
   const inquiry = inquire(train, practice);
   const tests = inquiry.tests.filter(({ test }) => practice.tests[test].at !== 'on the bench');
-  const tool = runs(inquiry, seed, (observations, chances) => {
-    return nextTest(inquiry, accountsOf(inquiry, observations), chances, tests).best?.test;
+  const may = ({ test }: Test) => practice.tests[test].at !== 'on the bench';
+  const tool = runs(inquiry, seed, (observations, belief) => {
+    return nextTest(inquiry, accountsOf(inquiry, observations), belief, may).best?.test;
   });
   const told = learnt(inquiry, tests);
   const orders = [inTradeOrder(tests), inTradeOrder(tests).toReversed(), told];
@@ -143,14 +145,14 @@ function play(train: Train, practice: Practice, file: string, seed: number): Pla
 /** A ranking with its evidence and the next test, the hand checks too, after ten observations. */
 function reranking(inquiry: Inquiry): number {
   const dice = new Dice(1);
-  const one: Case = { truth: 0, outcomes: new Map(), observations: [] };
+  const one = newCase(inquiry, dice);
   for (const test of dice.several(inquiry.tests, 10)) {
     one.observations.push(answered(inquiry, test, one, dice));
   }
   const took = Array.from({ length: 15 }, () => {
     const start = performance.now();
     const accounts = accountsOf(inquiry, one.observations);
-    nextTest(inquiry, accounts, rank(inquiry, accounts).chances);
+    nextTest(inquiry, accounts, rank(inquiry, accounts).belief);
     return performance.now() - start;
   });
   return took.toSorted((a, b) => a - b)[7] as number;
@@ -166,12 +168,13 @@ function runs(inquiry: Inquiry, seed: number, choose: Choice): Run[] {
     let [minutes, open] = [0, false];
     for (;;) {
       const { observations, truth } = one;
-      const chances = posterior(inquiry, accountsOf(inquiry, observations));
+      const belief = posterior(inquiry, accountsOf(inquiry, observations));
+      const chances = belief.causes;
       const ranked = brackets
         .map((among) => ({ among, chance: among.reduce((s, c) => s + (chances[c] as number), 0) }))
         .toSorted((a, b) => b.chance - a.chance);
       const going = (ranked[0]?.chance ?? 1) < enough && observations.length < MOST_TESTS;
-      const test = going ? choose(observations, chances) : undefined;
+      const test = going ? choose(observations, belief) : undefined;
       if (!test) {
         const place = ranked.findIndex(({ among }) => among.includes(truth));
         return { place, tests: observations.length, minutes };
@@ -189,20 +192,28 @@ function runs(inquiry: Inquiry, seed: number, choose: Choice): Run[] {
 function answered(
   inquiry: Inquiry,
   test: Test,
-  { truth, outcomes }: Case,
+  { way, reason, outcomes }: Case,
   dice: Dice,
 ): Observation {
   const prediction = inquiry.predict(test);
-  const so = outcomes.get(test) ?? drawn(prediction.chances[truth] as readonly number[], dice);
+  const row = prediction.rows[prediction.by === 'ways' ? way : reason] as readonly number[];
+  const so = outcomes.get(test) ?? drawn(row, dice);
   outcomes.set(test, so);
   const others = prediction.outcomes.filter((_, o) => o !== so);
   const said = dice.chance(WRONG) ? dice.pick(others) : (prediction.outcomes[so] as Outcome);
   return { test, sight: sightOf(said), sure: 'sure' };
 }
 
-function newCase({ causes }: Inquiry, dice: Dice): Case {
+function newCase({ causes, ways, reasons }: Inquiry, dice: Dice): Case {
   const weights = causes.map(({ faults, prior }) => (faults.length > 0 ? prior : 0));
-  return { truth: drawn(weights, dice), outcomes: new Map(), observations: [] };
+  const truth = drawn(weights, dice);
+  const of = (cases: readonly { readonly cause: number; readonly share: number }[]) => {
+    return drawn(
+      cases.map(({ cause, share: its }) => (cause === truth ? its : 0)),
+      dice,
+    );
+  };
+  return { truth, way: of(ways), reason: of(reasons), outcomes: new Map(), observations: [] };
 }
 
 function drawn(weights: readonly number[], dice: Dice): number {
@@ -228,9 +239,9 @@ function learnt(inquiry: Inquiry, tests: readonly Test[]): Test[] {
     for (const { observations } of cases) {
       const accounts = accountsOf(inquiry, observations);
       const told = new Map(accounts.map((account) => [testText(account.test), account]));
-      const chances = posterior(inquiry, accounts);
+      const belief = posterior(inquiry, accounts);
       tests.forEach((test, k) => {
-        const more = expectedBits(inquiry, test, told.get(testText(test)), chances);
+        const more = expectedBits(inquiry, test, told.get(testText(test)), belief);
         bits[k] = (bits[k] as number) + more;
       });
     }

@@ -45,11 +45,11 @@ export async function interview(
   const tell = (told: readonly string[], end = '\n') => world.out(`${told.join('\n')}${end}`);
   // What is piped in is not echoed, and ends no line.
   const prompt = world.terminal ? '> ' : '>\n';
-  const offered = () => inquiry.tests.filter((test) => !skipped.has(testText(test)));
+  const offered = (test: Test) => !skipped.has(testText(test));
   const asked = (): Test | undefined => {
     const accounts = accountsOf(inquiry, observations);
     const ranking = rank(inquiry, accounts);
-    const advice = nextTest(inquiry, accounts, ranking.chances, offered());
+    const advice = nextTest(inquiry, accounts, ranking.belief, offered);
     if (ranking.enough || !advice.best) return undefined;
     tell([...question({ inquiry, observations, ranking, advice }, page), prompt], '');
     return advice.best.test;
@@ -74,7 +74,7 @@ export async function interview(
       }
     }
   }
-  const suspicion = suspicionOf(inquiry, observations, practice, offered());
+  const suspicion = suspicionOf(inquiry, observations, practice, offered);
   const file = seenText(observations).trimEnd();
   return done(
     [

@@ -1,6 +1,7 @@
 import { type Practice, readPractice } from '../../engine/practice/index.ts';
 import { inquire, type Inquiry, type Observation, readSeen } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
+import { gripsOf } from '../../shop/capacity/index.ts';
 import { suspectsJson, suspectsText, type Suspicion } from '../../telling/report/index.ts';
 import { interview } from './interview.ts';
 import { noted, openJob, type OpenJob } from './openjob.ts';
@@ -23,7 +24,7 @@ export async function suspects(
   const asks = seen === undefined && !job && file !== '-' && options.json !== true && world.lines;
   if (asks) {
     const practiceFile = options.experience ?? ours('experience.yaml');
-    const inquiry = inquire(train, practiceOf(practiceFile, session));
+    const inquiry = inquire(train, practiceOf(practiceFile, session), gripsOf(train));
     return interview(inquiry, practiceFile, asks(), session);
   }
   const suspicion = suspicionOfFile(train, seen, session, job);
@@ -43,7 +44,7 @@ export function suspicionOfFile(
   job?: OpenJob,
 ): Suspicion {
   const practiceFile = session.options.experience ?? ours('experience.yaml');
-  const inquiry = inquire(train, practiceOf(practiceFile, session));
+  const inquiry = inquire(train, practiceOf(practiceFile, session), gripsOf(train));
   const observations = seen === undefined ? [] : seenIn(seen, inquiry, session);
   return suspicionOf(inquiry, [...observations, ...(job?.seen(inquiry) ?? [])], practiceFile);
 }

@@ -30,6 +30,8 @@ function edited(train: Train, fault: Fault): Train {
       });
     case 'join':
       return withoutSplines(train, fault.join, fault.of);
+    case 'member':
+      return partedFrom(train, fault.member);
     case 'wheel':
       return { ...train, sets: train.sets.map((set) => strip(set, [fault.member])) };
     case 'pair': {
@@ -55,6 +57,31 @@ function edited(train: Train, fault: Fault): Train {
     case 'part':
       return withoutPart(train, fault.part);
   }
+}
+
+// What is splined to a member with teeth stays together, as a drum does; a hub without teeth
+// loses each by itself.
+function partedFrom(train: Train, member: string): Train {
+  const at = train.devices.filter(({ first, second }) => first === member || second === member);
+  if (at.length === 0) throw new Error(`no device holds or turns ${member}`);
+  const drum = hasLoad(train, member);
+  const devices = train.devices.map((device) => {
+    if (!at.includes(device)) return device;
+    const loose = drum ? `${member}, parted` : `${member}, parted from ${device.name}`;
+    const end = (name: string) => (name === member ? loose : name);
+    return { ...device, first: end(device.first), second: end(device.second) };
+  });
+  // The member itself stays, for hands and words.
+  const kept = { name: member, members: [member] };
+  return { ...train, devices, joins: [...train.joins, kept] };
+}
+
+function hasLoad({ input, output, joins, pairs }: Train, member: string): boolean {
+  if (member.includes('.') || member === input || member === output) return true;
+  if (pairs.some(({ driver, driven }) => [driver.member, driven.member].includes(member))) {
+    return true;
+  }
+  return joins.some(({ name, members }) => name === member || members.includes(member));
 }
 
 function withoutPart(train: Train, name: string): Train {

@@ -1,4 +1,4 @@
-import { isFriction, setGearing, type Train } from '../train/index.ts';
+import { CASE, isFriction, setGearing, type Train } from '../train/index.ts';
 import type { Fault } from './fault.ts';
 
 /**
@@ -19,6 +19,15 @@ export function everyFault(train: Train): Fault[] {
   ];
 }
 
+/** Every member, beside the case, that two devices or more hold or turn: parted from them. */
+export function everyParting(train: Train): Fault[] {
+  const ends = train.devices.flatMap(({ first, second }) => [first, second]);
+  const members = [...new Set(ends)].filter((member) => {
+    return member !== CASE && ends.filter((end) => end === member).length > 1;
+  });
+  return members.map((member) => ({ what: 'member', member, is: 'parted' }));
+}
+
 /** A fault as a person would write it: "low sprag: backwards". `faultNamed` reads it back. */
 export function faultText(fault: Fault): string {
   switch (fault.what) {
@@ -27,6 +36,7 @@ export function faultText(fault: Fault): string {
       return `${fault.device}: ${fault.is}`;
     case 'join':
       return `${fault.join}: stripped${fault.of === undefined ? '' : ` at ${fault.of}`}`;
+    case 'member':
     case 'wheel':
     case 'planet':
       return `${fault.member}: ${fault.is}`;

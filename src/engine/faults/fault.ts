@@ -11,6 +11,8 @@ export type Fault =
       readonly is: 'stripped';
       readonly of?: MemberName;
     }
+  /** A member that has come apart from every device that holds or turns it. */
+  | { readonly what: 'member'; readonly member: MemberName; readonly is: 'parted' }
   /** A wheel that has lost its teeth, or a gear pair that has. */
   | { readonly what: 'wheel'; readonly member: MemberName; readonly is: 'stripped' }
   | { readonly what: 'pair'; readonly pair: string; readonly is: 'stripped' | 'left out' }
@@ -20,5 +22,9 @@ export type Fault =
   /** A part of the teardown not fitted: all that it carries is not there. */
   | { readonly what: 'part'; readonly part: string; readonly is: 'left out' };
 
-export type FrictionFault = 'will not apply' | 'will not release' | 'left out';
+/**
+ * `slips` and `leaks`: it holds with a part of its strength, and lets the load run up above that;
+ * as an edit of the train, above that.
+ */
+export type FrictionFault = 'will not apply' | 'will not release' | 'slips' | 'leaks' | 'left out';
 export type OneWayFault = 'slips' | 'seized' | 'backwards' | 'left out';

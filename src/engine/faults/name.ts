@@ -1,4 +1,4 @@
-import { isFriction, setGearing, type Train } from '../train/index.ts';
+import { CASE, isFriction, setGearing, type Train } from '../train/index.ts';
 import type { Fault, FrictionFault, OneWayFault } from './fault.ts';
 
 /**
@@ -16,6 +16,7 @@ export type NamedFault =
 const FRICTION_FAULTS: readonly FrictionFault[] = [
   'will not apply',
   'will not release',
+  'slips',
   'left out',
 ];
 const ONE_WAY_FAULTS: readonly OneWayFault[] = ['slips', 'seized', 'backwards', 'left out'];
@@ -35,7 +36,7 @@ export function faultNamed(text: string, train: Train): NamedFault {
           .trim()
           .toLowerCase()
           .replace(/\s+/g, ' ');
-  const choices = [...faultsOf(name, train), ...missing(name, train)];
+  const choices = [...faultsOf(name, train), ...missing(name, train), ...parting(name, train)];
   if (choices.length === 0) return { unknown: 'name', said: name, known: nameable(train) };
   const place = /^stripped at (.*)$/.exec(said)?.[1];
   const join = train.joins.find((other) => other.name === name);
@@ -71,6 +72,12 @@ function faultsOf(name: string, train: Train): Fault[] {
 function missing(name: string, { teardown = [] }: Train): Fault[] {
   if (!teardown.some((part) => part.name === name)) return [];
   return [{ what: 'part', part: name, is: 'left out' }];
+}
+
+// A member that devices hold or turn may come apart from them.
+function parting(name: string, train: Train): Fault[] {
+  const holds = train.devices.some(({ first, second }) => first === name || second === name);
+  return holds && name !== CASE ? [{ what: 'member', member: name, is: 'parted' }] : [];
 }
 
 // A planet can seize or lose its teeth; a sun or a ring only lose them.

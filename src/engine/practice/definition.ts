@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import type { Expected } from '../trainfile/index.ts';
-import { CAUSES, GEAR_ROWS, OUTCOMES, RISKS, STAGES, SURENESSES } from './practice.ts';
+import { CAUSES, GEAR_ROWS, KINDS, OUTCOMES, RISKS, STAGES, SURENESSES } from './practice.ts';
 import type { Row, TestWord } from './practice.ts';
 
 // The practice file, defined once. The message of a definition is what was expected.
@@ -28,11 +28,13 @@ const some = <Key extends string>(keys: readonly Key[], form: v.GenericSchema) =
   return each(keys, v.exactOptional(form) as unknown as v.GenericSchema);
 };
 
-// What a test shows: mechanics answer for the tests whose rows need no `otherwise`.
-function showing(test: TestWord, rows: readonly Row[], otherwise: boolean) {
+const ROWS: readonly Row[] = [...CAUSES, ...KINDS, ...GEAR_ROWS];
+
+// What a test shows where mechanics do not answer.
+function showing(test: TestWord) {
   const row = some(OUTCOMES[test], proportion);
-  const { entries } = some(rows, row);
-  return v.strictObject({ ...entries, ...(otherwise && { otherwise: row }) }, or('section'));
+  const { entries } = some(ROWS, row);
+  return v.strictObject({ ...entries, otherwise: row }, or('section'));
 }
 
 const KNOWN_FIRST = v.strictObject(
@@ -48,13 +50,10 @@ const costs = {
   risk: v.picklist(RISKS, or('risk')),
   at: v.picklist(STAGES, or('stage')),
   first: v.exactOptional(KNOWN_FIRST),
+  mends: v.exactOptional(v.boolean(or('yes or no'))),
 };
-const reckoned = (test: TestWord) => {
-  const shows = v.exactOptional(showing(test, CAUSES, false));
-  return v.strictObject({ ...costs, shows }, or('section'));
-};
-const tabled = (test: TestWord, rows: readonly Row[]) => {
-  return v.strictObject({ ...costs, shows: showing(test, rows, true) }, or('section'));
+const tabled = (test: TestWord) => {
+  return v.strictObject({ ...costs, shows: showing(test) }, or('section'));
 };
 
 export const PRACTICE = v.strictObject(
@@ -67,14 +66,24 @@ export const PRACTICE = v.strictObject(
     ),
     risks: each(RISKS, minutes),
     causes: each(CAUSES, proportion),
+    kinds: some(CAUSES, some(KINDS, proportion)),
     tests: v.strictObject(
       {
-        'under power': reckoned('under power'),
+        'under power': v.strictObject(costs, or('section')),
         coast: v.strictObject(costs, or('section')),
-        fluid: tabled('fluid', CAUSES),
-        pressure: tabled('pressure', CAUSES),
-        stall: tabled('stall', [...CAUSES, ...GEAR_ROWS]),
-        'air check': tabled('air check', ['device will not apply', 'device will not release']),
+        engagement: tabled('engagement'),
+        shift: tabled('shift'),
+        noise: tabled('noise'),
+        fluid: tabled('fluid'),
+        codes: tabled('codes'),
+        filter: tabled('filter'),
+        selector: tabled('selector'),
+        'end play': tabled('end play'),
+        pressure: tabled('pressure'),
+        'device pressure': tabled('device pressure'),
+        stall: tabled('stall'),
+        'band check': tabled('band check'),
+        'air check': tabled('air check'),
         'hand check': v.strictObject(costs, or('section')),
       },
       or('section'),

@@ -13,6 +13,8 @@ export interface Practice {
   readonly risks: Readonly<Record<Risk, number>>;
   /** Only the proportions count; a weight of 0 is never suspected. */
   readonly causes: Readonly<Record<CauseWord, number>>;
+  /** Of a cause: in what proportion each kind of it is the case; the others have one kind. */
+  readonly kinds: Readonly<Partial<Record<CauseWord, Readonly<Partial<Record<Kind, number>>>>>>;
   readonly tests: Readonly<Record<TestWord, Practised>>;
 }
 
@@ -21,6 +23,8 @@ export interface Practised {
   readonly minutes: number;
   readonly risk: Risk;
   readonly at: Stage;
+  /** What it finds wrong is put right at once, from outside; then it is tried again. */
+  readonly mends?: boolean;
   /** Not to be done until each of these tests has surely shown its outcome. */
   readonly first?: Readonly<Partial<Record<'pressure' | 'fluid', OutcomeWord>>>;
   /** Which outcomes, in what proportion, where one of the rows is the case. */
@@ -30,7 +34,7 @@ export interface Practised {
 export type Shows = Readonly<Partial<Record<Row, Readonly<Partial<Record<OutcomeWord, number>>>>>>;
 
 /** A kind of thing that is wrong, how the tested gear behaves, or whatever else is the case. */
-export type Row = CauseWord | (typeof GEAR_ROWS)[number] | 'otherwise';
+export type Row = CauseWord | Kind | (typeof GEAR_ROWS)[number] | 'otherwise';
 
 /** How far the unit is open. */
 export const STAGES = ['in the car', 'pan off', 'on the bench'] as const;
@@ -45,6 +49,8 @@ export type Sureness = (typeof SURENESSES)[number];
 /** The kinds of things that can be wrong: with the train, beside it, or nothing. */
 export const CAUSES = [
   'device will not apply',
+  'device slips',
+  'device leaks',
   'device will not release',
   'one-way clutch slips',
   'one-way clutch seized',
@@ -54,22 +60,60 @@ export const CAUSES = [
   'teeth stripped',
   'planet seized',
   'part left out',
+  'thrust washer left out',
   'low line pressure',
+  'high line pressure',
   'stator slips',
   'engine weak',
+  'selector linkage',
+  'control',
   'nothing wrong',
 ] as const;
 export type CauseWord = (typeof CAUSES)[number];
 
-export const GEAR_ROWS = ['gear slips', 'gear ties up'] as const;
+/** Why it is wrong: of a device that nothing tells apart on the road, and of low pressure. */
+export const KINDS = [
+  'not fed',
+  'seal leaks',
+  'valve leaks',
+  'lining worn',
+  'band loose',
+  'stuck',
+  'fed by mistake',
+  'pump worn',
+  'filter blocked',
+  'regulator low',
+] as const;
+export type Kind = (typeof KINDS)[number];
 
-/** The tests, and the words for what each can show. */
+/** How the tested gear behaves, which part of a shift a device has, and when low pressure eases. */
+export const GEAR_ROWS = [
+  'gear slips',
+  'gear ties up',
+  'off-going will not release',
+  'set at work',
+  'pressure eased',
+] as const;
+
+/**
+ * The tests, and the words for what each can show. Where mechanics do not answer, the first is
+ * what a train in order shows.
+ */
 export const OUTCOMES = {
-  'under power': ['drives', 'slips', 'ties up', 'another ratio'],
-  coast: ['brakes', 'runs free', 'ties up'],
+  'under power': ['drives', 'slips', 'no drive', 'ties up', 'another ratio'],
+  coast: ['brakes', 'slips', 'runs free', 'ties up', 'another ratio'],
+  engagement: ['normal', 'late', 'harsh', 'none'],
+  shift: ['good', 'flares', 'late', 'harsh', 'none'],
+  noise: ['quiet', 'growls'],
   fluid: ['clean', 'burnt', 'metal', 'milky'],
+  codes: ['clear', 'set'],
+  filter: ['clear', 'blocked'],
+  selector: ['in place', 'out of place'],
+  'end play': ['right', 'too big', 'too small'],
   pressure: ['good', 'low', 'high'],
+  'device pressure': ['good', 'low', 'high'],
   stall: ['normal', 'high', 'low'],
+  'band check': ['right', 'loose', 'tight'],
   'air check': ['thud', 'hiss', 'nothing'],
   'hand check': ['turns', 'locks'],
 } as const;

@@ -1,48 +1,30 @@
-import type { Cause } from './cause.ts';
-import type { Prediction } from './prediction.ts';
+import type { Belief } from './posterior.ts';
 
 /**
- * The causes (as places among them) that none of the tests parts, together. A test parts two
- * causes if it would show different things at least half of the time; one that makes them only
- * somewhat more or less likely (a burnt smell) does not.
+ * The causes, as places among them, in groups that what was seen does not part: to each group's
+ * likeliest cause, nothing makes another of it more than so many times likelier or less likely.
+ * How often things are wrong beforehand parts nobody. Nor do they stand together if one of them
+ * leaves more unexplained (`mistaken`, by cause) than the other. The group of the likeliest cause
+ * first.
  */
-export function bracketsOf(
-  causes: readonly Cause[],
-  predictions: readonly Prediction[],
-): number[][] {
-  const alike = predictions.map(alikeIn);
-  const groups = new Map<string, number[]>();
-  causes.forEach((_, c) => {
-    const key = alike.map((of) => of[c]).join(' ');
-    const group = groups.get(key);
-    if (group) group.push(c);
-    else groups.set(key, [c]);
-  });
-  return [...groups.values()];
-}
-
-// By cause, a number that it has in common with those that the test does not part from it, by
-// itself or by way of a third: so that to be alike is the same for all of a bracket.
-function alikeIn({ chances }: Prediction): number[] {
-  const rows: (readonly number[])[] = [];
-  const groups: number[] = [];
-  const rowOf = chances.map((row) => {
-    const known = rows.findIndex((other) => distance(row, other) === 0);
-    if (known >= 0) return known;
-    const near = rows.flatMap((other, r) => (distance(row, other) < PARTS ? [groups[r]] : []));
-    const [group = rows.length] = near;
-    groups.forEach((its, r) => {
-      if (near.includes(its)) groups[r] = group;
+export function groupsOf({ causes, fits }: Belief, mistaken: readonly number[]): number[][] {
+  const left = causes.map((_, c) => c).toSorted((a, b) => chance(b) - chance(a) || a - b);
+  const groups: number[][] = [];
+  for (let leader = left[0]; leader !== undefined; leader = left[0]) {
+    const fit = fits[leader] as number;
+    const missed = mistaken[leader] as number;
+    const group = left.filter((c) => {
+      return mistaken[c] === missed && Math.abs((fits[c] as number) - fit) <= PARTS;
     });
     groups.push(group);
-    return rows.push(row) - 1;
-  });
-  return rowOf.map((row) => groups[row] as number);
+    left.splice(0, left.length, ...left.filter((c) => !group.includes(c)));
+  }
+  return groups;
+
+  function chance(c: number): number {
+    return causes[c] as number;
+  }
 }
 
-const PARTS = 0.5;
-
-// The part of the time in which two rows show different things (their total variation).
-function distance(a: readonly number[], b: readonly number[]): number {
-  return a.reduce((sum, chance, o) => sum + Math.abs(chance - (b[o] as number)), 0) / 2;
-}
+// Ten times: a smell does not part, one answer of somebody who was sure does.
+const PARTS = Math.log(10);

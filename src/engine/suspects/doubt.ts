@@ -1,10 +1,6 @@
-import { motionOf } from '../motion/index.ts';
-import type { TestWord } from '../practice/index.ts';
 import type { Cause } from './cause.ts';
 import type { Inquiry } from './inquiry.ts';
 import type { Account, Observation } from './observation.ts';
-import { meantBy } from './outcome.ts';
-import { type Prediction, Predictor } from './prediction.ts';
 
 /** Without these observations the causes explain all the others. */
 export interface Doubt {
@@ -14,18 +10,17 @@ export interface Doubt {
 
 /**
  * The fewest observations that must be mistaken, in every way in which so few can be; none
- * where one cause explains everything that was seen. Mechanics alone can contradict: what a
- * table of the practice makes unlikely may still be. `chances` order the answer.
+ * where one cause explains everything that was seen. `chances` order the answer.
  */
 export function doubtsOf(
   inquiry: Inquiry,
   accounts: readonly Account[],
   chances: readonly number[],
 ): Doubt[] {
-  const against = inquiry.causes.map((cause, c) => ({
-    cause,
+  const against = mistakenBy(inquiry, accounts).map((observations, c) => ({
+    cause: inquiry.causes[c] as Cause,
     chance: chances[c] as number,
-    observations: accounts.flatMap((account) => mistaken(account, account.prediction, c)),
+    observations,
   }));
   const fewest = Math.min(...against.map(({ observations }) => observations.length));
   if (fewest === 0) return [];
@@ -42,51 +37,59 @@ export function doubtsOf(
   return [...doubts.values()];
 }
 
-// The fewest of an account's observations that are mistaken if cause `c` of the prediction is
-// the one; of as few, those that nobody was sure of.
-function mistaken({ test, said }: Account, prediction: Prediction, c: number): Observation[] {
-  const { outcomes, whole, chances } = prediction;
-  const row = chances[c] as readonly number[];
-  const observations = said.map(({ observation }) => observation);
-  let best: Observation[] | undefined;
-  outcomes.forEach((_, o) => {
-    if (row[o] === 0 && !TABLED.has(test.test)) return;
-    const wrong = observations.filter(({ sight }) => !meantBy(sight, outcomes, whole).includes(o));
-    if (!best || weight(wrong) < weight(best)) best = wrong;
-  });
-  return best ?? observations;
+/** By cause: the fewest observations that are mistaken if it is the one. */
+export function mistakenBy(inquiry: Inquiry, accounts: readonly Account[]): Observation[][] {
+  const road = fewestBy(inquiry, accounts, 'ways');
+  const tables = fewestBy(inquiry, accounts, 'reasons');
+  return road.map((observations, c) => [...observations, ...(tables[c] as Observation[])]);
 }
 
-const TABLED: ReadonlySet<TestWord> = new Set(['stall', 'fluid', 'pressure', 'air check']);
+// A cause is so in one way all along, and for one reason: the one that leaves the fewest.
+function fewestBy(
+  inquiry: Inquiry,
+  accounts: readonly Account[],
+  by: 'ways' | 'reasons',
+): Observation[][] {
+  const judged = accounts
+    .filter(({ prediction }) => prediction.by === by)
+    .map((account) => ({ account, known: new Map<readonly number[], Observation[]>() }));
+  const best = inquiry.causes.map((): Observation[] | undefined => undefined);
+  const bestOf: number[] = inquiry.causes.map(() => Infinity);
+  inquiry[by].forEach(({ cause }, k) => {
+    let weighed = 0;
+    for (const { account, known } of judged) {
+      const row = account.prediction.rows[k] as readonly number[];
+      let wrong = known.get(row);
+      if (!wrong) known.set(row, (wrong = mistaken(account, row)));
+      weighed += weight(wrong);
+    }
+    if (weighed >= (bestOf[cause] as number)) return;
+    bestOf[cause] = weighed;
+    best[cause] = judged.flatMap(({ account, known }) => {
+      return known.get(account.prediction.rows[k] as readonly number[]) ?? [];
+    });
+  });
+  return best.map((observations) => observations ?? []);
+}
+
+// The fewest of an account's observations that are mistaken where the test shows this; of as
+// few, those that nobody was sure of.
+function mistaken({ said }: Account, row: readonly number[]): Observation[] {
+  let best: Observation[] | undefined;
+  row.forEach((chance, o) => {
+    if (chance < LEAST) return;
+    const wrong = said.filter(({ means }) => !means.includes(o));
+    const observations = wrong.map(({ observation }) => observation);
+    if (!best || weight(observations) < weight(best)) best = observations;
+  });
+  return best ?? said.map(({ observation }) => observation);
+}
+
+// What is seen less often than this is not explained by what may cause it.
+const LEAST = 0.035;
 
 // First how many they are, then how many of them were sure.
 function weight(observations: readonly Observation[]): number {
   const sure = observations.filter((observation) => observation.sure === 'sure').length;
-  return observations.length + sure / (observations.length + 1);
+  return observations.length + sure / 1e6;
 }
-
-/**
- * Pairs of faults of the train that would explain everything that was seen, the likeliest
- * first. Nothing is looked for where there are too many pairs to try.
- */
-export function pairsOf(inquiry: Inquiry, accounts: readonly Account[]): Cause[] {
-  const single = inquiry.causes.filter(({ faults }) => faults.length > 0);
-  if (single.length > MOST_PAIRED) return [];
-  const whole = motionOf(inquiry.train);
-  const pairs: Cause[] = [];
-  single.forEach((a, k) => {
-    for (const b of single.slice(k + 1)) {
-      const faults = [...a.faults, ...b.faults];
-      const pair = { cause: a.cause, faults, prior: a.prior * b.prior };
-      const predictor = new Predictor(whole, inquiry.practice, [pair]);
-      const explains = accounts.every((account) => {
-        return mistaken(account, predictor.predict(account.test), 0).length === 0;
-      });
-      if (explains) pairs.push(pair);
-    }
-  });
-  return pairs.toSorted((a, b) => b.prior - a.prior);
-}
-
-// A hundred faults are five thousand pairs, and a few seconds.
-const MOST_PAIRED = 100;

@@ -1,30 +1,52 @@
-import { motionOf } from '../motion/index.ts';
-import { type Practice, type Stage, STAGES } from '../practice/index.ts';
+import { OUTCOMES, type Practice, type Stage, STAGES } from '../practice/index.ts';
 import type { Train } from '../train/index.ts';
-import { bracketsOf } from './bracket.ts';
 import { type Cause, causesOf } from './cause.ts';
 import { type Prediction, Predictor } from './prediction.ts';
+import { Road } from './road.ts';
+import { type Reason, reasonsOf } from './tables.ts';
 import { type Test, testText, testsOf } from './test.ts';
+import { type Grip, type Way, waysOf } from './way.ts';
 
 /** A train under suspicion: what may be wrong with it, and what each test would then show. */
 export interface Inquiry {
   readonly train: Train;
   readonly practice: Practice;
   readonly causes: readonly Cause[];
+  /** The ways in which they may be so, and the reasons; a road test parts the one, a table the other. */
+  readonly ways: readonly Way[];
+  readonly reasons: readonly Reason[];
   /** The tests that may be offered; others may be seen too (a check with two members held). */
   readonly tests: readonly Test[];
   /** Worked out when it is first asked for, and remembered. */
   predict(test: Test): Prediction;
-  /** The causes, as places among them, in brackets that no test up to the stage parts. */
+  /** The causes, as places among them, in classes that no test up to the stage parts. */
   apart(stage: Stage): readonly (readonly number[])[];
+  /** The same train with other causes; what is known of its gears is shared. */
+  with(causes: readonly Cause[]): Inquiry;
 }
 
 // So many hands on so many faulty trains are tried in a second or two.
 const MOST_HANDS = 20_000;
 
-export function inquire(train: Train, practice: Practice): Inquiry {
+/** `grips`: what the file says of how much each device can carry; it may say nothing. */
+export function inquire(train: Train, practice: Practice, grips: readonly Grip[] = []): Inquiry {
+  const road = new Road(train);
   const causes = causesOf(train, practice);
-  const predictor = new Predictor(motionOf(train), practice, causes);
+  const drives = (on: readonly string[]) => road.run([], on, 'under power').state === 'driving';
+  const tests = testsOf(train, drives, Math.floor(MOST_HANDS / Math.max(1, causes.length)));
+  return inquiryOf(road, practice, grips, causes, tests);
+}
+
+function inquiryOf(
+  road: Road,
+  practice: Practice,
+  grips: readonly Grip[],
+  causes: readonly Cause[],
+  tests: readonly Test[],
+): Inquiry {
+  const ways = waysOf(causes, road, grips);
+  const reasons = reasonsOf(causes, practice, road);
+  const predictor = new Predictor(road, practice, { causes, ways, reasons });
   const known = new Map<string, Prediction>();
   const predict = (test: Test) => {
     const key = testText(test);
@@ -32,17 +54,60 @@ export function inquire(train: Train, practice: Practice): Inquiry {
     if (!prediction) known.set(key, (prediction = predictor.predict(test)));
     return prediction;
   };
-  const most = Math.floor(MOST_HANDS / Math.max(1, causes.length));
-  const tests = testsOf(train, (on) => predictor.goes(on), most);
-  const brackets = new Map<Stage, number[][]>();
-  const apart = (stage: Stage) => {
-    let among = brackets.get(stage);
-    if (!among) {
-      const open = new Set(STAGES.slice(0, STAGES.indexOf(stage) + 1));
-      const made = tests.filter(({ test }) => open.has(practice.tests[test].at));
-      brackets.set(stage, (among = bracketsOf(causes, made.map(predict))));
-    }
-    return among;
+  const classes = new Map<Stage, number[][]>();
+  const inquiry: Inquiry = {
+    train: road.train,
+    practice,
+    causes,
+    ways,
+    reasons,
+    tests,
+    predict,
+    apart: (stage) => {
+      let among = classes.get(stage);
+      if (!among) classes.set(stage, (among = classesOf(inquiry, stage)));
+      return among;
+    },
+    with: (others) => inquiryOf(road, practice, grips, others, tests),
   };
-  return { train, practice, causes, tests, predict, apart };
+  return inquiry;
+}
+
+/** By cause: the chance of each outcome, before anything is known of its ways and reasons. */
+export function byCause(inquiry: Inquiry, { by, rows, outcomes }: Prediction): number[][] {
+  const chances = inquiry.causes.map(() => outcomes.map(() => 0));
+  inquiry[by].forEach(({ cause, share }, k) => {
+    const sums = chances[cause] as number[];
+    (rows[k] as readonly number[]).forEach((chance, o) => {
+      sums[o] = (sums[o] as number) + share * chance;
+    });
+  });
+  return chances;
+}
+
+// Causes that show the same at full load in every gear and to the hands, as they mostly are, and
+// leave the same device in doubt where a test of it may be made.
+function classesOf(inquiry: Inquiry, stage: Stage): number[][] {
+  const { practice, tests } = inquiry;
+  const open = new Set(STAGES.slice(0, STAGES.indexOf(stage) + 1));
+  const made = tests
+    .filter(({ test }) => open.has(practice.tests[test].at))
+    .map((test): Test => (test.test === 'under power' ? { ...test, load: 'heavy' } : test));
+  const rows = made.map((test) => byCause(inquiry, inquiry.predict(test)));
+  const classes = new Map<string, number[]>();
+  inquiry.causes.forEach((_, c) => {
+    const key = rows
+      .map((its, t) => {
+        const row = its[c] as readonly number[];
+        const most = Math.max(...row);
+        // What is as good as a toss parts nothing.
+        const sure = most >= (OUTCOMES[(made[t] as Test).test].length > 2 ? 0.6 : 0.7);
+        return sure ? row.indexOf(most) : -1;
+      })
+      .join(' ');
+    const group = classes.get(key);
+    if (group) group.push(c);
+    else classes.set(key, [c]);
+  });
+  return [...classes.values()];
 }

@@ -1,22 +1,25 @@
 import type { Practised, Stage, TestWord } from '../practice/index.ts';
 import { STAGES } from '../practice/index.ts';
 import type { Cause } from './cause.ts';
-import type { Inquiry } from './inquiry.ts';
+import { byCause, type Inquiry } from './inquiry.ts';
 import { type Account, openStage, wrongness } from './observation.ts';
 import type { Outcome } from './outcome.ts';
-import { type Test, testText } from './test.ts';
+import type { Belief } from './posterior.ts';
+import { baseText, type Test, testText } from './test.ts';
 
 /** What to test next. */
 export interface Advice {
   /** Absent where no test that may be made can part the suspects any further. */
   readonly best?: Proposal;
+  /** What would be done after it, or in its place; two at most. */
+  readonly others: readonly Proposal[];
   /** Tests that would be worth more, but for something that must be known first. */
   readonly heldBack: readonly HeldBack[];
 }
 
 export interface Proposal {
   readonly test: Test;
-  /** What it is expected to tell of which cause it is, in bits. */
+  /** What it is expected to tell of which cause it is, and why, in bits. */
   readonly bits: number;
   readonly minutes: number;
   /** To open the unit so far, or to shut it again. */
@@ -44,42 +47,49 @@ export interface HeldBack {
 
 /** A test from which less is expected is not worth its while. */
 const LEAST_BITS = 0.01;
+const MOST_PROPOSED = 3;
 
 /**
- * The test that tells most for what it costs: the expected information about the cause, which
- * is the entropy that its answer takes away (D. V. Lindley, On a measure of the information
- * provided by an experiment, 1956; J. de Kleer and B. C. Williams, Diagnosing multiple faults,
- * 1987, choose probes so; both from memory), over minutes to open + minutes · risk. It looks
- * one test ahead. A test that has been made may be offered again, for its answer may have been
- * mistaken. `tests`: those that are open to choice.
+ * The tests that tell most for what they cost: the expected information about the cause and its
+ * reason, which is the entropy that an answer takes away (D. V. Lindley, On a measure of the
+ * information provided by an experiment, 1956; J. de Kleer and B. C. Williams, Diagnosing
+ * multiple faults, 1987, choose probes so; both from memory), over minutes to open + minutes ·
+ * risk. It looks one test ahead. What was surely seen is not proposed again, but for what is put
+ * right at once where it is found wrong. `may`: whether a test may be proposed as things stand.
  */
 export function nextTest(
   inquiry: Inquiry,
   accounts: readonly Account[],
-  chances: readonly number[],
-  tests: readonly Test[] = inquiry.tests,
+  belief: Belief,
+  may: (test: Test) => boolean = () => true,
 ): Advice {
   const told = new Map(accounts.map((account) => [testText(account.test), account]));
-  const uncertainty = entropy(chances);
-  let best: Scored | undefined;
+  const made = madeAlready(inquiry, accounts);
+  const uncertainty = entropy(belief.reasons);
+  let best: Scored[] = [];
   const held: Scored[] = [];
-  for (const test of tests) {
+  for (const test of inquiry.tests) {
+    if (!may(test)) continue;
     const practised = inquiry.practice.tests[test.test];
+    if (made.has(baseText(test))) continue;
     const opening = openingMinutes(inquiry, accounts, practised.at);
     const cost = opening + practised.minutes * inquiry.practice.risks[practised.risk];
     // Two outcomes tell a bit at most: what cannot win is not worked out.
     const most = Math.min(uncertainty, test.test === 'hand check' ? 1 : Infinity);
-    if (best && most / cost <= best.score) continue;
-    const bits = expectedBits(inquiry, test, told.get(testText(test)), chances);
+    const worst = best.length < MOST_PROPOSED ? undefined : (best.at(-1) as Scored);
+    if (worst && most / cost <= worst.score) continue;
+    const bits = expectedBits(inquiry, test, told.get(testText(test)), belief);
+    if (bits < LEAST_BITS) continue;
     const scored = { test, bits, opening, score: bits / cost };
-    if (bits < LEAST_BITS || (best && scored.score <= best.score)) continue;
     if (missing(practised, accounts)) held.push(scored);
-    else best = scored;
+    else best = better(best, scored);
   }
-  const better = held.filter(({ score }) => !best || score > best.score);
+  const [first, ...others] = best;
+  const more = held.filter(({ score }) => !first || score > first.score);
   return {
-    ...(best && { best: proposal(inquiry, best, chances) }),
-    heldBack: better.map(({ test }) => {
+    ...(first && { best: proposal(inquiry, first, belief) }),
+    others: others.map((scored) => proposal(inquiry, scored, belief)),
+    heldBack: more.map(({ test }) => {
       const practised = inquiry.practice.tests[test.test];
       return { test, ...(missing(practised, accounts) as Missing) };
     }),
@@ -93,37 +103,77 @@ interface Scored {
   readonly score: number;
 }
 
+// The best of each sort of test, for what is not at hand may be another.
+function better(best: readonly Scored[], scored: Scored): Scored[] {
+  const rival = best.find(({ test }) => test.test === scored.test.test);
+  if (rival && worthMore(rival, scored) <= 0) return [...best];
+  const others = best.filter((other) => other !== rival);
+  return [...others, scored].toSorted(worthMore).slice(0, MOST_PROPOSED);
+}
+
+function worthMore(a: Scored, b: Scored): number {
+  return b.score - a.score;
+}
+
+// Lightly driven, a gear has not been tried; and what was put right is tried again.
+function madeAlready({ practice }: Inquiry, accounts: readonly Account[]): Set<string> {
+  const made = accounts.filter(({ test, said, prediction }) => {
+    if (!said.some(({ observation }) => observation.sure === 'sure')) return false;
+    const light = 'load' in test && test.load === 'light';
+    const asItShould = said.every(({ means }) => means.includes(prediction.whole));
+    const mended = practice.tests[test.test].mends === true && !asItShould;
+    return !(light && asItShould) && !mended;
+  });
+  return new Set(made.map(({ test }) => baseText(test)));
+}
+
 /**
  * The information that an answer, sure and perhaps mistaken, is expected to give: H(answer) −
- * Σ chance · H(answer | cause), in bits. `account` is what has been said of the test already.
+ * Σ chance · H(answer | case), in bits; a case is a cause, by what its ways together show, or a
+ * cause with its reason. `account` is what has been said of the test already.
  */
 export function expectedBits(
   inquiry: Inquiry,
   test: Test,
   account: Account | undefined,
-  chances: readonly number[],
+  belief: Belief,
 ): number {
-  const { outcomes, chances: rows } = inquiry.predict(test);
+  const { outcomes, rows, by } = inquiry.predict(test);
   const wrong = wrongness(inquiry, 'sure');
   const other = wrong / (outcomes.length - 1);
+  const said = (chance: number) => other + chance * (1 - wrong - other);
   const overall = outcomes.map(() => 0);
   let within = 0;
-  const answer = outcomes.map(() => 0);
-  for (let c = 0; c < rows.length; c++) {
-    const chance = chances[c] as number;
-    if (chance < 1e-9) continue;
-    const row = rows[c] as readonly number[];
-    let sum = 0;
-    for (let o = 0; o < row.length; o++) {
-      answer[o] = (row[o] as number) * (account?.likelihoods[o] ?? 1);
-      sum += answer[o] as number;
+  const shown = outcomes.map(() => 0);
+  let [cause, weight] = [-1, 0];
+  const finish = () => {
+    if (weight <= 1e-9) return;
+    const answer = shown.map((chance) => said(chance / weight));
+    answer.forEach((chance, o) => (overall[o] = (overall[o] as number) + weight * chance));
+    within += weight * entropy(answer);
+  };
+  const cases = inquiry[by];
+  for (let k = 0; k < cases.length; k++) {
+    const its = by === 'ways' ? (cases[k]?.cause as number) : k;
+    if (its !== cause) {
+      finish();
+      [cause, weight] = [its, 0];
+      shown.fill(0);
+    }
+    const chance = belief[by][k] as number;
+    if (chance < 1e-12) continue;
+    weight += chance;
+    const row = rows[k] as readonly number[];
+    let sum = 1;
+    if (account) {
+      sum = row.reduce((all, c, o) => all + c * (account.likelihoods[o] as number), 0) || 1;
     }
     for (let o = 0; o < row.length; o++) {
-      answer[o] = other + ((answer[o] as number) / (sum || 1)) * (1 - wrong - other);
-      overall[o] = (overall[o] as number) + chance * (answer[o] as number);
+      const likely = account ? (account.likelihoods[o] as number) / sum : 1;
+      shown[o] = (shown[o] as number) + chance * (row[o] as number) * likely;
     }
-    within += chance * entropy(answer);
   }
+  finish();
   return entropy(overall) - within;
 }
 
@@ -158,20 +208,17 @@ function missing({ first = {} }: Practised, accounts: readonly Account[]): Missi
   return undefined;
 }
 
-function proposal(
-  inquiry: Inquiry,
-  { test, bits, opening }: Scored,
-  chances: readonly number[],
-): Proposal {
+function proposal(inquiry: Inquiry, { test, bits, opening }: Scored, { causes }: Belief): Proposal {
   const practised = inquiry.practice.tests[test.test];
-  const { outcomes, chances: rows } = inquiry.predict(test);
+  const prediction = inquiry.predict(test);
+  const rows = byCause(inquiry, prediction);
   const leading = inquiry.causes
-    .map((cause, c) => ({ cause, c, chance: chances[c] as number }))
+    .map((cause, c) => ({ cause, c, chance: causes[c] as number }))
     .filter(({ chance }) => chance >= LEADING)
     .toSorted((a, b) => b.chance - a.chance);
-  const parts = outcomes.map((outcome, o) => ({
+  const parts = prediction.outcomes.map((outcome, o) => ({
     outcome,
-    chance: rows.reduce((sum, row, c) => sum + (row[o] as number) * (chances[c] as number), 0),
+    chance: rows.reduce((sum, row, c) => sum + (row[o] as number) * (causes[c] as number), 0),
     suspects: leading
       .filter(({ c }) => {
         const row = rows[c] as readonly number[];

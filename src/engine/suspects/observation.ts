@@ -48,9 +48,9 @@ export function accountsOf(inquiry: Inquiry, observations: readonly Observation[
 function accountOf(inquiry: Inquiry, observations: readonly Observation[]): Account {
   const [{ test }] = observations as [Observation];
   const prediction = inquiry.predict(test);
-  const { outcomes, whole } = prediction;
+  const { outcomes } = prediction;
   const said = observations.map((observation) => {
-    return { observation, means: meantBy(observation.sight, outcomes, whole) };
+    return { observation, means: meantBy(observation.sight, prediction) };
   });
   // Sums of logarithms: a thousand answers would come to nothing in a product. Sorted, for a
   // sum of floats depends on the order.

@@ -1,6 +1,7 @@
 import { toNumber } from '../linear/index.ts';
 import type { Rational } from '../linear/index.ts';
 import type { OutcomeWord } from '../practice/index.ts';
+import type { Prediction } from './prediction.ts';
 
 /** What a test shows. A gear that drives has the ratio at which it does. */
 export interface Outcome {
@@ -18,10 +19,13 @@ export type Sight =
 const RATIO_ALLOWANCE = 0.03;
 
 /**
- * Which of a test's outcomes a sight means; `whole` is the one of a train that is in order.
- * A ratio is the nearest one that something would give, else another ratio.
+ * Which of a test's outcomes a sight means. A ratio is the nearest one that something would give,
+ * else another ratio. A gear that drives or brakes does so at its own ratio, where it has one.
  */
-export function meantBy(sight: Sight, outcomes: readonly Outcome[], whole: number): number[] {
+export function meantBy(
+  sight: Sight,
+  { outcomes, whole, own }: Pick<Prediction, 'outcomes' | 'whole' | 'own'>,
+): number[] {
   const all = outcomes.map((_, o) => o);
   switch (sight.saw) {
     case 'as it should':
@@ -39,12 +43,12 @@ export function meantBy(sight: Sight, outcomes: readonly Outcome[], whole: numbe
       return all.filter((o) => outcomes[o]?.word === 'another ratio');
     }
     case 'drives':
-      // As it should, where it should drive at all.
-      if (outcomes[whole]?.ratio) return [whole];
+    case 'brakes':
+      if (own !== undefined) return [own];
       return all.filter((o) => outcomes[o]?.ratio || outcomes[o]?.word === 'another ratio');
     case 'another ratio':
       return all.filter((o) => {
-        return o !== whole && (outcomes[o]?.ratio || outcomes[o]?.word === 'another ratio');
+        return o !== own && (outcomes[o]?.ratio || outcomes[o]?.word === 'another ratio');
       });
     default:
       return all.filter((o) => outcomes[o]?.word === sight.saw);

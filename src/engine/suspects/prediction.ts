@@ -1,196 +1,195 @@
-import { coasting, ratioOf, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
+import type { HandCheck } from '../hand/index.ts';
 import { turns } from '../hand/index.ts';
-import { type Rational, toText } from '../linear/index.ts';
-import { type Motion, motionOf } from '../motion/index.ts';
-import { OUTCOMES, type OutcomeWord, type Practice, type Row } from '../practice/index.ts';
-import { judge } from '../reckon/index.ts';
-import { applyFault } from '../faults/index.ts';
-import type { Way } from '../train/index.ts';
+import { toText } from '../linear/index.ts';
+import { OUTCOMES, type OutcomeWord, type Practice } from '../practice/index.ts';
+import { behaviour, overload, plainly, type Shown } from './behaviour.ts';
 import type { Cause } from './cause.ts';
 import type { Outcome } from './outcome.ts';
-import type { Goes, Test } from './test.ts';
+import { type Road, type Run, sameRun } from './road.ts';
+import { type Reason, Tables } from './tables.ts';
+import type { Test } from './test.ts';
+import type { Way } from './way.ts';
 
 /** What a test would show if each cause were the one. */
 export interface Prediction {
   readonly outcomes: readonly Outcome[];
   /** The place in `outcomes` of what a train in order shows. */
   readonly whole: number;
-  /** By cause, by outcome: the chance of it; 1 or 0 where mechanics settle it. */
-  readonly chances: readonly (readonly number[])[];
+  /** The place of a gear's own ratio, where it has one. */
+  readonly own?: number;
+  /** Whether it parts the ways of a cause, as a road test does, or its reasons. */
+  readonly by: 'ways' | 'reasons';
+  /** By way or by reason, by outcome: the chance of it; rows that are alike may be one. */
+  readonly rows: readonly (readonly number[])[];
+}
+
+/** What may be the case, flat: the ways and the reasons of every cause. */
+export interface Cases {
+  readonly causes: readonly Cause[];
+  readonly ways: readonly Way[];
+  readonly reasons: readonly Reason[];
 }
 
 /**
- * Turns a train with each cause applied. Gears and hand checks are worked out, exactly; what
- * mechanics cannot say is read off the practice's tables.
+ * What each test shows in each way and for each reason. Gears and hand checks are worked out,
+ * exactly; what mechanics cannot say is read off the practice's tables.
  */
 export class Predictor {
-  private readonly practice: Practice;
-  private readonly causes: readonly Cause[];
-  private readonly whole: Motion;
-  private readonly motions: readonly Motion[];
-  private readonly gears = new Map<string, readonly Driven[]>();
+  private readonly road: Road;
+  private readonly cases: Cases;
+  private readonly tables: Tables;
 
-  constructor(whole: Motion, practice: Practice, causes: readonly Cause[]) {
-    this.practice = practice;
-    this.causes = causes;
-    this.whole = whole;
-    this.motions = causes.map(({ faults }) => {
-      return faults.length > 0 ? motionOf(faults.reduce(applyFault, whole.train)) : whole;
-    });
-  }
-
-  /** Where a train in order goes with these devices on. */
-  goes(on: readonly string[]): Goes {
-    const vehicle = vehicleOf(this.whole.train);
-    const [way, other] = vehicle.ways(on);
-    return !way || other ? 'nowhere' : vehicle.course(way);
+  constructor(road: Road, practice: Practice, cases: Cases) {
+    this.road = road;
+    this.cases = cases;
+    this.tables = new Tables(practice, road);
   }
 
   predict(test: Test): Prediction {
     switch (test.test) {
       case 'under power':
-        return this.underPower(test.on);
       case 'coast':
-        return this.coast(test.on);
-      case 'stall': {
-        const gear = this.gear(test.on);
-        return this.tabled('stall', (_, c) => {
-          const state = gear[c]?.state;
-          return state === 'neutral' ? 'gear slips' : state === 'tied up' ? 'gear ties up' : null;
+        return this.driven(test);
+      case 'hand check':
+        return this.byHand(test.check);
+      case 'stall':
+      case 'engagement':
+        return this.standing(test);
+      default: {
+        const { causes, reasons } = this.cases;
+        const rows = reasons.map(({ cause, kinds }) => {
+          return this.tables.shown(test, causes[cause] as Cause, kinds);
         });
-      }
-      case 'fluid':
-      case 'pressure':
-        return this.tabled(test.test, () => null);
-      case 'air check':
-        return this.tabled('air check', ({ faults }) => {
-          const its = faults.some((fault) => 'device' in fault && fault.device === test.device);
-          return its ? null : 'otherwise';
-        });
-      case 'hand check': {
-        const shown = (motion: Motion): OutcomeWord => {
-          // A member that only a stripped part had is loose.
-          const { hold, turn } = test.check;
-          const there = [turn, ...hold].every((name) => motion.assembly.bodyOf(name) !== undefined);
-          return !there || turns(motion, test.check) ? 'turns' : 'locks';
-        };
-        return settled('hand check', shown(this.whole), this.motions.map(shown));
+        return { outcomes: wordsOf(test.test), whole: 0, by: 'reasons', rows };
       }
     }
   }
 
-  // How a gear is under power, by cause.
-  private gear(on: readonly string[]): readonly Driven[] {
-    const key = on.join('\n');
-    let driven = this.gears.get(key);
-    if (!driven) {
-      driven = this.motions.map((motion) => drivenBy(motion, on));
-      this.gears.set(key, driven);
-    }
-    return driven;
-  }
-
-  private underPower(on: readonly string[]): Prediction {
-    const whole = outcomeOf(drivenBy(this.whole, on));
-    const shown = this.gear(on).map(outcomeOf);
+  private driven(test: Test & { test: 'under power' | 'coast' }): Prediction {
+    const { road } = this;
+    const whole = road.run([], test.on, test.test);
     const outcomes: Outcome[] = [];
+    const known = new Map<string, number>();
     const place = (outcome: Outcome) => {
-      const same = outcomes.findIndex((other) => keyOf(other) === keyOf(outcome));
-      return same < 0 ? outcomes.push(outcome) - 1 : same;
+      const key = keyOf(outcome);
+      let at = known.get(key);
+      if (at === undefined) known.set(key, (at = outcomes.push(outcome) - 1));
+      return at;
     };
-    const at = place(whole);
-    for (const outcome of shown) if (outcome.ratio) place(outcome);
-    for (const word of ['slips', 'ties up', 'another ratio'] as const) place({ word });
-    const { shows = {} } = this.practice.tests['under power'];
-    const chances = this.causes.map(({ cause }, c) => {
-      const row = outcomes.map(() => 0);
-      const table = shows[cause];
-      if (!table || whole.word !== 'drives') row[place(shown[c] as Outcome)] = 1;
-      else {
-        const shares = shared(table, OUTCOMES['under power']);
-        OUTCOMES['under power'].forEach((word, k) => {
-          const o = word === 'drives' ? at : place({ word });
-          row[o] = shares[k] as number;
-        });
-      }
+    const at = place(plainly(whole, test.test));
+    const ratio = ownRatio(road, test);
+    const own = ratio && place({ word: test.test === 'coast' ? 'brakes' : 'drives', ratio });
+    const shown = this.cases.ways.map((way) => behaviour(road, way, test, test.test));
+    for (const its of shown) for (const [outcome] of its) place(outcome);
+    for (const word of OUTCOMES[test.test]) {
+      if (word !== 'drives' && word !== 'brakes') place({ word });
+    }
+    const made = new Map<string, readonly number[]>();
+    const rows = shown.map((its) => rowOf(its, outcomes.length, place, made));
+    return { outcomes, whole: at, by: 'ways', rows, ...(own !== undefined && { own }) };
+  }
+
+  private byHand(check: HandCheck): Prediction {
+    const shown = (way: Pick<Way, 'faults'>): OutcomeWord => {
+      const motion = this.road.motion(way.faults);
+      // A member that only a stripped part had is loose.
+      const there = [check.turn, ...check.hold].every((name) => {
+        return motion.assembly.bodyOf(name) !== undefined;
+      });
+      return !there || turns(motion, check) ? 'turns' : 'locks';
+    };
+    const words = OUTCOMES['hand check'];
+    const [turning, locking] = words.map((word) => words.map((its) => (its === word ? 1 : 0)));
+    const felt = new Map<readonly unknown[], readonly number[]>();
+    const rows = this.cases.ways.map((way) => {
+      let row = felt.get(way.faults);
+      if (!row) felt.set(way.faults, (row = (shown(way) === 'turns' ? turning : locking) ?? []));
       return row;
     });
-    return { outcomes, whole: at, chances };
+    const whole = words.indexOf(shown({ faults: [] }) as (typeof words)[number]);
+    return { outcomes: wordsOf('hand check'), whole, by: 'ways', rows };
   }
 
-  private coast(on: readonly string[]): Prediction {
-    const whole = drivenBy(this.whole, on);
-    const [way] = vehicleOf(this.whole.train).ways(on) as [Way];
-    const shown = (motion: Motion, driven: Driven): OutcomeWord => {
-      // What does not move cannot coast.
-      if (driven.state === 'tied up') return 'ties up';
-      const coast = stateOf(judge(motion, coasting(motion.train, on, way)));
-      return coast === 'driving' ? 'brakes' : coast === 'neutral' ? 'runs free' : 'ties up';
-    };
-    const gear = this.gear(on);
-    return settled(
-      'coast',
-      shown(this.whole, whole),
-      this.motions.map((motion, c) => shown(motion, gear[c] as Driven)),
-    );
-  }
-
-  // `instead`: the row of a cause that has none of its own, or must not use it.
-  private tabled(
-    test: 'stall' | 'fluid' | 'pressure' | 'air check',
-    instead: (cause: Cause, c: number) => Row | null,
-  ): Prediction {
-    const words = OUTCOMES[test];
-    const { shows = {} } = this.practice.tests[test];
-    const chances = this.causes.map((cause, c) => {
-      const other = instead(cause, c);
-      const own = other === 'otherwise' ? undefined : shows[cause.cause];
-      const table = own ?? (other === null ? undefined : shows[other]) ?? shows.otherwise ?? {};
-      return shared(table, words);
+  // A gear that nothing holds, at all or with all its load, or that cannot turn, shows itself;
+  // and what is wrong with a device shows where the gear needs it.
+  private standing({ test, on }: Test & { test: 'stall' | 'engagement' }): Prediction {
+    const { causes, ways } = this.cases;
+    const whole = this.road.run([], on, 'under power');
+    const made = new Map<string, readonly number[]>();
+    const rows = ways.map((way) => {
+      const run = this.run(way, on);
+      const { cause, faults } = causes[way.cause] as Cause;
+      const stalled = test === 'stall' && this.slipsAtStall(way, on);
+      const needed = faults.length === 0 || !sameRun(run, whole) || this.needs(way, on);
+      const row =
+        run.state === 'neutral' || stalled
+          ? 'gear slips'
+          : run.state === 'tied up'
+            ? 'gear ties up'
+            : needed
+              ? cause
+              : 'otherwise';
+      let chances = made.get(row);
+      if (!chances) {
+        chances = this.tables.row(test, [row, 'otherwise']) as readonly number[];
+        made.set(row, chances);
+      }
+      return chances;
     });
-    return { outcomes: words.map((word) => ({ word })), whole: 0, chances };
+    return { outcomes: wordsOf(test), whole: 0, by: 'ways', rows };
+  }
+
+  // Whether what is weak carries something that nothing else would.
+  private needs({ weak, faults }: Way, on: readonly string[]): boolean {
+    const torques = this.road.torques(faults, on, 'under power');
+    return weak.some(({ device: name }) => {
+      const device = this.road.train.devices.find((its) => its.name === name);
+      if (!device || !torques.get(device.name)) return false;
+      const run = this.road.run(faults, on, 'under power');
+      return !sameRun(this.road.without(device, faults, on, 'under power'), run);
+    });
+  }
+
+  private run(way: Way, on: readonly string[]): Run {
+    return this.road.run(way.faults, on, 'under power');
+  }
+
+  private slipsAtStall(way: Way, on: readonly string[]): boolean {
+    const driven = { gear: '', on, load: 'heavy' } as const;
+    return overload(this.road, way, driven, on, 'under power', this.run(way, on)).beyond > 1;
   }
 }
 
-interface Driven {
-  readonly state: State;
-  readonly ratio: Rational | undefined;
-}
-
-function drivenBy(motion: Motion, on: readonly string[]): Driven {
-  const verdict = judge(motion, underPower(motion.train, on));
-  const state = stateOf(verdict);
-  return { state, ratio: state === 'driving' ? ratioOf(verdict, 'input') : undefined };
-}
-
-function outcomeOf({ state, ratio }: Driven): Outcome {
-  if (ratio) return { word: 'drives', ratio };
-  return { word: state === 'tied up' ? 'ties up' : 'slips' };
+// The ratio that a driver expects of the gear; of one that is free on coast, as it drives.
+function ownRatio(road: Road, { test, on }: Test & { test: 'under power' | 'coast' }) {
+  const { ratio } = road.run([], on, test);
+  return ratio ?? (test === 'coast' ? road.run([], on, 'under power').ratio : undefined);
 }
 
 function keyOf({ word, ratio }: Outcome): string {
   return ratio ? toText(ratio) : word;
 }
 
-// Where mechanics settle what is shown.
-function settled(
-  test: 'coast' | 'hand check',
-  whole: OutcomeWord,
-  shown: readonly OutcomeWord[],
-): Prediction {
-  const words: readonly OutcomeWord[] = OUTCOMES[test];
-  return {
-    outcomes: words.map((word) => ({ word })),
-    whole: words.indexOf(whole),
-    chances: shown.map((its) => words.map((word) => (word === its ? 1 : 0))),
-  };
+function wordsOf(test: keyof typeof OUTCOMES): Outcome[] {
+  return OUTCOMES[test].map((word) => ({ word }));
 }
 
-// A row's proportions as chances.
-function shared(
-  table: Readonly<Partial<Record<OutcomeWord, number>>>,
-  words: readonly OutcomeWord[],
-): number[] {
-  const sum = words.reduce((total, word) => total + (table[word] ?? 0), 0);
-  return words.map((word) => (table[word] ?? 0) / sum);
+// The shown as a row; one that was made before is the same.
+function rowOf(
+  shown: Shown,
+  length: number,
+  place: (outcome: Outcome) => number,
+  made: Map<string, readonly number[]>,
+): readonly number[] {
+  const key = shown.map(([outcome, chance]) => `${place(outcome)} ${chance}`).join();
+  let row = made.get(key);
+  if (!row) {
+    const chances = Array.from({ length }, () => 0);
+    for (const [outcome, chance] of shown) {
+      const o = place(outcome);
+      chances[o] = (chances[o] as number) + chance;
+    }
+    made.set(key, (row = chances));
+  }
+  return row;
 }

@@ -1,14 +1,16 @@
-import { bracketsOf } from './bracket.ts';
+import { groupsOf } from './bracket.ts';
 import type { Cause } from './cause.ts';
-import type { Inquiry } from './inquiry.ts';
+import { mistakenBy } from './doubt.ts';
+import { byCause, type Inquiry } from './inquiry.ts';
 import { type Account, chanceSaid, type Observation, openStage, wrongness } from './observation.ts';
 import type { Outcome } from './outcome.ts';
-import { posterior } from './posterior.ts';
+import { type Belief, posterior } from './posterior.ts';
 
 /** Suspects, the likeliest first. */
 export interface Ranking {
   /** After what was seen, by cause. */
   readonly chances: readonly number[];
+  readonly belief: Belief;
   readonly brackets: readonly Bracket[];
   /**
    * Whether the leading causes that no test would part, with the unit open as far as it is, have
@@ -17,7 +19,7 @@ export interface Ranking {
   readonly enough: boolean;
 }
 
-/** Causes that nothing seen so far can part: each would have shown the same. */
+/** Causes that nothing seen so far parts: each explains all of it about as well. */
 export interface Bracket {
   readonly chance: number;
   readonly suspects: readonly Suspect[];
@@ -39,41 +41,48 @@ export interface Evidence {
 }
 
 export function rank(inquiry: Inquiry, accounts: readonly Account[]): Ranking {
-  const chances = posterior(inquiry, accounts);
-  const brackets = bracketsOf(
-    inquiry.causes,
-    accounts.map(({ prediction }) => prediction),
-  ).map((among) => {
-    const suspects = among
-      .map((c) => ({ cause: inquiry.causes[c] as Cause, chance: chances[c] as number }))
-      .toSorted((a, b) => b.chance - a.chance);
+  const belief = posterior(inquiry, accounts);
+  const { causes: chances } = belief;
+  const spoken = accounts.map((account) => ({
+    account,
+    rows: byCause(inquiry, account.prediction),
+  }));
+  const mistaken = mistakenBy(inquiry, accounts).map(({ length }) => length);
+  const brackets = groupsOf(belief, mistaken).map((among): Bracket => {
+    const suspects = among.map((c) => {
+      return { cause: inquiry.causes[c] as Cause, chance: chances[c] as number };
+    });
     const chance = sumOf(suspects.map((suspect) => suspect.chance));
-    return { chance, suspects, evidence: evidenceOf(inquiry, accounts, among[0] as number) };
+    return { chance, suspects, evidence: evidenceOf(inquiry, spoken, among[0] as number) };
   });
-  brackets.sort((a, b) => b.chance - a.chance);
   const classes = inquiry.apart(openStage(inquiry.practice, accounts));
   const leading = Math.max(
     ...classes.map((among) => sumOf(among.map((c) => chances[c] as number))),
   );
   const enough = leading >= inquiry.practice['enough in a hundred'] / 100;
-  return { chances, brackets, enough };
+  return { chances, belief, brackets, enough };
 }
 
 function sumOf(chances: readonly number[]): number {
   return chances.reduce((a, b) => a + b, 0);
 }
 
-function evidenceOf(inquiry: Inquiry, accounts: readonly Account[], c: number): Evidence[] {
-  return accounts.flatMap(({ prediction, said }) => {
-    const { outcomes, chances } = prediction;
+interface Spoken {
+  readonly account: Account;
+  readonly rows: readonly (readonly number[])[];
+}
+
+function evidenceOf(inquiry: Inquiry, spoken: readonly Spoken[], c: number): Evidence[] {
+  return spoken.flatMap(({ account: { prediction, said }, rows }) => {
+    const { outcomes } = prediction;
     return said.map(({ observation, means }) => {
       const wrong = wrongness(inquiry, observation.sure);
       const by = (row: readonly number[] = []) =>
         row.reduce((sum, chance, o) => {
           return sum + chance * chanceSaid(means, o, outcomes.length, wrong);
         }, 0);
-      const all = inquiry.causes.reduce((sum, { prior }, k) => sum + prior * by(chances[k]), 0);
-      const own = chances[c] as readonly number[];
+      const all = inquiry.causes.reduce((sum, { prior }, k) => sum + prior * by(rows[k]), 0);
+      const own = rows[c] as readonly number[];
       const likeliest = own.indexOf(Math.max(...own));
       const would = means.includes(likeliest) ? undefined : outcomes[likeliest];
       return { observation, factor: by(own) / all, ...(would && { would }) };

@@ -1,5 +1,4 @@
 import { motionOf } from '../motion/index.ts';
-import { OUTCOMES, type OutcomeWord, type Sureness } from '../practice/index.ts';
 import type { MemberName, Way } from '../train/index.ts';
 import {
   Findings,
@@ -10,10 +9,12 @@ import {
   type Problem,
   type Span,
 } from '../trainfile/index.ts';
-import { newWord, ourWord } from '../words/index.ts';
+import { newWord } from '../words/index.ts';
+import { splitConditions, under } from './condition.ts';
 import type { Inquiry } from './inquiry.ts';
+import { moreTests, namesOf, plain } from './naming.ts';
 import type { Observation } from './observation.ts';
-import type { Sight } from './outcome.ts';
+import { hasRatio, SAID, sayingOf, sightMeant, split, wordsOf } from './saying.ts';
 import { type Test, testText } from './test.ts';
 
 /** What a file of what was seen says; what it has mistakes in is left out. */
@@ -34,28 +35,6 @@ export function readSeen(text: string, inquiry: Inquiry): SeenReading {
   return { observations, problems: findings.list() };
 }
 
-/** What is meant by an outcome as a person writes it ("slips", "2.429"); undefined for nothing. */
-export function sightMeant(said: string, test: Test): Sight | undefined {
-  const word = said.trim().toLowerCase().replace(/\s+/g, ' ');
-  if (word === 'as it should' || word === 'not as it should') return { saw: word };
-  if (test.test === 'under power') {
-    const ratio = Number(
-      word
-        .replace(/^drives at /, '')
-        .replace(',', '.')
-        .replace('\u2212', '-'),
-    );
-    if (word !== '' && Number.isFinite(ratio) && ratio !== 0) return { saw: 'ratio', ratio };
-  }
-  const ours = (SAID.get(word) ?? word) as OutcomeWord;
-  return wordsOf(test).includes(ours) ? { saw: ours } : undefined;
-}
-
-/** The words for what a test can show. */
-function wordsOf(test: Test): readonly OutcomeWord[] {
-  return OUTCOMES[test.test];
-}
-
 /** The observations as a file that reads back to them, in their order. */
 export function seenText(observations: readonly Observation[]): string {
   return observations
@@ -67,25 +46,6 @@ export function seenText(observations: readonly Observation[]): string {
     })
     .join('');
 }
-
-// Other words for an outcome, each with ours.
-const SAID: ReadonlyMap<string, OutcomeWord> = new Map([
-  ['neutral', 'slips'],
-  ['no drive', 'slips'],
-  ['flares', 'slips'],
-  ['tied up', 'ties up'],
-  ['binds', 'ties up'],
-  ['other ratio', 'another ratio'],
-  ['engine brakes', 'brakes'],
-  ['coasts', 'runs free'],
-  ['free', 'runs free'],
-  ['turned', 'turns'],
-  ['locked', 'locks'],
-  ['thuds', 'thud'],
-  ['hisses', 'hiss'],
-  ['ok', 'good'],
-  ['debris', 'metal'],
-]);
 
 class Reader {
   private readonly text: string;
@@ -102,7 +62,7 @@ class Reader {
     const { assembly } = motionOf(inquiry.train);
     this.bodyOf = assembly.bodyOf;
     this.members = new Map(assembly.members.map((name) => [plain(name), name]));
-    for (const test of inquiry.tests) {
+    for (const test of [...inquiry.tests, ...moreTests(inquiry)]) {
       for (const name of namesOf(test)) {
         if (!this.tests.has(plain(name))) this.tests.set(plain(name), test);
       }
@@ -143,21 +103,22 @@ class Reader {
         : value.kind === 'scalar' && value.value !== null
           ? split(`${value.value}`)
           : [];
-    const [said, sureness = 'sure', ...more] = words;
-    const sure = `${sureness}`.trim().toLowerCase();
-    const known = sure === 'sure' || sure === 'not sure';
-    if (said === null || said === undefined || !known || more.length > 0) {
+    const { said, sure, named, known } = sayingOf(words);
+    if (said === null || said === undefined || !known) {
       this.expected(value, 'outcome', keyAt);
       return;
     }
-    const sight = sightMeant(`${said}`, test);
+    const so = under(test, named);
+    const sight = so && sightMeant(`${said}`, so);
     if (sight) {
-      observations.push({ test, sight, sure: sure as Sureness });
+      observations.push({ test: so, sight, sure });
       return;
     }
     const outcome = `${said}`.slice(0, LONGEST);
-    const can: string[] = [...wordsOf(test), ...(test.test === 'under power' ? ['2.429'] : [])];
-    const others = [...SAID].flatMap(([other, its]) => (can.includes(its) ? [other] : []));
+    const can: string[] = [...wordsOf(test), ...(hasRatio(test) ? ['2.429'] : [])];
+    const others = [...SAID].flatMap(([other, its]) => {
+      return its.some((word) => can.includes(word)) ? [other] : [];
+    });
     const near = nearest(outcome, [...can, ...others]);
     const problem = { problem: 'unknown outcome', outcome, test: key, can } as const;
     this.findings.error(value.at, { ...problem, ...(near !== undefined && { near }) });
@@ -165,14 +126,19 @@ class Reader {
 
   private testNamed(key: string): Test | undefined {
     const name = plain(key);
-    return this.tests.get(name) ?? this.handCheck(name);
+    const whole = this.tests.get(name) ?? this.handCheck(name);
+    if (whole) return whole;
+    const { rest, said } = splitConditions(name);
+    const test = said.length > 0 ? this.tests.get(rest) : undefined;
+    return test && under(test, said);
   }
 
   // "D 1 over-run", which is called "D 1 coast" now.
   private testRenamed(key: string, at: Span): Test | undefined {
-    const [, gear, old = ''] = /^(.+) (\S+)$/u.exec(key.trim()) ?? [];
+    const { rest, said } = splitConditions(key);
+    const [, gear, old = ''] = /^(.+) (\S+)$/u.exec(rest) ?? [];
     const now = newWord(old.toLowerCase());
-    const test = now === undefined ? undefined : this.testNamed(`${gear} ${now}`);
+    const test = now === undefined ? undefined : this.testNamed([gear, now, ...said].join(' '));
     if (test && now !== undefined) this.findings.renamed(at, old, now);
     return test;
   }
@@ -213,46 +179,3 @@ class Reader {
 }
 
 const LONGEST = 60;
-
-// The names that a person may give a test.
-function namesOf(test: Test): string[] {
-  const text = testText(test);
-  switch (test.test) {
-    case 'under power':
-      return [text, `${text} under power`, ...twice(test.gear)];
-    case 'coast':
-      return [test.gear, ...twice(test.gear)].flatMap((gear) => {
-        return [`${gear} coast`, `${gear} on coast`];
-      });
-    case 'stall':
-      return [text, `stall in ${test.range}`, `${test.range} stall`];
-    case 'air check':
-      return [text, `air check ${test.device}`];
-    case 'fluid':
-      return [text, 'debris', 'fluid and debris'];
-    case 'pressure':
-      return [text, 'line pressure'];
-    case 'hand check':
-      return [text];
-  }
-}
-
-// Other verbs say "R R" where the range and its gear have one name.
-function twice(gear: string): string[] {
-  return gear.includes(' ') ? [] : [`${gear} ${gear}`];
-}
-
-// Small letters, single blanks, a blank for the dot, our word for a part of a set.
-function plain(name: string): string {
-  const words = name
-    .normalize('NFC')
-    .trim()
-    .toLowerCase()
-    .split(/[\s.]+/);
-  return words.map((word) => ourWord(word)).join(' ');
-}
-
-// "slips, not sure"; a decimal comma stays.
-function split(text: string): string[] {
-  return text.split(/,(?!\d)/).map((part) => part.trim());
-}

@@ -1,63 +1,146 @@
-import type { Course } from '../flow/index.ts';
 import { type HandCheck, handChecks } from '../hand/index.ts';
 import { isFriction, type Train } from '../train/index.ts';
 
 /** Something to try on a unit, and look what it does. */
 export type Test =
-  | { readonly test: 'under power' | 'coast'; readonly gear: string; readonly on: On }
-  /** In a range, which starts in its first gear. */
+  /** `coast`: the car goes on the way the range would drive it, the foot off. */
+  | ({ readonly test: 'under power' | 'coast' } & Gear & Load & Heat)
+  | ({ readonly test: 'noise' } & Gear & Load & Heat)
+  /** From `before`, the lower gear or the higher, into the gear. */
+  | ({ readonly test: 'shift'; readonly from: string; readonly before: On } & Gear & Load & Heat)
+  /** From N into a range, standing; and a stall in it. Both are in its first gear. */
+  | ({ readonly test: 'engagement'; readonly range: string; readonly on: On } & Heat)
   | { readonly test: 'stall'; readonly range: string; readonly on: On }
-  | { readonly test: 'fluid' | 'pressure' }
-  | { readonly test: 'air check'; readonly device: string }
+  /** Of the line; in any range and gear where none is named. */
+  | ({ readonly test: 'pressure'; readonly speed?: EngineSpeed } & Partial<Gear> & Heat)
+  | { readonly test: 'fluid' | 'codes' | 'selector' | 'filter' }
+  /** Of the shafts, or of the members of one set as it comes apart. */
+  | { readonly test: 'end play'; readonly set?: string }
+  | ({ readonly test: 'device pressure'; readonly device: string } & Heat)
+  | { readonly test: 'air check' | 'band check'; readonly device: string }
   | { readonly test: 'hand check'; readonly check: HandCheck };
+
+interface Gear {
+  readonly gear: string;
+  readonly on: On;
+}
+
+/** Left out: driven as people drive. */
+interface Load {
+  readonly load?: (typeof LOADS)[number];
+}
+
+interface Heat {
+  readonly heat?: (typeof HEATS)[number];
+}
 
 type On = readonly string[];
 
-/** Where a gear takes the vehicle. */
-export type Goes = Course | 'nowhere';
+/** Light: a flat road. Heavy: full throttle, or a steep hill. */
+export const LOADS = ['light', 'heavy'] as const;
+export const HEATS = ['cold', 'hot'] as const;
+export const SPEEDS = ['idle', 'fast idle', 'full throttle'] as const;
+export type EngineSpeed = (typeof SPEEDS)[number];
 
 /**
- * Every test of a train, in the order of its file: its gears under power and on coast, a
- * stall of each range, fluid, pressure, the air check of each friction device, and the checks
- * of two hands with nothing applied, `mostHands` of them at most. Nobody coasts in
- * a gear that drives nothing.
+ * Every test of a train, in the order of its file: its gears under power and on coast, whether
+ * they growl, its shifts, an engagement and a stall of each range, fluid, codes, selector, end
+ * play, line pressure, the pressure, air and band checks of its friction devices, and the checks
+ * of two hands with nothing applied, `mostHands` of them at most. N is a gear, in the file or
+ * not; nobody coasts, shifts or stalls where nothing drives.
  */
-export function testsOf(train: Train, goes: (on: On) => Goes, mostHands: number): Test[] {
-  const gears = train.ranges.flatMap((range) =>
+export function testsOf(train: Train, drives: (on: On) => boolean, mostHands: number): Test[] {
+  const ranges = rangesOf(train);
+  const gears = ranges.flatMap((range) =>
     range.gears.map(({ name, on }) => ({ gear: gearText(range.name, name), on })),
   );
+  const driving = gears.filter(({ on }) => drives(on));
+  const firsts = ranges.flatMap(({ name, gears: [first] }) => {
+    return first && drives(first.on) ? [{ range: name, on: first.on }] : [];
+  });
+  const friction = train.devices.filter(isFriction);
   return [
     ...gears.map((its) => ({ test: 'under power', ...its }) as const),
-    ...gears
-      .filter(({ on }) => goes(on) !== 'nowhere')
-      .map((its) => ({ test: 'coast', ...its }) as const),
-    ...train.ranges.flatMap(({ name, gears: [first] }) => {
-      if (!first || goes(first.on) === 'nowhere') return [];
-      return [{ test: 'stall', range: name, on: first.on } as const];
-    }),
-    { test: 'fluid' },
-    { test: 'pressure' },
-    ...train.devices
-      .filter(isFriction)
-      .map(({ name }) => ({ test: 'air check', device: name }) as const),
+    ...driving.map((its) => ({ test: 'coast', ...its }) as const),
+    ...driving.map((its) => ({ test: 'noise', ...its }) as const),
+    ...shiftsOf(train),
+    ...firsts.map((its) => ({ test: 'engagement', ...its }) as const),
+    ...firsts.map((its) => ({ test: 'stall', ...its }) as const),
+    ...(['fluid', 'codes', 'selector', 'pressure', 'filter', 'end play'] as const).map((test) => ({
+      test,
+    })),
+    ...train.sets.map(({ name }) => ({ test: 'end play', set: name }) as const),
+    ...friction.map(({ name }) => ({ test: 'device pressure', device: name }) as const),
+    ...friction.map(({ name }) => ({ test: 'air check', device: name }) as const),
+    ...friction
+      .filter(({ kind }) => kind === 'band')
+      .map(({ name }) => ({ test: 'band check', device: name }) as const),
     ...handChecks(train)
       .slice(0, mostHands)
       .map((check) => ({ test: 'hand check', check }) as const),
   ];
 }
 
+/** The ranges of a train, and N where the file has none. */
+export function rangesOf({ ranges }: Train): Train['ranges'] {
+  const known = ranges.some(({ name, gears }) => name === 'N' || gears.some((g) => g.name === 'N'));
+  return known ? ranges : [...ranges, { name: 'N', gears: [{ name: 'N', on: [] }] }];
+}
+
+// Up from each gear of a range to the next.
+function shiftsOf({ ranges }: Train): Test[] {
+  return ranges.flatMap(({ name, gears }) =>
+    gears.slice(1).map(({ name: to, on }, k): Test => {
+      const { name: from, on: before } = gears[k] as (typeof gears)[number];
+      return { test: 'shift', from: gearText(name, from), before, gear: gearText(name, to), on };
+    }),
+  );
+}
+
 /** A test as a person writes it in a file of what was seen; no two of a train are the same. */
 export function testText(test: Test): string {
+  const conditions = conditionsOf(test).map((word) => ` ${word}`);
+  return baseText(test) + conditions.join('');
+}
+
+// How it was driven and how warm it was, as far as that was said.
+function conditionsOf(test: Test): string[] {
+  const said = [
+    'load' in test ? test.load : undefined,
+    'speed' in test ? test.speed : undefined,
+    'heat' in test ? test.heat : undefined,
+  ];
+  return said.filter((word) => word !== undefined);
+}
+
+/** The same, whatever the load and the heat. */
+export function baseText(test: Test): string {
   switch (test.test) {
     case 'under power':
       return test.gear;
     case 'coast':
       return `${test.gear} coast`;
+    case 'noise':
+      return `noise ${test.gear}`;
+    case 'shift':
+      return `shift ${shiftText(test)}`;
+    case 'engagement':
+      return `N to ${test.range}`;
     case 'stall':
       return `stall ${test.range}`;
-    case 'fluid':
     case 'pressure':
+      return test.gear === undefined ? 'pressure' : `pressure ${test.gear}`;
+    case 'fluid':
+    case 'codes':
+    case 'selector':
+    case 'filter':
       return test.test;
+    case 'end play':
+      return test.set === undefined ? test.test : `${test.test} ${test.set}`;
+    case 'device pressure':
+      return `pressure at ${test.device}`;
+    case 'band check':
+      return `band ${test.device}`;
     case 'air check':
       return `air ${test.device}`;
     case 'hand check': {
@@ -69,7 +152,13 @@ export function testText(test: Test): string {
   }
 }
 
-// "D 1"; a range whose only gear has its name is said once: "R".
-function gearText(range: string, gear: string): string {
+/** "D 2-3". */
+export function shiftText({ from, gear }: { readonly from: string; readonly gear: string }) {
+  const to = gear.split(' ').at(-1) as string;
+  return `${from}-${to}`;
+}
+
+/** "D 1"; a range whose only gear has its name is said once: "R". */
+export function gearText(range: string, gear: string): string {
   return range === gear ? range : `${range} ${gear}`;
 }

@@ -1,5 +1,13 @@
-import { fraction, fromNumber, over, type Rational, ZERO } from '../../engine/linear/index.ts';
-import type { Limit, Strength } from '../../engine/margin/index.ts';
+import {
+  fraction,
+  fromNumber,
+  over,
+  type Rational,
+  toNumber,
+  ZERO,
+} from '../../engine/linear/index.ts';
+import { type Limit, type Strength, strengthNm } from '../../engine/margin/index.ts';
+import type { Grip } from '../../engine/suspects/index.ts';
 import type { Capacity, Train } from '../../engine/train/index.ts';
 import { bandRise, type Drag } from './band.ts';
 import { plateRise, type Ring } from './plate.ts';
@@ -13,6 +21,20 @@ import type { Rise } from './rise.ts';
 export function limitsOf(train: Train): Limit[] {
   return (train.capacities ?? []).map(limitOf);
 }
+
+/**
+ * How strong each device is beside the others, each way, in N·m at an ordinary pressure: enough to
+ * tell what slips first where all have the same. No number here is what a unit holds.
+ */
+export function gripsOf(train: Train): Grip[] {
+  return limitsOf(train).map(({ device, clockwise, anticlockwise }) => ({
+    device,
+    clockwise: toNumber(strengthNm(clockwise, ORDINARY_KPA)),
+    anticlockwise: toNumber(strengthNm(anticlockwise, ORDINARY_KPA)),
+  }));
+}
+
+const ORDINARY_KPA = fraction(800, 1);
 
 // A device pushes back: what it holds against a clockwise push it puts on anticlockwise.
 function limitOf(capacity: Capacity): Limit {

@@ -1,5 +1,5 @@
 export * from './band.ts';
-export { limitsOf } from './held.ts';
+export { gripsOf, limitsOf } from './held.ts';
 export { oilHeadN } from './oilhead.ts';
 export * from './plate.ts';
 export * from './rise.ts';

@@ -73,6 +73,7 @@ function wording(mistake: Mistake, train: Train): [name: string, what: string, p
       return [mistake.join, mistake.of === undefined ? 'stripped' : 'unseated', mistake.of ?? ''];
     case 'part':
       return [mistake.part, keyOf(mistake.is), ''];
+    case 'member':
     case 'wheel':
     case 'planet':
       return [mistake.member, keyOf(mistake.is), ''];

@@ -76,7 +76,7 @@ export const en = {
   'one-way.legend':
     'One way it should drag lightly and the other lock solid within a few degrees: try it at several angles. The words hold only with all four things: which race is held, which turns, seen from which end, which face is up.',
   fault:
-    '{name}: {is, select, will_not_apply {will not apply} will_not_release {will not release} slips {slips} seized {seized} backwards {backwards} left_out {left out} stripped_at {stripped at {place}} join {stripped} other {stripped}}',
+    '{name}: {is, select, will_not_apply {will not apply} will_not_release {will not release} slips {slips} leaks {its circuit leaks} parted {parted from its devices} seized {seized} backwards {backwards} left_out {left out} stripped_at {stripped at {place}} join {stripped} other {stripped}}',
   'sign.bench':
     'On the bench: {count, plural, =0 {with nothing held} other {with the {held} held}}{air, plural, =0 {} other { and the {on} on air}}, the {turned} {turns, select, yes {turns {way}, where it should lock} other {locks {way}, where it should turn}}, {seen}.',
   'sign.bench.none': 'On the bench: no check with two things held or applied shows it.',
@@ -309,12 +309,12 @@ export const en = {
 
   // Suspects: causes, tests, what was seen, and what to test next.
   cause:
-    '{cause, select, low_line_pressure {low line pressure} stator_slips {the converter’s stator slips} engine_weak {a weak engine} nothing_wrong {nothing wrong in the train} other {several faults}}',
-  test: '{test, select, under_power {{name} under power} coast {{name} on coast} stall {stall in {name}} fluid {fluid and debris} pressure {line pressure} air_check {air check of the {name}} other {hand check}}',
+    '{cause, select, low_line_pressure {low line pressure} high_line_pressure {high line pressure} stator_slips {the converter’s stator slips} engine_weak {a weak engine} selector_linkage {the selector linkage} control {the control stays in one gear} nothing_wrong {nothing wrong in the train} other {several faults}}',
+  test: '{test, select, under_power {{name} under power} coast {{name} on coast} noise {noise in {name}} shift {shift {name}} engagement {N to {name}} stall {stall in {name}} fluid {fluid and debris} codes {codes} selector {selector at the unit} filter {filter} end_play {{has, select, yes {end play of the {name} set} other {end play}}} pressure {{has, select, yes {line pressure in {name}} other {line pressure}}} device_pressure {pressure at the {name}} air_check {air check of the {name}} band_check {adjustment of the {name}} other {hand check}}',
   'test.hand':
     '{name} turned {way}{count, plural, =0 {} other {, {held} held}}{devices, plural, =0 {} other {, {on} on}}',
   outcome:
-    '{word, select, drives {{has, select, yes {drives at {ratio}} other {drives}}} slips {slips} ties_up {ties up} another_ratio {another ratio} brakes {brakes} runs_free {runs free} turns {turns} locks {locks} normal {normal} high {high} low {low} good {good} thud {thud} hiss {hiss} nothing {nothing} clean {clean} burnt {burnt} metal {metal} milky {milky} as_it_should {as it should} other {not as it should}}',
+    '{word, select, drives {{has, select, yes {drives at {ratio}} other {drives}}} brakes {{has, select, yes {brakes at {ratio}} other {brakes}}} slips {slips} no_drive {no drive} ties_up {ties up} another_ratio {another ratio} runs_free {runs free} turns {turns} locks {locks} normal {normal} high {high} low {low} good {good} flares {flares} late {late} harsh {harsh} none {none} quiet {quiet} growls {growls} clear {clear} set {set} blocked {blocked} in_place {in place} out_of_place {out of place} right {right} too_big {too big} too_small {too small} loose {loose} tight {tight} thud {thud} hiss {hiss} nothing {nothing} clean {clean} burnt {burnt} metal {metal} milky {milky} as_it_should {as it should} other {not as it should}}',
   'seen.said': '{test}: {outcome}',
   'seen.against': '{test}: {outcome}, not {would}',
   'seen.sure': '{sure, select, sure {sure} other {not sure}}',
@@ -340,7 +340,7 @@ export const en = {
   'next.best':
     '{test}: {minutes} min{opening, plural, =0 {} other {, and {opening} min to open the unit so far or to shut it}}; risk: {risk}.',
   'next.none': 'None: no test is left that would part the suspects.',
-  'next.again': 'It has been made: a second answer guards against a mistaken first.',
+  'next.again': 'It has been made, and found so: put it right, then try again.',
   'next.held':
     '{shown, select, yes {Stop, no {test}: {first} has to be {must}, and that is not how it was seen; put it right first.} other {Stop, no {test} yet: {first} has to be {must}, and nobody has surely seen it; test that first.}}',
   risk: '{risk, select, none {none} low {low} other {high}}',
@@ -349,9 +349,29 @@ export const en = {
     '{count, plural, one {No one thing explains all of it. Without {observations} it may be {causes}.} other {No one thing explains all of it. Without these {count} it may be {causes}: {observations}.}}',
   'contradiction.more':
     '{count, plural, one {There is one other way to explain it by setting aside as many answers.} other {There are {count} other ways to explain it by setting aside as many answers.}}',
-  'contradiction.pair': 'If all of it is so, two things are wrong: {pairs}.',
-  'contradiction.pairs more':
-    '{count, plural, =0 {} one {One other pair would explain it too.} other {{count} other pairs would explain it too.}}',
+  'cause.at':
+    '{cause, select, thrust_washer_left_out {{name}: thrust washer left out or worn away} other {{name}}}',
+  'test.under':
+    '{test}{load, select, light {, lightly driven} heavy {, at full load} other {}}{speed, select, idle {, at idle} fast_idle {, at fast idle} full_throttle {, at full throttle} other {}}{heat, select, cold {, cold} hot {, hot} other {}}',
+  'next.then': '{count, plural, one {Next to it: {tests}.} other {Next to it: {tests}.}}',
+  'contradiction.pairs':
+    '{count, plural, one {No one thing explains all of it; two at once do, and stand below.} other {No one thing explains all of it; two at once do, {count} pairs of them, which stand below.}}',
+  'caution.engagement':
+    'The foot brake held down, wheels chocked, nobody before or behind the car. At idle only.',
+  'caution.shift': 'On the road, by somebody who may drive it, with an eye to traffic.',
+  'caution.noise':
+    'On the road, by somebody who may drive it. A set that growls is cutting itself: no longer than it takes to hear it.',
+  'caution.codes': 'Wires clear of moving and hot parts; nobody reads and drives at once.',
+  'caution.selector':
+    'Engine off, wheels chocked, park brake on: with its cable off, the lever in the car tells nothing.',
+  'caution.filter':
+    'Under the car only with it on stands. The fluid may be hot enough to burn, and a full pan is heavy.',
+  'caution.end play':
+    'Engine off, battery off where the dial needs it; fingers clear of shafts that are pried. Lift a unit with a hoist, or two people, and lock its stand.',
+  'caution.device pressure':
+    'Wheels chocked, park brake on, hands and hoses clear of belts and exhaust. The fluid is hot and under pressure. Not at full throttle standing: that is a stall test.',
+  'caution.band check':
+    'Engine off, the lock nut tightened after it. By the unit’s own data only: a band set too tight drags and burns.',
   pair: '{a} with {b}',
   'caution.under power':
     'On the road, by somebody who may drive it, with an eye to traffic. On a hoist keep out from under turning wheels, with no loose sleeves; one wheel held makes the other turn twice as fast.',
@@ -786,7 +806,7 @@ export const en = {
     'No limit in the file: write it down, with its source and your initials.',
   'sheet.measure.play': 'End play, {shaft}',
   'sheet.test':
-    '{test, select, under_power {Road test} coast {Coast} stall {Stall test} fluid {Fluid} pressure {Line pressure} air_check {Air checks} other {Hand checks}}: {caution}',
+    '{test, select, under_power {Road test} coast {Coast} noise {Noise} shift {Shifts} engagement {Engagement} stall {Stall test} fluid {Fluid} codes {Codes} selector {Selector} filter {Filter} end_play {End play} pressure {Line pressure} device_pressure {Pressure at a device} air_check {Air checks} band_check {Bands} other {Hand checks}}: {caution}',
   'sheet.diagnosis.tests': 'Tests, the cheap ones first',
   'sheet.diagnosis.seen': 'What was seen',
   'sheet.diagnosis.notes': 'Reasoning: which rows point at it, and what would speak against it',

@@ -71,7 +71,7 @@ export const es: Messages = {
   'one-way.legend':
     'En un sentido debe arrastrar apenas y en el otro bloquearse en seco en pocos grados: pruebe en varios ángulos. Las palabras valen solo con las cuatro cosas: qué pista se retiene, cuál gira, desde qué lado se mira, qué cara queda arriba.',
   fault:
-    '{name}: {is, select, will_not_apply {no aplica} will_not_release {no suelta} slips {patina} seized {gripado} backwards {al revés} left_out {sin montar} stripped_at {estriado roto en {place}} join {estriado roto} other {dientes rotos}}',
+    '{name}: {is, select, will_not_apply {no aplica} will_not_release {no suelta} slips {patina} leaks {su circuito fuga} parted {separado de sus elementos} seized {gripado} backwards {al revés} left_out {sin montar} stripped_at {estriado roto en {place}} join {estriado roto} other {dientes rotos}}',
   'sign.bench':
     'En el banco: {count, plural, =0 {sin retener nada} other {reteniendo {held}}}{air, plural, =0 {} other { y con aire en {on}}}, {turned} {turns, select, yes {gira {way}, y debería bloquearse} other {se bloquea {way}, y debería girar}}, {seen}.',
   'sign.bench.none': 'En el banco: ninguna prueba con dos cosas retenidas o aplicadas lo muestra.',
@@ -306,12 +306,12 @@ export const es: Messages = {
     '{column, select, fault {avería} class {clase} bench {en el banco} road {en carretera} drive {{gear} en tracción} coast {{gear} en retención} other {{gear} en retención marcha atrás}}',
 
   cause:
-    '{cause, select, low_line_pressure {presión de línea baja} stator_slips {el estator del convertidor patina} engine_weak {un motor débil} nothing_wrong {nada mal en el tren} other {varias averías}}',
-  test: '{test, select, under_power {{name} en tracción} coast {{name} en retención} stall {calado en {name}} fluid {aceite y residuos} pressure {presión de línea} air_check {prueba de aire de {name}} other {comprobación a mano}}',
+    '{cause, select, low_line_pressure {presión de línea baja} high_line_pressure {presión de línea alta} stator_slips {el estator del convertidor patina} engine_weak {un motor débil} selector_linkage {el varillaje del selector} control {el control se queda en una marcha} nothing_wrong {nada mal en el tren} other {varias averías}}',
+  test: '{test, select, under_power {{name} en tracción} coast {{name} en retención} noise {ruido en {name}} shift {cambio {name}} engagement {N a {name}} stall {calado en {name}} fluid {aceite y residuos} codes {códigos} selector {selector en la unidad} filter {filtro} end_play {{has, select, yes {juego axial del juego {name}} other {juego axial}}} pressure {{has, select, yes {presión de línea en {name}} other {presión de línea}}} device_pressure {presión en {name}} air_check {prueba de aire de {name}} band_check {ajuste de {name}} other {prueba a mano}}',
   'test.hand':
     '{name} girado {way}{count, plural, =0 {} other {, reteniendo {held}}}{devices, plural, =0 {} other {, con {on}}}',
   outcome:
-    '{word, select, drives {{has, select, yes {transmite a {ratio}} other {transmite}}} slips {patina} ties_up {se bloquea} another_ratio {otra relación} brakes {retiene} runs_free {rueda libre} turns {gira} locks {se bloquea} normal {normal} high {alto} low {bajo} good {bien} thud {golpe seco} hiss {silbido} nothing {nada} clean {limpio} burnt {quemado} metal {metal} milky {lechoso} as_it_should {como debe} other {no como debe}}',
+    '{word, select, drives {{has, select, yes {transmite a {ratio}} other {transmite}}} brakes {{has, select, yes {retiene a {ratio}} other {retiene}}} slips {patina} no_drive {no transmite} ties_up {se bloquea} another_ratio {otra relación} runs_free {rueda libre} turns {gira} locks {se bloquea} normal {normal} high {alto} low {bajo} good {bien} flares {se revoluciona} late {tarde} harsh {brusco} none {no llega} quiet {silencio} growls {ruge} clear {limpio de códigos} set {con códigos} blocked {obstruido} in_place {en su sitio} out_of_place {fuera de sitio} right {correcto} too_big {demasiado grande} too_small {demasiado pequeño} loose {floja} tight {apretada} thud {golpe seco} hiss {silbido} nothing {nada} clean {limpio} burnt {quemado} metal {metal} milky {lechoso} as_it_should {como debe} other {no como debe}}',
   'seen.said': '{test}: {outcome}',
   'seen.against': '{test}: {outcome}, no {would}',
   'seen.sure': '{sure, select, sure {seguro} other {no seguro}}',
@@ -337,7 +337,7 @@ export const es: Messages = {
   'next.best':
     '{test}: {minutes} min{opening, plural, =0 {} other {, y {opening} min para abrir la unidad hasta ahí o cerrarla}}; riesgo: {risk}.',
   'next.none': 'Ninguna: no queda prueba que separe a los sospechosos.',
-  'next.again': 'Ya se hizo: una segunda respuesta protege de un error en la primera.',
+  'next.again': 'Ya se hizo, y se vio así: corríjalo y pruebe otra vez.',
   'next.held':
     '{shown, select, yes {Alto, nada de {test}: {first} debe estar {must}, y no se vio así; arréglelo antes.} other {Alto, nada de {test} todavía: {first} debe estar {must}, y nadie lo ha visto con seguridad; pruebe eso antes.}}',
   risk: '{risk, select, none {ninguno} low {bajo} other {alto}}',
@@ -346,9 +346,29 @@ export const es: Messages = {
     '{count, plural, one {Ninguna cosa sola lo explica todo. Sin {observations} puede ser {causes}.} other {Ninguna cosa sola lo explica todo. Sin estas {count} puede ser {causes}: {observations}.}}',
   'contradiction.more':
     '{count, plural, one {Hay otra manera de explicarlo dejando de lado otras tantas respuestas.} other {Hay otras {count} maneras de explicarlo dejando de lado otras tantas respuestas.}}',
-  'contradiction.pair': 'Si todo es así, fallan dos cosas: {pairs}.',
-  'contradiction.pairs more':
-    '{count, plural, =0 {} one {Otro par lo explicaría también.} other {Otros {count} pares lo explicarían también.}}',
+  'cause.at':
+    '{cause, select, thrust_washer_left_out {{name}: arandela de empuje sin montar o gastada} other {{name}}}',
+  'test.under':
+    '{test}{load, select, light {, con poca carga} heavy {, a plena carga} other {}}{speed, select, idle {, al ralentí} fast_idle {, a ralentí alto} full_throttle {, a fondo} other {}}{heat, select, cold {, en frío} hot {, en caliente} other {}}',
+  'next.then': '{count, plural, one {Junto a ella: {tests}.} other {Junto a ella: {tests}.}}',
+  'contradiction.pairs':
+    '{count, plural, one {Ninguna cosa sola lo explica todo; dos a la vez sí, y están abajo.} other {Ninguna cosa sola lo explica todo; dos a la vez sí, {count} pares, que están abajo.}}',
+  'caution.engagement':
+    'El pie en el freno, ruedas calzadas, nadie delante ni detrás. Solo al ralentí.',
+  'caution.shift': 'En la calle, quien pueda conducirlo, atento al tráfico.',
+  'caution.noise':
+    'En la calle, quien pueda conducirlo. Un juego que ruge se está comiendo: no más de lo necesario para oírlo.',
+  'caution.codes': 'Cables lejos de partes que giran y queman; nadie lee y conduce a la vez.',
+  'caution.selector':
+    'Motor parado, ruedas calzadas, freno de mano puesto: sin su cable, la palanca del coche no dice nada.',
+  'caution.filter':
+    'Bajo el coche solo sobre caballetes. El aceite puede quemar, y un cárter lleno pesa.',
+  'caution.end play':
+    'Motor parado, batería desconectada si el reloj lo pide; dedos lejos de los ejes que se apalancan. Levante la unidad con grúa o entre dos, y trabe su soporte.',
+  'caution.device pressure':
+    'Ruedas calzadas, freno de mano puesto, manos y mangueras lejos de correas y escape. El aceite está caliente y a presión. Parado no a fondo: eso es una prueba de calado.',
+  'caution.band check':
+    'Motor parado, la contratuerca apretada después. Solo con los datos de la unidad: una banda demasiado apretada arrastra y se quema.',
   pair: '{a} con {b}',
   'caution.under power':
     'En carretera, quien pueda conducirlo, atento al tráfico. En un elevador, nadie debajo de ruedas que giran, sin mangas sueltas; con una rueda retenida la otra gira al doble.',
@@ -781,7 +801,7 @@ export const es: Messages = {
   'sheet.measure.no limit': 'Sin límite en el archivo: escríbalo con su fuente y sus iniciales.',
   'sheet.measure.play': 'Juego axial, {shaft}',
   'sheet.test':
-    '{test, select, under_power {Prueba en carretera} coast {Retención} stall {Prueba de calado} fluid {Aceite} pressure {Presión de línea} air_check {Pruebas de aire} other {Comprobaciones a mano}}: {caution}',
+    '{test, select, under_power {Prueba en la calle} coast {Retención} noise {Ruido} shift {Cambios} engagement {Engrane de gama} stall {Prueba de calado} fluid {Aceite} codes {Códigos} selector {Selector} filter {Filtro} end_play {Juego axial} pressure {Presión de línea} device_pressure {Presión en un elemento} air_check {Pruebas de aire} band_check {Bandas} other {Pruebas de mano}}: {caution}',
   'sheet.diagnosis.tests': 'Pruebas, primero las baratas',
   'sheet.diagnosis.seen': 'Lo que se vio',
   'sheet.diagnosis.notes': 'Razones: qué filas lo señalan y qué hablaría en contra',

@@ -106,6 +106,7 @@ function subjectOf(fault: Fault): string {
       return fault.device;
     case 'join':
       return fault.join;
+    case 'member':
     case 'wheel':
     case 'planet':
       return fault.member;

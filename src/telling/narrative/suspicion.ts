@@ -8,18 +8,29 @@ import type {
   Sight,
   Test,
 } from '../../engine/suspects/index.ts';
+import { shiftText } from '../../engine/suspects/index.ts';
 import { faultName } from './signs.ts';
 import { keyOf, visible, type Voice } from './voice.ts';
 
 /** "low sprag: backwards", two faults with an "and" between, or what is wrong beside the train. */
-export function causeText({ cause, faults }: Cause, voice: Voice): string {
+export function causeText({ cause, faults, at }: Cause, voice: Voice): string {
+  if (at !== undefined) return voice.say('cause.at', { cause: keyOf(cause), name: voice.name(at) });
   if (faults.length === 0) return voice.say('cause', { cause: keyOf(cause) });
   const [first = '', second] = faults.map((fault) => faultName(fault, voice.language));
   return second === undefined ? first : voice.say('pair', { a: first, b: second });
 }
 
-/** "D 1 under power", "air check of the low brake", "rear carrier turned clockwise". */
+/** "D 1 under power, at full load", "air check of the low brake", "rear carrier turned clockwise". */
 export function testName(test: Test, voice: Voice): string {
+  return voice.say('test.under', {
+    test: bareName(test, voice),
+    load: ('load' in test && test.load) || 'any',
+    heat: ('heat' in test && test.heat) || 'any',
+    speed: keyOf(('speed' in test && test.speed) || 'any'),
+  });
+}
+
+function bareName(test: Test, voice: Voice): string {
   if (test.test === 'hand check') {
     const { hold, turn, way, on } = test.check;
     return voice.say('test.hand', {
@@ -31,7 +42,9 @@ export function testName(test: Test, voice: Voice): string {
       on: voice.names(on),
     });
   }
-  return voice.say('test', { test: keyOf(test.test), name: visible(subjectOf(test)) });
+  const name = subjectOf(test);
+  const has = name === '' ? 'no' : 'yes';
+  return voice.say('test', { test: keyOf(test.test), has, name: visible(name) });
 }
 
 export function outcomeText({ word, ratio }: Outcome, voice: Voice): string {
@@ -79,13 +92,25 @@ function subjectOf(test: Exclude<Test, { readonly test: 'hand check' }>): string
   switch (test.test) {
     case 'under power':
     case 'coast':
+    case 'noise':
       return test.gear;
+    case 'shift':
+      return shiftText(test);
     case 'stall':
+    case 'engagement':
       return test.range;
     case 'air check':
+    case 'band check':
+    case 'device pressure':
       return test.device;
-    case 'fluid':
     case 'pressure':
+      return test.gear ?? '';
+    case 'end play':
+      return test.set ?? '';
+    case 'fluid':
+    case 'codes':
+    case 'selector':
+    case 'filter':
       return '';
   }
 }

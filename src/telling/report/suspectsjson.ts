@@ -32,6 +32,7 @@ export function suspectsJson(suspicion: Suspicion): Json {
     }),
     pairs: pairs.map(causeJson),
     next: advice.best ? proposalJson(advice.best) : null,
+    others: advice.others.map(proposalJson),
     heldBack: advice.heldBack.map(({ test, first, must, shown }) => {
       return { test: testText(test), first, must, shown };
     }),
@@ -55,8 +56,8 @@ function observationJson({ test, sight, sure }: Observation) {
   return { test: testText(test), saw: sightJson(sight), sure: sure === 'sure' };
 }
 
-function causeJson({ cause, faults }: Cause) {
-  return { cause, faults: faults.map(faultText) };
+function causeJson({ cause, faults, at }: Cause) {
+  return { cause, faults: faults.map(faultText), ...(at !== undefined && { at }) };
 }
 
 function sightJson(sight: Sight): Json {

@@ -1,10 +1,8 @@
 import type {
   Advice,
   Bracket,
-  Cause,
-  Doubt,
+  Diagnosis,
   HeldBack,
-  Inquiry,
   Observation,
   Proposal,
   Ranking,
@@ -26,15 +24,7 @@ import { type Page, paragraph, section } from './page.ts';
 import { table } from './table.ts';
 
 /** What is known of a train under suspicion. */
-export interface Suspicion {
-  readonly inquiry: Inquiry;
-  readonly observations: readonly Observation[];
-  readonly ranking: Ranking;
-  readonly advice: Advice;
-  /** None where what was seen agrees. */
-  readonly doubts: readonly Doubt[];
-  /** Two faults that would explain what one does not. */
-  readonly pairs: readonly Cause[];
+export interface Suspicion extends Diagnosis {
   /** The name of the practice file. */
   readonly practice: string;
 }
@@ -66,7 +56,7 @@ export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): st
 
 /** The proposed test, what it would part and its cautions; before it whatever must wait. */
 export function adviceLines(
-  { best, heldBack }: Advice,
+  { best, others, heldBack }: Advice,
   observations: readonly Observation[],
   page: Page,
 ): string[] {
@@ -75,6 +65,15 @@ export function adviceLines(
   return [
     ...held.flatMap((its) => paragraph(heldText(its, voice), page).map(page.ink.bad)),
     ...(best ? proposalLines(best, observations, page) : paragraph(voice.say('next.none'), page)),
+    ...(others.length === 0
+      ? []
+      : paragraph(
+          voice.say('next.then', {
+            tests: others.map(({ test }) => testName(test, voice)).join('; '),
+            count: others.length,
+          }),
+          page,
+        )),
   ];
 }
 
@@ -194,17 +193,11 @@ function contradictionLines({ doubts, pairs }: Suspicion, page: Page): string[] 
     }),
   );
   const more = doubts.length - told.length;
-  const [pair] = pairs;
   return [
+    ...(pairs.length > 0 ? [voice.say('contradiction.pairs', { count: pairs.length })] : []),
     ...told,
     ...(more > 0 ? [voice.say('contradiction.more', { count: more })] : []),
-    ...(pair
-      ? [
-          voice.say('contradiction.pair', { pairs: causeText(pair, voice) }),
-          voice.say('contradiction.pairs more', { count: pairs.length - 1 }),
-        ]
-      : []),
-  ].flatMap((line) => (line === '' ? [] : paragraph(line, page, INDENT)));
+  ].flatMap((line) => paragraph(line, page, INDENT));
 }
 
 // The first of them, and how many more there are.

@@ -1,0 +1,77 @@
+import { ourWord } from '../words/index.ts';
+import type { Inquiry } from './inquiry.ts';
+import { baseText, gearText, rangesOf, shiftText, type Test } from './test.ts';
+
+/** Tests that are never proposed, and may be seen: line pressure gear by gear, and shifts down. */
+export function moreTests({ train, tests }: Inquiry): Test[] {
+  const pressures = rangesOf(train).flatMap(({ name, gears }): Test[] => {
+    const its = gears.map(({ name: gear, on }): Test => {
+      return { test: 'pressure', gear: gearText(name, gear), on };
+    });
+    const [first] = gears;
+    const whole = first && gearText(name, first.name) !== name;
+    return whole ? [...its, { test: 'pressure', gear: name, on: first.on }] : its;
+  });
+  const park = { test: 'pressure', gear: 'P', on: [] } as const;
+  const down = tests.flatMap((test): Test[] => {
+    if (test.test !== 'shift') return [];
+    return [{ ...test, from: test.gear, before: test.on, gear: test.from, on: test.before }];
+  });
+  return [...pressures, park, ...down];
+}
+
+/** The names that a person may give a test. */
+export function namesOf(test: Test): string[] {
+  const text = baseText(test);
+  switch (test.test) {
+    case 'under power':
+      return [text, `${text} under power`, ...twice(test.gear)];
+    case 'coast':
+      return [test.gear, ...twice(test.gear)].flatMap((gear) => {
+        return [`${gear} coast`, `${gear} on coast`];
+      });
+    case 'noise':
+      return [text, ...twice(test.gear).map((gear) => `noise ${gear}`)];
+    case 'shift': {
+      const its = shiftText(test);
+      const short = its.slice(its.lastIndexOf(' ') + 1);
+      return [text, `${its} shift`, `shift ${short}`, `${short} shift`];
+    }
+    case 'engagement':
+      return [text, `N-${test.range}`, `engagement ${test.range}`, `P to ${test.range}`];
+    case 'stall':
+      return [text, `stall in ${test.range}`, `${test.range} stall`];
+    case 'air check':
+      return [text, `air check ${test.device}`];
+    case 'band check':
+      return [text, `band check ${test.device}`, `adjustment ${test.device}`];
+    case 'device pressure':
+      return [text, `pressure ${test.device}`];
+    case 'fluid':
+      return [text, 'debris', 'fluid and debris', 'magnet'];
+    case 'pressure':
+      return [text, `line ${text}`, text.replace('pressure', 'pressure in')];
+    case 'selector':
+      return [text, 'lever', 'linkage'];
+    case 'codes':
+    case 'filter':
+    case 'end play':
+    case 'hand check':
+      return [text];
+  }
+}
+
+// Other verbs say "R R" where the range and its gear have one name.
+function twice(gear: string): string[] {
+  return gear.includes(' ') ? [] : [`${gear} ${gear}`];
+}
+
+/** Small letters, single blanks, a blank for the dot, our word for a part of a set. */
+export function plain(name: string): string {
+  const words = name
+    .normalize('NFC')
+    .trim()
+    .toLowerCase()
+    .split(/[\s.]+/);
+  return words.map((word) => ourWord(word)).join(' ');
+}

@@ -1,0 +1,194 @@
+import { type Fault, faultText, Variants } from '../faults/index.ts';
+import {
+  coasting,
+  observe,
+  ratioOf,
+  type State,
+  stateOf,
+  underPower,
+  vehicleOf,
+} from '../flow/index.ts';
+import { equal, type Rational, toNumber } from '../linear/index.ts';
+import type { Motion, Question } from '../motion/index.ts';
+import {
+  isSpan,
+  judge,
+  loadsOf,
+  type Quantity,
+  reactionsOf,
+  speedAt,
+  type Verdict,
+} from '../reckon/index.ts';
+import type { Device, Train, Way as Turn } from '../train/index.ts';
+import { membersOf } from './cause.ts';
+
+export type Side = 'under power' | 'coast';
+
+/** What a train does in a gear: the state of its ends, and input speed over output speed. */
+export interface Run {
+  readonly state: State;
+  readonly ratio?: Rational;
+}
+
+/**
+ * A train on the road with this or that wrong, each gear asked once. A gear coasts the way in
+ * which the healthy gear drives.
+ */
+export class Road {
+  readonly train: Train;
+  private readonly variants: Variants;
+  private readonly motions = new Map<string, Motion>();
+  private readonly known = new Map<readonly Fault[], Known>();
+  private readonly byName = new Map<string, Known>();
+  private readonly turns = new Map<readonly string[], readonly Turn[]>();
+
+  constructor(train: Train) {
+    this.train = train;
+    this.variants = new Variants(train);
+  }
+
+  motion(faults: readonly Fault[]): Motion {
+    const key = faults.map(faultText).join('\n');
+    let motion = this.motions.get(key);
+    if (!motion) this.motions.set(key, (motion = this.variants.motion(faults)));
+    return motion;
+  }
+
+  run(faults: readonly Fault[], on: readonly string[], side: Side): Run {
+    const { runs } = this.knownOf(faults)[side];
+    let run = runs.get(on);
+    if (!run) runs.set(on, (run = this.judged(faults, on, side)));
+    return run;
+  }
+
+  /** The same without a device. */
+  without(device: Device, faults: readonly Fault[], on: readonly string[], side: Side): Run {
+    const { opened } = this.knownOf(faults);
+    let more = opened.get(device);
+    if (!more) opened.set(device, (more = [...faults, open(device)]));
+    return this.run(more, on, side);
+  }
+
+  /**
+   * What each device carries for one unit of torque at the input, on its first-named member,
+   * clockwise positive: where devices share a reaction, the least that it must. Proved; only
+   * then a float.
+   */
+  torques(
+    faults: readonly Fault[],
+    on: readonly string[],
+    side: Side,
+  ): ReadonlyMap<string, number> {
+    const known = this.knownOf(faults)[side].torques;
+    let torques = known.get(on);
+    if (!torques) {
+      const verdict = judge(this.motion(faults), this.question(on, side));
+      torques = stateOf(verdict) === 'driving' ? torquesOf(verdict) : new Map<string, number>();
+      known.set(on, torques);
+    }
+    return torques;
+  }
+
+  /** Whether the members of a set turn within it, in a gear of the train in order. */
+  works(set: string, on: readonly string[]): boolean {
+    const verdict = judge(this.motion([]), underPower(this.train, on));
+    const found = this.train.sets.find(({ name }) => name === set);
+    if (!found || stateOf(verdict) !== 'driving') return false;
+    const [first, ...others] = membersOf(this.train, found).map((member) =>
+      speedAt(verdict, member),
+    );
+    return others.some((speed) => first && !equal(speed, first));
+  }
+
+  // By the list itself, for it is asked for thousands of times; else by what it says.
+  private knownOf(faults: readonly Fault[]): Known {
+    const found = this.known.get(faults);
+    if (found) return found;
+    const key = faults.map(faultText).join('\n');
+    let known = this.byName.get(key);
+    if (!known) {
+      const side = () => ({ runs: new Map(), torques: new Map() });
+      known = { 'under power': side(), coast: side(), opened: new Map() };
+      this.byName.set(key, known);
+    }
+    this.known.set(faults, known);
+    return known;
+  }
+
+  /** Whether a gear of the train in order takes the vehicle backwards. */
+  goesBack(on: readonly string[]): boolean {
+    const [way, other] = this.waysOf(on);
+    return way !== undefined && !other && vehicleOf(this.train).course(way) === 'reverse';
+  }
+
+  private waysOf(on: readonly string[]): readonly Turn[] {
+    let ways = this.turns.get(on);
+    if (!ways) this.turns.set(on, (ways = vehicleOf(this.train).ways(on)));
+    return ways;
+  }
+
+  private judged(faults: readonly Fault[], on: readonly string[], side: Side): Run {
+    if (side === 'under power') return runOf(judge(this.motion(faults), this.question(on, side)));
+    // What does not move cannot coast.
+    if (this.run(faults, on, 'under power').state === 'tied up') return { state: 'tied up' };
+    return runOf(judge(this.motion(faults), this.question(on, side)));
+  }
+
+  // On coast the vehicle goes on the way the gear drives while nothing is wrong.
+  private question(on: readonly string[], side: Side): Question {
+    if (side === 'under power') return underPower(this.train, on);
+    const [way] = this.waysOf(on) as [Turn];
+    return coasting(this.train, on, way);
+  }
+}
+
+interface Known extends Readonly<Record<Side, KnownSide>> {
+  readonly opened: Map<Device, readonly Fault[]>;
+}
+
+interface KnownSide {
+  readonly runs: Map<readonly string[], Run>;
+  readonly torques: Map<readonly string[], ReadonlyMap<string, number>>;
+}
+
+function open({ name, kind }: Device): Fault {
+  return kind === 'one-way'
+    ? { what: 'one-way', device: name, is: 'slips' }
+    : { what: 'device', device: name, is: 'will not apply' };
+}
+
+export function sameRun(a: Run, b: Run): boolean {
+  if (a.state !== b.state) return false;
+  return a.ratio && b.ratio ? equal(a.ratio, b.ratio) : a.ratio === b.ratio;
+}
+
+function runOf(verdict: Verdict): Run {
+  const state = stateOf(verdict);
+  if (state !== 'driving') return { state };
+  const { output } = verdict.motion.train;
+  const turned = verdict.question.reluctant === output ? 'input' : 'output';
+  return { state, ratio: ratioOf(verdict, turned) };
+}
+
+function torquesOf(verdict: Verdict): Map<string, number> {
+  const { slips } = observe(verdict);
+  const { given, reluctant } = loadsOf(verdict);
+  const { input } = verdict.motion.train;
+  const own = verdict.question.reluctant === input ? reluctant : given[0];
+  const unit = Math.abs(own ? toNumber(own) : 1) || 1;
+  const { devices } = reactionsOf(verdict, slips, []);
+  return new Map(
+    verdict.motion.devices.map(({ device }, d) => {
+      return [device.name, least(devices[d] as Quantity) / unit];
+    }),
+  );
+}
+
+// Of a range the end nearer to nothing; where it reaches to both sides, the greater one.
+function least(torque: Quantity): number {
+  if (!isSpan(torque)) return toNumber(torque);
+  const ends = [torque.from, torque.to].map((end) => (end ? toNumber(end) : 0));
+  const [from = 0, to = 0] = ends;
+  const inward = from * to > 0;
+  return Math.abs(from) < Math.abs(to) === inward ? from : to;
+}
