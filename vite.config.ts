@@ -10,7 +10,7 @@ const FIRST = new RegExp(
   [
     'src/engine/(linear|train|motion|proof|reckon|flow)/',
     'src/telling/narrative/',
-    'src/telling/(scene|halfsection)/',
+    'src/telling/(scene|stickdiagram)/',
     'node_modules/(preact|@preact|intl-messageformat|@formatjs)/',
   ].join('|'),
   'u',

@@ -15,10 +15,10 @@ export function firstTrain(file) {
       if (id !== `\0${name}`) return undefined;
       this.addWatchFile(file);
       const text = fs.readFileSync(file, 'utf8');
-      const { readTrain, halfSection } = await engine();
+      const { readTrain, stickDiagram } = await engine();
       const { train, problems } = readTrain(text);
       if (!train || problems.length > 0) throw new Error(`${file} is no sound train`);
-      return Object.entries({ text, train, drawn: halfSection(train) })
+      return Object.entries({ text, train, drawn: stickDiagram(train) })
         .map(([key, value]) => `export const ${key} = ${plain(value)};\n`)
         .join('');
     },
@@ -31,7 +31,7 @@ async function engine() {
     format: 'esm',
     stdin: {
       contents: `export { readTrain } from './src/engine/trainfile/index.ts';
-export { halfSection } from './src/telling/halfsection/index.ts';`,
+export { stickDiagram } from './src/telling/stickdiagram/index.ts';`,
       resolveDir: '.',
       loader: 'ts',
     },

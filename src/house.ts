@@ -51,7 +51,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['telling/narrative', 'Facts and problems to sentences; a file a language.'],
   ['telling/report', 'Answers to JSON and to tables of text.'],
   ['telling/scene', 'Shapes and words as plain data, how they look, and SVG: no screen, no file.'],
-  ['telling/halfsection', 'A train laid out as a half-section, and painted as it stands.'],
+  ['telling/stickdiagram', 'A train laid out as a stick diagram, and painted as it stands.'],
   ['telling/endview', 'A set or a pair from its end: teeth that mesh at every angle.'],
   ['telling/levers', 'The lever diagram of a train, with its speeds.'],
   ['telling/sheets', 'Answers to sheets of paper: plain data, then source text for a typesetter.'],

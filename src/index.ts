@@ -286,10 +286,10 @@ export type { Language, Stand } from './telling/narrative/index.ts';
 
 // Drawings as plain data, and as SVG.
 export { endScene, endView, placeWheels } from './telling/endview/index.ts';
-export { halfSection, paintHalfSection } from './telling/halfsection/index.ts';
+export { stickDiagram, paintStickDiagram } from './telling/stickdiagram/index.ts';
 export { LOOKS, standingsOf, toSvg } from './telling/scene/index.ts';
 export { leverDiagram, leverScene } from './telling/levers/index.ts';
 export type * from './telling/scene/index.ts';
-export type * from './telling/halfsection/index.ts';
+export type * from './telling/stickdiagram/index.ts';
 export type * from './telling/endview/index.ts';
 export type * from './telling/levers/index.ts';

@@ -1,4 +1,4 @@
-import type { HalfSection } from '../src/telling/halfsection/index.ts';
+import type { StickDiagram } from '../src/telling/stickdiagram/index.ts';
 import type { Mark, Scene } from '../src/telling/scene/index.ts';
 import { widthOf } from '../src/telling/scene/lettering.ts';
 
@@ -140,7 +140,7 @@ export interface Stroke {
 }
 
 /** Every straight line of the bodies, from left to right or from the top down. */
-export function strokesOf({ lines }: HalfSection): Stroke[] {
+export function strokesOf({ lines }: StickDiagram): Stroke[] {
   return lines.flatMap(({ member, shaft, drum, branches, disc }) => {
     const trunks = [shaft, drum].flatMap((piece) => (piece ? [piece] : []));
     const others = [...branches, ...(disc ? [disc] : [])].flatMap(({ pieces }) => pieces);

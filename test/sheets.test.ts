@@ -70,7 +70,7 @@ describe.each(NAMES)('%s', async (name) => {
 
     it('keeps every word on the page, and no two on one another', () => {
       expect(pages.flatMap(outside)).toEqual([]);
-      const drawn = new Set(on('Half-section'));
+      const drawn = new Set(on('Stick diagram'));
       expect(pages.filter((page) => !drawn.has(page)).flatMap(onOneAnother)).toEqual([]);
     });
 

@@ -17,7 +17,7 @@ describe('holdturn draw', () => {
   it('writes a file, and says so', async () => {
     const file = path.join(fs.mkdtempSync(path.join(os.tmpdir(), 'drawn-')), 'kestrel.svg');
     const { out, exit } = await ask(`draw ${KESTREL} -o ${file} --lang es`);
-    expect([out, exit]).toEqual([`${file}: semicorte de Kestrel three-speed\n`, 0]);
+    expect([out, exit]).toEqual([`${file}: esquema cinemático de Kestrel three-speed\n`, 0]);
     expect(bare(fs.readFileSync(file, 'utf8'))).toBe(bare((await ask(`draw ${KESTREL}`)).out));
   });
 

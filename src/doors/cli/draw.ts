@@ -1,6 +1,6 @@
 import { type Flow, flow, ledgerOf, pushesOf } from '../../engine/flow/index.ts';
 import { assemble, type Train } from '../../engine/train/index.ts';
-import { halfSection, paintHalfSection } from '../../telling/halfsection/index.ts';
+import { stickDiagram, paintStickDiagram } from '../../telling/stickdiagram/index.ts';
 import { type Standings, standingsOf, toSvg } from '../../telling/scene/index.ts';
 import { visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
 import { endSceneOf } from './drawend.ts';
@@ -15,7 +15,7 @@ import { write } from './written.ts';
 import { trainAsFound } from './wrong.ts';
 
 /**
- * Draws the half-section, a set from its end, or the lever diagram: bare, or as all stands in a gear.
+ * Draws the stick diagram, a set from its end, or the lever diagram: bare, or as all stands in a gear.
  * SVG, printed or in a file.
  */
 export function draw(file: string, session: Session): Reply {
@@ -32,7 +32,7 @@ export function draw(file: string, session: Session): Reply {
   const scene = options.lever
     ? leverSceneOf(train, { selection, side: sideOf(options), voice })
     : options.end === undefined
-      ? paintHalfSection(halfSection(train), name, standings)
+      ? paintStickDiagram(stickDiagram(train), name, standings)
       : endSceneOf(train, options.end, { options, voice, standings });
   const svg = toSvg(scene);
   const { output } = options;

@@ -84,7 +84,7 @@ describe('a sheet', () => {
     const { sheets } = await printing('sheet set trains/wren-plain-set.train.yaml');
     expect(sheets.map(({ title }) => title)).toEqual([
       'Application chart',
-      'Half-section',
+      'Stick diagram',
       'Diagnosis sheet',
       'Strip sheet',
       'Measure and select',

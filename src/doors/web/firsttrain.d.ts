@@ -5,7 +5,7 @@ declare module 'virtual:first-train' {
   // An ambient module cannot import by a relative path.
   // oxlint-disable-next-line typescript/consistent-type-imports
   export const train: import('../../engine/train/index.ts').Train;
-  /** Its half-section. */
+  /** Its stick diagram. */
   // oxlint-disable-next-line typescript/consistent-type-imports
-  export const drawn: import('../../telling/halfsection/index.ts').HalfSection;
+  export const drawn: import('../../telling/stickdiagram/index.ts').StickDiagram;
 }

@@ -66,11 +66,11 @@ export const MOTION = {
     not: { en: /speed scale/i, es: /escala de velocidades/i },
     both: { en: /lever diagram/i, es: /diagrama de palancas/i },
   },
-  'half-section': {
-    en: 'half-section',
-    es: 'semicorte',
-    not: { es: /media sección/i },
-    both: { en: /half-section/i, es: /semicorte/i },
+  'stick diagram': {
+    en: 'stick diagram',
+    es: 'esquema cinemático',
+    not: { en: /half-section/i, es: /media sección|semicorte/i },
+    both: { en: /stick diagram/i, es: /esquema cinemático/i },
   },
   'torque capacity': {
     en: 'torque capacity',

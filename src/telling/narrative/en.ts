@@ -743,7 +743,7 @@ export const en = {
 
   // Sheets of paper: what stands on each page, and the words of each kind.
   'sheet.title':
-    '{sheet, select, chart {Application chart} drawing {Half-section} set {Sheet set} job {Job card} strip {Strip sheet} build {Build sheet} measure {Measure and select} capacity {Torque capacity} diagnosis {Diagnosis sheet} one_way {One-way card} other {Sheets}}',
+    '{sheet, select, chart {Application chart} drawing {Stick diagram} set {Sheet set} job {Job card} strip {Strip sheet} build {Build sheet} measure {Measure and select} capacity {Torque capacity} diagnosis {Diagnosis sheet} one_way {One-way card} other {Sheets}}',
   'sheet.stamp': 'File {hash} · {date} · Holdturn',
   'sheet.page': 'page {page} of {pages}',
   'sheet.printed': '{file}: {pages, plural, one {one page} other {{pages} pages}}',
@@ -757,7 +757,7 @@ export const en = {
     'Steels and snap rings have sharp edges: wear cut-proof gloves and eye protection.',
   'sheet.caution.maker':
     'The unit’s maker, local rules and licensed practice come before anything that is printed here.',
-  drawn: '{file}: half-section of {train}',
+  drawn: '{file}: stick diagram of {train}',
   'drawn.end':
     '{set}, {from, select, output {seen from the output end} other {seen from the input end}}',
   'drawn.circles':
@@ -781,7 +781,7 @@ export const en = {
   'drawn.nothing on': 'Nothing applied',
   'drawn.letters':
     'O is on and carries load. (O) is on and carries nothing. H holds, or is held. R over-runs. F is free. A wide line carries load, the wider the more power; dashes stand still. Torques are for 100 N·m put in.',
-  'sheet.drawing': 'The train cut along its axis; sets are symbols, not to scale.',
+  'sheet.drawing': 'The half above the axis; sets and devices are symbols, not to scale.',
   'sheet.field':
     '{field, select, job {Job} complaint {Complaint} by {By} day {Date} initials {Initials} limit {Limit} source {Source} driver {What the driver says} other {Unit}}',
   'sheet.head':
@@ -871,7 +871,7 @@ export const en = {
   'verb.check': 'is this a train? every error and warning with its place',
   'verb.flow': 'a gear under power and on coast: speeds, torques, and why',
   'verb.chart': 'every combination of the friction devices, and the swaps between gears',
-  'verb.draw': 'the half-section as SVG: of the bare train, or as all stands in a gear',
+  'verb.draw': 'the stick diagram as SVG: of the bare train, or as all stands in a gear',
   'verb.hand': 'hold some members, turn one: does it turn, and what do the others do?',
   'verb.faults': 'every fault against every gear: what it does, and what shows it first',
   'verb.suspects':

@@ -739,7 +739,7 @@ export const es: Messages = {
     'Algo sí lo muestra. Recorra las marchas, en tracción y en retención.',
 
   'sheet.title':
-    '{sheet, select, chart {Tabla de aplicación} drawing {Semicorte} set {Juego de hojas} job {Ficha de trabajo} strip {Hoja de desmontaje} build {Hoja de montaje} measure {Medir y elegir} capacity {Capacidad de par} diagnosis {Hoja de diagnóstico} one_way {Ficha de ruedas libres} other {Hojas}}',
+    '{sheet, select, chart {Tabla de aplicación} drawing {Esquema cinemático} set {Juego de hojas} job {Ficha de trabajo} strip {Hoja de desmontaje} build {Hoja de montaje} measure {Medir y elegir} capacity {Capacidad de par} diagnosis {Hoja de diagnóstico} one_way {Ficha de ruedas libres} other {Hojas}}',
   'sheet.stamp': 'Archivo {hash} · {date} · Holdturn',
   'sheet.page': 'página {page} de {pages}',
   'sheet.printed': '{file}: {pages, plural, one {una página} other {{pages} páginas}}',
@@ -753,7 +753,7 @@ export const es: Messages = {
     'Los discos de acero y los anillos elásticos cortan: use guantes anticorte y gafas.',
   'sheet.caution.maker':
     'El fabricante de la unidad, las normas locales y la práctica autorizada mandan sobre todo lo que aquí se imprime.',
-  drawn: '{file}: semicorte de {train}',
+  drawn: '{file}: esquema cinemático de {train}',
   'drawn.end':
     '{set}, {from, select, output {visto desde la salida} other {visto desde la entrada}}',
   'drawn.circles':
@@ -778,7 +778,7 @@ export const es: Messages = {
   'drawn.nothing on': 'Nada aplicado',
   'drawn.letters':
     'O está aplicado y lleva carga. (O) está aplicado y no lleva nada. H se bloquea, o está retenido. R gira libre. F queda libre. Una línea gruesa lleva carga, tanto más gruesa cuanta más potencia; las rayas están quietas. Los pares son para 100 N·m de entrada.',
-  'sheet.drawing': 'El tren cortado por su eje; los juegos son símbolos, sin escala.',
+  'sheet.drawing': 'La mitad sobre el eje; juegos y elementos son símbolos, sin escala.',
   'sheet.field':
     '{field, select, job {Trabajo} complaint {Queja} by {Por} day {Fecha} initials {Iniciales} limit {Límite} source {Fuente} driver {Lo que dice el conductor} other {Unidad}}',
   'sheet.head':
@@ -864,7 +864,7 @@ export const es: Messages = {
   'verb.check': '¿es esto un tren? cada error y aviso con su lugar',
   'verb.flow': 'una marcha en tracción y en retención: velocidades, pares y por qué',
   'verb.chart': 'cada combinación de los elementos de fricción, y los relevos entre marchas',
-  'verb.draw': 'el semicorte como SVG: del tren solo, o como queda todo en una marcha',
+  'verb.draw': 'el esquema cinemático como SVG: del tren solo, o como queda todo en una marcha',
   'verb.hand': 'retener unos miembros y girar otro: ¿gira?, ¿y qué hacen los demás?',
   'verb.faults': 'cada avería en cada marcha: qué hace, y qué la delata primero',
   'verb.suspects': '¿qué avería significa? sospechosos según lo visto, y la mejor prueba siguiente',

@@ -34,7 +34,7 @@ export interface StandingWords {
   readonly torque: (parts: number) => string;
 }
 
-/** How members and devices stand in an answer, for `paintHalfSection`. */
+/** How members and devices stand in an answer, for `paintStickDiagram`. */
 export function standingsOf(assembly: Assembly, shown: Shown, words: StandingWords): Standings {
   const through = new Map(
     shown.ledger?.bodies.map(({ member, entries }) => {

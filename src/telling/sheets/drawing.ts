@@ -1,15 +1,15 @@
 import type { Train } from '../../engine/train/index.ts';
-import { halfSection, paintHalfSection } from '../halfsection/index.ts';
+import { stickDiagram, paintStickDiagram } from '../stickdiagram/index.ts';
 import { toSvg } from '../scene/index.ts';
 import { type Language, visible, voiceOf } from '../narrative/index.ts';
 import type { Sheet } from './document.ts';
 
-/** The train's half-section on a page of its own: what stands where, and by which name. */
+/** The train's stick diagram on a page of its own: what stands where, and by which name. */
 export function drawingSheet(train: Train, language: Language): Sheet {
   const voice = voiceOf(language);
   const caption = voice.say('sheet.drawing');
   const name = visible(train.name);
-  const scene = paintHalfSection(halfSection(train), name);
+  const scene = paintStickDiagram(stickDiagram(train), name);
   const aspect = scene.height / scene.width;
   return {
     title: voice.say('sheet.title', { sheet: 'drawing' }),

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { Question } from '../../../shop/lessons/index.ts';
-import { halfSection, paintHalfSection } from '../../../telling/halfsection/index.ts';
+import { stickDiagram, paintStickDiagram } from '../../../telling/stickdiagram/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { Drawing } from '../drawing.tsx';
 
@@ -12,7 +12,7 @@ interface Props {
 /** The train as it lies on the bench: nothing moves, and no letter tells what carries. */
 export function HiddenAnswer({ bench, question }: Props) {
   const train = bench.file.train.value;
-  const scene = useMemo(() => train && paintHalfSection(halfSection(train)), [train]);
+  const scene = useMemo(() => train && paintStickDiagram(stickDiagram(train)), [train]);
   const lit = new Set(question.subject.map(({ kind, name }) => `${kind} ${name}`));
   return (
     <div class="plate lesson-hidden" tabIndex={0} role="group" aria-label={train?.name}>

@@ -3,10 +3,10 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useId, useMemo, useRef } from 'preact/hooks';
 import type { Train } from '../../../engine/train/index.ts';
 import {
-  type HalfSection,
-  halfSection,
-  paintHalfSection,
-} from '../../../telling/halfsection/index.ts';
+  type StickDiagram,
+  stickDiagram,
+  paintStickDiagram,
+} from '../../../telling/stickdiagram/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
 import { faultsText } from '../caption.ts';
 import { doubtsOf } from '../doubts/index.ts';
@@ -33,7 +33,7 @@ interface Props {
 }
 
 /**
- * The half-section that moves: a dial a member, to be turned or held by hand; a device is
+ * The stick diagram that moves: a dial a member, to be turned or held by hand; a device is
  * applied by touching it; what is pointed at elsewhere lights.
  */
 export function Plate({ bench, build, caption, children }: Props) {
@@ -48,7 +48,7 @@ export function Plate({ bench, build, caption, children }: Props) {
   const help = useId();
   const doubts = isWrong || room.value === 'ask' ? [] : doubtsOf(bench).value;
   const scene = useMemo(
-    () => drawn.value && paintHalfSection(drawn.value, title, standings),
+    () => drawn.value && paintStickDiagram(drawn.value, title, standings),
     [drawn.value, standings, title],
   );
   useEffect(() => {
@@ -79,7 +79,7 @@ export function Plate({ bench, build, caption, children }: Props) {
   return (
     <Figure
       caption={caption}
-      name={isWrong ? 'half-section-wrong' : 'half-section'}
+      name={isWrong ? 'stick-diagram-wrong' : 'stick-diagram'}
       scene={scene}
       table={<PlateTable bench={bench} build={build} />}
       tools={children}
@@ -104,6 +104,6 @@ export function Plate({ bench, build, caption, children }: Props) {
 const LONG = 1200;
 
 // The first train was laid out when the page was built.
-function layoutOf(train: Train): HalfSection {
-  return train === firstTrain ? firstDrawn : halfSection(train);
+function layoutOf(train: Train): StickDiagram {
+  return train === firstTrain ? firstDrawn : stickDiagram(train);
 }

@@ -7,8 +7,8 @@ const torque = (parts: number) => `${Math.round(parts * 100)} N·m`;
 
 export const words = spoken({
   en: {
-    title: (train: string) => `Half-section of ${train}`,
-    wrongTitle: (train: string, faults: string) => `Half-section of ${train}, ${faults}`,
+    title: (train: string) => `Stick diagram of ${train}`,
+    wrongTitle: (train: string, faults: string) => `Stick diagram of ${train}, ${faults}`,
     help: 'Draw a dial round to turn its member; tap it to hold it. By keys: the arrows turn, Enter holds and releases. Tap a device to apply it.',
     key: 'H held, standing still or holding · O on · (O) on, but carries nothing · R over-runs · F free. Torques are for 100 N·m at the input.',
     warnings: 'Warnings',
@@ -31,8 +31,8 @@ export const words = spoken({
     turn: (degrees: number) => (degrees > 0 ? 'turn clockwise' : 'turn anticlockwise'),
   },
   es: {
-    title: (train: string) => `Semicorte de ${train}`,
-    wrongTitle: (train: string, faults: string) => `Semicorte de ${train}, ${faults}`,
+    title: (train: string) => `Esquema cinemático de ${train}`,
+    wrongTitle: (train: string, faults: string) => `Esquema cinemático de ${train}, ${faults}`,
     help: 'Arrastre un dial en círculo para girar su miembro; tóquelo para retenerlo. Con teclas: las flechas giran, Intro retiene y suelta. Toque un elemento para aplicarlo.',
     key: 'H retenido, quieto o que retiene · O aplicado · (O) aplicado, sin carga · R gira libre · F libre. Los pares son para 100 N·m en la entrada.',
     warnings: 'Avisos',

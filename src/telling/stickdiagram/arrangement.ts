@@ -8,7 +8,7 @@ export interface Subjects {
   readonly strips: readonly number[];
 }
 
-/** What can be chosen of a half-section before it has lengths; `arrange` chooses it. */
+/** What can be chosen of a stick diagram before it has lengths; `arrange` chooses it. */
 export interface Arrangement {
   /** Stations from the input end on. */
   readonly order: number[];

@@ -12,9 +12,9 @@ import { Drafting } from './strokes.ts';
 /**
  * The upper half of a train cut along its axis, laid out: shafts near the axis, sets in the
  * middle, drums around them, brakes at the case; an axis that a gear pair reaches is a strip
- * below. Sets are symbols, not to scale. Paint it with `paintHalfSection`.
+ * below. Sets are symbols, not to scale. Paint it with `paintStickDiagram`.
  */
-export interface HalfSection {
+export interface StickDiagram {
   readonly name: string;
   readonly width: number;
   readonly height: number;
@@ -32,7 +32,7 @@ export interface HalfSection {
 }
 
 /** Lays a train out; the same train always alike. Fewer tries are sooner, and cross more. */
-export function halfSection(train: Train, tries = 1500): HalfSection {
+export function stickDiagram(train: Train, tries = 1500): StickDiagram {
   const whole = withAllTeeth(train);
   const assembly = assemble(whole);
   const stations = stationsOf(whole, assembly);

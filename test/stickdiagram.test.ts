@@ -5,16 +5,16 @@ import { flow, ledgerOf, pushesOf } from '../src/engine/flow/index.ts';
 import { assemble, type Train } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import {
-  type HalfSection,
-  halfSection,
-  paintHalfSection,
-} from '../src/telling/halfsection/index.ts';
+  type StickDiagram,
+  stickDiagram,
+  paintStickDiagram,
+} from '../src/telling/stickdiagram/index.ts';
 import { type Scene, standingsOf, toSvg } from '../src/telling/scene/index.ts';
 import { boxesOf, cross, hangTogether, meet, runTogether, strokesOf } from './drawn.ts';
 import { randomTrain } from './random-train.ts';
 import { ROOT } from './sources.ts';
 
-// The laws of a half-section's layout, and the picture of each train of ours beside it:
+// The laws of a stick diagram's layout, and the picture of each train of ours beside it:
 // UPDATE=1 accepts what is drawn now, and then somebody looks at it.
 const FOLDER = path.join(ROOT, 'trains');
 const NAMES = fs
@@ -24,7 +24,7 @@ const NAMES = fs
 
 describe.each(NAMES)('%s', (name) => {
   const train = ours(name);
-  const drawn = halfSection(train);
+  const drawn = stickDiagram(train);
 
   it('keeps the laws of the sheet', () => {
     expect(faultsOf(train, drawn)).toEqual([]);
@@ -45,14 +45,16 @@ describe.each(NAMES)('%s', (name) => {
 
   it('is drawn as it was', () => {
     const file = path.join(FOLDER, `${name}.svg`);
-    const svg = toSvg(paintHalfSection(drawn));
+    const svg = toSvg(paintStickDiagram(drawn));
     if (process.env['UPDATE'] === '1') fs.writeFileSync(file, svg);
     expect(marksIn(svg)).toEqual(marksIn(fs.readFileSync(file, 'utf8')));
   });
 });
 
 it('has at most so many crossings', () => {
-  const counts = Object.fromEntries(NAMES.map((name) => [name, halfSection(ours(name)).crossings]));
+  const counts = Object.fromEntries(
+    NAMES.map((name) => [name, stickDiagram(ours(name)).crossings]),
+  );
   const crossed = Object.entries(counts).filter(([, count]) => count > 0);
   expect(Object.fromEntries(crossed)).toEqual({
     'albatross-ten-speed': 2,
@@ -65,12 +67,12 @@ it('has at most so many crossings', () => {
 
 it('lays out the same train alike', () => {
   const train = ours('albatross-ten-speed');
-  expect(halfSection(train)).toEqual(halfSection(structuredClone(train)));
+  expect(stickDiagram(train)).toEqual(stickDiagram(structuredClone(train)));
 });
 
 it('finds room for names of thirty letters, and for those that cannot break', () => {
   const { train } = readTrain(LONG) as { train: Train };
-  const drawn = halfSection(train);
+  const drawn = stickDiagram(train);
   expect(faultsOf(train, drawn)).toEqual([]);
   const scene = inGear(train, drawn, ['forward clutch of thirty letters']);
   expect([...faultsOfSheet(scene), ...wordsOnLines(scene, drawn)]).toEqual([]);
@@ -107,7 +109,7 @@ describe('trains by chance', () => {
   ])('from %i to %i keep the laws of the sheet', (first, last, tries) => {
     for (let seed = first; seed <= last; seed++) {
       const train = randomTrain(seed);
-      expect([seed, ...faultsOf(train, halfSection(train, tries))]).toEqual([seed]);
+      expect([seed, ...faultsOf(train, stickDiagram(train, tries))]).toEqual([seed]);
     }
   });
 });
@@ -122,7 +124,7 @@ function ours(name: string): Train {
   return train as Train;
 }
 
-function inGear(train: Train, drawn: HalfSection, on: readonly string[]): Scene {
+function inGear(train: Train, drawn: StickDiagram, on: readonly string[]): Scene {
   const { drive } = flow(train, on);
   const ledger = ledgerOf(train, pushesOf(train, drive));
   const ends = new Map([[train.input, 'input'] as const, [train.output, 'output'] as const]);
@@ -131,11 +133,11 @@ function inGear(train: Train, drawn: HalfSection, on: readonly string[]): Scene 
   const letters = { on: 'A', idle: 'I', holding: 'H', overRunning: 'O', held: 'H', free: 'F' };
   const torque = (parts: number) => `${Math.round(parts * 100)} N·m`;
   const words = { ...letters, torque };
-  return paintHalfSection(drawn, drawn.name, standingsOf(assemble(train), shown, words));
+  return paintStickDiagram(drawn, drawn.name, standingsOf(assemble(train), shown, words));
 }
 
-function faultsOf(train: Train, drawn: HalfSection): string[] {
-  const scene = paintHalfSection(drawn);
+function faultsOf(train: Train, drawn: StickDiagram): string[] {
+  const scene = paintStickDiagram(drawn);
   return [...faultsOfSheet(scene), ...faultsOfLines(drawn), ...missingFrom(train, drawn, scene)];
 }
 
@@ -152,7 +154,7 @@ function faultsOfSheet(scene: Scene): string[] {
   ];
 }
 
-function faultsOfLines(drawn: HalfSection): string[] {
+function faultsOfLines(drawn: StickDiagram): string[] {
   const strokes = strokesOf(drawn);
   const faults: string[] = [];
   let crossings = 0;
@@ -175,7 +177,7 @@ function faultsOfLines(drawn: HalfSection): string[] {
   return faults;
 }
 
-function missingFrom(train: Train, drawn: HalfSection, scene: Scene): string[] {
+function missingFrom(train: Train, drawn: StickDiagram, scene: Scene): string[] {
   const { bodies, bodyOf, onPins } = assemble(train);
   const label = (name: string) => bodies[bodyOf(name) ?? 0]?.label ?? name;
   const met = new Map(
@@ -223,7 +225,7 @@ function missingFrom(train: Train, drawn: HalfSection, scene: Scene): string[] {
   return missing;
 }
 
-function wordsOnLines(scene: Scene, drawn: HalfSection): string[] {
+function wordsOnLines(scene: Scene, drawn: StickDiagram): string[] {
   const { words } = boxesOf(scene);
   return strokesOf(drawn).flatMap(({ member, x1, x2, y1, y2 }) => {
     const line = { left: x1 - 1, right: x2 + 1, top: y1 - 1, foot: y2 + 1, says: member };

@@ -1,4 +1,4 @@
-import { type HalfSection } from './halfsection.ts';
+import { type StickDiagram } from './stickdiagram.ts';
 import { DIAL, type Handle } from './handle.ts';
 import type { Figure } from './figure.ts';
 import type { Line, Piece } from './line.ts';
@@ -18,12 +18,12 @@ import {
 } from '../scene/index.ts';
 
 /**
- * The half-section as a scene: `title` names it for a screen reader, `standings` say how all
+ * The stick diagram as a scene: `title` names it for a screen reader, `standings` say how all
  * stands in a gear. Each dial is a group about its member that holds a group of look "dial-face"
  * to be turned by the member's angle.
  */
-export function paintHalfSection(
-  drawn: HalfSection,
+export function paintStickDiagram(
+  drawn: StickDiagram,
   title: string = drawn.name,
   standings: Standings = NOTHING,
 ): Scene {

@@ -1,2 +1,0 @@
-export { type HalfSection, halfSection } from './halfsection.ts';
-export { paintHalfSection } from './painthalfsection.ts';

@@ -1,0 +1,2 @@
+export { type StickDiagram, stickDiagram } from './stickdiagram.ts';
+export { paintStickDiagram } from './paintstickdiagram.ts';
