@@ -18,7 +18,7 @@ export function eightSpeed(): void {
   const double = timed(() => faultMatrix(train, { pairs: true }));
   said(`${double.result.rows.length} single and double faults`, double.ms, 1000);
   const build = timed(() => plan(train));
-  said(`the plan of its ${build.result?.steps.length} parts`, build.ms, 2000);
+  said(`the plan of its ${train.teardown?.length} parts`, build.ms, 2000);
   const pressures = Array.from({ length: 50 }, (_, k) => fraction(400 + 20 * k));
   const engine = { engineNm: fraction(160), stallRatio: fraction(19, 10) };
   const rounds = [1, 2, 3, 4, 5].map(() => {

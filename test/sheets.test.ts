@@ -23,9 +23,14 @@ afterAll(() => fs.rmSync(scratch, { recursive: true }));
 interface TrainFile {
   readonly name: string;
   readonly devices?: Readonly<Record<string, Readonly<Record<string, unknown>>>>;
-  readonly teardown?: Readonly<Record<string, { readonly face?: string }>>;
+  readonly teardown?: Readonly<Record<string, Part>>;
   readonly packs?: Readonly<Record<string, { readonly limits?: Readonly<Record<string, Limit>> }>>;
   readonly endplay?: Readonly<Record<string, { readonly limit?: Limit }>>;
+}
+interface Part {
+  readonly face?: string;
+  readonly up?: string;
+  readonly bolts?: { readonly torque?: string; readonly once?: string };
 }
 interface Limit {
   readonly least?: string;
@@ -88,6 +93,28 @@ describe.each(NAMES)('%s', async (name) => {
           expect(sheet).toContain(part);
           if (face !== undefined) expect(sheet).toContain(`: ${face}`);
         }
+      }
+    });
+
+    it('has what is measured, tightened and put on air among the steps of the build', () => {
+      if (!train.teardown) return;
+      const sheet = textOn('Build sheet');
+      const friction = Object.entries(train.devices ?? {}).filter(([, its]) => !('one-way' in its));
+      for (const [device] of friction) expect(sheet).toContain(`. Air check: ${device}`);
+      for (const device of Object.keys(train.packs ?? {}))
+        expect(sheet).toContain(`. Pack clearance: ${device}`);
+      for (const shaft of Object.keys(train.endplay ?? {}))
+        expect(sheet).toContain(`. End play: ${shaft}`);
+      for (const [part, { bolts }] of Object.entries(train.teardown)) {
+        if (bolts) expect(sheet).toContain(`. Tighten: ${part}`);
+      }
+    });
+
+    it('turns the unit over where another end is up, to strip and to build', () => {
+      const ends = Object.values(train.teardown ?? {}).flatMap(({ up }) => up ?? []);
+      const turns = ends.filter((up, i) => i > 0 && up !== ends[i - 1]).length;
+      for (const sheet of ['Strip sheet', 'Build sheet']) {
+        expect(textOn(sheet).split('Turn the unit over').length - 1, sheet).toBe(turns);
       }
     });
 

@@ -431,6 +431,7 @@ export const en = {
     '{does, select, height {Height: {name}} tighten {Tighten: {name}} clearance {Pack clearance: {name}} band {Band adjustment: {name}} end_play {End play: {name}} air_check {Air check: {name}} other {Fill with fluid}}',
   'plan.first up': 'It begins with the {end, select, input {input} other {output}} end up.',
   'plan.turn over': 'Turn the unit over: {end, select, input {input} other {output}} end up',
+  'plan.turned': 'Turned over, and the fixture locked',
   'plan.danger':
     '{danger, select, springs {Springs: the compressor square on, your face out of line, the ring in its groove all round.} air {Air: low first and never above the maker’s pressure; goggles on, a rag over the port, fingers out.} weight {A hoist or two people; see that nothing loose drops out, and lock the fixture before hands go near.} other {Used fluid may be hot: let it cool, or wear long gloves and a face shield.}}',
   'plan.height':

@@ -429,6 +429,7 @@ export const es: Messages = {
     'Se empieza con el lado de {end, select, input {entrada} other {salida}} arriba.',
   'plan.turn over':
     'Dar la vuelta a la unidad: el lado de {end, select, input {entrada} other {salida}} arriba',
+  'plan.turned': 'Vuelta, y el soporte bloqueado',
   'plan.danger':
     '{danger, select, springs {Muelles: el compresor centrado, la cara fuera de la línea, el anillo en su ranura en toda la vuelta.} air {Aire: primero a baja presión y nunca por encima de la del fabricante; con gafas, un trapo sobre el orificio y los dedos fuera.} weight {Polipasto o dos personas; que nada suelto se caiga, y bloquee el soporte antes de acercar las manos.} other {El fluido usado puede estar caliente: déjelo enfriar, o lleve guantes largos y careta.}}',
   'plan.height':

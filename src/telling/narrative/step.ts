@@ -51,7 +51,7 @@ export function stepTold(
   const first = (id: MessageId) => (isFirst ? [voice.say(id)] : []);
   switch (step.does) {
     case 'turn over':
-      return told;
+      return { ...told, ticks: [voice.say('plan.turned')] };
     case 'fit': {
       const looks = partTexts(step.part, voice.language, step.up);
       const ticks = [...looks, ...packTexts(step.part.frictions, voice)];

@@ -80,7 +80,7 @@ function stepBlocks(step: Step, told: Told): Block[] {
   const last = lastLook(step, told);
   return [
     { block: 'heading', text: `${step.number}. ${its.title}` },
-    ...(its.caution === undefined ? [] : [paragraph(`⚠ ${its.caution}`, 'strong')]),
+    ...(its.caution === undefined ? [] : [paragraph(its.caution, 'warning')]),
     ...its.how.map((line) => paragraph(line)),
     ...(its.reads ? [readingsBlock(voice)] : []),
     ...(its.heard.length > 0 ? [heardBlock(its.heard)] : []),
@@ -91,7 +91,7 @@ function stepBlocks(step: Step, told: Told): Block[] {
       const { ask, right, wrong } = checkTold(check, numbers.get(check) ?? 0, step, told);
       return [checkBlock(ask, right, voice), ...wrong.map((line) => paragraph(line, 'quiet'))];
     }),
-    ...(last === undefined ? [] : [paragraph(last, 'strong')]),
+    ...(last === undefined ? [] : [paragraph(last, 'stop')]),
   ];
 }
 

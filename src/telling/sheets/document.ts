@@ -41,8 +41,11 @@ export type Block =
   | Figure
   | Together;
 
-/** `quiet` is read once, `strong` must not be missed, `struck` holds no more and stays legible. */
-export type Look = 'strong' | 'quiet' | 'struck';
+/**
+ * `quiet` is read once, `strong` must not be missed, `struck` holds no more and stays legible;
+ * `warning` tells of what can hurt, by a sign, and at `stop` one stops before going on.
+ */
+export type Look = 'strong' | 'quiet' | 'struck' | 'warning' | 'stop';
 
 /** What can hurt, above the first step: a sign, a word, and a line each. */
 export interface Caution {

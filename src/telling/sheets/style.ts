@@ -62,9 +62,15 @@ export const STYLE = `
   if look == "strong" { text(weight: "bold", words) }
   else if look == "quiet" { text(10.5pt, words) }
   else if look == "struck" { strike(words) }
+  else if look == "warning" { sign(4mm); h(1.6mm); text(weight: "bold", words) }
+  else if look == "stop" {
+    block(width: 100%, stroke: 1.2pt + black, inset: 2mm, text(weight: "bold", words))
+  }
   else { text(words) }
 }
-#let told(words, look: "plain") = par(said(words, look: look))
+#let told(words, look: "plain") = {
+  if look == "stop" { said(words, look: look) } else { par(said(words, look: look)) }
+}
 
 // On one line, or on two: a column has no room for a third.
 #let upright(words) = table.cell(inset: (x: 0.8mm), align: center + bottom, context {
