@@ -1,7 +1,6 @@
 import { toNumber } from '../linear/index.ts';
 import type { Rational } from '../linear/index.ts';
 import type { OutcomeWord } from '../practice/index.ts';
-import type { Prediction } from './prediction.ts';
 
 /** What a test shows. A gear that drives has the ratio at which it does. */
 export interface Outcome {
@@ -15,6 +14,13 @@ export type Sight =
   | { readonly saw: OutcomeWord }
   | { readonly saw: 'ratio'; readonly ratio: number };
 
+/** The outcomes that a test can have: which of them a healthy train shows, and a gear's own ratio. */
+interface Foreseen {
+  readonly outcomes: readonly Outcome[];
+  readonly whole: number;
+  readonly own?: number | undefined;
+}
+
 /** A ratio that was read off a road is as good as this. */
 const RATIO_ALLOWANCE = 0.03;
 
@@ -22,10 +28,7 @@ const RATIO_ALLOWANCE = 0.03;
  * Which of a test's outcomes a sight means. A ratio is the nearest one that something would give,
  * else another ratio. A gear that drives or brakes does so at its own ratio, where it has one.
  */
-export function meantBy(
-  sight: Sight,
-  { outcomes, whole, own }: Pick<Prediction, 'outcomes' | 'whole' | 'own'>,
-): number[] {
+export function meantBy(sight: Sight, { outcomes, whole, own }: Foreseen): number[] {
   const all = outcomes.map((_, o) => o);
   switch (sight.saw) {
     case 'as it should':

@@ -1,6 +1,7 @@
 import { gearingOf } from './gearing.ts';
 import type { Gearing } from './mesh.ts';
-import { CASE, type MemberName, type Train } from './train.ts';
+import { CASE, type MemberName } from './member.ts';
+import { type Train } from './train.ts';
 
 /** One rigid body: all the names of members that are splined, welded or joined into it. */
 export interface Body {

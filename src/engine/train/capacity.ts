@@ -1,4 +1,4 @@
-import type { Way } from './train.ts';
+import type { Way } from './member.ts';
 
 /**
  * How much a device can carry, by its sizes or as a torque: the shape is the file's, and a unit

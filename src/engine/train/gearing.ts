@@ -1,7 +1,8 @@
 import type { BevelSet, GearSet, PairSet, PlainSet, SteppedSet, WheelSet } from './gearset.ts';
 import { external, type Gearing, internal, type Mesh, partOf, planetOf } from './mesh.ts';
 import { ownerOf, sharingGearing, teethBySharing } from './sharing.ts';
-import { CASE, type GearPair, type Train } from './train.ts';
+import { CASE } from './member.ts';
+import { type GearPair, type Train } from './train.ts';
 
 /** What all the sets and gear pairs of a train put into it. */
 export function gearingOf(train: Train): Gearing {

@@ -1,4 +1,4 @@
-import type { MemberName } from './train.ts';
+import type { MemberName } from './member.ts';
 
 /**
  * A planetary set: wheels and a carrier that share one axis. Teeth are whole numbers ≥ 1.

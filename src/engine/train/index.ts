@@ -20,5 +20,6 @@ export {
   ownName,
   piecesOf,
 } from './teardown.ts';
+export * from './member.ts';
 export * from './train.ts';
 export * from './wear.ts';

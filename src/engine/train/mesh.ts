@@ -1,4 +1,4 @@
-import type { Join, MemberName, Wheel } from './train.ts';
+import type { Join, MemberName, Wheel } from './member.ts';
 
 /** Two wheels in mesh, whose axes stand still in the frame of `carrier`. */
 export interface Mesh {

@@ -8,7 +8,8 @@ import {
   type Planet,
   planetOf,
 } from './mesh.ts';
-import type { MemberName, Train } from './train.ts';
+import type { MemberName } from './member.ts';
+import type { Train } from './train.ts';
 
 /** The set whose planets `set` turns on: itself, but for a sharing set. */
 export function ownerOf(train: Train, set: GearSet): Exclude<GearSet, SharingSet> | undefined {

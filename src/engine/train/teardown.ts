@@ -1,6 +1,7 @@
 import { setGearing } from './gearing.ts';
 import { type Part, upOf } from './part.ts';
-import { CASE, type Device, type Join, type MemberName, type Train } from './train.ts';
+import { CASE, type Join, type MemberName } from './member.ts';
+import { type Device, type Train } from './train.ts';
 
 /**
  * The parts that cover one. Where neither it nor they say which, it is the part that comes off

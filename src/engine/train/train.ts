@@ -4,6 +4,7 @@ import type { GearSet } from './gearset.ts';
 import type { Capacity, Engine } from './capacity.ts';
 import type { EndPlay } from './endplay.ts';
 import type { Pack } from './pack.ts';
+import type { Join, MemberName, Way, Wheel } from './member.ts';
 import type { Fluid, Part } from './part.ts';
 import type { WearCheck } from './wear.ts';
 
@@ -45,14 +46,6 @@ export interface Train {
   readonly healthy?: Train;
 }
 
-export type MemberName = string;
-
-/** The member that never turns. */
-export const CASE: MemberName = 'case';
-
-/** Seen from the input end. Clockwise is a positive speed. */
-export type Way = 'clockwise' | 'anticlockwise';
-
 /** Two wheels on fixed axes. External wheels turn opposite ways, internal and chain the same. */
 export interface GearPair {
   readonly name: string;
@@ -60,17 +53,6 @@ export interface GearPair {
   readonly driven: Wheel;
   readonly kind: 'external' | 'internal' | 'chain';
   readonly stripped?: boolean;
-}
-
-export interface Wheel {
-  readonly member: MemberName;
-  readonly teeth: number;
-}
-
-/** Members that are splined, tabbed or made in one piece; the name is a member too. */
-export interface Join {
-  readonly name: MemberName;
-  readonly members: readonly MemberName[];
 }
 
 export type Device = FrictionDevice | OneWayClutch;

@@ -1,4 +1,4 @@
-import type { Messages } from './voice.ts';
+import type { Messages } from './messages.ts';
 
 /** Español, con las palabras del taller. Los nombres van entre «» porque son de quien los puso. */
 export const es: Messages = {

@@ -24,12 +24,12 @@ export {
   sightText,
   testName,
 } from './suspicion.ts';
+export type { MessageId } from './messages.ts';
 export {
   type Arguments,
   keyOf,
   type Language,
   LANGUAGES,
-  type MessageId,
   visible,
   type Voice,
   voiceOf,

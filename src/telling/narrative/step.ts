@@ -7,7 +7,8 @@ import { feltText, gripText, mistakeText, partTexts } from './building.ts';
 import { boltTexts, fillText } from './fastening.ts';
 import { boundsText } from './packs.ts';
 import { AT_THE_INPUT, type Stand } from './stand.ts';
-import { keyOf, type MessageId, visible, type Voice } from './voice.ts';
+import type { MessageId } from './messages.ts';
+import { keyOf, visible, type Voice } from './voice.ts';
 
 /** A step of a build in words: what it is, what can hurt there, and what is done. */
 export interface StepTold {

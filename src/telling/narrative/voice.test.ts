@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { fraction } from '../../engine/linear/index.ts';
 import { en } from './en.ts';
 import { es } from './es.ts';
-import { keyOf, LANGUAGES, type MessageId, type Messages, visible, voiceOf } from './voice.ts';
+import type { MessageId, Messages } from './messages.ts';
+import { keyOf, LANGUAGES, visible, voiceOf } from './voice.ts';
 
 const OTHERS: readonly [string, Messages][] = [['es', es]];
 

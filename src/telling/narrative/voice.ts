@@ -5,12 +5,11 @@ import { type Rational, toNumber, toText } from '../../engine/linear/index.ts';
 import { CASE, type MemberName } from '../../engine/train/index.ts';
 import { en } from './en.ts';
 import { es } from './es.ts';
+import type { MessageId, Messages } from './messages.ts';
 
 /** A new language is one file with every id of `en`, and its place here. */
 const MESSAGES = { en, es } satisfies Record<string, Messages>;
 
-export type MessageId = keyof typeof en;
-export type Messages = Readonly<Record<MessageId, string>>;
 export type Language = keyof typeof MESSAGES;
 export type Arguments = Readonly<Record<string, string | number>>;
 

@@ -8,7 +8,16 @@ import {
   type Way,
 } from '../../../engine/train/index.ts';
 import { type Answer, ofEngine, ofHand } from './answer.ts';
-import type { Bench } from './bench.ts';
+import type { Setting } from './setting.ts';
+
+/** What both builds are asked; the page's `Bench` is one. */
+interface Asked {
+  readonly on: ReadonlySignal<readonly string[]>;
+  readonly setting: ReadonlySignal<Setting>;
+  readonly turned: ReadonlySignal<MemberName | undefined>;
+  readonly held: ReadonlySignal<ReadonlySet<MemberName>>;
+  readonly answers: ReadonlySignal<boolean>;
+}
 
 /**
  * A train on the bench with what is asked of it answered: the right build, or the wrong one
@@ -21,7 +30,7 @@ export class Build {
   /** Degrees that each member has turned, clockwise seen from the input end; no signal. */
   readonly angles = new Map<MemberName, number>();
 
-  constructor(bench: Bench, train: ReadonlySignal<Train | undefined>) {
+  constructor(bench: Asked, train: ReadonlySignal<Train | undefined>) {
     this.train = train;
     this.assembly = computed(() => train.value && assemble(train.value));
     // Both ways at once, when a hand is laid on: what moves then follows it without asking.
