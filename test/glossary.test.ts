@@ -1,18 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { fraction, fromText } from '../src/engine/linear/index.ts';
 import { GLOSSARY } from '../src/engine/words/index.ts';
-import { en } from '../src/telling/narrative/en.ts';
-import { es } from '../src/telling/narrative/es.ts';
-import { voiceOf } from '../src/telling/narrative/index.ts';
-import { against, plainText, type Said, spokenIn } from './glossary.ts';
+import { against, type Said, spokenIn } from './glossary.ts';
 import { readSources } from './sources.ts';
 
 const sources = readSources();
 
-const messages = Object.keys(en).map((id): Said => {
-  const key = id as keyof typeof en;
-  return { where: id, en: plainText(en[key]), es: plainText(es[key]) };
-});
 const pages = sources
   .filter(({ path }) => /^src\/doors\/web\/.*\.tsx?$/.test(path) && !path.includes('.test.'))
   .flatMap(spokenIn);
@@ -27,26 +19,12 @@ const papers = sources
 
 describe('one word for one thing, in both languages', () => {
   it.each([
-    ['the messages of the command, the sheets and the answers', messages],
     ['the words of the page', pages],
     ['the README and what our trains say of themselves', papers],
   ] as const)('%s', (_, said) => {
     expect(said.length).toBeGreaterThan(5);
     expect(said.flatMap((its) => against(GLOSSARY, its))).toEqual([]);
   });
-});
-
-it('a minus is a minus in every sentence, and a hyphen in what is typed', () => {
-  const said = messages.flatMap(({ where, en: english = '', es: spanish = '' }) =>
-    [english, spanish].flatMap((text) => {
-      const typed = text.replaceAll(/\b(?:or|o) - (?:for|para)\b|--?[a-z][\w-]*/g, ' ');
-      return (/(?:^|[\s(=])-\s?[\d\p{L}]/u.exec(typed) ?? []).map((found) => `${where}: ${found}`);
-    }),
-  );
-  expect(said).toEqual([]);
-  expect(voiceOf('en').number(fraction(-7, 3))).toBe('\u22127/3 = \u22122.333');
-  expect(voiceOf('es').decimal(fraction(-7, 3))).toBe('\u22122,333');
-  expect(fromText('\u22127/3')).toEqual(fraction(-7, 3));
 });
 
 describe('the glossary', () => {

@@ -27,7 +27,7 @@ export const MOTION = {
     not: { en: /\blet(?:s|ting)? (?:\w+ ){0,3}go\b/i },
   },
   'slips first': { en: 'slips first', es: 'patina primero', not: { es: /\bcede primero\b/i } },
-  held: { en: 'held', es: 'retenido' },
+  held: { en: 'held', es: 'retenido', not: { es: /\b(?:sost(?:ien|eng|en)|sujet)/i } },
   'tied up': {
     en: 'tied up',
     es: 'bloqueado',

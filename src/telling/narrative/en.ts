@@ -323,7 +323,7 @@ export const en = {
   'suspects.seen': 'Seen',
   'suspects.ranked': 'Suspects, the likeliest first',
   'suspects.bracket':
-    '{place}. {chance} %: {count, plural, one {{suspect}} other {{count} suspects that nothing seen so far parts}}',
+    '{place}. {chance} %: {count, plural, one {{suspect}} other {{count} suspects that nothing seen so far tells apart}}',
   'suspects.one': '{chance} %  {suspect}',
   'suspects.hidden':
     '{count, plural, one {and one more, {chance} %} other {and {count} more, together {chance} %}}',
@@ -332,14 +332,14 @@ export const en = {
   'suspects.others':
     '{count, plural, one {One other suspect: {chance} %. All of them: --all.} other {{count} other suspects, together {chance} %. All of them: --all.}}',
   'suspects.enough':
-    'The first is likely enough to act on; a test that parts it further stands below, if there is one.',
+    'The first is likely enough to act on; a test that would make it surer stands below, if there is one.',
   'few.more': '{count, plural, other { and {count} more}}',
   'suspects.legend':
     'Weights, minutes and risks are common practice, not measured, from {file}. The unit’s maker has the last word on every test.',
   'suspects.next': 'Next best test',
   'next.best':
     '{test}: {minutes} min{opening, plural, =0 {} other {, and {opening} min to open the unit so far or to shut it}}; risk: {risk}.',
-  'next.none': 'None: no test is left that would part the suspects.',
+  'next.none': 'None: no test is left that would tell the suspects apart.',
   'next.again': 'It has been made, and found so: put it right, then try again.',
   'next.held':
     '{shown, select, yes {Stop, no {test}: {first} has to be {must}, and that is not how it was seen; put it right first.} other {Stop, no {test} yet: {first} has to be {must}, and nobody has surely seen it; test that first.}}',

@@ -34,7 +34,7 @@ export const es: Messages = {
   'fact.as one':
     'En el juego planetario {set} giran como una sola pieza {members}: nada se mueve sobre sus ejes.',
   'fact.holds':
-    '{kind, select, one_way {El esfuerzo empuja {member} {way} contra la rueda libre {device}, que lo pasa a la carcasa: {torque}.} band {El esfuerzo empuja {member} {way}; la banda {device} sostiene {member} contra la carcasa: {torque}.} brake {El esfuerzo empuja {member} {way}; el freno {device} sostiene {member} contra la carcasa: {torque}.} other {El esfuerzo empuja {member} {way}; el embrague {device} sostiene {member} contra la carcasa: {torque}.}}',
+    '{kind, select, one_way {El esfuerzo empuja {member} {way} contra la rueda libre {device}, que lo pasa a la carcasa: {torque}.} band {El esfuerzo empuja {member} {way}; la banda {device} retiene {member} contra la carcasa: {torque}.} brake {El esfuerzo empuja {member} {way}; el freno {device} retiene {member} contra la carcasa: {torque}.} other {El esfuerzo empuja {member} {way}; el embrague {device} retiene {member} contra la carcasa: {torque}.}}',
   'fact.fixed':
     'La carga empuja {member} {way}; forma una pieza con la carcasa, que recibe {torque}.',
   'fact.fixed.case': 'La carcasa recibe la reacción {way}: {torque}.',
@@ -307,7 +307,7 @@ export const es: Messages = {
 
   cause:
     '{cause, select, low_line_pressure {presión de línea baja} high_line_pressure {presión de línea alta} stator_slips {el estator del convertidor patina} engine_weak {un motor débil} selector_linkage {el varillaje del selector} control {el control se queda en una marcha} nothing_wrong {nada mal en el tren} other {varias averías}}',
-  test: '{test, select, under_power {{name} en tracción} coast {{name} en retención} noise {ruido en {name}} shift {cambio {name}} engagement {N a {name}} stall {calado en {name}} fluid {aceite y residuos} codes {códigos} selector {selector en la unidad} filter {filtro} end_play {{has, select, yes {juego axial del juego {name}} other {juego axial}}} pressure {{has, select, yes {presión de línea en {name}} other {presión de línea}}} device_pressure {presión en {name}} air_check {prueba de aire de {name}} band_check {ajuste de {name}} other {prueba a mano}}',
+  test: '{test, select, under_power {{name} en tracción} coast {{name} en retención} noise {ruido en {name}} shift {cambio {name}} engagement {N a {name}} stall {calado en {name}} fluid {aceite y residuos} codes {códigos} selector {selector en la unidad} filter {filtro} end_play {{has, select, yes {juego axial del juego {name}} other {juego axial}}} pressure {{has, select, yes {presión de línea en {name}} other {presión de línea}}} device_pressure {presión en {name}} air_check {prueba de aire de {name}} band_check {ajuste de {name}} other {comprobación a mano}}',
   'test.hand':
     '{name} girado {way}{count, plural, =0 {} other {, reteniendo {held}}}{devices, plural, =0 {} other {, con {on}}}',
   outcome:
@@ -355,9 +355,9 @@ export const es: Messages = {
     '{count, plural, one {Ninguna cosa sola lo explica todo; dos a la vez sí, y están abajo.} other {Ninguna cosa sola lo explica todo; dos a la vez sí, {count} pares, que están abajo.}}',
   'caution.engagement':
     'El pie en el freno, ruedas calzadas, nadie delante ni detrás. Solo al ralentí.',
-  'caution.shift': 'En la calle, quien pueda conducirlo, atento al tráfico.',
+  'caution.shift': 'En carretera, quien pueda conducirlo, atento al tráfico.',
   'caution.noise':
-    'En la calle, quien pueda conducirlo. Un juego que ruge se está comiendo: no más de lo necesario para oírlo.',
+    'En carretera, quien pueda conducirlo. Un juego que ruge se está comiendo: no más de lo necesario para oírlo.',
   'caution.codes': 'Cables lejos de partes que giran y queman; nadie lee y conduce a la vez.',
   'caution.selector':
     'Motor parado, ruedas calzadas, freno de mano puesto: sin su cable, la palanca del coche no dice nada.',
@@ -398,7 +398,7 @@ export const es: Messages = {
     '{what, select, jammed {{name}: arrastra, discos trabados} tight {{name}: arrastra, demasiado ajustada} weak {{name}: no agarra} backwards {{name}: al revés} seized {{name}: gripado} left_out {{name}: no montado} unseated {{place}: no asentado en {name}} wrong_way_round {{name}: vuelto del revés} out_of_line {{name}: no alineado} miscounted {{name}: discos mal contados} wrong_thickness {{name}: espesor equivocado} other {{name}: estriado roto}}',
   felt: '{felt, select, both_ways {gira en ambos sentidos} neither_way {no gira en ningún sentido} clockwise_only {gira solo en sentido horario} other {gira solo en sentido antihorario}}',
   inspection:
-    '{inspection, select, look {mirar} count {contar} measure {medir} height {altura} clearance {holgura} band {ajuste de la banda} end_play {juego axial} hand_check {a mano} other {prueba de aire}}',
+    '{inspection, select, look {mirar} count {contar} measure {medir} height {altura} clearance {holgura} band {ajuste de la banda} end_play {juego axial} hand_check {comprobación a mano} other {prueba de aire}}',
   'part.note':
     '{what, select, inner {Engrana por dentro: {note}} outer {Engrana por fuera: {note}} align {Alinear: {note}} other {Fotografía: {note}}}',
   'part.faces':
@@ -453,7 +453,7 @@ export const es: Messages = {
   'plan.air right': '{on}; sin aire {off}',
   'plan.air unseen': 'Las manos no alcanzan nada que lo muestre ahora: guíese por el sonido.',
   'plan.air doubt':
-    'Silbido: una junta pierde, o el orificio ventila por diseño, que dice el manual del fabricante. Nada: no llega aire, o el pistón está agarrotado.',
+    'Silbido: una junta pierde, o el orificio ventila por diseño, que dice el manual del fabricante. Nada: no llega aire, o el pistón está trabado.',
   'plan.fill':
     '{has, select, yes {Entran {fill}} other {Cuánto entra no está en el archivo}}{named, select, yes {, {kind}} other {}}; {sourced, select, yes {fuente: {source}} other {sin fuente}}{signed, select, yes {, {by}} other {}}. Mandan los datos propios de su unidad',
   'plan.fill level':
@@ -717,7 +717,7 @@ export const es: Messages = {
   'misconception.braking always':
     'No toda marcha da freno motor. Lo que retiene en tracción debe retener también en el otro sentido, y una rueda libre gira libre.',
   'misconception.one-way ends braking':
-    'Lo que lleva la retención sujeta aquí en ambos sentidos, y el motor es arrastrado. Una rueda libre lo impide solo donde retiene ella sola.',
+    'Lo que lleva la retención retiene aquí en ambos sentidos, y el motor es arrastrado. Una rueda libre lo impide solo donde retiene ella sola.',
   'misconception.still means no torque':
     'Velocidad cero es potencia cero, pero no par cero. Lo que no gira recibe la reacción, a menudo el mayor par de todos.',
   'misconception.reaction is the input':
@@ -802,7 +802,7 @@ export const es: Messages = {
   'sheet.measure.no limit': 'Sin límite en el archivo: escríbalo con su fuente y sus iniciales.',
   'sheet.measure.play': 'Juego axial, {shaft}',
   'sheet.test':
-    '{test, select, under_power {Prueba en la calle} coast {Retención} noise {Ruido} shift {Cambios} engagement {Engrane de gama} stall {Prueba de calado} fluid {Aceite} codes {Códigos} selector {Selector} filter {Filtro} end_play {Juego axial} pressure {Presión de línea} device_pressure {Presión en un elemento} air_check {Pruebas de aire} band_check {Bandas} other {Pruebas de mano}}: {caution}',
+    '{test, select, under_power {Prueba en carretera} coast {Retención} noise {Ruido} shift {Cambios} engagement {Engrane de gama} stall {Prueba de calado} fluid {Aceite} codes {Códigos} selector {Selector} filter {Filtro} end_play {Juego axial} pressure {Presión de línea} device_pressure {Presión en un elemento} air_check {Pruebas de aire} band_check {Bandas} other {Comprobaciones a mano}}: {caution}',
   'sheet.diagnosis.tests': 'Pruebas, primero las baratas',
   'sheet.diagnosis.seen': 'Lo que se vio',
   'sheet.diagnosis.notes': 'Razones: qué filas lo señalan y qué hablaría en contra',

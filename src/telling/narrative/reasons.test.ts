@@ -113,7 +113,7 @@ const SAID: readonly [Fact, string, string][] = [
       torque: { from: ZERO, to: ONE },
     },
     'The drum is pushed clockwise; the band holds it to the case: 0 to 1 times input torque.',
-    'El esfuerzo empuja «drum» en sentido horario; la banda «band» sostiene «drum» contra la carcasa: de 0 a 1 veces el par de entrada.',
+    'El esfuerzo empuja «drum» en sentido horario; la banda «band» retiene «drum» contra la carcasa: de 0 a 1 veces el par de entrada.',
   ],
   [
     { fact: 'fixed', member: 'rear.ring', ...push },

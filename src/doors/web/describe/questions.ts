@@ -129,17 +129,17 @@ export const questions = spoken({
       right: (it: string) => `Juego ${it}: cuente los dientes de la rueda lateral derecha.`,
       bevels: (it: string) => `Juego ${it}: ¿cuántos piñones cónicos hay?`,
       with: (it: string) => `¿A qué está estriado, encajado o soldado ${it}?`,
-      kind: () => '¿Qué sostiene o une piezas?',
+      kind: () => '¿Qué retiene o une piezas?',
       first: {
         clutch: (it: string) => `${it}: ¿qué dos piezas une? Primero, una.`,
-        brake: (it: string) => `${it}: ¿qué pieza sostiene contra la carcasa?`,
+        brake: (it: string) => `${it}: ¿qué pieza retiene contra la carcasa?`,
         band: (it: string) => `${it}: ¿alrededor de qué tambor va?`,
       },
       second: (it: string) => `${it}: ¿y la otra?`,
       inner: (it: string) => `${it}: ¿cuál es su pista interior?`,
       outer: (it: string) => `${it}: ¿cuál es su pista exterior?`,
       lets: (it: string) =>
-        `${it}: sostenga quieta la pista exterior. ¿Hacia dónde gira libre la interior?`,
+        `${it}: retenga quieta la pista exterior. ¿Hacia dónde gira libre la interior?`,
       driver: (it: string) => `${it}: ¿qué pieza lleva la rueda que mueve?`,
       'driver teeth': (it: string) => `${it}: cuente los dientes de la rueda que mueve.`,
       driven: (it: string) => `${it}: ¿qué pieza lleva la rueda movida?`,
@@ -167,7 +167,7 @@ export const questions = spoken({
       lets: 'Como va montada en el tren: volteada dice lo contrario.',
       range: 'Como está en la palanca: D, 2, L, R, N.',
       gear: '1, 2, 3, R.',
-      on: 'Elija todo. Nadie aplica una rueda libre: sostiene por sí sola.',
+      on: 'Elija todo. Nadie aplica una rueda libre: retiene por sí sola.',
     },
     options: {
       'planets are': {
@@ -181,8 +181,8 @@ export const questions = spoken({
       reaches: { straight: 'Engrana con ellos', through: 'Por satélites cortos propios' },
       kind: {
         clutch: 'Un embrague de discos: une dos piezas que giran',
-        brake: 'Un freno de discos: sostiene una pieza contra la carcasa',
-        band: 'Una banda: sostiene un tambor contra la carcasa',
+        brake: 'Un freno de discos: retiene una pieza contra la carcasa',
+        band: 'Una banda: retiene un tambor contra la carcasa',
         'one-way': 'Una rueda libre: de cuñas o de rodillos',
       },
       turns: {

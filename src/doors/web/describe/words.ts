@@ -183,7 +183,7 @@ export const words = spoken({
       set: 'Juegos planetarios',
       'gear pair': 'Pares de engranajes',
       join: 'Una sola pieza',
-      device: 'Lo que sostiene y une',
+      device: 'Lo que retiene y une',
       gear: 'Marchas',
     },
     lacks: {
@@ -191,13 +191,13 @@ export const words = spoken({
       input: 'el eje que entra',
       output: 'el eje que sale',
       set: 'un juego planetario',
-      device: 'lo que sostiene o une piezas',
+      device: 'lo que retiene o une piezas',
       gear: 'las marchas, y qué se aplica en cada una',
     },
-    loose: 'A estas piezas todavía no está estriado nada, y nada las sostiene:',
+    loose: 'A estas piezas todavía no está estriado nada, y nada las retiene:',
     anotherOne: {
       set: '¿Hay otro juego planetario?',
-      device: '¿Hay algo más que sostenga o una piezas?',
+      device: '¿Hay algo más que retenga o una piezas?',
       gear: '¿Hay otra marcha?',
     },
     finished: 'Todo está preguntado. Elija lo que quiera cambiar, o añada.',
@@ -220,7 +220,7 @@ export const words = spoken({
       pair: (driver: string, teeth: number, driven: string, its: number) =>
         `${driver} ${teeth} mueve a ${driven} ${its}`,
       clutch: (a: string, b: string) => `embrague de discos, une ${a} y ${b}`,
-      brake: (a: string) => `freno de discos, sostiene ${a} contra la carcasa`,
+      brake: (a: string) => `freno de discos, retiene ${a} contra la carcasa`,
       band: (a: string) => `banda alrededor de ${a}`,
       'one-way': (inner: string, outer: string, lets: 'clockwise' | 'anticlockwise') =>
         `rueda libre: ${inner} gira en sentido ${lets === 'clockwise' ? 'horario' : 'antihorario'} en ${outer}`,

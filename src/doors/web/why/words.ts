@@ -36,6 +36,6 @@ export const words = spoken({
       'Más es en sentido horario, visto desde el lado de entrada. Dientes por velocidades también suman cero.',
     bySet: (set: string) => `los engranajes del juego ${set}`,
     byEnd: (member: string) => `desde fuera, en ${member}`,
-    byGround: 'lo que sostiene la carcasa',
+    byGround: 'lo que retiene la carcasa',
   },
 });
