@@ -187,6 +187,7 @@ function calls(dice: Dice, text: string): string[][] {
       ...fault,
     ],
     ['chart', '-', ...fault],
+    ['faults', '-'],
     ['plan', '-'],
   ];
   return [check, ...dice.several(asked, 2).map((args) => [...args, ...style])];

@@ -1,4 +1,5 @@
-import { Bench, faultMatrix } from '../../engine/faults/index.ts';
+import { Bench, everyFault, faultMatrix } from '../../engine/faults/index.ts';
+import type { Train } from '../../engine/train/index.ts';
 import { AT_THE_INPUT } from '../../telling/narrative/index.ts';
 import {
   faultsCsv,
@@ -6,6 +7,7 @@ import {
   type FaultsReport,
   faultsText,
 } from '../../telling/report/index.ts';
+import { patiently } from './patiently.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
@@ -19,14 +21,22 @@ export function faults(file: string, session: Session): Reply {
   const train = trainOf(file, session);
   const page = { ...session.page, stand: raceHeld(session.page.stand ?? AT_THE_INPUT, options) };
   const pairs = options.pairs ?? false;
-  const only = options.only === undefined ? {} : { only: faultsOf(train, options.only) };
-  const matrix = faultMatrix(train, { pairs, spins: !pairs, ...only });
-  const bench = pairs ? undefined : new Bench(train);
-  const report: FaultsReport = {
-    train,
-    matrix,
-    ...(bench && { bench: matrix.rows.map((row) => bench.sign(row.faults)) }),
-  };
+  const only = options.only === undefined ? everyFault(train) : faultsOf(train, options.only);
+  refuseEndless(train, pairs ? (only.length * (only.length + 1)) / 2 : only.length);
+  const report = patiently(session, (tell): FaultsReport => {
+    const matrix = faultMatrix(train, { pairs, spins: !pairs, only, tell });
+    const bench = pairs ? undefined : new Bench(train);
+    const signs = bench && matrix.rows.map((row) => bench.sign(row.faults));
+    return { train, matrix, ...(signs && { bench: signs }) };
+  });
   if (options.json) return json(faultsJson(report, language, page.stand));
   return done(options.csv ? faultsCsv(report, page) : faultsText(report, page));
+}
+
+// Some minutes' work on the largest train that is read, and more rows than anybody reads.
+const MOST_CELLS = 250_000;
+
+function refuseEndless({ ranges }: Train, rows: number): void {
+  const gears = ranges.reduce((sum, range) => sum + range.gears.length, 0);
+  if (rows * gears > MOST_CELLS) throw new Refusal('bad.many faults', { rows, gears });
 }

@@ -3,6 +3,7 @@ import { voiceOf } from '../../telling/narrative/index.ts';
 import { DISK } from './disk.ts';
 import { LEDGER } from './ledger.ts';
 import { run } from './run.ts';
+import { waiting } from './waiting.ts';
 
 // Node's own streams for standard output and input take longer to load than an answer takes to
 // find: files and their numbers do here.
@@ -14,6 +15,7 @@ void run({
   lines: () => process.getBuiltinModule('node:readline').createInterface({ input: process.stdin }),
   serve: async (...where) => (await import('./serve.ts')).serve(...where),
   ledger: LEDGER,
+  waiting: (words) => waiting(words),
   press: async (source) => (await import('./press.ts')).press(source),
   out: (text) => write(1, text),
   err: complain,

@@ -6,6 +6,7 @@ import { suspectsJson, suspectsText, type Suspicion } from '../../telling/report
 import { interview } from './interview.ts';
 import { noted, openJob, type OpenJob } from './openjob.ts';
 import { ours } from './ours.ts';
+import { patiently } from './patiently.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { refuseFile, tellRenamed, textOf, trainOf } from './source.ts';
@@ -24,7 +25,8 @@ export async function suspects(
   const asks = seen === undefined && !job && file !== '-' && options.json !== true && world.lines;
   if (asks) {
     const practiceFile = options.experience ?? ours('experience.yaml');
-    const inquiry = inquire(train, practiceOf(practiceFile, session), gripsOf(train));
+    const practice = practiceOf(practiceFile, session);
+    const inquiry = patiently(session, () => inquire(train, practice, gripsOf(train)));
     return interview(inquiry, practiceFile, asks(), session);
   }
   const suspicion = suspicionOfFile(train, seen, session, job);
@@ -44,9 +46,12 @@ export function suspicionOfFile(
   job?: OpenJob,
 ): Suspicion {
   const practiceFile = session.options.experience ?? ours('experience.yaml');
-  const inquiry = inquire(train, practiceOf(practiceFile, session), gripsOf(train));
-  const observations = seen === undefined ? [] : seenIn(seen, inquiry, session);
-  return suspicionOf(inquiry, [...observations, ...(job?.seen(inquiry) ?? [])], practiceFile);
+  const practice = practiceOf(practiceFile, session);
+  return patiently(session, () => {
+    const inquiry = inquire(train, practice, gripsOf(train));
+    const observations = seen === undefined ? [] : seenIn(seen, inquiry, session);
+    return suspicionOf(inquiry, [...observations, ...(job?.seen(inquiry) ?? [])], practiceFile);
+  });
 }
 
 function practiceOf(file: string, session: Session): Practice {

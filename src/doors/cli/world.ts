@@ -1,6 +1,7 @@
 import type { Disk } from './disk.ts';
 import type { Ledger } from './ledger.ts';
 import type { Printed } from './press.ts';
+import type { Waiting, WaitingWords } from './waiting.ts';
 
 /** What the command touches of the machine; a test gives it another. */
 export interface World extends Disk {
@@ -19,6 +20,8 @@ export interface World extends Disk {
     port: number,
     say: (address: string) => string,
   ) => Promise<void>;
+  /** Tells whoever waits how long it takes; absent where nobody waits. */
+  readonly waiting?: (words: WaitingWords) => Waiting;
   /** Typesets; absent where nothing is printed. Throws where the typesetter is not installed. */
   readonly press?: (source: string) => Promise<Printed>;
   /** Where jobs are written down; absent where nothing is kept. */

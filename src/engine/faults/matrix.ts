@@ -23,6 +23,8 @@ export interface MatrixOptions {
   readonly only?: readonly Fault[];
   /** What spins free or fast, which takes several times as long. */
   readonly spins?: boolean;
+  /** Called with each row that is done, and how many there are. */
+  readonly tell?: (done: number, all: number) => void;
 }
 
 /**
@@ -37,8 +39,10 @@ export function faultMatrix(train: Train, options: MatrixOptions = {}): FaultMat
     : singles.map((fault) => [fault]);
   const variants = new Variants(train);
   const test = new RoadTest(variants.motion([]), options.spins ?? false);
-  const rows = combinations.map((faults): FaultRow => {
-    return { faults, cells: test.row(variants.motion(faults)) };
+  const rows = combinations.map((faults, k): FaultRow => {
+    const row = { faults, cells: test.row(variants.motion(faults)) };
+    options.tell?.(k + 1, combinations.length);
+    return row;
   });
   return { gears: test.gears, rows, classes: classesOf(rows) };
 }

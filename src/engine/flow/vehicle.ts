@@ -46,6 +46,7 @@ export class Vehicle {
   private readonly train: Train;
   private motion: Motion | undefined;
   private gears: readonly Way[] | undefined;
+  private readonly driven = new Map<string, Way | 'nowhere'>();
 
   constructor(train: Train) {
     this.train = train;
@@ -87,10 +88,18 @@ export class Vehicle {
     return its > others || (its === others && this.declared[0] === way);
   }
 
+  // Every fault of a matrix asks the same gears.
   private drivenBy(on: readonly string[], drive?: Verdict): Way | undefined {
+    const key = on.join('\n');
+    const found = this.driven.get(key) ?? this.wayOf(on, drive);
+    this.driven.set(key, found);
+    return found === 'nowhere' ? undefined : found;
+  }
+
+  private wayOf(on: readonly string[], drive?: Verdict): Way | 'nowhere' {
     this.motion ??= drive?.motion ?? motionOf(this.train);
     const verdict = drive ?? judge(this.motion, underPower(this.train, on));
     const sign = signOf(speedAt(verdict, this.train.output));
-    return sign === 0 ? undefined : sign > 0 ? 'clockwise' : 'anticlockwise';
+    return sign === 0 ? 'nowhere' : sign > 0 ? 'clockwise' : 'anticlockwise';
   }
 }

@@ -976,6 +976,10 @@ export const en = {
   'bad.date': 'unreadable date: {given}; type it as in --date 2026-11-25',
   'bad.missing output': 'missing file to write: type -o sheet.pdf',
   'bad.unwritable': 'cannot write {file} ({reason}); give the path of a file that you may write',
+  working:
+    '{is, select, counted {{done} of {all} done, after {seconds} s} other {still at it, after {seconds} s}}; Ctrl-C stops it',
+  'bad.many faults':
+    'too many to try: {rows} faults in {gears} gears; name some with --only, or leave out --pairs',
   'bad.output read':
     '{file} is what this answer is made from, and would be lost: give another name behind -o',
   'bad.output kind':

@@ -974,6 +974,10 @@ export const es: Messages = {
   'bad.missing output': 'falta el archivo que se escribe: añada -o hoja.pdf',
   'bad.unwritable':
     'no se puede escribir {file} ({reason}); dé la ruta de un archivo en el que pueda escribir',
+  working:
+    '{is, select, counted {{done} de {all} hechos, tras {seconds} s} other {sigue en ello, tras {seconds} s}}; Ctrl-C lo detiene',
+  'bad.many faults':
+    'demasiados que probar: {rows} fallos en {gears} marchas; nombre algunos con --only, o quite --pairs',
   'bad.output read':
     '{file} es de donde sale esta respuesta, y se perdería: dé otro nombre detrás de -o',
   'bad.output kind':
