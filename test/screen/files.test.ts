@@ -21,6 +21,114 @@ async function picks(page: Page, name: string, text: string | Buffer): Promise<v
   await chooser.setFiles({ name, mimeType: 'application/yaml', buffer: Buffer.from(text) });
 }
 
+async function fromMenu(page: Page, entry: string): Promise<void> {
+  await page.getByText('File', { exact: true }).click();
+  await button(page, entry).click();
+}
+
+// Files that the page may write back, in a folder that the browser keeps for it: `Open…` gives
+// them in this order, and `onDisk` reads them.
+async function disk(page: Page, files: Readonly<Record<string, string>>): Promise<void> {
+  await page.evaluate(async (given) => {
+    const folder = await navigator.storage.getDirectory();
+    const handles: FileSystemFileHandle[] = [];
+    for (const [name, text] of Object.entries(given)) {
+      const handle = await folder.getFileHandle(name, { create: true });
+      const stream = await handle.createWritable();
+      await stream.write(text);
+      await stream.close();
+      handles.push(handle);
+    }
+    Object.assign(window, { showOpenFilePicker: async () => handles.splice(0, 1) });
+  }, files);
+}
+
+const onDisk = (page: Page, name: string) =>
+  page.evaluate(async (its) => {
+    const folder = await navigator.storage.getDirectory();
+    return (await (await folder.getFileHandle(its)).getFile()).text();
+  }, name);
+
+const said = (page: Page) => expect.poll(() => page.locator('.desk-notices').textContent());
+
+async function describeSet(page: Page, name: string): Promise<void> {
+  await fromMenu(page, 'New, from nothing');
+  await page.getByRole('textbox', { name: 'Its name' }).fill(name);
+  await page.locator('.describe-ask').getByRole('button', { name: 'Next', exact: true }).click();
+  await page.waitForTimeout(50);
+}
+
+describe('a document', () => {
+  it('keeps its undo to itself, and saving says which file it wrote', async () => {
+    const { page } = await open();
+    const [a, b] = [WREN, WREN.replace('Wren', 'Linnet')];
+    await disk(page, { 'a.train.yaml': a, 'b.train.yaml': b });
+    await fromMenu(page, 'Open…');
+    await expect.poll(() => title(page).textContent()).toContain('Wren');
+    await fromMenu(page, 'Open…');
+    await expect.poll(() => title(page).textContent()).toContain('Linnet');
+    expect(await button(page, 'Undo').isDisabled()).toBe(true);
+    await page.keyboard.press('Control+z');
+    await button(page, 'Save').click();
+    await said(page).toContain('Saved as b.train.yaml.');
+    expect(await onDisk(page, 'b.train.yaml')).toBe(b);
+    expect(await onDisk(page, 'a.train.yaml')).toBe(a);
+  });
+
+  it('that is not saved stays when another opens, with its steps, until it is discarded', async () => {
+    const { page } = await open();
+    await describeSet(page, 'front');
+    await fromMenu(page, 'wren plain set');
+    await expect.poll(() => title(page).textContent()).toContain('Wren');
+    await said(page).toContain('Unsaved work on new.train.yaml');
+    await button(page, 'Restore').click();
+    await expect.poll(() => title(page).textContent()).toContain('new.train.yaml');
+    expect(await button(page, 'Undo').isEnabled()).toBe(true);
+    await fromMenu(page, 'wren plain set');
+    await button(page, 'Discard new.train.yaml').click();
+    await expect.poll(() => button(page, 'Restore').count()).toBe(0);
+  });
+
+  it('that is not saved is offered again when the tab has gone, and so is every other', async () => {
+    const { page, address } = await open();
+    await describeSet(page, 'front');
+    await fromMenu(page, 'wren plain set');
+    await said(page).toContain('Unsaved work on new.train.yaml');
+    await describeSet(page, 'rear');
+    await fromMenu(page, 'wren plain set');
+    await expect.poll(() => button(page, 'Restore').count()).toBe(2);
+    const context = page.context();
+    await page.close();
+    const again = await context.newPage();
+    await again.goto(address);
+    await expect.poll(() => button(again, 'Restore').count()).toBe(2);
+    const notices = await again.locator('.desk-notices p span').allTextContents();
+    expect(new Set(notices).size).toBe(2);
+  });
+
+  it('is offered beside one of which only a part was kept', async () => {
+    const { page, address } = await open();
+    await describeSet(page, 'front');
+    await fromMenu(page, 'wren plain set');
+    await said(page).toContain('Unsaved work on new.train.yaml');
+    await page.evaluate(async () => {
+      const request = indexedDB.open('holdturn');
+      await new Promise((resolve) => (request.onsuccess = resolve));
+      const store = request.result.transaction('drafts', 'readwrite').objectStore('drafts');
+      store.put(undefined, 'nothing');
+      store.put({ tab: 'gone', name: 'half' }, 'half');
+      store.put({ tab: 'gone', name: 'late', text: 'x', at: 'yesterday' }, 'late');
+      await new Promise((resolve) => (store.transaction.oncomplete = resolve));
+    });
+    const context = page.context();
+    await page.close();
+    const again = await context.newPage();
+    await again.goto(address);
+    await said(again).toContain('Unsaved work on new.train.yaml');
+    expect(await button(again, 'Restore').count()).toBe(1);
+  });
+});
+
 describe('a link', () => {
   it('carries a whole train, and the page makes the same one', async () => {
     const { page } = await open(linkTo(WREN));
@@ -60,15 +168,22 @@ describe('a file', () => {
     ['a broken one', WREN.replace('ring:', 'rnig:'), 'Line'],
     ['one of a later version', WREN.replace('holdturn: 1', 'holdturn: 2'), 'newer version'],
     ['one of five megabytes', `# ${'a'.repeat(5_000_000)}\n${WREN}`, 'too large'],
-  ])('%s is told in words, and undo brings back what was there', async (_, text, says) => {
+  ])('%s is told in words, and another file opens behind it', async (_, text, says) => {
     const { page, complaints } = await open();
     await picks(page, 'odd.train.yaml', text);
     const told = page.getByRole('region', { name: 'What is wrong with the file' });
     await expect.poll(() => told.textContent()).toContain(says);
-    await button(page, 'Undo').click();
+    await fromMenu(page, 'kestrel three speed');
     await expect.poll(() => told.count()).toBe(0);
     expect(await title(page).textContent()).toContain('Kestrel');
     expect(complaints).toEqual([]);
+  });
+
+  it('of more than any train has is refused before it is read', async () => {
+    const { page } = await open();
+    await picks(page, 'huge.train.yaml', Buffer.alloc(17 * 2 ** 20, 0x23));
+    await said(page).toContain('more than 16 MB');
+    expect(await title(page).textContent()).toContain('Kestrel');
   });
 
   it('that is no text is refused, and nothing is lost', async () => {

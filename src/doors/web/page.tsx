@@ -1,6 +1,7 @@
 import type { Bench } from './bench/index.ts';
 import { Desk, type FileDesk, Notice } from './desk/index.ts';
 import { Applied, Gears, SideOf, Turner } from './gears/index.ts';
+import { visible } from '../../telling/narrative/index.ts';
 import { later } from './later.tsx';
 import { Plate } from './plate/index.ts';
 import { Problems } from './problems/index.ts';
@@ -29,7 +30,7 @@ export function Page({ bench, desk }: Props) {
   return (
     <div class="page">
       <header class="page-head">
-        <h1>{bench.file.train.value?.name ?? bench.file.name.value}</h1>
+        <h1>{bench.file.train.value?.name ?? visible(bench.file.name.value)}</h1>
         <nav class="page-rooms" aria-label={say.rooms}>
           {ROOMS.map((name) => (
             <button

@@ -11,7 +11,7 @@ import {
 import type { Subject } from '../../../telling/scene/index.ts';
 import { Build } from './build.ts';
 import type { ByEngine, Setting, Side } from './setting.ts';
-import { TrainFile } from './trainfile.ts';
+import { type Steps, TrainFile } from './trainfile.ts';
 import { Turning } from './turning.ts';
 
 /**
@@ -53,9 +53,9 @@ export class Bench {
   });
 
   /** Puts a file of its own on the bench, in its first gear, with hands off. */
-  open(name: string, text: string, saved?: string): void {
+  open(name: string, text: string, saved?: string, steps?: Steps): void {
     batch(() => {
-      this.file.open(name, text, saved);
+      this.file.open(name, text, saved, steps);
       this.release();
       this.faults.value = [];
       this.on.value = this.file.train.value?.ranges[0]?.gears[0]?.on ?? [];

@@ -14,6 +14,14 @@ export async function fetchReader(): Promise<void> {
   reader.value ??= (await import('../../../engine/trainfile/index.ts')).readTrain;
 }
 
+/** What undo takes back and redo brings again: of one file, and laid aside with it. */
+export interface Steps {
+  readonly past: readonly string[];
+  readonly future: readonly string[];
+}
+
+const NONE: Steps = { past: [], future: [] };
+
 /**
  * The text of the train file that is open, with undo and redo without end. Every change of the
  * text goes through `write`; what reads it are signals.
@@ -45,13 +53,16 @@ export class TrainFile {
   readonly canUndo = computed(() => this.past.value.length > 0);
   readonly canRedo = computed(() => this.future.value.length > 0);
 
-  /** Opens another file; what was there before can be had back by `undo`. */
-  open(name: string, text: string, saved: string | undefined): void {
-    const before = this.text.value;
+  get steps(): Steps {
+    return { past: this.past.value, future: this.future.value };
+  }
+
+  /** Opens another file, with its own steps where it was open before. */
+  open(name: string, text: string, saved: string | undefined, steps: Steps = NONE): void {
     this.name.value = name;
     this.saved.value = saved;
-    if (before !== '' && before !== text) this.past.value = [...this.past.value, before];
-    this.future.value = [];
+    this.past.value = steps.past;
+    this.future.value = steps.future;
     this.last = undefined;
     this.text.value = text;
   }

@@ -39,8 +39,12 @@ async function fromHandle(handle: FileSystemFileHandle): Promise<DiskFile> {
   return { ...(await fromFile(await handle.getFile())), handle };
 }
 
-// Throws where it is no text in UTF-8.
+/** No train comes near it: a larger file is not read. */
+const MOST_BYTES = 2 ** 24;
+
+// Throws a TypeError where it is no text in UTF-8, a RangeError where it is too large.
 async function fromFile(file: File): Promise<DiskFile> {
+  if (file.size > MOST_BYTES) throw new RangeError('too large');
   const bytes = await file.arrayBuffer();
   const text = new TextDecoder('utf-8', { fatal: true }).decode(bytes);
   return { name: file.name, text, written: file.lastModified };

@@ -1,16 +1,23 @@
 import { effect, signal } from '@preact/signals';
-import { type Bench, fetchReader } from '../bench/index.ts';
+import { type Bench, fetchReader, type Steps } from '../bench/index.ts';
 import { type DiskFile, hasChanged, pick, saveAs, writeBack } from './disk.ts';
-import { type Draft, forget, keep, live, orphans, TAB } from './kept.ts';
+import { type Draft, forget, keep, live, newId, orphans, TAB } from './kept.ts';
 import { linkOf, textIn } from './link.ts';
 import { hearOthers, type Tell } from './others.ts';
 import { FIRST, readOurs } from './ours.ts';
 
 /** What the desk has to say, until it is put away or the next word takes its place. */
 export type Word =
-  | { readonly word: 'saved' | 'not kept' | 'link copied' | 'damaged link' | 'not text' }
+  | { readonly word: 'saved'; readonly name: string }
+  | { readonly word: 'not kept' | 'link copied' | 'damaged link' | 'not text' | 'too large' }
   | { readonly word: 'changed on disk' | 'open elsewhere' | 'saved elsewhere' }
   | { readonly word: 'failed'; readonly why: string };
+
+/** A draft that is offered again; one of this tab with all that belongs to it. */
+export interface Left extends Draft {
+  readonly disk?: DiskFile;
+  readonly steps?: Steps;
+}
 
 /**
  * Where the file on the bench comes from and goes to: disk, a link, a train of ours, or what a
@@ -18,14 +25,15 @@ export type Word =
  */
 export class FileDesk {
   readonly word = signal<Word | undefined>(undefined);
-  /** What tabs that are gone left unsaved. */
-  readonly left = signal<readonly Draft[]>([]);
+  /** What tabs that are gone left unsaved, and what was laid aside here for another file. */
+  readonly left = signal<readonly Left[]>([]);
   /** The link that was made last, to be seen where it cannot be copied. */
   readonly link = signal('');
 
   private readonly bench: Bench;
   private readonly tell: Tell;
   private disk: DiskFile | undefined;
+  private id = newId();
 
   constructor(bench: Bench) {
     this.bench = bench;
@@ -40,7 +48,8 @@ export class FileDesk {
     window.addEventListener('hashchange', () => void this.arrive());
     live();
     this.keepDrafts();
-    this.left.value = await orphans();
+    const gone = await orphans();
+    this.left.value = [...this.left.value, ...gone];
     await fetchReader();
   }
 
@@ -59,19 +68,24 @@ export class FileDesk {
 
   /** An empty file, to describe a train from nothing. */
   openNew(name: string): void {
+    this.layAside();
     this.disk = undefined;
     this.bench.open(name, '', '');
   }
 
-  openDraft(draft: Draft): void {
-    this.disk = undefined;
-    this.bench.open(draft.name, draft.text, draft.saved);
-    void this.dropDraft(draft);
+  openDraft(draft: Left): void {
+    this.layAside();
+    const { id, name, text, saved, disk, steps } = draft;
+    this.disk = disk;
+    this.bench.open(name, text, saved, steps);
+    this.left.value = this.left.value.filter((other) => other.id !== id);
+    // Kept as this tab's before the other is forgotten.
+    void this.keepNow().then((kept) => (kept ? forget(id) : undefined));
   }
 
-  async dropDraft({ tab }: Draft): Promise<void> {
-    this.left.value = this.left.value.filter((draft) => draft.tab !== tab);
-    await forget(tab);
+  async dropDraft({ id }: Draft): Promise<void> {
+    this.left.value = this.left.value.filter((draft) => draft.id !== id);
+    await forget(id);
   }
 
   /** Saves to where the file came from; with `over`, even if somebody wrote there since. */
@@ -84,14 +98,17 @@ export class FileDesk {
         this.say('changed on disk');
         return;
       }
+      const { id } = this;
       const saved = handle ? await writeBack(handle, text) : await saveAs(file.name.value, text);
       if (!saved) return;
+      this.word.value = { word: 'saved', name: saved.name };
+      await forget(id);
+      // Another file may have been opened meanwhile.
+      if (this.id !== id) return;
       this.disk = saved;
       file.name.value = saved.name;
       file.saved.value = text;
-      await forget(TAB);
       this.tell('saved');
-      this.say('saved');
     });
   }
 
@@ -126,25 +143,49 @@ export class FileDesk {
 
   private async put(file: DiskFile, isSaved = true): Promise<void> {
     if (file.name !== `${FIRST}.train.yaml`) await fetchReader();
+    this.layAside();
     this.disk = file;
     this.word.value = undefined;
     this.bench.open(file.name, file.text, isSaved ? file.text : undefined);
     this.tell('opened');
   }
 
-  // A moment of quiet after each change, and at once when the page is put away.
+  // What is open and not saved makes room for another file, and is offered beside it.
+  private layAside(): void {
+    const draft = this.draft();
+    if (draft) {
+      const { disk } = this;
+      const aside = { ...draft, steps: this.bench.file.steps, ...(disk && { disk }) };
+      this.left.value = [aside, ...this.left.value];
+      void this.keepNow(draft);
+    }
+    this.id = newId();
+  }
+
+  // What is open, where it is not on disk and not nothing.
+  private draft(): Draft | undefined {
+    const { changed, text, saved, name } = this.bench.file;
+    if (!changed.value || text.value === '') return undefined;
+    const its = { id: this.id, tab: TAB, name: name.value, text: text.value, at: Date.now() };
+    return saved.value === undefined ? its : { ...its, saved: saved.value };
+  }
+
+  // False where the browser keeps nothing, which is said.
+  private async keepNow(draft = this.draft()): Promise<boolean> {
+    if (!draft) return true;
+    this.keeps = await keep(draft);
+    if (!this.keeps) this.say('not kept');
+    return this.keeps;
+  }
+
+  // A moment of quiet after each change, and at once when the page is hidden.
   private keepDrafts(): void {
     let waits: ReturnType<typeof setTimeout> | undefined;
     const store = async () => {
       clearTimeout(waits);
-      const { file } = this.bench;
-      if (!file.changed.value) return forget(TAB);
-      const saved = file.saved.value;
-      const draft = { tab: TAB, name: file.name.value, text: file.text.value, at: Date.now() };
-      const kept = await keep(saved === undefined ? draft : { ...draft, saved });
-      this.keeps = kept;
-      if (!kept) this.say('not kept');
-      return undefined;
+      const draft = this.draft();
+      if (draft) await this.keepNow(draft);
+      else await forget(this.id);
     };
     effect(() => {
       void this.bench.file.text.value;
@@ -155,13 +196,14 @@ export class FileDesk {
     document.addEventListener('visibilitychange', () => document.hidden && void store());
     // Only where nothing is kept is there something to lose.
     window.addEventListener('beforeunload', (event) => {
-      if (!this.keeps && this.bench.file.changed.value) event.preventDefault();
+      const own = this.left.value.some(({ tab }) => tab === TAB);
+      if (!this.keeps && (own || this.bench.file.changed.value)) event.preventDefault();
     });
   }
 
   private keeps = true;
 
-  private say(word: Exclude<Word['word'], 'failed'>): void {
+  private say(word: Exclude<Word['word'], 'failed' | 'saved'>): void {
     this.word.value = { word };
   }
 
@@ -169,7 +211,9 @@ export class FileDesk {
     try {
       await work();
     } catch (error) {
-      if (error instanceof TypeError && /decod|utf/iu.test(error.message)) this.say('not text');
+      if (error instanceof RangeError) this.say('too large');
+      else if (error instanceof TypeError && /decod|utf/iu.test(error.message))
+        this.say('not text');
       else this.word.value = { word: 'failed', why: error instanceof Error ? error.message : '' };
     }
   }

@@ -1,4 +1,5 @@
-import type { FileDesk } from './filedesk.ts';
+import { visible } from '../../../telling/narrative/index.ts';
+import type { FileDesk, Word } from './filedesk.ts';
 import { newer } from './offline.ts';
 import { words } from './words.ts';
 
@@ -11,7 +12,7 @@ export function Notice({ desk }: { readonly desk: FileDesk }) {
     <div class="desk-notices" role="status">
       {word && (
         <p>
-          <span>{word.word === 'failed' ? say.failed(word.why) : say.word[word.word]}</span>
+          <span>{saidOf(word, say)}</span>
           {word.word === 'link copied' && (
             <input class="desk-link" readOnly value={desk.link.value} aria-label={say.link} />
           )}
@@ -39,16 +40,33 @@ export function Notice({ desk }: { readonly desk: FileDesk }) {
         </p>
       )}
       {desk.left.value.map((draft) => (
-        <p key={draft.tab}>
-          <span>{say.left(draft.name, new Date(draft.at))}</span>
+        <p key={draft.id}>
+          <span>{say.left(visible(draft.name), aboutOf(draft.text), new Date(draft.at))}</span>
           <button type="button" onClick={() => desk.openDraft(draft)}>
             {say.takeUp}
           </button>
           <button type="button" onClick={() => void desk.dropDraft(draft)}>
-            {say.throwAway}
+            {say.throwAway(visible(draft.name))}
           </button>
         </p>
       ))}
     </div>
   );
+}
+
+function saidOf(word: Word, say: ReturnType<typeof words>): string {
+  switch (word.word) {
+    case 'failed':
+      return say.failed(word.why);
+    case 'saved':
+      return say.saved(visible(word.name));
+    default:
+      return say.word[word.word];
+  }
+}
+
+// Two drafts of one name are told apart by the train's own name and how far each has come.
+function aboutOf(text: string): { readonly train: string; readonly lines: number } {
+  const train = /^name: *(.{1,80})/mu.exec(text)?.[1] ?? '';
+  return { train: visible(train), lines: text.trimEnd().split('\n').length };
 }

@@ -1,7 +1,12 @@
 import { spoken } from '../words.ts';
 
 const time = (language: string, at: Date) =>
-  at.toLocaleString(language, { dateStyle: 'medium', timeStyle: 'short' });
+  at.toLocaleString(language, { dateStyle: 'medium', timeStyle: 'medium' });
+
+interface About {
+  readonly train: string;
+  readonly lines: number;
+}
 
 export const words = spoken({
   en: {
@@ -21,15 +26,17 @@ export const words = spoken({
     newer: 'A newer version of this page has come. What is unsaved is kept.',
     takeNewer: 'Take it',
     takeUp: 'Restore',
-    throwAway: 'Discard',
-    left: (name: string, at: Date) => `Unsaved work on ${name}, of ${time('en', at)}, was kept.`,
+    throwAway: (name: string) => `Discard ${name}`,
+    left: (name: string, { train, lines }: About, at: Date) =>
+      `Unsaved work on ${name} (${train && `${train}, `}${lines === 1 ? 'one line' : `${lines} lines`}), of ${time('en', at)}, is kept.`,
+    saved: (name: string) => `Saved as ${name}.`,
     failed: (why: string) => `That could not be done (${why}). The text here is as it was.`,
     word: {
-      saved: 'Saved.',
       'not kept': 'This browser keeps nothing for this page: save to disk before you close it.',
       'link copied': 'This link holds the whole train; whoever opens it sends nothing to anybody.',
       'damaged link':
         'The link is damaged: part of it is missing. Ask for it again, or for the file.',
+      'too large': 'That file has more than 16 MB: no train has. Open another.',
       'not text': 'That file is no text in UTF-8. Save it as UTF-8 and open it again.',
       'changed on disk': 'Somebody else has written this file since it was opened here.',
       'open elsewhere': 'A file of this name is open in another tab too. Each keeps its own text.',
@@ -54,16 +61,17 @@ export const words = spoken({
     newer: 'Ha llegado una versión más nueva de esta página. Lo no guardado se conserva.',
     takeNewer: 'Usarla',
     takeUp: 'Recuperar',
-    throwAway: 'Descartar',
-    left: (name: string, at: Date) =>
-      `Se conservó trabajo sin guardar de ${name}, del ${time('es', at)}.`,
+    throwAway: (name: string) => `Descartar ${name}`,
+    left: (name: string, { train, lines }: About, at: Date) =>
+      `Se conserva trabajo sin guardar de ${name} (${train && `${train}, `}${lines === 1 ? 'una línea' : `${lines} líneas`}), del ${time('es', at)}.`,
+    saved: (name: string) => `Guardado como ${name}.`,
     failed: (why: string) => `No se pudo (${why}). El texto de aquí sigue como estaba.`,
     word: {
-      saved: 'Guardado.',
       'not kept':
         'Este navegador no conserva nada de esta página: guarde en disco antes de cerrar.',
       'link copied': 'Este enlace lleva el tren entero; quien lo abre no envía nada a nadie.',
       'damaged link': 'El enlace está dañado: falta una parte. Pídalo otra vez, o pida el archivo.',
+      'too large': 'Ese archivo tiene más de 16 MB: ningún tren los tiene. Abra otro.',
       'not text': 'Ese archivo no es texto en UTF-8. Guárdelo en UTF-8 y ábralo otra vez.',
       'changed on disk': 'Alguien ha escrito este archivo desde que se abrió aquí.',
       'open elsewhere':
