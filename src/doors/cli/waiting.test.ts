@@ -56,7 +56,8 @@ it('a table of faults that nobody would read is refused, with the way out', asyn
   const brakes = Array.from({ length: 60 }, (_, k) => `  d${k}: { brake: m${k} }`).join('\n');
   const gears = Array.from({ length: 60 }, (_, k) => `"${k}": []`).join(', ');
   const head = 'holdturn: 1\ninput: a\noutput: b\nsets: { s: { sun: 30, ring: 66 } }\n';
-  const stdin = `${head}joined: { a: [s.sun], b: [s.carrier] }\ndevices:\n${brakes}\nranges: { D: { ${gears} } }\n`;
+  const end = `devices:\n${brakes}\nranges: { D: { ${gears} } }\n`;
+  const stdin = `${head}joined: { a: [s.sun], b: [s.carrier] }\n${end}`;
   const { err, exit } = await ask('faults - --pairs', { stdin });
   expect([exit, err]).toEqual([
     2,
