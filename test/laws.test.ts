@@ -189,7 +189,7 @@ describe(`laws that hold for every train (SEED=${seed})`, () => {
           }
         };
         put(train.input, working.torques.get('input'));
-        put(train.output, working.torques.get('output'));
+        for (const [member, torque] of working.outputs) put(member, torque);
         for (const { first, second, name } of train.devices) {
           put(first, working.devices.get(name)?.torque);
           put(second, working.devices.get(name)?.torque, -1);
@@ -351,6 +351,7 @@ function withNewNames(train: Train): { renamed: Train; nameOf: (name: string) =>
     ...train,
     input: nameOf(train.input),
     output: nameOf(train.output),
+    ...(train.others && { others: train.others.map(nameOf) }),
     sets,
     pairs: train.pairs.map(({ name, driver, driven, ...pair }) => ({
       ...pair,

@@ -9,7 +9,7 @@ import {
   stickDiagram,
   paintStickDiagram,
 } from '../src/telling/stickdiagram/index.ts';
-import { type Scene, standingsOf, toSvg } from '../src/telling/scene/index.ts';
+import { endsOf, type Scene, standingsOf, toSvg } from '../src/telling/scene/index.ts';
 import { boxesOf, cross, hangTogether, meet, runTogether, strokesOf } from './drawn.ts';
 import { randomTrain } from './random-train.ts';
 import { ROOT } from './sources.ts';
@@ -127,7 +127,7 @@ function ours(name: string): Train {
 function inGear(train: Train, drawn: StickDiagram, on: readonly string[]): Scene {
   const { drive } = flow(train, on);
   const ledger = ledgerOf(train, pushesOf(train, drive));
-  const ends = new Map([[train.input, 'input'] as const, [train.output, 'output'] as const]);
+  const ends = endsOf(train);
   const { speeds, devices, branches, circling } = drive;
   const shown = { ends, speeds, ledger, devices, branches, circling };
   const letters = { on: 'A', idle: 'I', holding: 'H', overRunning: 'O', held: 'H', free: 'F' };

@@ -52,7 +52,7 @@ complete -F _holdturn holdturn`;
 function zsh(): string {
   const cases = OF_VERB.map(([verb, options]) => {
     const specs = options.map((option) => {
-      const repeated = option === 'fault' ? "'*'" : '';
+      const repeated = option === 'fault' || option === 'load' ? "'*'" : '';
       const words = CHOICES[option];
       const value =
         OPTIONS[option] === '' ? '' : `:${OPTIONS[option]}:${words ? `(${words.join(' ')})` : ''}`;

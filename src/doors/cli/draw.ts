@@ -1,7 +1,7 @@
 import { type Flow, flow, ledgerOf, pushesOf } from '../../engine/flow/index.ts';
 import { assemble, type Train } from '../../engine/train/index.ts';
 import { stickDiagram, paintStickDiagram } from '../../telling/stickdiagram/index.ts';
-import { type Standings, standingsOf, toSvg } from '../../telling/scene/index.ts';
+import { endsOf, type Standings, standingsOf, toSvg } from '../../telling/scene/index.ts';
 import { visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
 import { endSceneOf } from './drawend.ts';
 import { leverSceneOf } from './drawlever.ts';
@@ -56,7 +56,7 @@ function sideOf({ side = 'drive' }: Options): Side {
 function standingsIn(train: Train, { on, gear }: Selection, side: Side, voice: Voice): Standings {
   const working = flow(train, on)[side];
   const { speeds, devices, branches, circling, state } = working;
-  const ends = new Map([[train.input, 'input'] as const, [train.output, 'output'] as const]);
+  const ends = endsOf(train);
   const ledger = ledgerOf(train, pushesOf(train, working));
   const words = {
     on: 'O',

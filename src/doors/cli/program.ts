@@ -136,7 +136,7 @@ function optionOf(name: OptionName, voice: Voice): Option {
   const flags = `${short}--${name} ${shown}`.trimEnd();
   const option = new Option(flags, voice.say(`option.${name}`));
   const gather = (text: string, before: readonly string[] = []) => [...before, text];
-  return name === 'fault' ? option.argParser(gather) : option;
+  return name === 'fault' || name === 'load' ? option.argParser(gather) : option;
 }
 
 function helpOf(program: Command, verb: string | undefined): string {

@@ -29,6 +29,7 @@ export interface Options {
   readonly seenFrom?: string;
   readonly without?: string;
   readonly fault?: readonly string[];
+  readonly load?: readonly string[];
   readonly meshEfficiency?: string;
   readonly pairs?: boolean;
   readonly only?: string;

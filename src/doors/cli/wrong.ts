@@ -8,12 +8,14 @@ import {
 import { compare, fromText, ONE, type Rational, signOf } from '../../engine/linear/index.ts';
 import { type MeshEfficiency, USUAL_EFFICIENCY } from '../../engine/flow/index.ts';
 import type { Train } from '../../engine/train/index.ts';
+import { trainLoaded } from './loads.ts';
 import { meant, split, suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
 import type { Options } from './session.ts';
 
-/** The train with what --fault says is wrong, and without the parts of --without. */
-export function trainAsFound(train: Train, { fault = [], without = '' }: Options): Train {
+/** The train with outputs as --load says, what --fault says is wrong, and without the parts of --without. */
+export function trainAsFound(file: Train, { fault = [], without = '', load }: Options): Train {
+  const train = trainLoaded(file, load);
   const fitted = [...train.devices, ...train.pairs, ...train.sets].map(({ name }) => name);
   const joins = train.joins.map(({ name }) => name);
   const missing = split(without, [...fitted, ...joins]).map((given) => {

@@ -1,8 +1,8 @@
 import { coasting, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import { FloatTable, type Form, toNumber, Unsure } from '../linear/index.ts';
-import type { Motion } from '../motion/index.ts';
+import { type Motion, tiesOf } from '../motion/index.ts';
 import { judge, speedAt, type Verdict } from '../reckon/index.ts';
-import { isFriction } from '../train/index.ts';
+import { isFriction, outputsOf } from '../train/index.ts';
 import { namesOf } from './mask.ts';
 
 /**
@@ -75,8 +75,10 @@ class Walk {
     const locked = motion.devices.filter(({ whenOff }) => whenOff?.sense === '=');
     this.friction = friction.length;
     this.oneWays = oneWays.length;
+    const ties = tiesOf(motion, { tied: outputsOf(motion.train) });
+    const always = [...locked.map(({ slip }) => slip), ...ties];
     const width = motion.base.free.length;
-    const rows = 2 + oneWays.length + friction.length + locked.length;
+    const rows = 2 + oneWays.length + friction.length + always.length;
     this.levels = Array.from({ length: friction.length + 1 }, () => new FloatTable(rows, width));
     this.work = new FloatTable(2 + oneWays.length, width);
     const count = 2 ** friction.length;
@@ -90,7 +92,7 @@ class Walk {
       motion.speedOf(motion.train.output),
       ...oneWays.map(({ whenOff }) => whenOff as Form),
       ...friction.map(({ whenOn }) => whenOn ?? { at: [], coef: [] }).toReversed(),
-      ...locked.map(({ slip }) => slip),
+      ...always,
     ];
     const root = this.levels[0] as FloatTable;
     root.reset(width);
@@ -98,7 +100,7 @@ class Walk {
       const isOneWay = k >= 2 && k < 2 + oneWays.length;
       root.addForm(form, motion.base, isOneWay ? k - 2 : -1);
     });
-    locked.forEach(() => root.settleLast());
+    always.forEach(() => root.settleLast());
   }
 
   run(): Sweep {

@@ -1,7 +1,7 @@
 import { stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge, portsOf } from '../reckon/index.ts';
-import { companyOf, geometryOf, isFriction, type Train } from '../train/index.ts';
+import { companyOf, geometryOf, isFriction, outputsOf, type Train } from '../train/index.ts';
 import type { Reading } from '../trainfile/index.ts';
 import type { Misgiving, Warning } from './warning.ts';
 
@@ -59,7 +59,7 @@ function idleMembers(motion: Motion): Pointed[] {
       touches[assembly.bodyOf(member) as number]?.push({ name, path: ['devices', name] });
     }
   }
-  const ends = new Set([0, assembly.bodyOf(train.input), assembly.bodyOf(train.output)]);
+  const ends = new Set([0, ...[train.input, ...outputsOf(train)].map(assembly.bodyOf)]);
   const lone = touches.map(([touch, ...others], body) => {
     return others.length > 0 || ends.has(body) ? undefined : touch;
   });

@@ -1,5 +1,6 @@
 import { type Form, fraction, minus, over, type Rational, times, toText } from '../linear/index.ts';
 import type { Motion } from '../motion/index.ts';
+import { outputsOf } from '../train/index.ts';
 
 /**
  * How the ends of a train and the two sides of each device can move together, as a text: two
@@ -8,7 +9,7 @@ import type { Motion } from '../motion/index.ts';
 // The forms of the ends and of the slips, in the free coordinates, are the columns of a matrix
 // whose rows span all that they can do at once. Its reduced echelon form is one for each span.
 export function reachOf({ base, devices, speedOf, train }: Motion): string {
-  const forms: Form[] = [speedOf(train.input), speedOf(train.output)];
+  const forms: Form[] = [train.input, ...outputsOf(train)].map(speedOf);
   forms.push(...devices.map(({ slip }) => slip));
   const reduced = forms.map((form) => base.reduce(form));
   let rows = base.free.map((_, j) => {

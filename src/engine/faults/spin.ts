@@ -1,14 +1,14 @@
 import { compare, ONE, type Rational } from '../linear/index.ts';
 import type { Motion } from '../motion/index.ts';
 import { isSpan, type Quantity, sizeOf } from '../reckon/index.ts';
-import type { MemberName } from '../train/index.ts';
+import { type MemberName, outputsOf } from '../train/index.ts';
 import type { FaultMatrix, FaultRow, MatrixGear, Spins } from './answer.ts';
 import type { Speeds } from './trial.ts';
 
 /** What spins free or fast of a faulty train's bodies, held against the healthy `sound` speeds. */
 export function spinsOf({ assembly, train }: Motion, speeds: Speeds, sound: Speeds): Spins {
   const { bodies, onPins } = assembly;
-  const ends = [train.input, train.output].flatMap((end) => speeds.get(end) ?? []);
+  const ends = [train.input, ...outputsOf(train)].flatMap((end) => speeds.get(end) ?? []);
   const limit = greatest(ends.map(sizeOf).filter((size): size is Rational => !isSpan(size)));
   const free: MemberName[] = [];
   const fast = new Map<MemberName, Quantity>();

@@ -50,6 +50,8 @@ export interface Working {
   readonly onPins: ReadonlyMap<MemberName, Quantity>;
   /** What each end puts on the train: `input`, `output`, `case`, or a member that is given. */
   readonly torques: ReadonlyMap<string, Quantity>;
+  /** What the load puts on each output; together they are the torque of `output`. */
+  readonly outputs: ReadonlyMap<MemberName, Quantity>;
   readonly devices: ReadonlyMap<string, DeviceWork>;
   /** What each mesh puts on its two wheels. */
   readonly meshes: readonly MeshWork[];

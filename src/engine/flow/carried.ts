@@ -15,6 +15,8 @@ import {
 export interface Carried {
   /** By each given speed's holder, on the train. */
   readonly given: readonly Quantity[];
+  /** From outside, on each tied member. */
+  readonly tied: readonly Quantity[];
   /** By the reluctant end, on the train. */
   readonly reluctant: Quantity;
   /** By each device, on its first-named member. */
@@ -29,6 +31,7 @@ export interface Carried {
 
 export interface Point {
   readonly given: readonly Rational[];
+  readonly tied: readonly Rational[];
   readonly reluctant: Rational;
   readonly devices: readonly Rational[];
   readonly meshes: readonly Rational[];
@@ -48,6 +51,7 @@ export function carriedBy(
   const scaled = (quantities: readonly Quantity[]) => quantities.map((q) => stretched(q, by));
   return {
     given: scaled(reactions.given),
+    tied: scaled(reactions.tied),
     reluctant: stretched(reactions.reluctant, by),
     devices: scaled(reactions.devices),
     meshes: scaled(reactions.meshes),
@@ -82,6 +86,7 @@ export function idle(verdict: Verdict, ports: readonly Port[]): Carried {
   const none = (things: readonly unknown[]) => things.map(() => ZERO);
   const point = {
     given: none(question.given),
+    tied: none(question.tied ?? []),
     reluctant: ZERO,
     devices: none(motion.devices),
     meshes: none(motion.meshes),
@@ -105,6 +110,7 @@ function pointOf(loads: Loads, ports: readonly Port[], by: Rational): Point {
   const meshes = scaled(loads.meshes);
   return {
     given: scaled(loads.given),
+    tied: scaled(loads.tied),
     reluctant: times(loads.reluctant, by),
     devices: scaled(loads.devices),
     meshes,

@@ -16,7 +16,7 @@ import {
   times,
   ZERO,
 } from '../linear/index.ts';
-import { type Motion, willis } from '../motion/index.ts';
+import { type Motion, tiesOf, willis } from '../motion/index.ts';
 import { canPush, isSpan, type Quantity, value, type Verdict } from '../reckon/index.ts';
 import type { Mesh } from '../train/index.ts';
 import type { Carried } from './carried.ts';
@@ -131,6 +131,10 @@ class Search {
     });
     const loadBody = motion.speedOf(question.reluctant as string).at[0] as number;
     terms[loadBody]?.push([load, 1]);
+    const ties = tiesOf(motion, question);
+    ties.forEach(({ at, coef }, t) => {
+      at.forEach((body, k) => terms[body]?.push([load + 1 + t, coef[k] as Int]));
+    });
     const [end] = question.given;
     const turned = motion.speedOf(end?.member as string).at[0];
     const pushed = opposite(end?.speed ?? ONE);
@@ -140,7 +144,8 @@ class Search {
     });
     const unit = (column: number): Form => ({ at: [column], coef: [1] });
     const forms = [unit(load), ...motion.meshes.map((_, m) => unit(m))];
-    const bounds = extremes(load + 1, rows, forms, new Base(load + 1, []));
+    const columns = load + 1 + ties.length;
+    const bounds = extremes(columns, rows, forms, new Base(columns, []));
     if (bounds[0]?.least.solution.state === 'infeasible') return 'impossible';
     const settled: Rational[] = [];
     for (const [k, { least, greatest }] of bounds.entries()) {

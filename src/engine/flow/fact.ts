@@ -63,8 +63,20 @@ export type Fact =
       readonly end: End;
       readonly speed: Rational;
     }
+  /** Several outputs turn at one speed, and the load is shared. */
+  | {
+      readonly fact: 'outputs';
+      readonly shares: readonly { readonly member: MemberName; readonly torque: Quantity }[];
+    }
   | { readonly fact: 'neutral'; readonly member: MemberName; readonly end: End }
-  | { readonly fact: 'tied up'; readonly member: MemberName; readonly end: End; readonly way: Way }
+  /** `rolled`: it is the load that would turn it back, as on a hill. */
+  | {
+      readonly fact: 'tied up';
+      readonly member: MemberName;
+      readonly end: End;
+      readonly way: Way;
+      readonly rolled?: true;
+    }
   /** Speeds that nothing settles. */
   | { readonly fact: 'free'; readonly members: readonly MemberName[] }
   | { readonly fact: 'recirculates'; readonly power: Rational; readonly sets: readonly string[] }

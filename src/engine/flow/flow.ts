@@ -1,7 +1,7 @@
 import { toText, ZERO } from '../linear/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { isZero, judge, portsOf } from '../reckon/index.ts';
-import type { Train, Way } from '../train/index.ts';
+import { outputsOf, type Train, type Way } from '../train/index.ts';
 import type { Coast, Flow, Rollback, RollbackCase, Travel, Working } from './answer.ts';
 import { barredBy } from './carried.ts';
 import { type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
@@ -92,7 +92,7 @@ function rollbackCase(
   const { input, output } = motion.train;
   const back = { member: output, speed: turnOf(way) };
   const given = inputHeld ? [back, { member: input, speed: ZERO }] : [back];
-  const verdict = judge(motion, { on: new Set(on), given });
+  const verdict = judge(motion, { on: new Set(on), given, tied: outputsOf(motion.train) });
   const held = inputHeld ? labelOf(verdict, input) : null;
   const turned = { member: labelOf(verdict, output), end: 'output', way } as const;
   const facts = [{ fact: 'turned', ...turned } as const];
@@ -111,8 +111,8 @@ function rollbackCase(
   const ports = portsOf(motion);
   const elements = elementsOf(motion, ports, barredBy(verdict, ports));
   const heldBy = elements.flatMap(({ device }) => (device ? [device.name] : []));
-  const path = pathFacts(verdict, elements, [output]);
-  const end = { fact: 'tied up', ...turned } as const;
+  const path = pathFacts(verdict, elements, outputsOf(motion.train));
+  const end = { fact: 'tied up', ...turned, rolled: true } as const;
   const still = { speeds: new Map(), pose: poseOf(verdict) };
   return { rolls: false, ...still, heldBy, facts: [...facts, ...path, end] };
 }

@@ -83,15 +83,8 @@ export function ledgerOf(train: Train, pushes: Pushes): Ledger {
 
 /** The pushes of a gear. */
 export function pushesOf(train: Train, working: Working): Pushes {
-  const { torques, devices, branches, pose } = working;
-  const outside = new Map<MemberName, Quantity>();
-  for (const [end, member] of [
-    ['input', train.input] as const,
-    ['output', train.output] as const,
-  ]) {
-    const torque = torques.get(end);
-    if (torque) outside.set(member, torque);
-  }
+  const { torques, outputs, devices, branches, pose } = working;
+  const outside = new Map([[train.input, torques.get('input') ?? ZERO], ...outputs]);
   const byDevice = [...devices].map(([name, { torque }]) => [name, torque] as const);
   const turns = working.state !== 'tied up';
   return { outside, devices: new Map(byDevice), branches, ...(turns && { pose }) };

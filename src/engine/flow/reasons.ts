@@ -16,32 +16,35 @@ export interface Known {
   readonly observed: Observed;
   readonly elements: readonly Element[];
   readonly devices: ReadonlyMap<string, DeviceWork>;
+  readonly outputs: ReadonlyMap<MemberName, Quantity>;
   readonly recirculating: Circling;
 }
 
 /** The reasons in the order in which the load travels, read off the certificate. */
 export function reasonsOf(known: Known): Fact[] {
-  const { verdict, turned, state, observed, elements, devices, recirculating } = known;
+  const { verdict, turned, state, observed, elements, devices, outputs, recirculating } = known;
   const { question, motion } = verdict;
   const given = question.given[0] as { member: MemberName; speed: Rational };
   const other: End = turned === 'input' ? 'output' : 'input';
   const load = question.reluctant as string;
   const start = { member: labelOf(verdict, given.member), end: turned, way: wayOf(given.speed) };
   const facts: Fact[] = [{ fact: 'turned', ...start }];
-  facts.push(...pathFacts(verdict, elements, [given.member]));
+  const ends = turned === 'output' ? (question.tied ?? [given.member]) : [given.member];
+  facts.push(...pathFacts(verdict, elements, ends));
   facts.push(...sharedFacts(devices));
   if (state === 'tied up') return [...facts, { fact: 'tied up', ...start }];
   facts.push(...looseFacts(verdict, devices));
   const end = { member: labelOf(verdict, load), end: other };
   if (state === 'neutral') facts.push({ fact: 'neutral', ...end });
-  else facts.push({ fact: 'result', ...end, speed: speedAt(verdict, load) });
+  else
+    facts.push({ fact: 'result', ...end, speed: speedAt(verdict, load) }, ...shareFacts(outputs));
   facts.push(...circlingFacts(recirculating));
   if (turned === 'output') facts.push(brakingFact(motion.train.devices, state, devices));
   return [...facts, ...freeFacts(verdict, observed)];
 }
 
 /** The reasons where several speeds are given. */
-export function reasonsAt(known: Omit<Known, 'turned'>): Fact[] {
+export function reasonsAt(known: Omit<Known, 'turned' | 'outputs'>): Fact[] {
   const { verdict, state, observed, elements, devices, recirculating } = known;
   const { given, reluctant } = verdict.question;
   const facts = given.map(({ member, speed }): Fact => {
@@ -61,6 +64,13 @@ export function reasonsAt(known: Omit<Known, 'turned'>): Fact[] {
   const speed = observed.members.get(reluctant as string);
   if (speed && !isSpan(speed)) facts.push({ fact: 'result', ...end, speed });
   return [...facts, ...circlingFacts(recirculating), ...freeFacts(verdict, observed)];
+}
+
+// How the load is shared, where there are several outputs.
+function shareFacts(outputs: ReadonlyMap<MemberName, Quantity>): Fact[] {
+  if (outputs.size < 2) return [];
+  const shares = [...outputs].map(([member, torque]) => ({ member, torque: sizeOf(torque) }));
+  return [{ fact: 'outputs', shares }];
 }
 
 function circlingFacts({ power, sets }: Circling): Fact[] {

@@ -1,21 +1,21 @@
 import { ONE, opposite, signOf, type Rational } from '../linear/index.ts';
 import { type Motion, motionOf, type Question } from '../motion/index.ts';
 import { judge, speedAt, type Verdict } from '../reckon/index.ts';
-import type { Train, Way } from '../train/index.ts';
+import { outputsOf, type Train, type Way } from '../train/index.ts';
 
 /** Where the vehicle goes. */
 export type Course = 'forward' | 'reverse';
 
-/** The input turned once clockwise; the load keeps the output as slow as it can. */
+/** The input turned once clockwise; the load keeps the outputs as slow as it can. */
 export function underPower(train: Train, on: readonly string[]): Question {
   const given = [{ member: train.input, speed: ONE }];
-  return { on: new Set(on), given, reluctant: train.output };
+  return { on: new Set(on), given, reluctant: train.output, tied: outputsOf(train) };
 }
 
 /** The output turned once, the way the vehicle travels; the engine keeps the input slow. */
 export function coasting(train: Train, on: readonly string[], way: Way): Question {
   const given = [{ member: train.output, speed: turnOf(way) }];
-  return { on: new Set(on), given, reluctant: train.input };
+  return { on: new Set(on), given, reluctant: train.input, tied: outputsOf(train) };
 }
 
 /** One turn. */

@@ -10,6 +10,7 @@ import {
   stretched,
   type Verdict,
 } from '../reckon/index.ts';
+import type { MemberName } from '../train/index.ts';
 import type { Branch, DeviceWork, MeshWork, State, Working } from './answer.ts';
 import { barredBy, type Carried, carriedBy, idle, total } from './carried.ts';
 import { efficiencyOf, type MeshEfficiency } from './efficiency.ts';
@@ -28,6 +29,7 @@ export function workingOf(verdict: Verdict, turned: End, losses: MeshEfficiency)
   const efficiency = driving && efficiencyOf(verdict, work.observed, work.carried, losses);
   const [own, far] = [work.carried.given[0] ?? ZERO, work.carried.reluctant];
   const [input, output] = turned === 'input' ? [own, far] : [far, own];
+  const outputs = outputTorques(verdict, work.carried, output);
   return {
     ...work.told,
     ...(driving && { ratio: ratioOf(verdict, turned) }),
@@ -35,8 +37,9 @@ export function workingOf(verdict: Verdict, turned: End, losses: MeshEfficiency)
       ['input', input],
       ['output', output],
     ]),
+    outputs,
     ...(efficiency && { efficiency }),
-    facts: reasonsOf({ ...work, verdict, turned, state }),
+    facts: reasonsOf({ ...work, verdict, turned, state, outputs }),
   };
 }
 
@@ -97,6 +100,17 @@ function atRest(motion: Motion): Observed {
 export function balanced(ends: readonly (readonly [string, Quantity])[]): Map<string, Quantity> {
   const sum = total(ends.map(([, torque]) => torque));
   return new Map([...ends, ['case', sum ? opposite(sum) : { from: null, to: null }]]);
+}
+
+/** What the load puts on each output: all of it on the one, or what the road shares out. */
+export function outputTorques(
+  { motion, question }: Verdict,
+  { tied }: Carried,
+  all: Quantity,
+): Map<MemberName, Quantity> {
+  const [first, ...others] = question.tied ?? [];
+  if (others.length === 0) return new Map([[first ?? motion.train.output, all]]);
+  return new Map((question.tied ?? []).map((member, k) => [member, tied[k] ?? ZERO]));
 }
 
 function deviceWork(

@@ -1,6 +1,7 @@
 import { Base, type Form, freedom, type Int, type Row, type Vector } from '../linear/index.ts';
-import type { Motion } from '../motion/index.ts';
+import { type Motion, tiesOf } from '../motion/index.ts';
 import { spansFreedom } from '../proof/index.ts';
+import { outputsOf } from '../train/index.ts';
 
 type Pushing = Motion['devices'][number];
 
@@ -37,9 +38,11 @@ export interface Ways {
 
 function waysOf(motion: Motion, pushing: readonly Pushing[]): Ways {
   const { input, output } = motion.train;
+  const ties = tiesOf(motion, { tied: outputsOf(motion.train) });
   const forms: Form[] = [
     ...motion.meshes.map((_, m) => motion.base.rows[m] as Row),
     ...pushing.map(({ slip }) => slip),
+    ...ties,
     motion.speedOf(input),
     motion.speedOf(output),
   ];

@@ -1,2 +1,2 @@
 export { type Motion, motionOf, willis, withDevices } from './motion.ts';
-export { type Given, pose, type Posed, type Question } from './question.ts';
+export { type Given, pose, type Posed, type Question, tiesOf } from './question.ts';

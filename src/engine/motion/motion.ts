@@ -26,6 +26,8 @@ export interface Motion {
   readonly devices: readonly DeviceRows[];
   /** The form whose value is the member's speed. */
   speedOf(member: MemberName): Form;
+  /** The form whose value is a member's speed less another's. */
+  apart(member: MemberName, other: MemberName): Form;
   /** The row that gives a member a speed. */
   givenRow(member: MemberName, speed: Rational): Row;
   /** A column t beyond the others, as a form, and the rows t ≥ −ω and t ≥ ω. */
@@ -79,6 +81,11 @@ export function motionOf(train: Train): Motion {
     base: new Base(columns, rows),
     devices,
     speedOf: (member) => speeds[body(member)] as Form,
+    apart: (member, other) =>
+      form([
+        [member, 1],
+        [other, -1],
+      ]),
     givenRow: (member, speed) => {
       const at = body(member);
       if (!equal(speed, ONE)) return given(speeds[at] as Form, speed);

@@ -1,4 +1,4 @@
-import { NOTHING, type Programme, type Rational, type Row } from '../linear/index.ts';
+import { type Form, NOTHING, type Programme, type Rational, type Row } from '../linear/index.ts';
 import type { MemberName } from '../train/index.ts';
 import type { Motion } from './motion.ts';
 
@@ -7,6 +7,8 @@ export interface Question {
   /** The friction devices that are applied. */
   readonly on: ReadonlySet<string>;
   readonly given: readonly Given[];
+  /** Members that turn as the first of them does, as wheels on a straight road. */
+  readonly tied?: readonly MemberName[];
   /** The member whose speed, either way, is to be as small as the train allows. */
   readonly reluctant?: MemberName;
 }
@@ -18,7 +20,7 @@ export interface Given {
 
 /**
  * A question as a programme, and where its rows are. The first rows are the meshes', then one
- * for each device that can hold as things stand, one for each given speed, and for a
+ * for each device that can hold as things stand, one for each given speed and each tie, and for a
  * reluctant member t ≥ ω and t ≥ −ω, of which t, the last column, is minimised.
  */
 export interface Posed {
@@ -26,6 +28,8 @@ export interface Posed {
   /** For each of the train's devices the row that it has, if it has one. */
   readonly deviceRow: readonly (number | undefined)[];
   readonly firstGiven: number;
+  /** One for each tied member but the first. */
+  readonly firstTie: number;
   readonly firstReluctant: number;
 }
 
@@ -37,6 +41,8 @@ export function pose(motion: Motion, question: Question): Posed {
   });
   const firstGiven = rows.length;
   for (const { member, speed } of question.given) rows.push(motion.givenRow(member, speed));
+  const firstTie = rows.length;
+  rows.push(...tiesOf(motion, question).map((form): Row => ({ ...form, sense: '=', right: 0 })));
   const firstReluctant = rows.length;
   const { columns } = motion;
   if (question.reluctant === undefined) {
@@ -44,11 +50,18 @@ export function pose(motion: Motion, question: Question): Posed {
       programme: { columns, rows, minimise: NOTHING },
       deviceRow,
       firstGiven,
+      firstTie,
       firstReluctant,
     };
   }
   const { size, rows: bounds } = motion.sizeOf(question.reluctant);
   rows.push(...bounds);
   const programme = { columns: columns + 1, rows, minimise: size };
-  return { programme, deviceRow, firstGiven, firstReluctant };
+  return { programme, deviceRow, firstGiven, firstTie, firstReluctant };
+}
+
+/** What is zero of each tied member but the first: its speed less the first's. */
+export function tiesOf(motion: Motion, { tied = [] }: Pick<Question, 'tied'>): Form[] {
+  const [first, ...others] = tied;
+  return first === undefined ? [] : others.map((member) => motion.apart(member, first));
 }

@@ -1,4 +1,12 @@
-import { assemble, hidersOf, ownName, type Part, type Train, upOf } from '../train/index.ts';
+import {
+  assemble,
+  hidersOf,
+  outputsOf,
+  ownName,
+  type Part,
+  type Train,
+  upOf,
+} from '../train/index.ts';
 
 /**
  * Which parts hands get hold of while a train is built. One that is on is in reach while none of
@@ -17,7 +25,7 @@ export class Reach {
     this.build = teardown.toReversed();
     this.hiders = new Map(teardown.map((part) => [part, hidersOf(teardown, part)]));
     this.up = upOf(teardown);
-    this.ends = new Set([train.input, train.output].flatMap((end) => partsAt(train, end)));
+    this.ends = new Set([train.input, ...outputsOf(train)].flatMap((end) => partsAt(train, end)));
   }
 
   /** Those in reach after a step of the build, the last to go on first. */

@@ -13,11 +13,11 @@ import {
 import { type Abreast, abreastOf, onlySign, partsOf } from './abreast.ts';
 import { between, hull, isSpan, type Quantity } from './quantity.ts';
 import { value } from './speeds.ts';
-import { loadsOf, type Verdict } from './verdict.ts';
+import { loadsOf, sourceOf, type Verdict } from './verdict.ts';
 
 /**
  * The balance of torques on every body as rows: columns are the meshes' multipliers, then the
- * devices' torques on their first members, then the torques at the given speeds.
+ * devices' torques on their first members, then the torques at the given speeds and on the tied members.
  */
 export class Balance {
   readonly reluctant: Rational;
@@ -30,7 +30,10 @@ export class Balance {
   constructor(verdict: Verdict, slips: readonly Quantity[]) {
     const { motion, question } = verdict;
     this.reluctant = loadsOf(verdict).reluctant;
-    this.columns = motion.meshes.length + motion.devices.length + question.given.length;
+    const { tied = [] } = question;
+    const firstGiven = motion.meshes.length + motion.devices.length;
+    const firstTied = firstGiven + question.given.length;
+    this.columns = firstTied + tied.length;
     const terms: [number, Int][][] = Array.from({ length: motion.columns }, () => []);
     const push = (form: Form, column: number, sign: 1 | -1 = 1) => {
       form.at.forEach((body, k) => {
@@ -51,17 +54,29 @@ export class Balance {
       if (!group) limits.push({ at: [column], coef: [1], sense: '=', right: 0 });
       else if (sign) limits.push({ at: [column], coef: [sign], sense: '>=', right: 0 });
     });
-    this.shared = this.abreast.map(([first]) => this.firstDevice + (first?.device ?? 0));
+    const source = tied.length > 0 ? sourceOf(question) : undefined;
+    this.shared = [
+      ...this.abreast.map(([first]) => this.firstDevice + (first?.device ?? 0)),
+      ...tied.map((_, k) => firstTied + k),
+    ];
     question.given.forEach(({ member }, k) => {
-      push(motion.speedOf(member), motion.meshes.length + motion.devices.length + k);
+      if (k !== source) push(motion.speedOf(member), firstGiven + k);
     });
+    tied.forEach((member, k) => push(motion.speedOf(member), firstTied + k));
     const load =
       question.reluctant === undefined ? undefined : motion.speedOf(question.reluctant).at[0];
+    const resists = { num: -this.reluctant.num, den: this.reluctant.den };
+    const isTied = source === question.given.length;
     const balanced = terms.map((body, column): Row => {
       const form = { at: body.map(([at]) => at), coef: body.map(([, coef]) => coef) };
-      const torque = column === load ? { num: -this.reluctant.num, den: this.reluctant.den } : ZERO;
-      return given(form, torque);
+      return given(form, column === load && !isTied ? resists : ZERO);
     });
+    if (source !== undefined) {
+      // All that is on the tied members is what the first of them is given, or resists with.
+      const all = { at: tied.map((_, k) => firstTied + k), coef: tied.map(() => 1) };
+      const from = { at: [...all.at, firstGiven + source], coef: [...all.coef, -1] };
+      limits.push(isTied ? given(all, this.reluctant) : given(from, ZERO));
+    }
     this.rows = [...balanced, ...limits];
   }
 

@@ -12,6 +12,7 @@ import { canPush, loadsOf, type Verdict } from './verdict.ts';
  */
 export interface Reactions {
   readonly given: readonly Quantity[];
+  readonly tied: readonly Quantity[];
   readonly reluctant: Rational;
   readonly devices: readonly Quantity[];
   readonly meshes: readonly Quantity[];
@@ -33,12 +34,15 @@ export function reactionsOf(
   const meshes = quantities.slice(0, motion.meshes.length);
   const devices = quantities.slice(meshes.length, meshes.length + motion.devices.length);
   const held = meshes.length + devices.length;
+  const tied = held + question.given.length;
+  const firstPort = tied + (question.tied?.length ?? 0);
   return {
-    given: quantities.slice(held, held + question.given.length),
+    given: quantities.slice(held, tied),
+    tied: quantities.slice(tied, firstPort),
     reluctant: balance.reluctant,
     devices,
     meshes,
-    ports: quantities.slice(held + question.given.length),
+    ports: quantities.slice(firstPort),
   };
 }
 

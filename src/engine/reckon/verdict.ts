@@ -30,10 +30,12 @@ export function speedAt({ motion, solution }: Verdict, member: string): Rational
 
 /**
  * The certificate's torques: on the train by each given speed's holder, by the reluctant end,
+ * on each tied member (together what the first of them is given or resists with),
  * on its first-named member by each device, and the multiplier of each mesh.
  */
 export interface Loads {
   readonly given: readonly Rational[];
+  readonly tied: readonly Rational[];
   readonly reluctant: Rational;
   readonly devices: readonly Rational[];
   readonly meshes: readonly Rational[];
@@ -50,11 +52,17 @@ export function loadsOf({ motion, question, posed, solution }: Verdict): Loads {
   const { firstReluctant } = posed;
   const over = price(firstReluctant); // of t ≥ −ω, which pushes the member clockwise
   const under = price(firstReluctant + 1);
+  const given = question.given.map(({ speed }, k) => {
+    return times(price(posed.firstGiven + k), { num: speed.den, den: 1 });
+  });
+  const reluctant = question.reluctant === undefined ? ZERO : minus(over, under);
+  const { tied = [] } = question;
+  const others = tied.slice(1).map((_, k) => price(posed.firstTie + k));
+  const outside = [...given, reluctant][sourceOf(question)] ?? ZERO;
   return {
-    given: question.given.map(({ speed }, k) => {
-      return times(price(posed.firstGiven + k), { num: speed.den, den: 1 });
-    }),
-    reluctant: question.reluctant === undefined ? ZERO : minus(over, under),
+    given,
+    reluctant,
+    tied: tied.length > 0 ? [others.reduce(minus, outside), ...others] : [],
     devices: motion.devices.map((_, d) => {
       const row = posed.deviceRow[d];
       return row === undefined
@@ -74,6 +82,12 @@ export function canPush(
   const there = posed.deviceRow[device] !== undefined;
   const apart = motion.devices[device]?.slip.at.length !== 0;
   return there && apart && isZero(slips[device] as Quantity);
+}
+
+/** Where among what is given, the reluctant end behind it, the torque on all tied members is. */
+export function sourceOf({ given, tied = [] }: Question): number {
+  const at = given.findIndex(({ member }) => member === tied[0]);
+  return at < 0 ? given.length : at;
 }
 
 /** +1 or -1: which way a device's row pushes its first-named member. */

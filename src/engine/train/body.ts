@@ -1,7 +1,8 @@
 import { gearingOf } from './gearing.ts';
 import type { Gearing } from './mesh.ts';
 import { CASE, type MemberName } from './member.ts';
-import { type Train } from './train.ts';
+import { outputsOf } from './outputs.ts';
+import type { Train } from './train.ts';
 
 /** One rigid body: all the names of members that are splined, welded or joined into it. */
 export interface Body {
@@ -26,7 +27,7 @@ export function assemble(train: Train): Assembly {
   const gearing = gearingOf(train);
   const groups = new Groups();
   groups.add(CASE);
-  for (const name of [train.input, train.output, ...gearing.members]) groups.add(name);
+  for (const name of [train.input, ...outputsOf(train), ...gearing.members]) groups.add(name);
   for (const planet of gearing.planets) groups.add(planet.member);
   for (const { first, second } of train.devices) [first, second].forEach((n) => groups.add(n));
   for (const join of [...train.joins, ...gearing.welds]) {

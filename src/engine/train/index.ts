@@ -9,6 +9,7 @@ export type * from './capacity.ts';
 export type * from './car.ts';
 export * from './band.ts';
 export * from './endplay.ts';
+export { type OutputLoad, outputsOf, withLoads } from './outputs.ts';
 export * from './pack.ts';
 export * from './part.ts';
 export {

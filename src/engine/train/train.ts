@@ -19,6 +19,8 @@ export interface Train {
   readonly about: string;
   readonly input: MemberName;
   readonly output: MemberName;
+  /** Further outputs: a differential's other half shaft, the other wheels. See `outputsOf`. */
+  readonly others?: readonly MemberName[];
   /** How the output turns as the vehicle goes forward; absent: as most gears that drive turn it. */
   readonly forward?: Way;
   readonly sets: readonly GearSet[];

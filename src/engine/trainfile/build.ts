@@ -17,7 +17,7 @@ export function buildTrain(file: FileEntries): Train {
     name: file.name ?? '',
     about: file.about ?? '',
     input: file.input ?? '',
-    output: file.output ?? '',
+    ...outputs(file.output),
     ...(file.forward && { forward: file.forward }),
     sets: listOf(file.sets, gearSet),
     pairs: listOf(file['gear pairs'], gearPair),
@@ -40,6 +40,12 @@ export function buildTrain(file: FileEntries): Train {
     ...(file.wear && { wear: listOf(file.wear, (name, its) => ({ part: name, ...its })) }),
     ...(file.packs && { packs: listOf(file.packs, (name, pack) => ({ device: name, ...pack })) }),
   };
+}
+
+function outputs(entry: FileEntries['output'] = ''): Pick<Train, 'output' | 'others'> {
+  if (typeof entry === 'string') return { output: entry };
+  const [output = '', ...others] = entry;
+  return { output, ...(others.length > 0 && { others }) };
 }
 
 function listOf<In, Out>(

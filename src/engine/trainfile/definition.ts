@@ -128,7 +128,15 @@ export const FILE = v.strictObject(
       MEMBER,
       v.description('The member that the engine turns. Clockwise is seen from this end.'),
     ),
-    output: v.pipe(MEMBER, v.description('The member that drives the load.')),
+    output: v.pipe(
+      v.union(
+        [MEMBER, v.pipe(v.array(MEMBER, or('members')), v.minLength(1, or('members')))],
+        or('members'),
+      ),
+      v.description(
+        'The member that drives the load; or several, as [left half shaft, right half shaft].',
+      ),
+    ),
     forward: v.exactOptional(
       v.pipe(
         WAY,

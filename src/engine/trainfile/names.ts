@@ -1,4 +1,4 @@
-import { CASE, type GearSet, isFriction, type Train } from '../train/index.ts';
+import { CASE, type GearSet, isFriction, outputsOf, type Train } from '../train/index.ts';
 import type { Findings } from './findings.ts';
 import type { Mention, Role } from './mention.ts';
 import { looksLike, near } from './near.ts';
@@ -105,7 +105,7 @@ export function doubtNames(train: Train, mentions: readonly Mention[], findings:
   }
   for (const [name, [only, ...others]] of places) {
     if (!only || others.length > 0 || name === CASE) continue;
-    if (name === train.input || name === train.output) continue;
+    if (name === train.input || outputsOf(train).includes(name)) continue;
     // Of two that stand once each, the later is told.
     const earlier = [...places].filter(
       ([, all]) => all.length > 1 || (all[0] as Mention).at.from < only.at.from,

@@ -25,7 +25,7 @@ export interface FileEntries {
   readonly name?: string;
   readonly about?: string;
   readonly input?: string;
-  readonly output?: string;
+  readonly output?: string | readonly string[];
   readonly forward?: Way;
   readonly sets?: ReadonlyMap<string, SetEntry>;
   readonly 'gear pairs'?: ReadonlyMap<string, PairEntry>;

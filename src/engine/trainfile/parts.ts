@@ -1,4 +1,4 @@
-import { CASE, type GearSet, type MemberName, type Train } from '../train/index.ts';
+import { CASE, type GearSet, type MemberName, outputsOf, type Train } from '../train/index.ts';
 
 /** The parts of a set that are members: what may stand behind its name and a dot. */
 export function partsOf(set: GearSet): string[] {
@@ -27,7 +27,7 @@ export function membersOf(train: Train): MemberName[] {
   const names = [
     CASE,
     train.input,
-    train.output,
+    ...outputsOf(train),
     ...train.sets.flatMap((set) => partsOf(set).map((part) => `${set.name}.${part}`)),
     ...train.pairs.flatMap(({ driver, driven }) => [driver.member, driven.member]),
     ...train.joins.flatMap(({ name, members }) => [name, ...members]),

@@ -2,6 +2,7 @@ import {
   assemble,
   CASE,
   type GearSet,
+  outputsOf,
   type SharingSet,
   type Train,
   type WheelSet,
@@ -20,6 +21,14 @@ export function checkSense(train: Train, at: PlaceOf, findings: Findings): void 
   for (const end of ['input', 'output'] as const) {
     if (train[end] === CASE) findings.error(at(end), { problem: 'case cannot turn', end });
   }
+  outputsOf(train).forEach((member, i, all) => {
+    const place = () => at('output', `${i}`);
+    if (i > 0 && member === CASE) {
+      findings.error(place(), { problem: 'case cannot turn', end: 'output' });
+    } else if (all.indexOf(member) < i) {
+      findings.error(place(), { problem: 'listed twice', name: member });
+    }
+  });
   for (const set of train.sets) {
     if (set.kind === 'sharing') checkSharing(train, set, at, findings);
     if (set.kind === 'wheels') checkWheels(set, at, findings);

@@ -66,7 +66,12 @@ export class Walker {
           const option = form.options.find(
             (o) => o.type === 'strict_tuple' && o.items.length === size,
           );
-          if (option) return this.value(node, option, path, owner);
+          const list = option ?? form.options.find((o) => o.type === 'array');
+          if (list) return this.value(node, list, path, owner);
+        }
+        if (node.kind === 'scalar') {
+          const leaf = form.options.find((o) => o.type === 'string');
+          if (leaf) return this.value(node, leaf, path, owner);
         }
         return this.unexpected(node, form.message, owner);
       case 'record':

@@ -1,4 +1,14 @@
-import type { Car, Device, Engine, Fluid, GearPair, GearSet, Part, Train } from '../train/index.ts';
+import {
+  type Car,
+  type Device,
+  type Engine,
+  type Fluid,
+  type GearPair,
+  type GearSet,
+  outputsOf,
+  type Part,
+  type Train,
+} from '../train/index.ts';
 import { VERSION } from './definition.ts';
 import { PART } from './part.ts';
 
@@ -13,7 +23,8 @@ export function trainText(train: Train): string {
   const lines = [`holdturn: ${VERSION}`];
   if (train.name !== '') lines.push(`name: ${scalarText(train.name)}`);
   if (train.about !== '') lines.push(`about: ${scalarText(train.about)}`);
-  lines.push(`input: ${scalarText(train.input)}`, `output: ${scalarText(train.output)}`);
+  lines.push(`input: ${scalarText(train.input)}`);
+  lines.push(`output: ${flowText(train.others ? outputsOf(train) : train.output, false)}`);
   if (train.forward) lines.push(`forward: ${train.forward}`);
   const section = (key: string, entries: readonly (readonly [string, Value])[]) => {
     if (entries.length > 0) lines.push('', ...sectionLines(key, new Map(entries), false));

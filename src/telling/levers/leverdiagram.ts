@@ -1,7 +1,7 @@
 import { compoundLevers, leversOf } from '../../engine/lever/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { motionOf } from '../../engine/motion/index.ts';
-import { CASE, type Device, type Train } from '../../engine/train/index.ts';
+import { CASE, type Device, outputsOf, type Train } from '../../engine/train/index.ts';
 import { type AxisName, nameAxes } from './axisnames.ts';
 import { arranged, type Block } from './blocks.ts';
 
@@ -95,7 +95,7 @@ function blocksOf(train: Train): Block[] {
   const known = new Set([CASE, ...blocks.flat().map(({ member }) => member)]);
   const ports = motion.assembly.gearing.members;
   const others = train.devices.flatMap(({ first, second }) => [first, second]);
-  for (const name of [train.input, train.output, ...ports, ...others]) {
+  for (const name of [train.input, ...outputsOf(train), ...ports, ...others]) {
     const member = labelOf(bodyOf(name) ?? 0);
     if (known.has(member) || motion.assembly.onPins.has(bodyOf(name) ?? 0)) continue;
     known.add(member);

@@ -43,6 +43,9 @@ export const en = {
     'The load pushes the {member} {way}; it is made fast to the case, which takes {torque}.',
   'fact.fixed.case': 'The case takes the reaction {way}: {torque}.',
   'fact.shares': 'The {devices} share one reaction: how much of it each carries, nothing settles.',
+  'fact.outputs':
+    'The outputs turn at one speed, as on a straight road, and share the load: {shares}.',
+  'output share': 'the {member} takes {torque}',
   'fact.over-runs':
     '{size, select, none {The {device} over-runs; nothing settles how fast.} 1 {The {device} over-runs at {end, select, input {the speed of the input} output {the speed of the output} given {a speed of 1} other {the speed of your hand}}.} other {The {device} over-runs at {end, select, input {{size} times the speed of the input} output {{size} times the speed of the output} given {a speed of {size}} other {{size} times the speed of your hand}}.}}',
   'fact.idle':
@@ -897,6 +900,8 @@ export const en = {
   'option.turn': 'the member that the hand turns',
   'option.way':
     'clockwise or anticlockwise, as seen from the end of --seen-from; both where it is left out',
+  'option.load':
+    'how an output stands, as in "left half shaft: held" (or none, as on ice; or road); may stand more than once',
   'option.without': 'parts that are not fitted yet, with commas between',
   'option.fault': 'what is wrong, as in "low sprag: backwards"; may stand more than once',
   'option.mesh-efficiency': 'power that a mesh passes on, as in "external=0.985,internal=0.99"',
@@ -1028,6 +1033,10 @@ export const en = {
     'unknown fault of {name}: {given}; {has, select, yes {did you mean {near}?} other {type one of {all}}}',
   'no.fault place':
     'unknown place: {given}; {has, select, yes {did you mean {near}?} other {type one of {all}}}',
+  'no.output':
+    'unknown output: {given}; {has, select, yes {did you mean {near}?} other {the outputs are {all}}}',
+  'no.load': 'unknown load: {given}; type {name}: held, {name}: none or {name}: road',
+  'bad.loads': 'no output is left that drives a load: leave one of {all} on the road',
   'no.member':
     'unknown member: {given}; {has, select, yes {did you mean {near}?} other {the members are {all}}}',
   'no.range':

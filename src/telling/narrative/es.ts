@@ -39,6 +39,9 @@ export const es: Messages = {
     'La carga empuja {member} {way}; forma una pieza con la carcasa, que recibe {torque}.',
   'fact.fixed.case': 'La carcasa recibe la reacción {way}: {torque}.',
   'fact.shares': '{devices} comparten una reacción: nada determina cuánto lleva cada uno.',
+  'fact.outputs':
+    'Las salidas giran a una misma velocidad, como en carretera recta, y reparten la carga: {shares}.',
+  'output share': '{member} recibe {torque}',
   'fact.over-runs':
     '{size, select, none {La rueda libre {device} gira libre; nada determina a qué velocidad.} 1 {La rueda libre {device} gira libre a {end, select, input {la velocidad de la entrada} output {la velocidad de la salida} given {una velocidad de 1} other {la velocidad de la mano}}.} other {La rueda libre {device} gira libre a {end, select, input {{size} veces la velocidad de la entrada} output {{size} veces la velocidad de la salida} given {una velocidad de {size}} other {{size} veces la velocidad de la mano}}.}}',
   'fact.idle':
@@ -891,6 +894,8 @@ export const es: Messages = {
   'option.turn': 'el miembro que la mano hace girar',
   'option.way':
     'clockwise (horario) o anticlockwise (antihorario), visto desde el lado de --seen-from; ambos si falta',
+  'option.load':
+    'cómo está una salida, como en "left half shaft: held" (retenida; none, sin carga, como sobre hielo; o road); puede repetirse',
   'option.without': 'piezas aún sin montar, con comas',
   'option.fault': 'qué está mal, como en "low sprag: backwards"; puede repetirse',
   'option.mesh-efficiency':
@@ -1028,6 +1033,10 @@ export const es: Messages = {
     'avería desconocida de {name}: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba una de {all}}}',
   'no.fault place':
     'lugar desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {escriba uno de {all}}}',
+  'no.output':
+    'salida desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las salidas son {all}}}',
+  'no.load': 'carga desconocida: {given}; escriba {name}: held, {name}: none o {name}: road',
+  'bad.loads': 'no queda ninguna salida que mueva una carga: deje una de {all} en la carretera',
   'no.member':
     'miembro desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {los miembros son {all}}}',
   'no.range':

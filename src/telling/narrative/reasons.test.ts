@@ -251,6 +251,7 @@ describe('the turned end', () => {
       member: 'main shaft',
       end: 'output',
       way: 'anticlockwise',
+      rolled: true,
     };
     expect(sentences([back, barred]).at(-1)).toBe(
       'The output, the main shaft, cannot be turned anticlockwise: the train does not roll back.',

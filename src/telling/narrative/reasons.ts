@@ -15,7 +15,8 @@ export function sentences(
   const end = turnedEnd(facts);
   const unit = torqueEnd(facts, end);
   const turns = facts.every((f) => f.fact !== 'tied up' && !(f.fact === 'checked' && !f.turns));
-  return facts.map((fact) => sentence(fact, { end, unit, turns, stand }, voice));
+  const back = facts.some((fact) => fact.fact === 'turned' && fact.way === 'anticlockwise');
+  return facts.map((fact) => sentence(fact, { end, back, unit, turns, stand }, voice));
 }
 
 // An end of the train, any member that a hand turns, or several whose speeds are given.
@@ -39,15 +40,18 @@ function torqueEnd(facts: readonly Fact[], turned: Turned): Turned {
 interface Setting {
   /** Speeds are per turn of this end, torques per unit of torque at `unit`. */
   readonly end: Turned;
+  /** Whether it is turned anticlockwise. */
+  readonly back: boolean;
   readonly unit: Turned;
   /** Where nothing turns, nobody needs to be told that a member stands still. */
   readonly turns: boolean;
   readonly stand: Stand;
 }
 
-function sentence(fact: Fact, { end, unit, turns, stand }: Setting, voice: Voice): string {
+function sentence(fact: Fact, { end, back, unit, turns, stand }: Setting, voice: Voice): string {
   const way = (of: Way) => voice.say('way', { way: wayFor(of, stand) });
   const seen = seenFrom(stand, voice);
+  const ratioOf = (ratio: Rational) => (back ? opposite(ratio) : ratio);
   const torque = (of: Quantity) => voice.say('torque', { end: unit, size: voice.quantity(of) });
   switch (fact.fact) {
     case 'turned':
@@ -139,13 +143,21 @@ function sentence(fact: Fact, { end, unit, turns, stand }: Setting, voice: Voice
         way: way(wayOf(fact.speed)),
         turns: times(fact.speed, voice),
         // Either way round the ratio is input speed over output speed.
-        ratio: voice.number(fact.end === 'output' ? over(ONE, fact.speed) : fact.speed),
+        ratio: voice.number(ratioOf(fact.end === 'output' ? over(ONE, fact.speed) : fact.speed)),
+      });
+    case 'outputs':
+      return voice.say('fact.outputs', {
+        shares: voice.list(
+          fact.shares.map(({ member, torque: its }) => {
+            return voice.say('output share', { member: voice.name(member), torque: torque(its) });
+          }),
+        ),
       });
     case 'neutral':
       return voice.say('fact.neutral', { end: fact.end, member: voice.name(fact.member) });
     case 'tied up':
       return voice.say('fact.tied up', {
-        end: barredEnd(fact.end, fact.way, end),
+        end: end === 'given' ? end : fact.rolled ? 'rolled' : fact.end,
         member: voice.name(fact.member),
         way: way(fact.way),
       });
@@ -216,12 +228,6 @@ function works(
 function portName({ member, label }: Port, voice: Voice): string {
   if (label === member || label === CASE) return voice.name(member);
   return voice.say('part on', { part: voice.name(member), body: voice.name(label) });
-}
-
-// Only a train that is rolled back has its output turned anticlockwise.
-function barredEnd(end: End, way: Way, turned: Turned): string {
-  if (turned === 'given') return turned;
-  return end === 'output' && way === 'anticlockwise' ? 'rolled' : end;
 }
 
 function times(speed: Rational, voice: Voice): string {

@@ -121,6 +121,7 @@ function workingJson(
     speeds: mapJson(working.speeds, quantityJson),
     onPins: mapJson(working.onPins, quantityJson),
     torques: mapJson(working.torques, quantityJson),
+    ...(working.outputs.size > 1 && { outputs: mapJson(working.outputs, quantityJson) }),
     devices: mapJson(working.devices, ({ state, slip, torque }) => {
       return { state, slip: quantityJson(slip), torque: quantityJson(torque) };
     }),

@@ -1,6 +1,6 @@
 export type { DeviceStanding, MemberStanding, Standings } from './standing.ts';
 export type { Group, Mark, Path, Scene, Standing, Subject, Words } from './scene.ts';
-export { type Shown, standingsOf, type StandingWords } from './standingsof.ts';
+export { endsOf, type Shown, standingsOf, type StandingWords } from './standingsof.ts';
 export { LOOKS } from './looks.ts';
 export { placement, round, toSvg } from './svg.ts';
 export { LINE, linesOf, SIZE, widthOf } from './lettering.ts';

@@ -6,7 +6,7 @@ import {
   type Quantity,
 } from '../../engine/flow/index.ts';
 import { type Rational, signOf, toNumber } from '../../engine/linear/index.ts';
-import type { Assembly, MemberName } from '../../engine/train/index.ts';
+import { type Assembly, type MemberName, outputsOf, type Train } from '../../engine/train/index.ts';
 import type { DeviceStanding, MemberStanding, Standings } from './standing.ts';
 
 /** An answer as far as a drawing shows it; what an answer does not tell may be left out. */
@@ -32,6 +32,14 @@ export interface StandingWords {
   readonly free: string;
   /** Of the torque through a member, in parts of the torque that is put in; not negative. */
   readonly torque: (parts: number) => string;
+}
+
+/** Which end each member is that is one. */
+export function endsOf(train: Train): Map<MemberName, 'input' | 'output'> {
+  return new Map([
+    [train.input, 'input'],
+    ...outputsOf(train).map((member) => [member, 'output'] as const),
+  ]);
 }
 
 /** How members and devices stand in an answer, for `paintStickDiagram`. */

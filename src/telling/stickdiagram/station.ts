@@ -6,6 +6,7 @@ import {
   type Device,
   type GearPair,
   type Mesh,
+  outputsOf,
   type Train,
 } from '../../engine/train/index.ts';
 
@@ -80,7 +81,9 @@ export function stationsOf(train: Train, assembly: Assembly = assemble(train)): 
     ...assembly.bodies.flatMap(({ label }, body): Station[] => {
       return body === 0 || assembly.onPins.has(body) ? [] : [{ kind: 'disc', name: label, body }];
     }),
-    { kind: 'end', name: 'output', body: bodyOf(train.output) },
+    ...outputsOf(train).map((member): Station => {
+      return { kind: 'end', name: 'output', body: bodyOf(member) };
+    }),
   ];
 }
 

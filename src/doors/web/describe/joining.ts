@@ -1,4 +1,10 @@
-import { CASE, type Join, type MemberName, type Train } from '../../../engine/train/index.ts';
+import {
+  CASE,
+  type Join,
+  type MemberName,
+  outputsOf,
+  type Train,
+} from '../../../engine/train/index.ts';
 import { type Edited, mend } from '../../../engine/trainfile/index.ts';
 
 /**
@@ -38,6 +44,6 @@ function joinOf(train: Train, name: MemberName): Join | undefined {
 // The case gives its name to what is made fast to it; then names that a person gave.
 function ownName(train: Train, members: readonly MemberName[]): MemberName | undefined {
   const plain = members.filter((name) => !name.includes('.'));
-  const isEnd = (name: MemberName) => name === train.input || name === train.output;
+  const isEnd = (name: MemberName) => name === train.input || outputsOf(train).includes(name);
   return plain.find((name) => name === CASE) ?? plain.find((name) => !isEnd(name)) ?? plain[0];
 }

@@ -3,6 +3,7 @@ import {
   CASE,
   type GearSet,
   type MemberName,
+  outputsOf,
   type Train,
 } from '../../../engine/train/index.ts';
 
@@ -38,9 +39,9 @@ export function looseMembers(train: Train): MemberName[] {
     ...train.devices.flatMap(({ first, second }) => [first, second]),
     ...train.pairs.flatMap(({ driver, driven }) => [driver.member, driven.member]),
   ]);
-  const ends = [train.input, train.output].filter((end) => end !== '' && !end.includes('.'));
+  const ends = [train.input, ...outputsOf(train)].filter((end) => end !== '' && !end.includes('.'));
   const wheels = train.sets.flatMap(wheelsOf);
-  const isEnd = (name: MemberName) => name === train.input || name === train.output;
+  const isEnd = (name: MemberName) => name === train.input || outputsOf(train).includes(name);
   return [...ends, ...wheels.filter((name) => !isEnd(name))].filter(
     (name) => name !== CASE && !touched.has(name),
   );

@@ -1,4 +1,4 @@
-import { type Shown, type Standings, standingsOf } from '../../../telling/scene/index.ts';
+import { endsOf, type Shown, type Standings, standingsOf } from '../../../telling/scene/index.ts';
 import { accountsOf, type Build } from '../bench/index.ts';
 import { words } from './words.ts';
 
@@ -7,7 +7,7 @@ export function shownOf(build: Build): Shown | undefined {
   const [train, answer] = [build.train.value, build.answer.value];
   if (!train || !answer) return undefined;
   const { speeds, working } = answer;
-  const ends = new Map([[train.input, 'input'] as const, [train.output, 'output'] as const]);
+  const ends = endsOf(train);
   return {
     ends,
     speeds,

@@ -27,6 +27,8 @@ export function subjectsOf(fact: Fact, assembly: Assembly | undefined): Subject[
       return [device(fact.device)];
     case 'free':
       return fact.members.map(member);
+    case 'outputs':
+      return fact.shares.map((share) => member(share.member));
     case 'recirculates':
       return fact.sets.map((name) => ({ kind: 'set', name }));
     case 'engine braking':
