@@ -62,7 +62,7 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   ],
   faults: [`faults ${KESTREL}`],
   'faults in Spanish': [
-    `faults ${HERON} --lang es --only "drum brake: will not apply,third.planet: seized,front tube: stripped at first.sun,locking clutch: will not release"`,
+    `faults ${HERON} --lang es --only "drum brake: will not apply,middle.planet: seized,front tube: stripped at front.sun,locking clutch: will not release"`,
   ],
   'faults of gears with long names': [
     `faults ${WREN} --only "hold sun: will not apply,wren.planet: stripped"`,

@@ -129,8 +129,8 @@ test('where planets stand on their pins no power goes round', () => {
 test('power that goes round is as much as the shell that closes the circle passes', () => {
   const train = ours('heron-eight-speed');
   const { drive } = flow(train, train.ranges[0]?.gears[1]?.on ?? []);
-  // By hand: the third ring pushes the middle shell with 640/559 of the input torque at 93/128 of
-  // its speed; the second carrier takes that in, and the second ring hands it back to the shaft.
+  // By hand: the middle ring pushes the middle shell with 640/559 of the input torque at 93/128 of
+  // its speed; the entry carrier takes that in, and the entry ring hands it back to the shaft.
   expect(toText(drive.recirculating)).toBe('465/559');
 });
 

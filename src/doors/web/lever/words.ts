@@ -4,7 +4,7 @@ export const words = spoken({
   en: {
     title: 'The lever diagram',
     of: (train: string) => `Lever diagram of ${train}`,
-    caption: 'Heights are speeds, for one turn of what is turned. Pull a node up or down.',
+    caption: 'Heights are speeds, per turn of what is turned. Pull a node.',
     still: 'stands still, or locks',
     free: (span: string) => `free: ${span}`,
     pulled: (member: string, speed: string) => `The ${member} is pulled to ${speed}.`,
@@ -13,7 +13,7 @@ export const words = spoken({
   es: {
     title: 'El diagrama de palancas',
     of: (train: string) => `Diagrama de palancas de ${train}`,
-    caption: 'Las alturas son velocidades, por una vuelta de lo que gira. Tire de un punto.',
+    caption: 'Alturas: velocidades por vuelta de lo que gira. Tire de un punto.',
     still: 'quieto, o se bloquea',
     free: (span: string) => `libre: ${span}`,
     pulled: (member: string, speed: string) => `${member}: tirado hasta ${speed}.`,
