@@ -158,7 +158,7 @@ export type { Draws, DrawsAsked, Gap, Length, LengthUnit } from './shop/length/i
 
 // The end play of a shaft, and the washer or race that sets it.
 export { judgeEndPlay, readPlays } from './shop/endplay/index.ts';
-export type { EndPlayJudgement, PlaysReading } from './shop/endplay/index.ts';
+export type { EndPlayJudgement, PlayReadings, PlaysReading } from './shop/endplay/index.ts';
 
 // A band at its drum, and what wears.
 export { judgeBand, readBands } from './shop/bands/index.ts';
@@ -185,8 +185,7 @@ export {
   entryText,
   foldJob,
   newJobText,
-  packReadingsIn,
-  playsIn,
+  readingsIn,
   readJob,
   seenIn,
   standing,
@@ -198,6 +197,7 @@ export type {
   Job,
   JobEntry,
   JobReading,
+  JobReadings,
   Told,
 } from './shop/records/index.ts';
 

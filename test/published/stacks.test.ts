@@ -42,7 +42,8 @@ describe(`${gap['title']} (${gap['source']})`, () => {
 
 describe(`${shim['title']} (${shim['source']})`, () => {
   const limit = { least: shim['least'] as string, most: shim['most'] as string };
-  const judged = (read: unknown) => judgeEndPlay({ shaft: 'shaft', limit }, [length(read)]);
+  const judged = (read: unknown) =>
+    judgeEndPlay({ shaft: 'shaft', limit }, { play: [length(read)] });
   test('thinnest and thickest shim', () => {
     const found = judged(shim['measured']).thicker;
     expect(found && mm(found.leastUm)).toEqual(printed(shim, 'thinnestMm'));

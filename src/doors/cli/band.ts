@@ -1,34 +1,35 @@
 import type { Train } from '../../engine/train/index.ts';
 import { judgeBand, readBands } from '../../shop/bands/index.ts';
-import { speakAgainst } from '../../shop/limits/index.ts';
 import { bandJson, bandText } from '../../telling/report/index.ts';
-import { Refusal } from './refusal.ts';
-import { json, type Reply, type Session } from './session.ts';
-import { refuseFile, textOf, trainOf } from './source.ts';
+import { measuring } from './measuring.ts';
+import type { Reply, Session } from './session.ts';
 
-/** The bands that a file of readings tells of; exit code 1 where one is outside. */
-export function band(file: string, readings: string, session: Session): Reply {
-  const { options, page, world } = session;
-  if (file === '-' && readings === '-') throw new Refusal('bad.stdin twice');
-  const train = trainOf(file, session);
-  const read = readBands(textOf(readings, world), train);
-  if (read.problems.length > 0) refuseFile(readings, read.problems, session);
-  if (read.readings.length === 0) throw new Refusal('no.bands', { file: readings });
-  const judged = (train.bands ?? []).flatMap((setting) => {
-    const its = read.readings.find(({ device }) => device === setting.device);
-    return its ? [judgeBand(setting, its, wrapOf(train, setting.device))] : [];
-  });
-  const wrong = judged.some(({ verdict = 'inside', remarks }) => {
-    return verdict !== 'inside' || speakAgainst(remarks);
-  });
-  const unit = options.inch ? 'in' : 'mm';
-  const { text } = options.json
-    ? json(bandJson(judged))
-    : { text: bandText(train, judged, { ...page, unit }) };
-  return { text, exit: wrong ? 1 : 0 };
+/** The bands that a file of readings or a job tells of. */
+export function band(file: string, readings: string | undefined, session: Session): Reply {
+  return measuring(
+    {
+      verb: 'band',
+      read: readBands,
+      inJob: ({ bands }) => bands,
+      nameOf: ({ device }) => device,
+      judge: (train, all) => {
+        return (train.bands ?? []).flatMap((setting) => {
+          const its = all.find(({ device }) => device === setting.device);
+          return its ? [judgeBand(setting, its, wrapOf(train, setting.device))] : [];
+        });
+      },
+      toJson: bandJson,
+      toText: bandText,
+      verdicts: ({ verdict }) => [verdict],
+    },
+    file,
+    readings,
+    session,
+  );
 }
 
-function wrapOf({ capacities = [] }: Train, name: string): number | undefined {
+/** How far a band goes round its drum, where a capacity tells it. */
+export function wrapOf({ capacities = [] }: Train, name: string): number | undefined {
   const capacity = capacities.find(({ device }) => device === name);
   return capacity && 'wrap degrees' in capacity ? capacity['wrap degrees'] : undefined;
 }

@@ -3,9 +3,7 @@ import { readPractice } from '../../engine/practice/index.ts';
 import { inquire, readSeen } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { Problem } from '../../engine/trainfile/index.ts';
-import { readPlays } from '../../shop/endplay/index.ts';
-import { readReadings } from '../../shop/packs/index.ts';
-import { type Job, limitMisfit, type Told } from '../../shop/records/index.ts';
+import { type Job, limitMisfit, readingProblems, type Told } from '../../shop/records/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
 import { meant, suggestion } from './names.ts';
 import { ours } from './ours.ts';
@@ -44,7 +42,7 @@ function problemsOf(told: Told, train: Train, session: Session): readonly Proble
   const entry = (said: string) => `${JSON.stringify('of' in told ? told.of : '')}: ${said}`;
   switch (told.kind) {
     case 'reading':
-      return (told.from === 'pack' ? readReadings : readPlays)(entry(told.text), train).problems;
+      return readingProblems(entry(told.text), told.of, train);
     case 'seen':
       return seenProblems(entry(told.text), train, session);
     case 'check':
@@ -88,7 +86,7 @@ function mustFit(
   train: Train,
   { language }: Session,
 ): void {
-  const mistake = limitMisfit(told.of, told.limit, train);
+  const mistake = limitMisfit(told, train);
   if (!mistake) return;
   const place = { line: 0, column: 0, length: 0 };
   const problem = problemText({ ...mistake, severity: 'error', place }, language);

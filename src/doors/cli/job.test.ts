@@ -124,7 +124,7 @@ describe('is refused, and nothing is written:', () => {
     [
       'add',
       'reading "forwrad clutch" "feeler: [1 mm]" --by TW',
-      'nothing was written down: no pack: forwrad clutch; did you mean forward clutch?',
+      'nothing was written down: nothing measured: forwrad clutch; did you mean forward clutch?',
     ],
     [
       'add',
@@ -170,6 +170,26 @@ describe('is refused, and nothing is written:', () => {
       'add',
       'limit "second brake" "most: 1.20 mm" --by TW',
       'nothing was written down: missing key: add least',
+    ],
+    [
+      'add',
+      'limit "turbine shaft" "least: 0.30 mm, most: 0.60 in" --by TW',
+      'nothing was written down: two units: the least is 0.30 mm and the most 0.60 in; write both in the unit of their source',
+    ],
+    [
+      'add',
+      'limit "forward clutch" "of: travel, least: 0.30 mm" --by TW',
+      'nothing was written down: expected what the limit is of: clearance, each friction, friction, steel or cone of a pack; clearance or travel of a band, not travel',
+    ],
+    [
+      'add',
+      'limit "intermediate band" "of: travel, most: 3.40 mm" --by TW',
+      'nothing was written down: missing key: add least',
+    ],
+    [
+      'add',
+      'note x --by TW --time 12:40',
+      'unreadable time: 12:40; type it as in --time "2026-11-25 12:40"',
     ],
     [
       'add',
@@ -267,6 +287,55 @@ describe('--job', () => {
     expect(JSON.parse(both)).toHaveLength(2);
     expect(both).toContain('"0.83"');
     expect(both).not.toContain('"0.41"');
+  });
+
+  it('gives band and wear what was read, with the limits of the job', async () => {
+    await job('add', 'reading "intermediate band" "turns: 2" --by TW');
+    await job('add', 'reading "stator bushing" "bore: [38,10 mm], shaft: [38,03 mm]" --by TW');
+    await job(
+      'add',
+      'limit "intermediate band" "of: travel, least: 1.00 mm, most: 9.00 mm" --by HT',
+    );
+    await job('add', 'limit "stator bushing" "most: 0.06 mm" --by HT');
+    const { out: bands, exit } = await ask(`band ${K} --job "${file}" --json`);
+    expect(JSON.parse(bands)).toMatchObject([
+      { verdict: 'inside', limits: { least: { mm: '1.00' }, most: { mm: '9.00' } } },
+    ]);
+    const { out: worn, exit: bad } = await ask(`wear ${K} --job "${file}" --json`);
+    expect(JSON.parse(worn)).toMatchObject([
+      { verdict: 'too big', limits: { least: { mm: '0.03' } } },
+    ]);
+    expect([exit, bad]).toEqual([0, 1]);
+    const { out } = await told('wear');
+    expect(out.replaceAll(/\s+/gu, ' ')).toMatch(
+      /! The limit of stator bushing is the job’s: 0\.03 mm .* to 0\.06 mm .*The train file has 0\.03/u,
+    );
+  });
+
+  it('closes an end play by what was read again', async () => {
+    await job('add', 'reading "turbine shaft" "0,83 mm" --by TW');
+    await job(
+      'add',
+      'reading "turbine shaft" "again: { fitted: 2.00 mm, read: [0.43 mm] }" --by TW',
+    );
+    const { out, exit } = await ask(`endplay ${K} --job "${file}" --json`);
+    expect(JSON.parse(out)).toMatchObject([
+      { endPlay: { mm: '0.83' }, again: { verdict: 'inside', agrees: true } },
+    ]);
+    expect(exit).toBe(0);
+    expect((await told('endplay')).out).toMatch(/That\s+closes\s+it\./u);
+  });
+
+  it('reads pressures in any unit', async () => {
+    const air = (pressure: string) => `on air: { pressure: ${pressure}, strokes: [1.55 mm] }`;
+    for (const pressure of ['300 kPa', '3,0 bar', '0.3 MPa', '43.5 psi', '3.06 kgf/cm2']) {
+      // One after another, as a person types.
+      // oxlint-disable-next-line no-await-in-loop
+      await job('add', `reading "forward clutch" "${air(pressure)}" --by TW`);
+      // oxlint-disable-next-line no-await-in-loop
+      const { out } = await ask(`pack ${K} --job "${file}" --json`);
+      expect([pressure, JSON.parse(out)[0].remarks]).toEqual([pressure, []]);
+    }
   });
 
   it('gives suspects what was seen', async () => {

@@ -10,6 +10,7 @@ import {
 } from '../../shop/records/index.ts';
 import { problemText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { jobJson, jobText } from '../../telling/report/index.ts';
+import { localTime, typedTime } from './clock.ts';
 import { checkTold } from './checktold.ts';
 import { jobIn } from './jobsource.ts';
 import type { Ledger } from './ledger.ts';
@@ -139,18 +140,12 @@ function initialsOf({ options: { by } }: Session): string {
   return by.trim();
 }
 
-// Now, or when it was: "2026-11-25 12:40" where the computer stands, or with a Z in Greenwich.
+// Now, or when it was.
 function timeOf({ options: { time }, world }: Session): string {
-  if (time === undefined) return ledgerOf(world).now().toISOString();
-  const form = /^(\d{4}-\d\d-\d\d)[T ](\d\d:\d\d)(:\d\d(?:\.\d{1,3})?)?(Z?)$/u;
-  const [, day = '', minute = '', second = ':00', zone = ''] = form.exec(time.trim()) ?? [];
-  const date = new Date(`${day}T${minute}${second}${zone}`);
-  // A thirtieth of February would be the second of March.
-  const sound = new Date(`${day}T00:00Z`);
-  if (Number.isNaN(date.getTime()) || !sound.toISOString().startsWith(day)) {
-    throw new Refusal('bad.time', { given: visible(time) });
-  }
-  return date.toISOString();
+  if (time === undefined) return localTime(ledgerOf(world).now());
+  const typed = typedTime(time);
+  if (typed === undefined) throw new Refusal('bad.time', { given: visible(time) });
+  return typed;
 }
 
 function kept(file: string, { world }: Session, keep: (ledger: Ledger) => void): void {

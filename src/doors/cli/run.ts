@@ -66,9 +66,9 @@ async function replyTo(
       return endplay(call.file, call.seen, session(call.options));
     }
     case 'band':
-      return (await import('./band.ts')).band(call.file, call.seen ?? '', session(call.options));
+      return (await import('./band.ts')).band(call.file, call.seen, session(call.options));
     case 'wear':
-      return (await import('./wear.ts')).wear(call.file, call.seen ?? '', session(call.options));
+      return (await import('./wear.ts')).wear(call.file, call.seen, session(call.options));
     case 'sheet': {
       const { sheet } = await import('./sheet.ts');
       return sheet(call.kind ?? '', call.file, session(call.options));

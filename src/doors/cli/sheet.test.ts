@@ -116,7 +116,7 @@ function jobText(): string {
     return entry.id;
   };
   const reading = (from: string) => {
-    return { kind: 'reading', of: 'forward clutch', from: 'pack', text: from } as const;
+    return { kind: 'reading', of: 'forward clutch', text: from } as const;
   };
   add(0, 'TW', { told: { kind: 'seen', of: 'D 2', text: 'slips' } });
   const wrong = add(1, 'TW', { told: reading('{ feeler: [0.42 mm, 0.42 mm, 0.42 mm] }') });

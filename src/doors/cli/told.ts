@@ -29,18 +29,17 @@ export function toldBy(words: readonly string[], { by, predicted }: Options): To
   switch (kind) {
     case 'seen':
       return { kind, of, text: flowText(nodeOf(said, kind)) };
-    case 'reading': {
-      const node = nodeOf(said, kind);
-      return { kind, of, from: node.kind === 'section' ? 'pack' : 'shaft', text: flowText(node) };
-    }
+    case 'reading':
+      return { kind, of, text: flowText(nodeOf(said, kind)) };
     case 'chosen':
       return { kind, of, part: said };
     case 'check':
       return { kind, of, ...(predicted !== undefined && { predicted }), felt: said };
     case 'limit': {
       // Who typed it is known; where it comes from may not be.
-      const limit = limitOf(nodeOf(said, kind), said);
-      return { kind, of, limit: { ...limit, by: limit.by ?? by ?? '' } };
+      const { of: which, ...limit } = limitOf(nodeOf(said, kind), said);
+      const told = which === undefined ? {} : { which };
+      return { kind, of, ...told, limit: { ...limit, by: limit.by ?? by ?? '' } };
     }
   }
 }
@@ -55,8 +54,9 @@ function halves(text: string): [string, string] {
 
 // "feeler: [1.42 mm]" or "0.82 mm, 0.84 mm", without the outer brackets or with them.
 function nodeOf(said: string, kind: 'seen' | 'reading' | 'limit'): Node {
-  const bare = kind === 'seen' || /^[[{]/u.test(said);
-  const text = bare ? said : said.includes(':') ? `{ ${said} }` : `[${said}]`;
+  const plain = kind === 'seen' ? said : said.replaceAll(COMMA, '.');
+  const bare = kind === 'seen' || /^[[{]/u.test(plain);
+  const text = bare ? plain : plain.includes(':') ? `{ ${plain} }` : `[${plain}]`;
   const findings = new Findings(new Lines(text));
   const node = parseTree(text, findings);
   const [problem] = findings.list();
@@ -64,13 +64,17 @@ function nodeOf(said: string, kind: 'seen' | 'reading' | 'limit'): Node {
   return node;
 }
 
+// A comma between two digits before a unit is a point, or it would end an item of a list.
+const COMMA =
+  /(?<=[0-9]),(?=[0-9]{1,6} ?(?:mm|[uµμ]m|in|inch|inches|"|thou|mil|kPa|MPa|bar|psi|Nm)\b)/gu;
+
 // Its values as texts, of which the entry's reading refuses those that are none.
-function limitOf(node: Node, said: string): Limit {
+function limitOf(node: Node, said: string): Limit & { readonly of?: string } {
   if (node.kind !== 'section')
     throw new Refusal('bad.words', { kind: 'limit', given: visible(said) });
   const texts = node.entries.map(({ key, value }) => [
     key,
     value.kind === 'scalar' ? `${value.value}` : '',
   ]);
-  return Object.fromEntries(texts) as Limit;
+  return Object.fromEntries(texts) as Limit & { readonly of?: string };
 }

@@ -61,8 +61,8 @@ export const VERBS = {
   suspects: ['job', 'experience', 'all', 'json', 'lang'],
   pack: ['job', 'trials', 'series', 'inch', 'json', 'lang'],
   endplay: ['job', 'trials', 'series', 'inch', 'json', 'lang'],
-  band: ['inch', 'json', 'lang'],
-  wear: ['inch', 'json', 'lang'],
+  band: ['job', 'inch', 'json', 'lang'],
+  wear: ['job', 'inch', 'json', 'lang'],
   sheet: [
     'output',
     'paper',

@@ -62,7 +62,9 @@ export type Mistake =
   | { readonly problem: 'inside out'; readonly outer: number; readonly inner: number }
   /** A limit whose least is more than its most. */
   | { readonly problem: 'ends reversed'; readonly least: string; readonly most: string }
-  /** A limit of what the train does not measure. */
+  /** A limit whose ends are in millimetres and in inches. */
+  | { readonly problem: 'two units'; readonly least: string; readonly most: string }
+  /** Readings or a limit of what the train does not measure. */
   | { readonly problem: 'nothing measured'; readonly name: string; readonly near?: string }
   /** A capacity by the sizes of another kind of device. */
   | { readonly problem: 'other kind'; readonly device: string; readonly kind: Device['kind'] }
@@ -224,6 +226,8 @@ export type Expected =
   // Of readings of packs.
   | 'readings'
   | 'band readings' // turns or travel
+  | 'play readings' // lengths, or play and again
+  | 'limit of' // which of its gaps or plates
   | 'wear readings' // gaps; or bores and shafts
   | 'on air' // its pressure, and strokes
   | 'depth gauge' // depth and stack, and the height of a straight-edge

@@ -60,8 +60,14 @@ export class Walker {
         if (node.kind === 'scalar' && node.value === null) return new Map();
         return this.value(node, form.wrapped, path, owner);
       case 'union':
-        if (node.kind === 'section') return this.oneOf(node, form.options, path, owner);
+        if (node.kind === 'section') {
+          const [only, ...others] = form.options.filter((o) => o.type === 'strict_object');
+          if (only && others.length === 0) return this.value(node, only, path, owner);
+          return this.oneOf(node, form.options, path, owner);
+        }
         if (node.kind === 'list') {
+          const array = form.options.find((o) => o.type === 'array');
+          if (array) return this.value(node, array, path, owner);
           const size = node.items.length;
           const option = form.options.find(
             (o) => o.type === 'strict_tuple' && o.items.length === size,

@@ -14,7 +14,7 @@ const SHAFT: EndPlay = {
 };
 const read = (texts: readonly string[]) => texts.map((text) => lengthFrom(text) as Length);
 const judged = (texts: readonly string[], change: Partial<EndPlay> = {}) =>
-  judgeEndPlay({ ...SHAFT, ...change }, read(texts));
+  judgeEndPlay({ ...SHAFT, ...change }, { play: read(texts) });
 const said = (texts: readonly string[], change: Partial<EndPlay> = {}) =>
   judged(texts, change).remarks.map(({ remark }) => remark);
 
@@ -88,6 +88,22 @@ describe('an end play', () => {
     expect(judged(['0.018 mm']).selection).toBeUndefined();
   });
 
+  it('is closed by measuring again, where that agrees with what was predicted', () => {
+    // 0.83 mm with 1.60 mm in: 2.00 mm should leave 0.43 mm.
+    const again = (texts: readonly string[]) => {
+      const [fitted] = read(['2.00 mm']) as [Length];
+      const its = judgeEndPlay(SHAFT, {
+        play: read(['0.83 mm']),
+        again: { fitted, read: read(texts) },
+      });
+      const told = its.remarks.map(({ remark }) => remark);
+      return [its.again?.verdict, its.again?.agrees, told];
+    };
+    expect(again(['0.43 mm', '0.44 mm'])).toEqual(['inside', true, []]);
+    expect(again(['0.55 mm'])).toEqual(['inside', false, ['not as predicted']]);
+    expect(again(['0.63 mm'])).toEqual(['too big', false, ['not as predicted']]);
+  });
+
   it('does not depend on the order of its readings', () => {
     fc.assert(
       fc.property(
@@ -95,7 +111,7 @@ describe('an end play', () => {
         (all) => {
           const lengths = all.map((h) => ({ um: fraction(h * 10), stepUm: fraction(10) }));
           const [one, other] = [lengths, lengths.toReversed()].map((its) => {
-            const { verdict, selection, thicker, remarks } = judgeEndPlay(SHAFT, its);
+            const { verdict, selection, thicker, remarks } = judgeEndPlay(SHAFT, { play: its });
             return { verdict, selection, thicker, said: remarks.map(({ remark }) => remark) };
           });
           expect(one).toEqual(other);
@@ -119,14 +135,16 @@ endplay: { input shaft: { limit: { least: 0.30 mm } } }
     ['input shaft: [0.42]', 'expected'],
     ['input shaft: 0.42 mm', 'expected'],
     ['input shaft: []', 'expected'],
+    ['input shaft: { play: 0.42 mm }', 'expected'],
+    ['input shaft: { again: { fitted: 2.00 mm } }', 'missing key'],
     ['input shift: [0.42 mm]', 'no end play'],
     ['[]', 'expected'],
   ])('%s: %s', (text, problem) => {
-    const { plays, problems } = readPlays(text, train as NonNullable<typeof train>);
-    expect([plays.size, problems[0]?.problem]).toEqual([0, problem]);
+    const { readings, problems } = readPlays(text, train as NonNullable<typeof train>);
+    expect([readings, problems[0]?.problem]).toEqual([[], problem]);
   });
 
   it('may be empty', () => {
-    expect(readPlays('', train as NonNullable<typeof train>).plays.size).toBe(0);
+    expect(readPlays('', train as NonNullable<typeof train>).readings).toEqual([]);
   });
 });

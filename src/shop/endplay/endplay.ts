@@ -9,10 +9,13 @@ import {
   stackUp,
 } from '../length/index.ts';
 import {
+  type Again,
+  againRemarks,
   type Bounds,
   boundsOf,
   type GapRemark,
   limitRemarks,
+  measuredAgain,
   meanGap,
   type MeanGap,
   middleOf,
@@ -27,6 +30,7 @@ import {
   type Verdict,
   verdictOfReading,
 } from '../limits/index.ts';
+import type { PlayReadings } from './readings.ts';
 
 /** What the readings of a shaft's end play say. */
 export interface EndPlayJudgement {
@@ -42,20 +46,23 @@ export interface EndPlayJudgement {
   /** What those sizes leave by chance, where it was asked. */
   readonly draws?: Draws;
   readonly selection?: Selection;
+  /** With another part in: what closes it. */
+  readonly again?: Again;
   readonly remarks: readonly GapRemark[];
 }
 
-/** A shaft's end play by its readings (push, zero, pull), in any order. */
+/** A shaft's end play by its readings. */
 export function judgeEndPlay(
   endPlay: EndPlay,
-  readings: readonly Length[],
+  { play: read = [], again: after }: Omit<PlayReadings, 'shaft'>,
   asked?: DrawsAsked,
 ): EndPlayJudgement {
   const { limit, shelf } = endPlay;
   const stack = endPlay.stack?.map(termOf);
   const bounds = limit && boundsOf(limit);
   const usable = usableBounds(bounds);
-  const measured = readings.length > 0 ? meanGap(readings, usable && middleOf(usable)) : undefined;
+  const measured = read.length > 0 ? meanGap(read, usable && middleOf(usable)) : undefined;
+  const again = after && measuredAgain(after, measured, shelf, usable);
   const verdict = measured && usable && verdictOfReading(measured.clearance, usable);
   const doubts = measured ? readingDoubts(measured, usable, 'again') : [];
   const sound = measured && usable && !speakAgainst(doubts) ? { measured, usable } : undefined;
@@ -73,11 +80,13 @@ export function judgeEndPlay(
     ...(stack && { drawn: stackUp(stack) }),
     ...(stack && asked && { draws: drawStacks(stack, asked, usable) }),
     ...(selection && { selection }),
+    ...(again && { again }),
     remarks: [
       ...doubts,
       ...limitRemarks(bounds),
       ...(measured && usable ? placesOutside(measured, usable) : []),
       ...shelfRemarks(shelf, selection),
+      ...againRemarks(again),
     ],
   };
 }

@@ -4,7 +4,14 @@ import type { Reading } from '../../engine/trainfile/index.ts';
 import { bandTravelBounds } from '../bands/index.ts';
 import { judgeEndPlay } from '../endplay/index.ts';
 import { judgePack } from '../packs/index.ts';
-import { type Bounds, boundsOf, readLength, usableBounds, verdictOf } from '../limits/index.ts';
+import {
+  type Bounds,
+  boundsOf,
+  inTwoUnits,
+  readLength,
+  usableBounds,
+  verdictOf,
+} from '../limits/index.ts';
 import { countDoubts } from './counts.ts';
 import type { FigureDoubt, FigureWarning } from './warning.ts';
 
@@ -29,7 +36,7 @@ function doubtsOf({ packs = [], endPlays = [], bands = [], wear = [] }: Train): 
     ...endPlays.flatMap((endPlay): Pointed[] => {
       const { shaft: of, limit, shelf } = endPlay;
       const path = ['endplay', of];
-      const { drawn, bounds } = judgeEndPlay(endPlay, []);
+      const { drawn, bounds } = judgeEndPlay(endPlay, {});
       return [
         ...limits(of, { limit }, path),
         ...shelves(shelf, { of, bounds, drawnUm: drawn?.um }, path),
@@ -64,7 +71,11 @@ function limits(
 ): Pointed[] {
   return Object.entries(all).flatMap(([key, limit]): Pointed[] => {
     const bounds = limit && boundsOf(limit);
-    if (!bounds || usableBounds(bounds)) return [];
+    if (!bounds) return [];
+    if (inTwoUnits(bounds)) {
+      return [{ doubt: { problem: 'limit in two units', of }, path: [...path, key] }];
+    }
+    if (usableBounds(bounds)) return [];
     const problem = bounds.least || bounds.most ? 'limits turned round' : 'limit without figures';
     return [{ doubt: { problem, of }, path: [...path, key] }];
   });

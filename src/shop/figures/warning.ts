@@ -7,6 +7,8 @@ export type FigureWarning = Located<FigureDoubt>;
 export type FigureDoubt =
   /** The least is more than the most: nothing can be judged by it. */
   | { readonly problem: 'limits turned round'; readonly of: string }
+  /** One end in millimetres and the other in inches. */
+  | { readonly problem: 'limit in two units'; readonly of: string }
   /** Neither a least nor a most: nothing can be judged by it. */
   | { readonly problem: 'limit without figures'; readonly of: string }
   /** By the file's own sizes no part of the shelf brings the gap inside its limits. */

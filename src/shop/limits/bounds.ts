@@ -68,8 +68,17 @@ export function verdictOfReading(reading: Length, { least, most }: Limited): Ver
   return most && compare(reading.um, most.um) > 0 && !sameAs(reading, most) ? 'too big' : 'inside';
 }
 
+/** Whether one end is in millimetres and the other in inches: so one of them was mistaken. */
+export function inTwoUnits({ least, most }: Bounds): boolean {
+  return least !== undefined && most !== undefined && !writtenAlike(least, most);
+}
+
+function writtenAlike(a: Length, b: Length): boolean {
+  return !a.written || !b.written || METRIC.has(a.written) === METRIC.has(b.written);
+}
+
 function sameAs(a: Length, b: Length): boolean {
-  if (!a.written || !b.written || METRIC.has(a.written) === METRIC.has(b.written)) return false;
+  if (writtenAlike(a, b)) return false;
   const twice = times(sizeOf(minus(a.um, b.um)), fraction(2));
   return compare(twice, a.stepUm) < 0 && compare(twice, b.stepUm) < 0;
 }

@@ -1,7 +1,15 @@
-export { type Again, type AgainReadings, againRemarks, measuredAgain } from './again.ts';
+export {
+  AGAIN,
+  type Again,
+  againOf,
+  type AgainReadings,
+  againRemarks,
+  measuredAgain,
+} from './again.ts';
 export {
   type Bounds,
   boundsOf,
+  inTwoUnits,
   type Limited,
   middleOf,
   readLength,

@@ -7,7 +7,7 @@ import {
   type Problem,
   readNamed,
 } from '../../engine/trainfile/index.ts';
-import { readLength } from '../limits/index.ts';
+import { AGAIN, againOf, readLength } from '../limits/index.ts';
 import type { PackReadings } from './readings.ts';
 
 /** What a file of readings says; none of it where it has a mistake. */
@@ -56,18 +56,7 @@ const READINGS = v.nullish(
         'step gauge': v.exactOptional(
           v.strictObject({ fits: one, 'does not fit': one }, or('step gauge')),
         ),
-        again: v.exactOptional(
-          v.strictObject(
-            {
-              fitted: length('The part that is in now.'),
-              read: v.pipe(
-                v.array(length('A reading.'), or('lengths')),
-                v.minLength(1, or('lengths')),
-              ),
-            },
-            or('again'),
-          ),
-        ),
+        again: v.exactOptional(AGAIN),
         friction: lengths,
         steel: lengths,
         cone: lengths,
@@ -107,9 +96,7 @@ function readingsOf([device, entry]: [string, Entry]): PackReadings {
     ...(step && {
       stepGauge: { ...single('fits', step.fits), ...single('doesNotFit', step['does not fit']) },
     }),
-    ...(again && {
-      again: { fitted: readLength(again.fitted), read: again.read.map(readLength) },
-    }),
+    ...(again && { again: againOf(again) }),
     ...all('friction', friction),
     ...all('steel', steel),
     ...all('cone', cone),

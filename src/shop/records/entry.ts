@@ -12,11 +12,11 @@ import {
   text,
   Walker,
 } from '../../engine/trainfile/index.ts';
-import { readPlays } from '../endplay/index.ts';
-import { readReadings } from '../packs/index.ts';
 import type { JobEntry, Told } from './job.ts';
 import { limitMistake } from './limits.ts';
 import { flowText } from './line.ts';
+import { TIME } from './moment.ts';
+import { formProblems } from './readings.ts';
 
 /** What one entry says; absent where it has a mistake. */
 export interface EntryReading {
@@ -71,8 +71,7 @@ export function readEntry(body: string, id: string, line = 0, from = 0): EntryRe
   if (mistake) findings.error(root.at, mistake);
   if (findings.errorCount > 0) return refused();
   if (first && told?.kind === 'reading') {
-    const its = told.from === 'pack' ? readReadings : readPlays;
-    const { problems } = its(alone(yaml, first.value));
+    const problems = formProblems(alone(yaml, first.value), valueIn(first.value));
     if (problems.length > 0) return refused(problems);
   }
   const struck =
@@ -84,15 +83,6 @@ const or = (what: Expected) => what;
 const each = <Its extends v.GenericSchema>(its: Its) =>
   v.exactOptional(v.record(v.string(or('name')), its, or('entry')));
 const line = (description: string) => v.exactOptional(note(description));
-
-/** A moment in UTC, to the thousandth of a second. */
-export const TIME = v.pipe(
-  v.string(or('time')),
-  v.regex(
-    /^\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\d|3[01])T(?:[01]\d|2[0-3]):[0-5]\d:[0-5]\d\.\d{3}Z$/u,
-    or('time'),
-  ),
-);
 
 /** Initials. */
 export const INITIALS = v.pipe(
@@ -108,7 +98,9 @@ const ENTRY = v.strictObject(
     check: each(
       v.strictObject({ predicted: line('By the train.'), felt: note('By hand.') }, or('entry')),
     ),
-    limit: each(LIMIT),
+    limit: each(
+      v.strictObject({ of: line('Which of its limits.'), ...LIMIT.entries }, or('limit')),
+    ),
     photograph: line('Its name.'),
     note: v.exactOptional(v.pipe(text('A note.'), v.minLength(1, or('text')))),
     signed: line('What is signed.'),
@@ -125,13 +117,18 @@ function freelyTold(kind: string, value: Node): Told | undefined {
   const { key: of, value: its } = entry;
   const said = flowText(its);
   if (kind === 'seen') return its.kind === 'section' ? undefined : { kind, of, text: said };
-  const from = its.kind === 'section' ? 'pack' : 'shaft';
-  return { kind: 'reading', of, from, text: said };
+  return { kind: 'reading', of, text: said };
 }
 
 // A value where it stands, and nothing else of the line.
 function alone(yaml: string, { at }: Node): string {
   return ' '.repeat(at.from) + yaml.slice(at.from, at.to);
+}
+
+// What stands behind the one name of an entry.
+function valueIn(value: Node): Node {
+  const [entry] = value.kind === 'section' ? value.entries : [];
+  return entry?.value ?? value;
 }
 
 function isEmpty(node: Node): boolean {
@@ -146,8 +143,11 @@ function toldBy(told: Others): Told | undefined {
   if (chosen) return { kind: 'chosen', of: chosen[0], part: chosen[1] };
   const [check] = named<{ readonly predicted?: string; readonly felt: string }>(told.check);
   if (check) return { kind: 'check', of: check[0], ...check[1] };
-  const [limit] = named<Limit>(told.limit);
-  if (limit) return { kind: 'limit', of: limit[0], limit: { ...limit[1] } };
+  const [limit] = named<Limit & { readonly of?: string }>(told.limit);
+  if (limit) {
+    const { of: which, ...its } = limit[1];
+    return { kind: 'limit', of: limit[0], ...(which !== undefined && { which }), limit: its };
+  }
   if (photograph !== undefined) return { kind: 'photograph', name: photograph };
   if (noted !== undefined) return { kind: 'note', note: noted };
   if (signed !== undefined) return { kind: 'signed', what: signed };

@@ -1,4 +1,5 @@
 import type { Job, JobEntry, Told } from './job.ts';
+import { secondsOf } from './moment.ts';
 
 /** A job as it stands: what was struck is still there, with what struck it. */
 export interface FoldedJob extends Omit<Job, 'entries'> {
@@ -16,7 +17,9 @@ export interface FoldedEntry extends JobEntry {
  * correction brings back what it struck. The order of lines in the file changes nothing.
  */
 export function foldJob(job: Job): FoldedJob {
-  const sorted = job.entries.toSorted((a, b) => compare(a.at, b.at) || compare(a.id, b.id));
+  const sorted = job.entries.toSorted(
+    (a, b) => secondsOf(a.at) - secondsOf(b.at) || compare(a.id, b.id),
+  );
   const strikers = new Map<string, JobEntry[]>();
   for (const entry of sorted) {
     if (!entry.strikes) continue;

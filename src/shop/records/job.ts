@@ -17,7 +17,7 @@ export interface Job {
 export interface JobEntry {
   /** Made of the entry's own text: 8 letters and digits. */
   readonly id: string;
-  /** In UTC: "2026-11-25T12:40:07.120Z". Of one job they sort as texts. */
+  /** As clocks showed it, with their offset: "2026-11-25T13:40:07.120+01:00"; Z in UTC. */
   readonly at: string;
   /** Initials. */
   readonly who: string;
@@ -33,13 +33,8 @@ export interface JobEntry {
 export type Told =
   /** A test and its outcome, in the words of a file of what was seen. */
   | { readonly kind: 'seen'; readonly of: string; readonly text: string }
-  /** Of a pack, as in a file of readings, or of a shaft, as in a file of end plays. */
-  | {
-      readonly kind: 'reading';
-      readonly of: string;
-      readonly from: 'pack' | 'shaft';
-      readonly text: string;
-    }
+  /** Of a pack, a shaft, a band or what wears, as in the file of readings of its kind. */
+  | { readonly kind: 'reading'; readonly of: string; readonly text: string }
   /** The part that was taken for a device or a shaft. */
   | { readonly kind: 'chosen'; readonly of: string; readonly part: string }
   /** A hand check. */
@@ -49,8 +44,13 @@ export type Told =
       readonly predicted?: string;
       readonly felt: string;
     }
-  /** Of the clearance of a pack, or of a shaft's end play. */
-  | { readonly kind: 'limit'; readonly of: string; readonly limit: Limit }
+  /** `which`: of a pack's clearance, frictions, … or a band's travel; absent: the usual one. */
+  | {
+      readonly kind: 'limit';
+      readonly of: string;
+      readonly which?: string;
+      readonly limit: Limit;
+    }
   /** A file's name. */
   | { readonly kind: 'photograph'; readonly name: string }
   | { readonly kind: 'note'; readonly note: string }

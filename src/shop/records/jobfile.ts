@@ -9,9 +9,10 @@ import {
   text as anyText,
   Walker,
 } from '../../engine/trainfile/index.ts';
-import { INITIALS, readEntry, TIME } from './entry.ts';
+import { INITIALS, readEntry } from './entry.ts';
 import type { Job, JobEntry } from './job.ts';
 import { lineRead } from './line.ts';
+import { TIME } from './moment.ts';
 
 /** A job and what is wrong with its file, with places. */
 export interface JobReading {

@@ -1,80 +1,169 @@
 import { compare } from '../../engine/linear/index.ts';
 import type { Limit, Train } from '../../engine/train/index.ts';
-import { type Mistake, nearest, type Problem } from '../../engine/trainfile/index.ts';
-import { boundsOf } from '../limits/index.ts';
+import type { Mistake, Problem } from '../../engine/trainfile/index.ts';
+import { boundsOf, inTwoUnits } from '../limits/index.ts';
 import { type FoldedJob, standing } from './fold.ts';
+import type { Told } from './job.ts';
+import { atEntry } from './line.ts';
+import { measuredNames, notMeasured } from './readings.ts';
 
-/** What makes an entry's limit no limit: no figure in it, or its ends reversed. */
+type ToldLimit = Extract<Told, { readonly kind: 'limit' }>;
+
+/** What makes an entry's limit none: no figure in it, ends reversed, or ends in two units. */
 export function limitMistake(limit: Limit): Mistake | undefined {
-  const { least, most } = boundsOf(limit);
+  const bounds = boundsOf(limit);
+  const { least, most } = bounds;
   if (!least && !most) return { problem: 'missing key', keys: ['least', 'most'] };
-  if (!least || !most || compare(least.um, most.um) <= 0) return undefined;
-  return { problem: 'ends reversed', least: limit.least ?? '', most: limit.most ?? '' };
+  if (!least || !most) return undefined;
+  const ends = { least: limit.least ?? '', most: limit.most ?? '' };
+  if (inTwoUnits(bounds)) return { problem: 'two units', ...ends };
+  return compare(least.um, most.um) > 0 ? { problem: 'ends reversed', ...ends } : undefined;
+}
+
+/** A limit of the job that is judged by, and that of the file in whose place it stands. */
+export interface Replaced {
+  readonly of: string;
+  readonly file: Limit;
+  readonly job: Limit;
 }
 
 /**
- * The train with the limits of the job in the place of its own, end by end: of clearances and end
- * plays. What the job does not tell stays the file's. A limit of what the train does not measure
- * is a problem at the line of its entry.
+ * The train with the limits of the job in the place of its own, end by end, the latest last: what
+ * the job does not tell stays the file's. A limit of what the train does not measure is a problem
+ * at the line of its entry.
  */
 export function withLimitsOf(
   job: FoldedJob,
   train: Train,
-): { readonly train: Train; readonly problems: readonly Problem[] } {
-  const { packs, endPlays } = train;
-  const limits = new Map<string, Limit>();
+): {
+  readonly train: Train;
+  readonly replaced: readonly Replaced[];
+  readonly problems: readonly Problem[];
+} {
+  let changed = train;
   const problems: Problem[] = [];
+  const replaced = new Map<string, Replaced>();
   for (const { told, line } of standing(job, 'limit')) {
-    const limit = overlaid(limits.get(told.of), told.limit);
-    const mistake = limitMisfit(told.of, limit, train);
-    if (!mistake) limits.set(told.of, limit);
-    else problems.push({ ...mistake, severity: 'error', place: { line, column: 1, length: 1 } });
+    const its = limited(changed, told);
+    if ('mistake' in its) {
+      const place = { line, column: 1, length: 1 };
+      problems.push(...atEntry({ line }, [{ ...its.mistake, severity: 'error', place }]));
+      continue;
+    }
+    changed = its.train;
+    const before = replaced.get(its.what)?.file ?? its.before;
+    if (before) replaced.set(its.what, { of: told.of, file: before, job: its.limit });
   }
-  const changed = {
-    ...train,
-    ...(packs && {
-      packs: packs.map((pack) => {
-        const limit = limits.get(pack.device);
-        if (!limit) return pack;
-        return {
-          ...pack,
-          limits: { ...pack.limits, clearance: overlaid(pack.limits?.clearance, limit) },
-        };
-      }),
-    }),
-    ...(endPlays && {
-      endPlays: endPlays.map((play) => {
-        const limit = limits.get(play.shaft);
-        return limit ? { ...play, limit: overlaid(play.limit, limit) } : play;
-      }),
-    }),
-  };
-  return { train: changed, problems };
+  return { train: changed, replaced: [...replaced.values()], problems };
 }
 
 /** Why a limit, right in itself, cannot be this train's. */
-export function limitMisfit(name: string, limit: Limit, train: Train): Mistake | undefined {
-  return misplaced(name, train) ?? shareless(train, name, limit);
+export function limitMisfit(told: ToldLimit, train: Train): Mistake | undefined {
+  const its = limited(train, told);
+  return 'mistake' in its ? its.mistake : undefined;
 }
 
-// Of what nobody measures.
-function misplaced(name: string, { packs = [], endPlays = [] }: Train): Mistake | undefined {
-  const known = [...packs.map(({ device }) => device), ...endPlays.map(({ shaft }) => shaft)];
-  if (known.includes(name)) return undefined;
-  const near = nearest(name, known);
-  return { problem: 'nothing measured', name, ...(near !== undefined && { near }) };
+type Limited =
+  | { readonly mistake: Mistake }
+  | {
+      readonly train: Train;
+      /** Whose limit it is, of what. */
+      readonly what: string;
+      readonly before: Limit | undefined;
+      readonly limit: Limit;
+    };
+
+// A train with one limit more.
+function limited(train: Train, { of, which, limit }: ToldLimit): Limited {
+  const holder = holderOf(train, of);
+  if (!holder) return { mistake: notMeasured(of, measuredNames(train)) };
+  const { limits, kinds, put } = holder;
+  if (which !== undefined && !kinds.includes(which)) {
+    return { mistake: { problem: 'expected', what: 'limit of', found: which } };
+  }
+  const kind = which ?? holder.usual;
+  if (kind === undefined) return { mistake: { problem: 'missing key', keys: ['of'] } };
+  // Two limits of one gap do not stand side by side: the newer is the one that is judged by.
+  const rivals = Object.keys(limits).filter((its) => RIVALS[kind]?.includes(its));
+  const half = limit.least === undefined ? 'least' : limit.most === undefined ? 'most' : undefined;
+  if (half && !limits[kind] && rivals.length > 0) {
+    return { mistake: { problem: 'missing key', keys: [half] } };
+  }
+  const others = Object.entries(limits).filter(([its]) => !rivals.includes(its));
+  const overlay = overlaid(limits[kind], limit);
+  return {
+    train: put({ ...Object.fromEntries(others), [kind]: overlay }),
+    what: `${of}: ${kind}`,
+    before: limits[kind] ?? limits[rivals[0] ?? ''],
+    limit: overlay,
+  };
 }
 
-// One end of a whole clearance, and the file's other end is told for each friction.
-function shareless(
-  { packs = [] }: Train,
-  name: string,
-  { least, most }: Limit,
-): Mistake | undefined {
-  const limits = packs.find(({ device }) => device === name)?.limits;
-  if (!limits?.['each friction'] || limits.clearance) return undefined;
-  if (least !== undefined && most !== undefined) return undefined;
-  return { problem: 'missing key', keys: [least === undefined ? 'least' : 'most'] };
+const RIVALS: Readonly<Record<string, readonly string[]>> = {
+  clearance: ['each friction', 'travel'],
+  'each friction': ['clearance'],
+  travel: ['clearance'],
+};
+
+type Limits = Readonly<Record<string, Limit | undefined>>;
+
+interface Holder {
+  readonly limits: Limits;
+  readonly kinds: readonly string[];
+  /** Of which kind a limit is that does not say; absent: it must say. */
+  readonly usual?: string;
+  readonly put: (limits: Limits) => Train;
+}
+
+function holderOf(train: Train, name: string): Holder | undefined {
+  const { packs = [], endPlays = [], bands = [], wear = [] } = train;
+  const swap = <Its>(all: readonly Its[], old: Its, its: Its) =>
+    all.map((one) => (one === old ? its : one));
+  const pack = packs.find(({ device }) => device === name);
+  if (pack) {
+    return {
+      limits: { ...pack.limits },
+      kinds: ['clearance', 'each friction', 'friction', 'steel', 'cone'],
+      usual: 'clearance',
+      put: (limits) => ({
+        ...train,
+        packs: swap(packs, pack, { ...pack, limits: limits as never }),
+      }),
+    };
+  }
+  const play = endPlays.find(({ shaft }) => shaft === name);
+  if (play) {
+    return {
+      limits: play.limit ? { limit: play.limit } : {},
+      kinds: [],
+      usual: 'limit',
+      put: (limits) => ({
+        ...train,
+        endPlays: swap(endPlays, play, { ...play, ...limits } as never),
+      }),
+    };
+  }
+  const band = bands.find(({ device }) => device === name);
+  if (band) {
+    const [usual, ...others] = Object.keys(band.limits ?? {});
+    return {
+      limits: { ...band.limits },
+      kinds: ['clearance', 'travel'],
+      ...(usual !== undefined && others.length === 0 && { usual }),
+      put: (limits) => ({
+        ...train,
+        bands: swap(bands, band, { ...band, limits: limits as never }),
+      }),
+    };
+  }
+  const check = wear.find(({ part }) => part === name);
+  if (!check) return undefined;
+  return {
+    limits: check.limit ? { limit: check.limit } : {},
+    kinds: [],
+    usual: 'limit',
+    put: (limits) => ({ ...train, wear: swap(wear, check, { ...check, ...limits } as never) }),
+  };
 }
 
 // An end that the newer limit does not tell stays the older's, and so does its source.

@@ -1,4 +1,4 @@
-import { type Node, scalarText } from '../../engine/trainfile/index.ts';
+import { type Node, type Problem, scalarText } from '../../engine/trainfile/index.ts';
 import { idOf } from './id.ts';
 
 // One entry, one line: whatever merges texts line by line keeps or drops it whole, and a union
@@ -48,3 +48,16 @@ export function quoted(text: string): string {
 
 // "0.42 mm", "1/64 in", "300 kPa": what readings are made of.
 const LENGTH = /^[0-9]{1,7}(?:[./][0-9]{1,6})? [a-zµ]{1,6}$/iu;
+
+/** What an entry tells of a thing, as a file of its kind has it. */
+export function fileText({ of, text }: { readonly of: string; readonly text: string }): string {
+  return `${quoted(of)}: ${text}`;
+}
+
+/** Problems at the line of an entry. */
+export function atEntry(
+  { line }: { readonly line: number },
+  problems: readonly Problem[],
+): Problem[] {
+  return problems.map((problem) => ({ ...problem, place: { line, column: 1, length: 1 } }));
+}

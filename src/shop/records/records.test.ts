@@ -35,8 +35,16 @@ const ids = (text: string) => readJob(text).job?.entries.map(({ id }) => id);
 const EVERY: readonly Told[] = [
   { kind: 'seen', of: 'D 2', text: 'slips' },
   { kind: 'seen', of: 'turn rear.carrier clockwise, hold case', text: '[locks, not sure]' },
-  { kind: 'reading', of: 'low brake', from: 'pack', text: '{ feeler: [1.42 mm, 1/64 in] }' },
-  { kind: 'reading', of: 'turbine shaft', from: 'shaft', text: '[0.82 mm]' },
+  { kind: 'reading', of: 'low brake', text: '{ feeler: [1.42 mm, 1/64 in] }' },
+  { kind: 'reading', of: 'turbine shaft', text: '[0.82 mm]' },
+  {
+    kind: 'reading',
+    of: 'turbine shaft',
+    text: '{ play: [0.82 mm], again: { fitted: 2.00 mm, read: [0.44 mm] } }',
+  },
+  { kind: 'reading', of: 'low band', text: '{ turns: 2.5 }' },
+  { kind: 'reading', of: 'springs', text: '{ read: [31.8 mm] }' },
+  { kind: 'limit', of: 'low band', which: 'travel', limit: { least: '2.80 mm', by: 'TW' } },
   { kind: 'chosen', of: 'low brake', part: '5.20 mm backing plate' },
   { kind: 'check', of: 'turn rear.carrier clockwise', predicted: 'locks', felt: 'turns' },
   { kind: 'check', of: 'turn rear.carrier clockwise', felt: 'turns' },
@@ -239,6 +247,23 @@ describe('the fold', () => {
     return job.entries.map(({ struckBy }) => (struckBy as JobEntry | undefined)?.id ?? null);
   };
   const one = note(1, 'one');
+
+  it('goes by the moment, whatever clocks showed', () => {
+    const notes = [
+      ['2026-11-25T09:30:00.000+01:00', 'second'],
+      ['2026-11-25T08:00:00.000Z', 'first'],
+      ['2026-11-25T04:00:00.000-05:00', 'third'],
+    ] as const;
+    const texts = notes.map(([when, its]) => {
+      return entryText({ at: when, who: 'TW', told: { kind: 'note', note: its } }).text;
+    });
+    const { entries } = foldJob(jobOf(HEADER + texts.join('')));
+    expect(entries.map(({ told }) => told?.kind === 'note' && told.note)).toEqual([
+      'first',
+      'second',
+      'third',
+    ]);
+  });
 
   it('strikes an entry through and keeps it', () => {
     const by = strike(2, one.id, { kind: 'note', note: 'two' });

@@ -53,7 +53,9 @@ function toldText(told: Told): string {
       return `check: { ${quoted(told.of)}: { ${predicted}felt: ${quoted(told.felt)} } }`;
     }
     case 'limit': {
-      const said = Object.entries(told.limit).map(([key, its]) => `${quoted(key)}: ${quoted(its)}`);
+      const { which, limit } = told;
+      const all = Object.entries({ ...(which !== undefined && { of: which }), ...limit });
+      const said = all.map(([key, its]) => `${quoted(key)}: ${quoted(its)}`);
       return `limit: { ${quoted(told.of)}: { ${said.join(', ')} } }`;
     }
     case 'photograph':

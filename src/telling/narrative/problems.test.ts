@@ -221,6 +221,18 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
       'ends reversed: the least, 0.60 mm, is more than the most, 0.30 mm; swap or correct them',
     ],
   ],
+  'two units': [
+    [
+      { least: '0.30 mm', most: '0.60 in' },
+      'two units: the least is 0.30 mm and the most 0.60 in; write both in the unit of their source',
+    ],
+  ],
+  'limit in two units': [
+    [
+      { of: 'low brake' },
+      'limit in two units: a limit of low brake has one end in millimetres and one in inches; write both in the unit of their source',
+    ],
+  ],
   'nothing measured': [
     [
       { name: 'turbine shat', near: 'turbine shaft' },

@@ -76,6 +76,8 @@ function word(p: Objection, voice: Voice): string {
       return voice.say('problem.inside out', { inner: p.inner, outer: p.outer });
     case 'ends reversed':
       return voice.say('problem.ends reversed', { least: visible(p.least), most: visible(p.most) });
+    case 'two units':
+      return voice.say('problem.two units', { least: visible(p.least), most: visible(p.most) });
     case 'nothing measured':
       return voice.say('problem.nothing measured', { name: visible(p.name), ...near(p.near) });
     case 'other kind': {
@@ -240,6 +242,7 @@ function word(p: Objection, voice: Voice): string {
     }
     case 'limits turned round':
     case 'limit without figures':
+    case 'limit in two units':
     case 'shelf out of reach':
     case 'shelf too coarse':
     case 'fitted not on the shelf':

@@ -10,9 +10,13 @@ export function toldText({ told }: JobEntry, voice: Voice): string {
   return voice.say('sheet.told', { kind: told.kind, of, what: whatText(told, voice) });
 }
 
-/** "2026-11-25 12:40 UTC" of "2026-11-25T12:40:07.000Z". */
+/** "2026-11-25 13:40 UTC+01:00" of "2026-11-25T13:40:07.000+01:00", and UTC alone of a Z. */
 export function timeText(at: string, voice: Voice): string {
-  return voice.say('sheet.job.time', { day: at.slice(0, 10), time: at.slice(11, 16) });
+  return voice.say('sheet.job.time', {
+    day: at.slice(0, 10),
+    time: at.slice(11, 16),
+    zone: at.slice(23).replace('Z', ''),
+  });
 }
 
 function whatText(told: Told, voice: Voice): string {

@@ -1,16 +1,17 @@
-import { compare, ONE, type Rational, signOf, toNumber, ZERO } from '../../engine/linear/index.ts';
+import { ZERO } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { BandJudgement } from '../../shop/bands/index.ts';
 import { toldApart } from '../../shop/limits/index.ts';
 import { type Length, lengthFrom } from '../../shop/length/index.ts';
 import {
   asFineAs,
+  backOffText,
   boundsText,
   keyOf,
   lengthText,
   remarkText,
+  turnsText,
   visible,
-  type Voice,
   voiceOf,
 } from '../narrative/index.ts';
 import { choiceLines, verdictText } from './choice.ts';
@@ -57,16 +58,7 @@ function bandLines(judgement: BandJudgement, page: Page): string[] {
           }),
         )
       : []),
-    ...(backOff
-      ? lines(
-          voice.say('band.back off', {
-            many: several(backOff.best),
-            best: turnsText(backOff.best, voice),
-            from: turnsText(backOff.least, voice),
-            to: turnsText(backOff.most, voice),
-          }),
-        )
-      : []),
+    ...(backOff ? lines(backOffText(backOff, voice)) : []),
     ...section(voice.say('pack.first'), warned, page),
     ...section(
       voice.say('pack.shelf', { part }),
@@ -88,8 +80,7 @@ function measuredText(
   const { places = [], spreadUm, worst = 0 } = travel ?? {};
   return voice.say('band.measured', {
     by: by ?? '',
-    many: several(turns ?? ZERO),
-    turns: turns ? turnsText(turns, voice) : '',
+    ...turnsText(turns ?? ZERO, voice),
     pitch: band.pitch === undefined ? '' : told(lengthFrom(band.pitch) as Length),
     travel: told(mean),
     lever: voice.written(`${band.lever ?? 1}`),
@@ -104,22 +95,4 @@ function measuredText(
 // Limits of the clearance are shown as what they are for the travel.
 function ofWhat({ limits, lever = 1 }: BandJudgement['band']) {
   return { from: limits?.travel || lever === 1 ? 'itself' : 'clearance' };
-}
-
-// Half a turn and one turn are turn, all else turns.
-function several(turns: Rational): 'yes' | 'no' {
-  return signOf(turns) > 0 && compare(turns, ONE) <= 0 ? 'no' : 'yes';
-}
-
-/** "2 1/2" of turns in eighths, and else two decimals. */
-function turnsText(turns: Rational, voice: Voice): string {
-  const eighths = toNumber(turns) * 8;
-  if (!Number.isInteger(eighths)) {
-    return voice.written(toNumber(turns).toFixed(2));
-  }
-  const [whole, left] = [Math.floor(eighths / 8), eighths % 8];
-  const [top, bottom] = left % 4 === 0 ? [left / 4, 2] : left % 2 === 0 ? [left / 2, 4] : [left, 8];
-  // A blank at which no line is broken.
-  const part = left === 0 ? '' : `${top}/${bottom}`;
-  return whole === 0 && part !== '' ? part : `${whole}${part === '' ? '' : `\u00A0${part}`}`;
 }

@@ -1,6 +1,13 @@
 import { fraction, opposite, type Rational, signOf } from '../../engine/linear/index.ts';
 import type { Gap, Length } from '../../shop/length/index.ts';
-import type { Chosen, Selection, Verdict } from '../../shop/limits/index.ts';
+import {
+  type Again,
+  type Bounds,
+  type Chosen,
+  type Selection,
+  toldApart,
+  type Verdict,
+} from '../../shop/limits/index.ts';
 import { asFineAs, keyOf, lengthText, type Voice, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph } from './page.ts';
 import { table } from './table.ts';
@@ -30,6 +37,24 @@ export function choiceLines(
     // A part that leaves it outside is not to be fitted: a remark says so.
     ...(best.verdict === 'inside' ? paragraph(next, page) : []),
   ];
+}
+
+/** What was measured again with the chosen part in: as predicted, and closed, or not. */
+export function closedLines(again: Again, bounds: Bounds | undefined, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const told = (length: Length) => lengthText(length, voice, page.unit);
+  const { clearance } = again.measured;
+  const gap = again.predicted && gapTexts(again.predicted, clearance, page);
+  const text = voice.say('pack.closed', {
+    size: told(again.fitted),
+    clearance: told(toldApart(clearance, bounds ?? {})),
+    verdict: verdictText(again.verdict, voice),
+    agrees: again.agrees === undefined ? 'none' : again.agrees ? 'yes' : 'no',
+    predicted: gap?.clearance ?? '',
+    worst: gap?.worst ?? '',
+    closes: again.verdict === 'inside' && again.agrees !== false ? 'yes' : 'no',
+  });
+  return paragraph(text, page);
 }
 
 /** A reckoned gap and how far it may be off, told as finely as a reading. */

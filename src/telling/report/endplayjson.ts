@@ -2,12 +2,20 @@ import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
 import { asFineAs } from '../narrative/index.ts';
 import { HUNDREDTHS } from './choice.ts';
 import type { Json } from './json.ts';
-import { boundsJson, chosenJson, drawsJson, gapJson, lengthJson, remarkJson } from './packjson.ts';
+import {
+  againJson,
+  boundsJson,
+  chosenJson,
+  drawsJson,
+  gapJson,
+  lengthJson,
+  remarkJson,
+} from './packjson.ts';
 
 /** Lengths as in `packJson`. `thicker`: how thick a part to add, below 0 for a thinner one. */
 export function endPlayJson(judged: readonly EndPlayJudgement[]): Json {
   return judged.map(
-    ({ endPlay, measured, bounds, verdict, thicker, drawn, draws, selection, remarks }) => {
+    ({ endPlay, measured, bounds, verdict, thicker, drawn, draws, selection, again, remarks }) => {
       const tool = measured?.clearance ?? HUNDREDTHS;
       return {
         shaft: endPlay.shaft,
@@ -30,6 +38,7 @@ export function endPlayJson(judged: readonly EndPlayJudgement[]): Json {
               second: selection.second ? chosenJson(selection.second, tool) : null,
             }
           : null,
+        ...(again && { again: againJson(again) }),
         remarks: remarks.map(remarkJson),
       };
     },

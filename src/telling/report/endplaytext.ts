@@ -11,7 +11,14 @@ import {
   visible,
   voiceOf,
 } from '../narrative/index.ts';
-import { choiceLines, gapTexts, HUNDREDTHS, thickerTexts, verdictText } from './choice.ts';
+import {
+  choiceLines,
+  closedLines,
+  gapTexts,
+  HUNDREDTHS,
+  thickerTexts,
+  verdictText,
+} from './choice.ts';
 import { drawsLines } from './drawstext.ts';
 import { type Page, paragraph, section } from './page.ts';
 
@@ -37,6 +44,7 @@ function shaftLines(judgement: EndPlayJudgement, page: Page): string[] {
   const voice = voiceOf(page.language);
   const { endPlay, measured, bounds, verdict, thicker, drawn, draws, selection, remarks } =
     judgement;
+  const { again } = judgement;
   const told = (length: Length) => lengthText(length, voice, page.unit);
   const tool = measured?.clearance ?? HUNDREDTHS;
   const lines = (text: string) => paragraph(text, page);
@@ -54,6 +62,7 @@ function shaftLines(judgement: EndPlayJudgement, page: Page): string[] {
   return [
     ...lines(visible(endPlay.shaft)).map(page.ink.strong),
     ...(reading ? lines(voice.say('endplay.measured', reading)) : []),
+    ...(again ? closedLines(again, bounds, page) : []),
     ...(bounds && (bounds.least || bounds.most)
       ? lines(
           voice.say('pack.limits', { limits: boundsText(bounds, voice, page.unit), each: 'no' }),

@@ -61,7 +61,7 @@ export function packJson(judged: readonly PackJudgement[]): Json {
   });
 }
 
-function againJson({ fitted, measured, verdict, predicted, agrees }: Again): Json {
+export function againJson({ fitted, measured, verdict, predicted, agrees }: Again): Json {
   return {
     fitted: lengthJson(fitted),
     clearance: lengthJson(measured.clearance),

@@ -12,7 +12,14 @@ import {
   visible,
   voiceOf,
 } from '../narrative/index.ts';
-import { choiceLines, gapTexts, HUNDREDTHS, thickerTexts, verdictText } from './choice.ts';
+import {
+  choiceLines,
+  closedLines,
+  gapTexts,
+  HUNDREDTHS,
+  thickerTexts,
+  verdictText,
+} from './choice.ts';
 import { drawsLines } from './drawstext.ts';
 import { type Page, paragraph, section } from './page.ts';
 import { table } from './table.ts';
@@ -73,20 +80,7 @@ function answerLines(judgement: PackJudgement, page: Page): string[] {
     });
     lines.push(...paragraph(text, page).map(verdict === 'inside' ? same : page.ink.bad));
   }
-  if (again) {
-    const { clearance } = again.measured;
-    const gap = again.predicted && gapTexts(again.predicted, clearance, page);
-    const text = voice.say('pack.closed', {
-      size: told(again.fitted),
-      clearance: told(toldApart(clearance, bounds ?? {})),
-      verdict: verdictText(again.verdict, voice),
-      agrees: again.agrees === undefined ? 'none' : again.agrees ? 'yes' : 'no',
-      predicted: gap?.clearance ?? '',
-      worst: gap?.worst ?? '',
-      closes: again.verdict === 'inside' && again.agrees !== false ? 'yes' : 'no',
-    });
-    lines.push(...paragraph(text, page));
-  }
+  if (again) lines.push(...closedLines(again, bounds, page));
   if (gauge) {
     const text = voice.say('pack.gauge', {
       does: gauge.fits ? 'yes' : 'no',

@@ -1,7 +1,9 @@
 import type { Device, Train } from '../../engine/train/index.ts';
+import type { BandJudgement } from '../../shop/bands/index.ts';
 import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
 import type { PackJudgement } from '../../shop/packs/index.ts';
 import { type FoldedJob, standing } from '../../shop/records/index.ts';
+import type { WearJudgement } from '../../shop/wear/index.ts';
 import { type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
 import { cautionOf } from './cautions.ts';
 import {
@@ -15,16 +17,19 @@ import {
 } from './measured.ts';
 import type { Block, Sheet } from './document.ts';
 import { jobFields } from './filled.ts';
+import { bandBlock, wornBlocks } from './worn.ts';
 
 /** What was measured of a train, or nothing yet: then there are boxes to write in. */
 export interface Measurements {
   readonly packs: readonly PackJudgement[];
   readonly plays: readonly EndPlayJudgement[];
+  readonly bands: readonly BandJudgement[];
+  readonly wear: readonly WearJudgement[];
 }
 
 /**
- * The measure-and-select sheet: every pack and end play with its limit and the limit's source,
- * the readings or room for them, and the part that was chosen, before and after.
+ * The measure-and-select sheet: every pack, end play, band and worn part with its limit and the
+ * limit's source, the readings or room for them, and the part that was chosen, before and after.
  */
 export function measureSheet(
   train: Train,
@@ -45,6 +50,10 @@ export function measureSheet(
         return packBlocks(device, measured.packs.find(isOf(device)), { voice, job });
       }),
       ...measured.plays.map((play) => playBlock(play, { voice, job })),
+      ...measured.bands.map((band) =>
+        bandBlock(band, { voice, chosen: chosenFor(band.band.device, job) }),
+      ),
+      ...wornBlocks(measured.wear, voice),
     ],
   };
 }
@@ -86,6 +95,7 @@ function packBlocks(
     choiceTable(
       {
         before: judgement?.judged?.clearance,
+        after: judgement?.again?.measured.clearance,
         fitted: judgement?.pack.shelf?.fitted,
         selection: judgement?.selection,
         chosen: chosenFor(device.name, job),
@@ -105,11 +115,18 @@ function playBlock(judgement: EndPlayJudgement, { voice, job }: Told): Block {
       { block: 'heading', text: voice.say('sheet.measure.play', { shaft }) },
       ...limitBlocks(bounds, voice),
       ...(endPlay.shelf ? shelfBlocks(endPlay.shelf, voice) : []),
-      readingsTable(['lifted'], measured ? [{ ...measured, way: 'lifted' }] : [], undefined, voice),
+      readingsTable(
+        ['lifted'],
+        measured ? [{ ...measured, way: 'lifted' }] : [],
+        undefined,
+        voice,
+        voice.say('sheet.measure.dial'),
+      ),
       ...remarkBlocks(remarks, voice),
       choiceTable(
         {
           before: measured?.clearance,
+          after: judgement.again?.measured.clearance,
           fitted: endPlay.shelf?.fitted,
           selection,
           chosen: chosenFor(endPlay.shaft, job),

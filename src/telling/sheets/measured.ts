@@ -47,12 +47,16 @@ export function shelfBlocks({ part, fitted, sizes }: Shelf, voice: Voice): Block
   return [{ block: 'paragraph', text }];
 }
 
-/** A row a way to measure, a box a place; the ways that were gone, or all while none was. */
+/**
+ * A row a way to measure (`called` so, where there is one), a box a place; the ways that were
+ * gone, or all while none was.
+ */
 export function readingsTable(
   ways: readonly ClearanceWay[],
   measured: readonly Measured[],
   pack: Pack | undefined,
   voice: Voice,
+  called?: string,
 ): Table {
   const places = Math.max(FEWEST, ...measured.map((its) => its.places.length));
   const most = Math.min(places, MOST);
@@ -64,7 +68,7 @@ export function readingsTable(
     const its = measured.find((one) => one.way === way);
     const read = numbered.map((_, i) => told(its?.places[i], voice));
     const mean = its ? { text: told(its.clearance, voice), look: 'strong' as const } : '';
-    return [wayText(way, its, pack, voice), ...read, mean];
+    return [called ?? wayText(way, its, pack, voice), ...read, mean];
   });
   const by: Column = { head: voice.say('head', { head: 'way' }), width: { mm: 38 } };
   const mean: Column = { head: headOf('mean', voice), width: { share: 1 }, align: 'middle' };
@@ -107,13 +111,17 @@ export interface Chosen {
 
 interface Choice {
   readonly before: Length | undefined;
+  readonly after: Length | undefined;
   readonly fitted: string | undefined;
   readonly selection: Selection | undefined;
   readonly chosen: Chosen | undefined;
 }
 
 /** Before, the best part of the shelf and what it should give, the one that was taken, and after. */
-export function choiceTable({ before, fitted, selection, chosen }: Choice, voice: Voice): Table {
+export function choiceTable(
+  { before, after, fitted, selection, chosen }: Choice,
+  voice: Voice,
+): Table {
   const best = selection?.best;
   const tool = before ?? { um: { num: 0, den: 1 }, stepUm: { num: 10, den: 1 } };
   const cells: Readonly<Record<string, string>> = {
@@ -122,7 +130,7 @@ export function choiceTable({ before, fitted, selection, chosen }: Choice, voice
     best: told(best?.size, voice),
     predicted: best ? told(asFineAs(best.predicted.um, tool), voice) : '',
     chosen: chosen ? written(chosen.part, voice) : '',
-    after: '',
+    after: told(after, voice),
     initials: visible(chosen?.who ?? ''),
   };
   const heads = Object.keys(cells).map((name): Column => {
@@ -153,7 +161,8 @@ export function wearTable({ pack, wear }: PackJudgement, voice: Voice): Table {
   return { block: 'table', columns, rows, rowMm: 10 };
 }
 
-function told(length: Length | undefined, voice: Voice): string {
+/** A length where there is one, in both units. */
+export function told(length: Length | undefined, voice: Voice): string {
   return length ? lengthText(length, voice) : '';
 }
 
