@@ -7,6 +7,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { licences } from './licences.mjs';
 import { readMessages } from './messages.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
@@ -63,7 +64,10 @@ async function buildCommand() {
   });
   for (const file of outputFiles) place(file.path, inAscii(file.text));
   place('dist/cli.cjs', fs.readFileSync('scripts/launch.cjs', 'utf8'), 0o755);
-  place('dist/THIRD-PARTY.txt', licences(Object.keys(metafile.inputs)));
+  const told = licences(packagesOf(Object.keys(metafile.inputs))).map((its) => {
+    return `${its.name} ${its.version} (${its.license})\n\n${its.text}`;
+  });
+  place('dist/THIRD-PARTY.txt', told.join('\n'));
   fs.rmSync('dist/command.cjs.compiled', { force: true });
   const usual = ['flow', 'trains/kestrel-three-speed.train.yaml', '--range', 'L', '--gear', '1'];
   const compile = ['scripts/compile.cjs', 'dist/command.cjs.compiled', ...usual];
@@ -82,6 +86,7 @@ function inAscii(text) {
 async function buildScreen() {
   const { build: buildSite } = await import('vite');
   await buildSite({ logLevel: 'warn' });
+  tellWorkerLicences();
 }
 
 async function buildLibrary() {
@@ -104,16 +109,22 @@ function place(file, text, mode = 0o644) {
   fs.renameSync(draft, file);
 }
 
-// The licences of the packages that are inside the command, as they ask.
-function licences(inputs) {
+// The packages that files of theirs stand in.
+function packagesOf(files) {
   const folder = /^node_modules\/(?:@[^/]+\/)?[^/]+/;
-  const packages = new Set(inputs.flatMap((input) => folder.exec(input)?.[0] ?? []));
-  return [...packages].toSorted().map(licence).join('\n');
+  return files.flatMap((file) => folder.exec(file)?.[0] ?? []);
 }
 
-function licence(folder) {
-  const { name, version, license } = JSON.parse(fs.readFileSync(`${folder}/package.json`, 'utf8'));
-  const file = fs.readdirSync(folder).find((entry) => /^licen[cs]e/i.test(entry));
-  const text = file ? fs.readFileSync(path.join(folder, file), 'utf8') : '';
-  return `${name} ${version} (${license})\n\n${text}`;
+// The builder of the screen tells the licences of what it bundles, but not of the worker that
+// serves the page offline, which another one makes, nor of what it puts into the page for it.
+function tellWorkerLicences() {
+  const web = 'dist/web';
+  const scripts = fs.readdirSync(web).filter((file) => file.endsWith('.js'));
+  const texts = scripts.map((file) => fs.readFileSync(path.join(web, file), 'utf8'));
+  const parts = texts.flatMap((text) => [...text.matchAll(/"workbox:([a-z-]+):/g)]);
+  const folders = parts.map(([, part]) => `node_modules/workbox-${part}`);
+  const told = licences([...folders, 'node_modules/vite-plugin-pwa']).map((its) => {
+    return `\n## ${its.name} - ${its.version} (${its.license})\n\n${its.text}`;
+  });
+  fs.appendFileSync(path.join(web, 'THIRD-PARTY.md'), told.join(''));
 }

@@ -148,6 +148,22 @@ describe('a link', () => {
   });
 });
 
+describe('a file that the command hands over', () => {
+  it('is fetched by its short address, and told to be gone where the command is', async () => {
+    const { page, address } = await open();
+    await page.route('**/given/abc/*', (route) =>
+      route.fulfill({ contentType: 'text/plain; charset=utf-8', body: WREN }),
+    );
+    await page.goto('about:blank');
+    await page.goto(`${address}#given/abc/my%20unit.train.yaml`);
+    await expect.poll(() => title(page).textContent()).toContain('Wren');
+    await page.goto('about:blank');
+    await page.goto(`${address}#given/gone/x.train.yaml`);
+    await said(page).toContain('start it again');
+    expect(await title(page).textContent()).toContain('Kestrel');
+  });
+});
+
 describe('a file', () => {
   it('from disk is opened, and saved with all its bytes', async () => {
     const { page } = await open();

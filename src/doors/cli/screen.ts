@@ -1,6 +1,8 @@
+import path from 'node:path';
 import { voiceOf } from '../../telling/narrative/index.ts';
 import { ours } from './ours.ts';
 import { Refusal } from './refusal.ts';
+import type { Given } from './serve.ts';
 import { done, type Reply, type Session } from './session.ts';
 import { textOf } from './source.ts';
 
@@ -17,21 +19,27 @@ export async function screen(
   { world, language }: Session,
 ): Promise<Reply> {
   if (!world.serve) throw new Refusal('no.screen');
-  const link = file === undefined ? '' : linkOf(textOf(file, world));
+  const handed = file === undefined ? undefined : givenOf(file, textOf(file, world));
   const port = given === undefined ? PORT : Number(given);
   if (!Number.isInteger(port) || port < 0 || port > 65_535) {
     throw new Refusal('bad.port', { given: given ?? '' });
   }
   const say = (address: string) => {
-    world.out(`${voiceOf(language).say('screen.at', { address: `${address}${link}` })}\n`);
-    return `${address}${link}`;
+    const link = handed ? `${address}#${handed.path}` : address;
+    world.out(`${voiceOf(language).say('screen.at', { address: link })}\n`);
+    return link;
   };
-  await world.serve(ours('dist', 'web'), port, say);
+  await world.serve(ours('dist', 'web'), port, say, handed);
   return done(voiceOf(language).say('screen.over'));
 }
 
-// The page reads the same: deflate, then base64 as RFC 4648 has it for addresses.
-function linkOf(text: string): string {
-  const { deflateRawSync } = process.getBuiltinModule('node:zlib');
-  return `#train=${deflateRawSync(text).toString('base64url')}`;
+// The browser is told a short address, and fetches the file from there: what stands on a command
+// line is seen by every process, and may not be long.
+function givenOf(file: string, text: string): Given {
+  const { randomBytes } = process.getBuiltinModule('node:crypto');
+  const name = file === '-' ? 'given.train.yaml' : path.basename(file);
+  return {
+    path: `given/${randomBytes(16).toString('base64url')}/${encodeURIComponent(name)}`,
+    text,
+  };
 }

@@ -1,5 +1,12 @@
-import type { Server } from 'node:http';
+import type { IncomingMessage, Server } from 'node:http';
 import sirv from 'sirv';
+
+/** A text that the page may ask for, at a path that nobody guesses. */
+export interface Given {
+  /** From the root, without a slash before it. */
+  readonly path: string;
+  readonly text: string;
+}
 
 /**
  * Serves a folder's files to this machine's browsers at the first free port from `port` on, and
@@ -9,14 +16,9 @@ export async function serve(
   folder: string,
   port: number,
   say: (address: string) => string,
+  given?: Given,
 ): Promise<void> {
-  const http = process.getBuiltinModule('node:http');
-  const files = sirv(folder, { dev: false, etag: true });
-  const server = http.createServer((request, response) => {
-    files(request, response, () => {
-      response.writeHead(404).end();
-    });
-  });
+  const server = serverOf(folder, given);
   const found = await listen(server, port);
   show(say(`http://127.0.0.1:${found}/`));
   await new Promise<void>((resolve) => {
@@ -24,6 +26,31 @@ export async function serve(
   });
   server.close();
   server.closeAllConnections();
+}
+
+/** A server of a folder, and of what is given; the last to whoever names this machine alone. */
+export function serverOf(folder: string, given?: Given): Server {
+  const http = process.getBuiltinModule('node:http');
+  const files = sirv(folder, { dev: false, etag: true });
+  return http.createServer((request, response) => {
+    if (given && request.url === `/${given.path}` && namesThisMachine(request)) {
+      response.writeHead(200, {
+        'content-type': 'text/plain; charset=utf-8',
+        'cache-control': 'no-store',
+        'x-content-type-options': 'nosniff',
+      });
+      response.end(given.text);
+      return;
+    }
+    files(request, response, () => {
+      response.writeHead(404).end();
+    });
+  });
+}
+
+// A page from elsewhere may have its own name lead here; then it asks by that name.
+function namesThisMachine({ headers }: IncomingMessage): boolean {
+  return /^(?:127\.0\.0\.1|localhost):\d+$/u.test(headers.host ?? '');
 }
 
 function listen(server: Server, port: number): Promise<number> {

@@ -1,6 +1,7 @@
 import type { Disk } from './disk.ts';
 import type { Ledger } from './ledger.ts';
 import type { Printed } from './press.ts';
+import type { Given } from './serve.ts';
 import type { Waiting, WaitingWords } from './waiting.ts';
 
 /** What the command touches of the machine; a test gives it another. */
@@ -13,12 +14,13 @@ export interface World extends Disk {
   readonly lines?: () => AsyncIterable<string>;
   /**
    * Serves a folder to the browsers of this machine until it is stopped, and opens what `say`
-   * makes of the address; absent where there is no network.
+   * makes of the address; `given` too, to this machine alone. Absent where there is no network.
    */
   readonly serve?: (
     folder: string,
     port: number,
     say: (address: string) => string,
+    given?: Given,
   ) => Promise<void>;
   /** Tells whoever waits how long it takes; absent where nobody waits. */
   readonly waiting?: (words: WaitingWords) => Waiting;

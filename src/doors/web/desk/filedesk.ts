@@ -2,7 +2,7 @@ import { effect, signal } from '@preact/signals';
 import { type Bench, fetchReader, type Steps } from '../bench/index.ts';
 import { type DiskFile, hasChanged, pick, saveAs, writeBack } from './disk.ts';
 import { type Draft, forget, keep, live, newId, orphans, TAB } from './kept.ts';
-import { linkOf, textIn } from './link.ts';
+import { handedOver, linkOf, textIn } from './link.ts';
 import { hearOthers, type Tell } from './others.ts';
 import { FIRST, readOurs } from './ours.ts';
 
@@ -10,6 +10,7 @@ import { FIRST, readOurs } from './ours.ts';
 export type Word =
   | { readonly word: 'saved'; readonly name: string }
   | { readonly word: 'not kept' | 'link copied' | 'damaged link' | 'not text' | 'too large' }
+  | { readonly word: 'command gone' }
   | { readonly word: 'changed on disk' | 'open elsewhere' | 'saved elsewhere' }
   | { readonly word: 'failed'; readonly why: string };
 
@@ -130,15 +131,19 @@ export class FileDesk {
 
   /** Puts the train of the page's address on the bench, or the first of ours. */
   async arrive(): Promise<void> {
-    let damaged = false;
+    let [damaged, gone] = [false, false];
     const text = await textIn(location.hash).catch(() => {
       damaged = true;
       return undefined;
     });
+    const handed = await handedOver(location.hash).catch(() => void (gone = true));
     // What a link carries is on no disk.
-    if (text !== undefined) await this.put({ name: 'linked.train.yaml', text, written: 0 }, false);
+    if (handed) await this.put({ ...handed, written: 0 });
+    else if (text !== undefined)
+      await this.put({ name: 'linked.train.yaml', text, written: 0 }, false);
     else if (this.bench.file.text.value === '') await this.openOurs(FIRST);
     if (damaged) this.say('damaged link');
+    if (gone) this.say('command gone');
   }
 
   private async put(file: DiskFile, isSaved = true): Promise<void> {

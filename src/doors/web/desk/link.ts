@@ -1,6 +1,6 @@
 /**
  * A link that carries a whole train in its fragment, which no browser sends to anybody: deflate
- * (RFC 1951), then base64 for addresses (RFC 4648). The command makes the same link.
+ * (RFC 1951), then base64 for addresses (RFC 4648). Whoever opens it sends nothing.
  */
 export async function linkOf(text: string, page: string): Promise<string> {
   const packed = await through(new Blob([text]), new CompressionStream('deflate-raw'));
@@ -22,6 +22,20 @@ export async function textIn(fragment: string): Promise<string | undefined> {
   const bytes = Uint8Array.from(letters, (letter) => letter.charCodeAt(0));
   const text = await through(new Blob([bytes]), new DecompressionStream('deflate-raw'), MOST);
   return new TextDecoder('utf-8', { fatal: true }).decode(text);
+}
+
+/**
+ * The file that the command hands over, by the short address that it opens; undefined where the
+ * address is no such one. Throws where the command is gone.
+ */
+export async function handedOver(
+  fragment: string,
+): Promise<{ readonly name: string; readonly text: string } | undefined> {
+  const path = /^#(given\/[\w-]+\/([^/]+))$/u.exec(fragment);
+  if (!path) return undefined;
+  const answer = await fetch(`./${path[1]}`);
+  if (!answer.ok) throw new RangeError('gone');
+  return { name: decodeURIComponent(path[2] as string), text: await answer.text() };
 }
 
 /** A train file has at most 65,536 characters: a link that swells to more is no train. */

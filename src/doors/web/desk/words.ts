@@ -36,6 +36,8 @@ export const words = spoken({
       'link copied': 'This link holds the whole train; whoever opens it sends nothing to anybody.',
       'damaged link':
         'The link is damaged: part of it is missing. Ask for it again, or for the file.',
+      'command gone':
+        'The command that handed a file to this page has ended: open the file here, or start it again.',
       'too large': 'That file has more than 16 MB: no train has. Open another.',
       'not text': 'That file is no text in UTF-8. Save it as UTF-8 and open it again.',
       'changed on disk': 'Somebody else has written this file since it was opened here.',
@@ -71,6 +73,8 @@ export const words = spoken({
         'Este navegador no conserva nada de esta página: guarde en disco antes de cerrar.',
       'link copied': 'Este enlace lleva el tren entero; quien lo abre no envía nada a nadie.',
       'damaged link': 'El enlace está dañado: falta una parte. Pídalo otra vez, o pida el archivo.',
+      'command gone':
+        'El programa que pasó un archivo a esta página terminó: ábralo aquí, o inícielo otra vez.',
       'too large': 'Ese archivo tiene más de 16 MB: ningún tren los tiene. Abra otro.',
       'not text': 'Ese archivo no es texto en UTF-8. Guárdelo en UTF-8 y ábralo otra vez.',
       'changed on disk': 'Alguien ha escrito este archivo desde que se abrió aquí.',
