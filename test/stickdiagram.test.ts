@@ -60,7 +60,7 @@ it('has at most so many crossings', () => {
     'albatross-ten-speed': 2,
     'avocet-four-speed': 1,
     'heron-eight-speed': 2,
-    'merlin-six-speed': 1,
+    'lapwing-six-speed': 1,
     'wren-plain-set': 3,
   });
 });

@@ -25,7 +25,7 @@ const kestrel = matrixOf('kestrel-three-speed');
 const plover = matrixOf('plover-three-speed');
 const curlew = matrixOf('curlew-four-speed-overdrive');
 const cuckoo = matrixOf('cuckoo-puzzle');
-const merlin = matrixOf('merlin-six-speed');
+const lapwing = matrixOf('lapwing-six-speed');
 const avocet = matrixOf('avocet-four-speed');
 
 describe('no move in D, moves in manual low: the low one-way clutch slips or is backwards', () => {
@@ -36,7 +36,7 @@ describe('no move in D, moves in manual low: the low one-way clutch slips or is 
     ['plover', plover, 'low roller'],
     ['curlew', curlew, 'low roller'],
     ['cuckoo', cuckoo, 'low roller'],
-    ['merlin', merlin, 'low sprag'],
+    ['lapwing', lapwing, 'low sprag'],
     ['avocet', avocet, 'low roller'],
   ])('%s', (_, matrix, clutch) => {
     // A clutch that is left out, or whose cage is, is one that holds nothing.
@@ -68,7 +68,7 @@ describe('no move in D nor in manual low, R good: the forward clutch, or what it
     ['plover', plover, 'forward clutch'],
     ['curlew', curlew, 'forward clutch'],
     ['cuckoo', cuckoo, 'forward clutch'],
-    ['merlin', merlin, 'low clutch'],
+    ['lapwing', lapwing, 'low clutch'],
     ['avocet', avocet, 'low clutch'],
   ])('%s', (_, matrix, clutch) => {
     expect(devicesOf(showing(matrix, symptom))).toEqual([`${clutch}: will not apply`]);
@@ -96,7 +96,7 @@ test('no R and no engine braking in manual low, the rest good: the low or revers
     [kestrel, 'low brake'],
     [plover, 'low and reverse band'],
     [cuckoo, 'low brake'],
-    [merlin, 'low brake'],
+    [lapwing, 'low brake'],
     [avocet, 'low brake'],
   ] as const) {
     const symptom = { 'R R': 'no drive', 'L 1': 'no braking', 'D 1': 'as it should' } as const;
@@ -195,7 +195,7 @@ test('in series with all: the overdrive set’s one-way clutch and its splines t
 test('no move in any range with good pressure: a shaft’s spline', () => {
   for (const [matrix, fault] of [
     [curlew, 'output shaft: stripped at overdrive.ring'],
-    [merlin, 'ring flange: stripped at short.ring'],
+    [lapwing, 'ring flange: stripped at short.ring'],
     [avocet, 'ring flange: stripped at short.ring'],
   ] as const) {
     const { cells } = rowOf(matrix, fault);

@@ -101,7 +101,7 @@ describe('speeds that nothing settles', () => {
 });
 
 test('power that goes round is as much as the clutch that closes the circle passes', () => {
-  const train = ours('merlin-six-speed');
+  const train = ours('lapwing-six-speed');
   const on = train.ranges.flatMap(({ gears }) => gears).find(({ name }) => name === '5')?.on ?? [];
   const { drive } = flow(train, on);
   // In fifth the input drives the long carrier, and through the first set, the reverse clutch and
