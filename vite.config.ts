@@ -54,7 +54,7 @@ export default defineConfig({
       manifest: {
         name: 'Holdturn',
         short_name: 'Holdturn',
-        description: 'A bench for planetary gear trains.',
+        description: 'How planetary gear trains turn, and why.',
         display: 'standalone',
         start_url: './',
         background_color: '#f6f4ee',

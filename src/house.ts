@@ -55,6 +55,6 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['telling/endview', 'A set or a pair from its end: teeth that mesh at every angle.'],
   ['telling/levers', 'The lever diagram of a train, with its speeds.'],
   ['telling/sheets', 'Answers to sheets of paper: plain data, then source text for a typesetter.'],
-  ['doors/web', 'The bench on a screen: holds what is asked, paints what is answered; no physics.'],
+  ['doors/web', 'The page: holds what is asked, paints what is answered; no physics.'],
   ['doors/cli', 'The command: files, arguments, exit codes; holds no physics.'],
 ];

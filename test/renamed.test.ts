@@ -45,6 +45,17 @@ it('reads "flange" of a train’s packs as backing plate, and tells it once', ()
   ]);
 });
 
+it('reads the other words of the trade for plates and for what sets a pack, and tells nothing', () => {
+  const text = kept('trains/kestrel-three-speed.train.yaml');
+  const other = text
+    .replaceAll('kind: friction', 'kind: fibre')
+    .replaceAll('kind: steel', 'kind: separator plate')
+    .replaceAll('backing plate', 'pressure plate')
+    .replace(/^endplay:/m, 'end play:');
+  expect(other).not.toBe(text);
+  expect(readTrain(other)).toMatchObject({ train: readTrain(text).train, problems: [] });
+});
+
 function kept(file: string): string {
   return fs.readFileSync(new URL(`../${file}`, import.meta.url), 'utf8');
 }

@@ -46,9 +46,9 @@ export type ShelfPart = (typeof SHELF_PARTS)[number];
 /** The unit's own limits; what is absent is not judged. */
 export interface PackLimits {
   readonly clearance?: Limit;
-  /** The clearance for each friction plate. */
+  /** The clearance for each friction disc. */
   readonly 'each friction'?: Limit;
-  /** The thickness of a friction plate, of a steel. */
+  /** The thickness of a friction disc, of a steel. */
   readonly friction?: Limit;
   readonly steel?: Limit;
   /** The gap under a straight-edge on a steel. */

@@ -74,7 +74,7 @@ export const PART = v.pipe(
         ),
       ),
       align: v.exactOptional(note('What must line up: a feed hole, a groove, a lug.')),
-      frictions: v.exactOptional(count('friction plates')),
+      frictions: v.exactOptional(count('friction discs')),
       steels: v.exactOptional(count('steel plates')),
       selective: v.exactOptional(yesOrNo('Whether it comes in several thicknesses. Absent: no.')),
       sets: v.exactOptional(

@@ -114,9 +114,11 @@ export class Walker {
     return typeof found === 'string' ? named : found;
   }
 
-  // A word to choose that had another name, by its new one.
+  // A word to choose, where another of the trade stands for it, or the name that it had.
   private wordOf(found: Scalar['value'], form: Leaf, at: Span): Scalar['value'] {
-    const renamed = form.type === 'picklist' ? newWord(`${found}`) : undefined;
+    if (form.type !== 'picklist' || fits(form, found)) return found;
+    const [ours, renamed] = [ourWord(`${found}`), newWord(`${found}`)];
+    if (fits(form, ours)) return ours;
     if (renamed === undefined || !fits(form, renamed)) return found;
     this.findings.renamed(at, `${found}`, renamed);
     return renamed;

@@ -12,7 +12,9 @@ export const SHOP = {
   'end play': {
     en: 'end play',
     es: 'juego axial',
-    not: { en: /end float|thrust clearance/i },
+    file: 'endplay',
+    read: ['end play', 'end float', 'thrust clearance', 'axial play'],
+    stands: ['end play'],
     both: { en: /end plays?/i, es: /juegos? axial/i },
   },
   stall: { en: 'stall', es: 'calado', both: { en: /\bstall\b/i, es: /cal(?:ado|ando)/i } },

@@ -7,7 +7,7 @@ interface Count {
   readonly frictions: number;
 }
 
-/** Where teardown, packs and capacities count the friction plates of the same devices unlike. */
+/** Where teardown, packs and capacities count the friction discs of the same devices unlike. */
 export function countDoubts(
   train: Train,
 ): readonly { readonly doubt: FigureDoubt; readonly path: readonly string[] }[] {

@@ -79,7 +79,7 @@ describe('the clearance', () => {
     expect(measured[0] && digitsIn(measured[0].clearance, 'mm')).toBe('0.70');
   });
 
-  it('is shared among the friction plates, and may be limited for each', () => {
+  it('is shared among the friction discs, and may be limited for each', () => {
     const { eachFriction, bounds, verdict } = judged(
       'feeler: [0.70 mm, 0.70 mm, 0.70 mm]',
       PACK.replace(

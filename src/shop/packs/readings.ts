@@ -21,7 +21,7 @@ export interface PackReadings {
   readonly stepGauge?: { readonly fits?: Length; readonly doesNotFit?: Length };
   /** With the part that was chosen in: the readings that close it. */
   readonly again?: AgainReadings;
-  /** Thicknesses of the friction plates, of the steels. */
+  /** Thicknesses of the friction discs, of the steels. */
   readonly friction?: readonly Length[];
   readonly steel?: readonly Length[];
   /** Gaps under a straight-edge on the steels. */

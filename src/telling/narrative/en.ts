@@ -225,7 +225,7 @@ export const en = {
   'problem.shelf without limits':
     'shelf without limits: {name} needs both a least and a most, or no part can be selected',
   'problem.no friction to share':
-    'no friction to share: {name} has limits for each friction, and no friction plate',
+    'no friction to share: {name} has limits for each friction, and no friction disc',
   'problem.squash of no cushion':
     'squash of no cushion: only a cushion plate of {name} can have one; it is left out of account',
   'problem.squash without air':

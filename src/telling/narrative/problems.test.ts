@@ -451,7 +451,7 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
   'no friction to share': [
     [
       { of: 'low brake' },
-      'no friction to share: low brake has limits for each friction, and no friction plate',
+      'no friction to share: low brake has limits for each friction, and no friction disc',
     ],
   ],
   'squash of no cushion': [
