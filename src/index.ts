@@ -108,7 +108,6 @@ export type {
 // The build of a train whose file tells its parts: the teardown replayed backwards.
 export { MOST_PARTS, plan } from './engine/plan/index.ts';
 export type {
-  AirFelt,
   Catcher,
   Felt,
   Glance,

@@ -7,6 +7,7 @@ import { hand } from '../hand/index.ts';
 import { coversOf, halfBuilt, type Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import { agendaOf, subjectOf } from './agenda.ts';
+import { mistaken } from './mistakes.ts';
 import { type Felt, MOST_PARTS, plan, type Plan, type Step } from './index.ts';
 
 const FOLDER = new URL('../../../trains/', import.meta.url);
@@ -184,20 +185,30 @@ describe.each(described)('%s', (_, train) => {
     const parts = (train.teardown ?? []).toReversed();
     for (const step of steps) {
       if (step.does !== 'air check' || !step.check) continue;
-      const there = new Set(parts.slice(0, onAt.get(step.number)));
-      const half = halfBuilt(train, (part) => there.has(part));
-      const { hold, turn, on, off } = step.check;
-      const felt = (devices: readonly string[]): Felt => {
+      const there = new Set(parts.slice(0, onAt.get(step.number)).map(({ name }) => name));
+      const half = halfBuilt(train, (part) => there.has(part.name));
+      const { hold, turn, right, wrong } = step.check;
+      const felt = (devices: readonly string[], of = half): Felt => {
         const [clockwise, anticlockwise] = (['clockwise', 'anticlockwise'] as const).map((way) => {
           const held = hold ? [hold.member] : [];
-          return hand(half, { hold: held, turn: turn.member, way, on: devices }).turns;
+          return hand(of, { hold: held, turn: turn.member, way, on: devices }).turns;
         });
         if (clockwise) return anticlockwise ? 'both ways' : 'clockwise only';
         return anticlockwise ? 'anticlockwise only' : 'neither way';
       };
-      expect(felt([step.device.name]), step.device.name).toBe(on);
-      expect(felt([]), step.device.name).toBe(off);
-      expect(on, step.device.name).not.toBe(off);
+      const { name } = step.device;
+      expect(felt([name]), name).toBe(right);
+      // One that does not grip is one without air.
+      expect(felt([]), name).not.toBe(right);
+      for (const { felt: other, mistakes } of wrong) {
+        expect(other, name).not.toBe(right);
+        for (const mistake of mistakes) {
+          const spoilt = halfBuilt(mistaken(train, mistake), (part) => there.has(part.name));
+          expect(felt([name], spoilt), `${name}: ${JSON.stringify(mistake)}`).toBe(other);
+        }
+      }
+      const weak = { what: 'device', device: name, is: 'will not apply' };
+      expect(wrong.flatMap(({ mistakes }) => mistakes)).toContainEqual(weak);
     }
   });
 
@@ -212,11 +223,7 @@ it('of a clutch between two members in reach, air makes one piece', () => {
   const { check } = (plan(WHOLE) as Plan).steps.find(
     (step) => step.does === 'air check' && step.device.name === 'ring brake',
   ) as Extract<Step, { does: 'air check' }>;
-  expect(check).toMatchObject({
-    turn: { member: 'set.ring' },
-    on: 'neither way',
-    off: 'both ways',
-  });
+  expect(check).toMatchObject({ turn: { member: 'set.ring' }, right: 'neither way' });
 });
 
 describe('law', () => {

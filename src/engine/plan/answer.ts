@@ -45,8 +45,8 @@ export type Doing =
   | { readonly does: 'clearance'; readonly pack: Pack }
   | { readonly does: 'band'; readonly band: BandSetting }
   | { readonly does: 'end play'; readonly endPlay: EndPlay }
-  /** `check`: what hands feel with the air on; absent where they reach nothing that shows it. */
-  | { readonly does: 'air check'; readonly device: FrictionDevice; readonly check?: AirFelt }
+  /** `check`: with the air on; absent where hands reach nothing that shows it. */
+  | { readonly does: 'air check'; readonly device: FrictionDevice; readonly check?: PlannedCheck }
   | { readonly does: 'fill'; readonly fluid: Fluid };
 
 /** Hold one member or none, turn another both ways, on the train as built so far. */
@@ -55,16 +55,8 @@ export interface PlannedCheck {
   readonly turn: Grip;
   /** What a right build does. */
   readonly right: Felt;
-  /** What wrong builds do that no check before this one has caught. */
+  /** What wrong builds do that no hand check has caught before; with air, that none catches. */
   readonly wrong: readonly { readonly felt: Felt; readonly mistakes: readonly Mistake[] }[];
-}
-
-/** The same with air on one device, and what is felt without. */
-export interface AirFelt {
-  readonly hold?: Grip;
-  readonly turn: Grip;
-  readonly on: Felt;
-  readonly off: Felt;
 }
 
 export interface Still {

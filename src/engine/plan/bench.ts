@@ -9,7 +9,7 @@ import {
   setGearing,
   type Train,
 } from '../train/index.ts';
-import type { AirFelt, Felt, Grip, Mistake, Still } from './answer.ts';
+import type { Felt, Grip, Mistake, Still } from './answer.ts';
 import { Feel } from './feel.ts';
 import { mistaken } from './mistakes.ts';
 import { Reach } from './reach.ts';
@@ -78,24 +78,38 @@ export class Bench {
   }
 
   /**
-   * What hands feel of a device with air on it: of the device's own two members, if they reach
-   * both; else of what shows it best. Air locks a device as a jammed one is locked.
+   * The check that shows air on a device best: of its own two members, if hands reach both.
+   * Air locks a device as a jammed one is locked.
    */
-  onAir(step: number, { name, first, second }: FrictionDevice): AirFelt | undefined {
-    const locked: Fault = { what: 'device', device: name, is: 'will not release' };
+  onAir(step: number, device: FrictionDevice): Check | undefined {
     const { feel } = this.stage(step);
-    const ends = new Set([first, second].map((member) => feel.bodyOf(member)));
-    const onAir = this.wrong(step, locked);
+    const ends = new Set([device.first, device.second].map((member) => feel.bodyOf(member)));
+    const onAir = this.wrong(step, jammed(device));
     const liking = ({ hold, turn }: Check) => {
       const held = hold ? feel.bodyOf(hold.member) : feel.bodyOf(CASE);
       if (ends.has(held) && ends.has(feel.bodyOf(turn.member))) return 0;
       return onAir.felt(hold?.member, turn.member) === 'neither way' ? 1 : 2;
     };
-    const checks = this.differences(step, locked);
-    const [best] = checks.toSorted((a, b) => liking(a) - liking(b) || a.rank - b.rank);
-    if (!best) return undefined;
-    const { hold, turn } = best;
-    return { ...(hold && { hold }), turn, on: this.felt(best, locked), off: this.felt(best) };
+    const checks = this.differences(step, jammed(device));
+    return checks.toSorted((a, b) => liking(a) - liking(b) || a.rank - b.rank)[0];
+  }
+
+  /** What is felt with air on a device: proved. */
+  feltOnAir(check: Check, device: FrictionDevice): Felt {
+    return this.felt(check, jammed(device));
+  }
+
+  /** The same with a mistake, where it is not as `right`. */
+  spoiltOnAir(
+    { step, hold, turn }: Check,
+    device: FrictionDevice,
+    right: Felt,
+    mistake: Mistake,
+  ): Felt | undefined {
+    const train = mistaken(mistaken(this.train, jammed(device)), mistake);
+    const feel = new Feel(this.after(step, train), this.known);
+    if (feel.felt(hold?.member, turn.member) === right) return undefined;
+    return feel.proved(hold?.member, turn.member);
   }
 
   // The output is what a builder holds if anything: what carries its name stands first.
@@ -149,6 +163,10 @@ export class Bench {
       return pieces.map((member): Grip => ({ part, member, whole: pieces.length === 1 }));
     });
   }
+}
+
+function jammed({ name }: FrictionDevice): Fault {
+  return { what: 'device', device: name, is: 'will not release' };
 }
 
 interface Stage {

@@ -1,4 +1,4 @@
-import type { Train } from '../train/index.ts';
+import type { FrictionDevice, Train } from '../train/index.ts';
 import { agendaOf } from './agenda.ts';
 import type { Felt, Mistake, Plan, PlannedCheck, Step } from './answer.ts';
 import { Bench, type Check } from './bench.ts';
@@ -45,14 +45,15 @@ export function plan(train: Train): Plan | undefined {
         return { ...task, ...(still && { still }) };
       }
       case 'air check': {
-        const check = bench.onAir(on, task.device);
+        const unfelt = mistakes.filter((made) => made.made <= on && !feltAt.has(made));
+        const check = airCheck(bench, on, task.device, unfelt);
         return { ...task, ...(check && { check }) };
       }
       default:
         return task;
     }
   });
-  const watched = mistakes.map((made) => watchedBy(made, feltAt.get(made), agenda));
+  const watched = mistakes.map((made) => watchedBy(made, feltAt.get(made), steps, agenda));
   return { steps, mistakes: watched, checks: kept.length, proven };
 }
 
@@ -88,12 +89,41 @@ function firstFelt(bench: Bench, { mistake, made }: Made): readonly Check[] {
 }
 
 function plannedCheck(bench: Bench, check: Check, fresh: readonly Made[]): PlannedCheck {
+  return told(check, bench.felt(check), fresh, (mistake) => bench.felt(check, mistake));
+}
+
+// With air on a device; of the mistakes that no hand check feels those that change the answer.
+function airCheck(
+  bench: Bench,
+  on: number,
+  device: FrictionDevice,
+  unfelt: readonly Made[],
+): PlannedCheck | undefined {
+  const check = bench.onAir(on, device);
+  if (!check) return undefined;
+  const right = bench.feltOnAir(check, device);
+  const gripped = new Set([check.turn.part, check.hold?.part]);
+  const felts = new Map<Mistake, Felt>();
+  for (const { mistake } of unfelt) {
+    if (mistake.what === 'slip' || (mistake.what === 'part' && gripped.has(mistake.part))) continue;
+    const felt = bench.spoiltOnAir(check, device, right, mistake);
+    if (felt) felts.set(mistake, felt);
+  }
+  const shown = unfelt.filter(({ mistake }) => felts.has(mistake));
+  return told(check, right, shown, (mistake) => felts.get(mistake) as Felt);
+}
+
+function told(
+  { hold, turn }: Check,
+  right: Felt,
+  made: readonly Made[],
+  feltOf: (mistake: Mistake) => Felt,
+): PlannedCheck {
   const felts = new Map<Felt, Mistake[]>();
-  for (const { mistake } of fresh) {
-    const felt = bench.felt(check, mistake);
+  for (const { mistake } of made) {
+    const felt = feltOf(mistake);
     felts.set(felt, [...(felts.get(felt) ?? []), mistake]);
   }
   const wrong = [...felts].map(([felt, mistakes]) => ({ felt, mistakes }));
-  const { hold, turn } = check;
-  return { ...(hold && { hold }), turn, right: bench.felt(check), wrong };
+  return { ...(hold && { hold }), turn, right, wrong };
 }

@@ -229,6 +229,26 @@ describe('renaming', () => {
   });
 });
 
+describe('renaming what parts feed, close and set', () => {
+  const text = `holdturn: 1
+input: crank
+output: set.carrier
+sets: { set: { sun: 30, ring: 66 } }
+devices:
+  low band: { band: set.ring }
+teardown:
+  lid: { feeds: [low band], closes: [low band] }
+  pin: { sets: low band, carries: [low band] }
+bands:
+  low band: { pitch: 1.5 mm }
+`;
+
+  it('changes each of them', () => {
+    const renaming = { what: 'device', from: 'low band', to: 'ring band' } as const;
+    expect(rename(text, renaming)).toEqual({ text: text.replaceAll('low band', 'ring band') });
+  });
+});
+
 describe('renaming what parts carry', () => {
   const text = `holdturn: 1
 input: crank

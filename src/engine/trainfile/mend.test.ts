@@ -108,6 +108,25 @@ teardown:
     );
   });
 
+  it('a device takes its name out of what parts feed, close and set', () => {
+    const text = TEXT.replace(
+      '  pack: { carries: [front brake, rear.ring] }\n',
+      `  lid: { feeds: [brake, front brake], closes: [front brake, brake] }
+  shim: { sets: front brake, selective: yes }
+packs:
+  front brake: { plates: [{ kind: steel, thickness: 2 mm }] }
+  brake: { plates: [{ kind: steel, thickness: 2 mm }] }
+`,
+    );
+    const { train } = readTrain(text);
+    if (!train) throw new Error('not a train');
+    const edited = discard(text, train, { thing: 'device', name: 'front brake' });
+    const left = 'text' in edited ? edited.text : edited.refused;
+    expect(left).toContain('lid: { feeds: [brake], closes: [brake] }');
+    expect(left).toContain('shim: { selective: yes }');
+    expect(readTrain(left).train).toBeDefined();
+  });
+
   it('a set takes along what acts on it alone, and leaves a text that can be read', () => {
     const text = discarded({ thing: 'set', name: 'front' });
     expect(text).toContain('crank: [rear.sun]');

@@ -460,7 +460,6 @@ export const en = {
     '{kind, select, clutch {With the air on the {a} and the {b} turn as one} other {With the air on the {a} stands still}}',
   'plan.air check':
     '{holds, select, yes {With the air on hold the {hold}, turn the {turn}.} other {With the air on hold nothing, turn the {turn}.}}',
-  'plan.air right': '{on}; with the air off it {off}',
   'plan.air unseen': 'Hands reach nothing that shows it now: go by the sound.',
   'plan.air doubt':
     'Hiss: a seal leaks, or the port vents by design, which the maker’s manual tells. Nothing: no air gets there, or the piston sticks.',

@@ -457,7 +457,6 @@ export const es: Messages = {
     '{kind, select, clutch {Con el aire puesto, {a} y {b} giran como una sola pieza} other {Con el aire puesto, {a} queda quieto}}',
   'plan.air check':
     '{holds, select, yes {Con el aire puesto, retenga {hold} y gire {turn}.} other {Con el aire puesto, sin retener nada, gire {turn}.}}',
-  'plan.air right': '{on}; sin aire {off}',
   'plan.air unseen': 'Las manos no alcanzan nada que lo muestre ahora: guíese por el sonido.',
   'plan.air doubt':
     'Silbido: una junta pierde, o el orificio ventila por diseño, que dice el manual del fabricante. Nada: no llega aire, o el pistón está trabado.',

@@ -15,7 +15,7 @@ export { freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
 export { sentences } from './reasons.ts';
 export { timeText, toldText } from './records.ts';
 export { benchText, faultName, gearName, roadText } from './signs.ts';
-export { checkTold, lastLook, type StepContext, stepTold } from './step.ts';
+export { type CheckTold, lastLook, type StepContext, stepTold } from './step.ts';
 export { AT_THE_INPUT, type Stand, wayFor } from './stand.ts';
 export {
   causeText,

@@ -22,22 +22,19 @@ export interface StepTold {
   readonly reads: boolean;
   /** Of which one was heard; the first is right. */
   readonly heard: readonly string[];
-  /** A check by hand that belongs to the step itself, and what it should feel. */
-  readonly check?: { readonly ask: string; readonly right: string };
+  readonly checks: readonly CheckTold[];
   /** What the step catches, and what its outcomes mean. */
   readonly catches: readonly string[];
 }
 
-/** The words of a step; the hand checks of a fit have words of their own (`checkTold`). */
-export function stepTold(
-  step: Step,
-  { train, plan, voice, stand = AT_THE_INPUT }: StepContext,
-): StepTold {
+/** The words of a step; its checks by hand among them. */
+export function stepTold(step: Step, context: StepContext): StepTold {
+  const { train, plan, voice, stand = AT_THE_INPUT } = context;
   const title = titleOf(step, voice);
   const danger = dangerOf(step, train);
   const caution = danger && { caution: voice.say('plan.danger', { danger }) };
-  const none = { how: [], ticks: [], reads: false, heard: [] };
-  const told = { title, ...caution, ...none, catches: catchesOf(step, { train, plan, voice }) };
+  const none = { how: [], ticks: [], reads: false, heard: [], checks: [] };
+  const told = { title, ...caution, ...none, catches: catchesOf(step, context) };
   const limited = (bounds: Bounds | undefined) => {
     const known = bounds?.least || bounds?.most;
     return [
@@ -56,7 +53,8 @@ export function stepTold(
     case 'fit': {
       const looks = partTexts(step.part, voice.language, step.up);
       const ticks = [...looks, ...packTexts(step.part.frictions, voice)];
-      return { ...told, ticks: ticks.length > 0 ? ticks : [voice.say('part.fitted')] };
+      const checks = step.checks.map((check) => checkTold(check, step, context));
+      return { ...told, checks, ticks: ticks.length > 0 ? ticks : [voice.say('part.fitted')] };
     }
     case 'height': {
       const { height = {} } = step.part;
@@ -91,8 +89,8 @@ export function stepTold(
         return voice.say('plan.air heard', { sound });
       });
       const how = [...first('plan.air doubt'), ...(check ? [] : [voice.say('plan.air unseen')])];
-      const asked = check && { check: airTold(check, voice, stand) };
-      return { ...told, heard, ticks: [locks], how, ...asked };
+      const checks = check ? [checkTold(check, step, context)] : [];
+      return { ...told, heard, ticks: [locks], how, checks };
     }
     case 'fill':
       return { ...told, ticks: [fillText(step.fluid, voice), voice.say('plan.fill level')] };
@@ -106,20 +104,38 @@ export interface StepContext {
   readonly stand?: Stand;
 }
 
-/** "Check 3. Hold the main shaft, turn the rear ring", what is right, and what means what. */
-export function checkTold(
-  check: PlannedCheck,
-  number: number,
-  at: Step,
-  { train, plan, voice, stand = AT_THE_INPUT }: StepContext,
-): { readonly ask: string; readonly right: string; readonly wrong: readonly string[] } {
+/** A check by hand: "Check 3. Hold the main shaft, turn the rear ring". */
+export interface CheckTold {
+  readonly ask: string;
+  readonly right: string;
+  /** What each other answer may mean. */
+  readonly wrong: readonly string[];
+}
+
+function checkTold(check: PlannedCheck, at: Step, its: StepContext): CheckTold {
+  const { train, plan, voice, stand = AT_THE_INPUT } = its;
   const felt = (of: PlannedCheck['right']) => feltText(of, voice.language, stand);
-  const ask = voice.say('plan.check', { number, ...gripsOf(check, voice) });
-  const wrong = check.wrong.map(({ felt: its, mistakes }) => {
+  const wrong = check.wrong.map(({ felt: other, mistakes }) => {
     const names = mistakes.map((mistake) => lateText(mistake, at.number, { train, plan, voice }));
-    return voice.say('plan.wrong', { felt: felt(its), mistakes: names.join('; ') });
+    return voice.say('plan.wrong', { felt: felt(other), mistakes: names.join('; ') });
   });
+  const { hold, turn } = check;
+  const grips = {
+    holds: hold ? 'yes' : 'no',
+    hold: hold ? gripText(hold, voice) : '',
+    turn: gripText(turn, voice),
+  };
+  const ask =
+    at.does === 'air check'
+      ? voice.say('plan.air check', grips)
+      : voice.say('plan.check', { ...grips, number: numberOf(check, plan) });
   return { ask, right: felt(check.right), wrong };
+}
+
+// Among the hand checks with nothing applied.
+function numberOf(check: PlannedCheck, { steps }: Plan): number {
+  const checks = steps.flatMap((step) => (step.does === 'fit' ? step.checks : []));
+  return checks.indexOf(check) + 1;
 }
 
 /** Mistakes of which the next step takes away the sight, but those of the part that just went on. */
@@ -190,7 +206,10 @@ function catchesOf(step: Step, { train, plan, voice }: StepContext): string[] {
   const caught = plan.mistakes.filter(({ caught: its }) => {
     return its.step === step.number && its.by === step.does;
   });
-  const names = caught.map(({ mistake }) => lateText(mistake, step.number, { train, plan, voice }));
+  const felt = step.does === 'air check' ? (step.check?.wrong ?? []) : [];
+  const told = new Set(felt.flatMap(({ mistakes }) => mistakes));
+  const others = caught.filter(({ mistake }) => !told.has(mistake));
+  const names = others.map(({ mistake }) => lateText(mistake, step.number, { train, plan, voice }));
   return names.length === 0 ? [] : [voice.say('plan.catches', { mistakes: names.join('; ') })];
 }
 
@@ -201,20 +220,4 @@ function packTexts(frictions: number | undefined, voice: Voice): string[] {
 
 function shelfTexts(part: string | undefined, voice: Voice): string[] {
   return part === undefined ? [] : [voice.say('plan.select', { part: keyOf(part) })];
-}
-
-type Air = NonNullable<Extract<Step, { does: 'air check' }>['check']>;
-
-function airTold(check: Air, voice: Voice, stand: Stand) {
-  const felt = (of: Air['on']) => feltText(of, voice.language, stand);
-  const ask = voice.say('plan.air check', gripsOf(check, voice));
-  return { ask, right: voice.say('plan.air right', { on: felt(check.on), off: felt(check.off) }) };
-}
-
-function gripsOf({ hold, turn }: Pick<PlannedCheck, 'hold' | 'turn'>, voice: Voice) {
-  return {
-    holds: hold ? 'yes' : 'no',
-    hold: hold ? gripText(hold, voice) : '',
-    turn: gripText(turn, voice),
-  };
 }

@@ -1,13 +1,5 @@
 import { faultText } from '../../engine/faults/index.ts';
-import type {
-  AirFelt,
-  Grip,
-  Mistake,
-  Plan,
-  PlannedCheck,
-  Step,
-  Watched,
-} from '../../engine/plan/index.ts';
+import type { Grip, Mistake, Plan, PlannedCheck, Step, Watched } from '../../engine/plan/index.ts';
 import type { Part } from '../../engine/train/index.ts';
 import { AT_THE_INPUT, feltFor, type Stand } from '../narrative/index.ts';
 import type { Json } from './json.ts';
@@ -56,20 +48,11 @@ function stepJson(step: Step, stand: Stand): Json {
       return {
         ...head,
         of: step.device.name,
-        check: step.check ? airJson(step.check, stand) : null,
+        check: step.check ? checkJson(step.check, stand) : null,
       };
     case 'fill':
       return { ...head, fluid: { ...step.fluid } };
   }
-}
-
-function airJson({ hold, turn, on, off }: AirFelt, stand: Stand): Json {
-  return {
-    hold: hold ? gripJson(hold) : null,
-    turn: gripJson(turn),
-    right: feltFor(on, stand),
-    off: feltFor(off, stand),
-  };
 }
 
 function partJson({ carries, bolts, height, ...notes }: Part): Json {

@@ -1,8 +1,8 @@
-import type { Plan, PlannedCheck, Step, Watched } from '../../engine/plan/index.ts';
+import type { Plan, Step, Watched } from '../../engine/plan/index.ts';
 import { isFriction, type Train } from '../../engine/train/index.ts';
 import {
   AT_THE_INPUT,
-  checkTold,
+  type CheckTold,
   keyOf,
   lastLook,
   mistakeText,
@@ -29,12 +29,7 @@ export function planText(train: Train, plan: Plan, page: Page): string {
     proven: plan.proven ? 'yes' : 'no',
   };
   const title = { train: visible(train.name), steps: plan.steps.length };
-  const numbered = new Map<PlannedCheck, number>();
-  for (const step of plan.steps) {
-    const checks = step.does === 'fit' ? step.checks : [];
-    for (const check of checks) numbered.set(check, numbered.size + 1);
-  }
-  const told = { train, plan, page, numbered, voice, ...(page.stand && { stand: page.stand }) };
+  const told = { train, plan, page, voice, ...(page.stand && { stand: page.stand }) };
   return [
     ...lines(voice.say('plan.title', title)).map(page.ink.strong),
     ...section(voice.say('plan.caution'), cautions(train, plan, page), page),
@@ -52,7 +47,6 @@ export function planText(train: Train, plan: Plan, page: Page): string {
 
 interface Told extends StepContext {
   readonly page: Page;
-  readonly numbered: ReadonlyMap<PlannedCheck, number>;
 }
 
 // Only what fits the work: there are trains without springs.
@@ -73,10 +67,9 @@ function cautions(train: Train, { steps }: Plan, page: Page): string[] {
 }
 
 function stepLines(step: Step, told: Told): string[] {
-  const { page, numbered } = told;
+  const { page } = told;
   const its = stepTold(step, told);
   const plain = (text: string, hang = '') => indented(text, '   ', page, hang);
-  const checks = step.does === 'fit' ? step.checks : [];
   const last = lastLook(step, told);
   return [
     ...paragraph(`${step.number}. ${its.title}`, page).map(page.ink.strong),
@@ -87,27 +80,20 @@ function stepLines(step: Step, told: Told): string[] {
       : []),
     ...(its.heard.length > 0 ? plain(its.heard.map((sound) => `[ ] ${sound}`).join('   ')) : []),
     ...its.ticks.flatMap((tick) => ticked(tick, page)),
-    ...(its.check ? [...plain(its.check.ask), ...predicted(its.check.right, told)] : []),
+    ...its.checks.flatMap((check) => checkLines(check, told)),
     ...its.catches.flatMap((line) => plain(line, '  ')),
-    ...checks.flatMap((check) => checkLines(check, numbered.get(check) ?? 0, step, told)),
     ...(last === undefined ? [] : plain(last, '  ').map(page.ink.strong)),
   ];
 }
 
 const ROOM = '____  ';
 
-function checkLines(check: PlannedCheck, number: number, step: Step, told: Told): string[] {
-  const { page } = told;
-  const { ask, right, wrong } = checkTold(check, number, step, told);
+function checkLines({ ask, right, wrong }: CheckTold, { page, voice }: Told): string[] {
   return [
     ...indented(ask, '   ', page),
-    ...predicted(right, told),
+    ...ticked(voice.say('plan.right', { felt: right }), page),
     ...wrong.flatMap((text) => indented(text, '       ', page, '  ')),
   ];
-}
-
-function predicted(felt: string, { page, voice }: Told): string[] {
-  return ticked(voice.say('plan.right', { felt }), page);
 }
 
 function ticked(text: string, page: Page): string[] {

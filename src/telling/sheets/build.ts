@@ -1,8 +1,8 @@
-import type { Plan, PlannedCheck, Step } from '../../engine/plan/index.ts';
+import type { Plan, Step } from '../../engine/plan/index.ts';
 import { isFriction, type Train } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import {
-  checkTold,
+  type CheckTold,
   type Language,
   lastLook,
   seenFrom,
@@ -54,30 +54,18 @@ export function buildSheet(
       { block: 'paragraph', text: voice.say('plan.how', { seen: seenFrom(stand, voice) }) },
       { block: 'paragraph', text: voice.say('plan.coverage', coverage), look: 'quiet' },
       ...(first?.up ? [paragraph(voice.say('plan.first up', { end: first.up }), 'strong')] : []),
-      ...stepsOf({ train, plan, voice, stand, numbers: numbersOf(plan) }),
+      ...plan.steps.map((step): Block => {
+        return { block: 'together', blocks: stepBlocks(step, { train, plan, voice, stand }) };
+      }),
       ...checksIn(job, voice),
     ],
   };
 }
 
-interface Told extends StepContext {
-  readonly numbers: ReadonlyMap<PlannedCheck, number>;
-}
-
-function numbersOf({ steps }: Plan): Map<PlannedCheck, number> {
-  const checks = steps.flatMap((step) => (step.does === 'fit' ? step.checks : []));
-  return new Map(checks.map((check, i) => [check, i + 1]));
-}
-
-function stepsOf(told: Told): Block[] {
-  return told.plan.steps.map((step) => ({ block: 'together', blocks: stepBlocks(step, told) }));
-}
-
-function stepBlocks(step: Step, told: Told): Block[] {
-  const { voice, numbers } = told;
-  const its = stepTold(step, told);
-  const checks = step.does === 'fit' ? step.checks : [];
-  const last = lastLook(step, told);
+function stepBlocks(step: Step, context: StepContext): Block[] {
+  const { voice } = context;
+  const its = stepTold(step, context);
+  const last = lastLook(step, context);
   return [
     { block: 'heading', text: `${step.number}. ${its.title}` },
     ...(its.caution === undefined ? [] : [paragraph(its.caution, 'warning')]),
@@ -85,12 +73,8 @@ function stepBlocks(step: Step, told: Told): Block[] {
     ...(its.reads ? [readingsBlock(voice)] : []),
     ...(its.heard.length > 0 ? [heardBlock(its.heard)] : []),
     ...(its.ticks.length > 0 ? [{ block: 'ticks' as const, lines: its.ticks }] : []),
-    ...(its.check ? [checkBlock(its.check.ask, its.check.right, voice)] : []),
+    ...its.checks.flatMap((check) => checkBlocks(check, voice)),
     ...its.catches.map((line) => paragraph(line, 'quiet')),
-    ...checks.flatMap((check): Block[] => {
-      const { ask, right, wrong } = checkTold(check, numbers.get(check) ?? 0, step, told);
-      return [checkBlock(ask, right, voice), ...wrong.map((line) => paragraph(line, 'quiet'))];
-    }),
     ...(last === undefined ? [] : [paragraph(last, 'stop')]),
   ];
 }
@@ -100,8 +84,8 @@ function paragraph(text: string, look?: Look): Block {
 }
 
 // What is asked of the hands, what is predicted, and room for what was felt.
-function checkBlock(ask: string, right: string, voice: Voice): Block {
-  return {
+function checkBlocks({ ask, right, wrong }: CheckTold, voice: Voice): Block[] {
+  const table: Block = {
     block: 'table',
     columns: [
       { head: headOf('check', voice), width: { share: 5 } },
@@ -111,6 +95,7 @@ function checkBlock(ask: string, right: string, voice: Voice): Block {
     rows: [[ask, { text: right, look: 'strong' }, '']],
     rowMm: 13,
   };
+  return [table, ...wrong.map((line) => paragraph(line, 'quiet'))];
 }
 
 const PLACES = 4;
