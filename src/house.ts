@@ -29,6 +29,8 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'engine/suspects',
     'Which fault a symptom means: what was seen, ranked, and the next best test.',
   ],
+  ['engine/complaint', 'What a driver says, in their words, as what was seen; not surely.'],
+  ['engine/triage', 'What comes first, what may not be done now and why, and what is done next.'],
   ['engine/plan', 'The build, step by step, and the fewest hand checks that catch its mistakes.'],
   ['engine/margin', 'What a gear can pass before something slips, and at what pressure it holds.'],
   ['engine/check', 'Is this a sensible train? Warnings from its teeth and its behaviour.'],

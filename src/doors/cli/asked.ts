@@ -70,6 +70,21 @@ D 3: ties up
 L 1: slips, not sure
 R: slips
 `,
+  sick: `driver says: no reverse, slips in second when hot, it smells of fish
+pressure: low
+fluid: burnt
+D 2: slips
+`,
+  noisy: `noise D 1: growls
+noise R: growls
+noise D 2: quiet
+noise D 3: quiet
+fluid: clean
+`,
+  clocked: `- D 3: drives
+- D 3: 1500 rpm at 60.0 km/h, locked
+- D 2: 3640 rpm at 60.0 km/h, locked
+`,
   unseen: `D 1: drives
 D 22: slips
 D 3: purrs

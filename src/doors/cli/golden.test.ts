@@ -47,6 +47,12 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
     `suspects ${KESTREL} doubtful`,
     `suspects ${KESTREL} seen --lang es`,
   ],
+  'suspects in triage': [`suspects ${KESTREL} sick`, `suspects ${KESTREL} sick --lang es`],
+  'suspects by ear and by engine speed': [
+    `suspects ${KESTREL} noisy`,
+    `suspects ${KESTREL} clocked`,
+    `suspects ${KESTREL} noisy --lang es`,
+  ],
   hand: [
     `hand ${KESTREL} --turn rear.carrier`,
     `hand ${KESTREL} --turn "turbine shaft" --hold "main shaft" --on "forward clutch" --way cw`,
@@ -87,6 +93,19 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   'plan seen from the output': [`plan ${AVOCET} --seen-from output`],
 };
 
+// What is typed line by line, after the command.
+const INTERVIEWS: Readonly<Record<string, readonly [command: string, lines: readonly string[]]>> = {
+  interview: [
+    `suspects ${KESTREL}`,
+    ['slips in second when hot, no reverse; third is fine', 'burnt', 'good', 'late?', 'q'],
+  ],
+  'interview that goes on': [`suspects ${KESTREL} seen --ask`, ['y', 'p', 'q']],
+  'interview in Spanish': [
+    `suspects ${KESTREL} --lang es`,
+    ['ruido en primera y segunda, tercera silenciosa', 'limpio', 's', 'q'],
+  ],
+};
+
 function shown(typed: string, { out, err, exit }: Answer): string {
   const error = err === '' ? '' : `(standard error) ${err}`;
   return `$ holdturn ${typed}\n${out}${error}(exit ${exit})\n`;
@@ -101,8 +120,19 @@ describe('the command prints what it printed', () => {
     expect(text).toBe(fs.readFileSync(file, 'utf8'));
   });
 
+  it.each(Object.entries(INTERVIEWS))('%s', async (name, [typed, lines]) => {
+    const answer = await ask(typed, { stdin: lines.join('\n') });
+    const text = `${lines.map((line) => `> ${line}\n`).join('')}${shown(typed, answer)}`;
+    const file = path.join(FOLDER, `${name.replaceAll(' ', '-')}.txt`);
+    if (process.env['UPDATE'] === '1') fs.writeFileSync(file, text);
+    expect(text).toBe(fs.readFileSync(file, 'utf8'));
+    expect(answer.out.split('\n').filter((line) => width(line) > 80)).toEqual([]);
+  });
+
   it('leaves no golden file that no case writes', () => {
-    const written = Object.keys(TYPED).map((name) => `${name.replaceAll(' ', '-')}.txt`);
+    const written = [...Object.keys(TYPED), ...Object.keys(INTERVIEWS)].map(
+      (name) => `${name.replaceAll(' ', '-')}.txt`,
+    );
     expect(fs.readdirSync(FOLDER).toSorted()).toEqual(written.toSorted());
   });
 });

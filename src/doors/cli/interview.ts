@@ -1,19 +1,20 @@
+import { roadReadingFrom } from '../../engine/road/index.ts';
 import {
-  accountsOf,
   type Inquiry,
-  nextTest,
   type Observation,
-  rank,
   seenText,
   type Sight,
   sightMeant,
   sightOf,
+  speedSight,
   type Test,
   testText,
 } from '../../engine/suspects/index.ts';
 import {
   causeText,
+  observationText,
   outcomeText,
+  stopText,
   testName,
   visible,
   type Voice,
@@ -25,57 +26,80 @@ import {
   percent,
   suspectsText,
   type Suspicion,
+  unusedLines,
 } from '../../telling/report/index.ts';
 import { done, type Reply, type Session } from './session.ts';
-import { suspicionOf } from './suspicion.ts';
+import { suspicionOf, type Told, toldBy } from './suspicion.ts';
 
 /**
- * Asks a question at a time, the one that is worth most, until the first suspect is likely
- * enough, no test parts them, or nobody answers; ends with the whole answer and the file.
+ * Asks what the driver says, where nothing is known yet, then a question at a time: what comes
+ * first in the trade, then the one that is worth most, until the first suspect is likely enough,
+ * no test that may be made parts them, or nobody answers. Ends with the whole answer and the
+ * file.
  */
 export async function interview(
   inquiry: Inquiry,
   practice: string,
+  known: Told,
   lines: AsyncIterable<string>,
   { world, page, options }: Session,
 ): Promise<Reply> {
   const voice = voiceOf(page.language);
-  const observations: Observation[] = [];
+  let told = known;
   const skipped = new Set<string>();
-  const tell = (told: readonly string[], end = '\n') => world.out(`${told.join('\n')}${end}`);
+  // What stops is said when it begins.
+  const stopped = new Set<string>();
+  const tell = (lined: readonly string[], end = '\n') => world.out(`${lined.join('\n')}${end}`);
   // What is piped in is not echoed, and ends no line.
   const prompt = world.terminal ? '> ' : '>\n';
   const offered = (test: Test) => !skipped.has(testText(test));
   const asked = (): Test | undefined => {
-    const accounts = accountsOf(inquiry, observations);
-    const ranking = rank(inquiry, accounts);
-    const advice = nextTest(inquiry, accounts, ranking.belief, offered);
-    if (ranking.enough || !advice.best) return undefined;
-    tell([...question({ inquiry, observations, ranking, advice }, page), prompt], '');
-    return advice.best.test;
+    const suspicion = suspicionOf(inquiry, told, practice, offered);
+    const { best, first } = suspicion.advice;
+    if (!best || (suspicion.ranking.enough && first === 0)) return undefined;
+    const stops = suspicion.advice.stops.filter((stop) => {
+      const text = stopText(stop, voice);
+      return !stopped.has(text) && stopped.add(text);
+    });
+    const news = { ...suspicion, advice: { ...suspicion.advice, stops } };
+    tell([...question(news, page), prompt], '');
+    return best.test;
   };
   const example = voice.say('outcome', { word: 'slips', has: 'no', ratio: '' });
   tell(paragraph(voice.say('ask.how', { example }), page));
-  let test = asked();
-  if (test) {
+  let driver = told.observations.length === 0;
+  if (driver)
+    tell(['', ...paragraph(voice.say('ask.driver'), page).map(page.ink.strong), prompt], '');
+  let test = driver ? undefined : asked();
+  if (driver || test) {
     for await (const line of lines) {
-      const answer = answerIn(line, test, inquiry, voice);
+      if (driver) {
+        driver = false;
+        if (['q', 'quit'].includes(line.trim())) break;
+        told = toldBy(inquiry, told.observations, [line]);
+        tell(understood(told, page));
+        test = asked();
+        if (!test) break;
+        continue;
+      }
+      if (!test) break;
+      const answer = answerIn(line, test, { inquiry, told, voice });
       if (answer === 'quit') break;
-      if (answer === 'print') tell([seenText(observations) + prompt], '');
+      if (answer === 'print') tell([seenText(told.observations) + prompt], '');
       else if (answer === undefined) {
         const shown = others(test, inquiry, voice).join(', ');
         const values = { given: visible(line.trim()), others: shown };
         tell([...paragraph(voice.say('ask.known', values), page), prompt], '');
       } else {
         if (answer === 'skip') skipped.add(testText(test));
-        else observations.push(answer);
+        else told = { ...told, observations: [...told.observations, answer] };
         test = asked();
         if (!test) break;
       }
     }
   }
-  const suspicion = suspicionOf(inquiry, observations, practice, offered);
-  const file = seenText(observations).trimEnd();
+  const suspicion = suspicionOf(inquiry, told, practice, offered);
+  const file = seenText(told.observations).trimEnd();
   return done(
     [
       '',
@@ -85,14 +109,19 @@ export async function interview(
   );
 }
 
+// What was made of the driver's words, and what was not.
+function understood({ observations, unused }: Told, page: Session['page']): string[] {
+  const voice = voiceOf(page.language);
+  const texts = observations.map((one) => observationText(one, voice)).join('; ');
+  return [
+    ...(texts === '' ? [] : paragraph(voice.say('ask.understood', { observations: texts }), page)),
+    ...unusedLines(unused, page),
+  ];
+}
+
 // Who leads so far, what must wait, the test with its cautions, and the question.
 function question(
-  {
-    advice,
-    ranking,
-    observations,
-    inquiry,
-  }: Pick<Suspicion, 'advice' | 'ranking' | 'observations' | 'inquiry'>,
+  { advice, ranking, observations, inquiry }: Suspicion,
   page: Session['page'],
 ): string[] {
   const voice = voiceOf(page.language);
@@ -125,8 +154,7 @@ function question(
 function answerIn(
   line: string,
   test: Test,
-  inquiry: Inquiry,
-  voice: Voice,
+  { inquiry, told, voice }: Asked,
 ): Observation | 'skip' | 'print' | 'quit' | undefined {
   const typed = line.trim();
   const sure = typed.endsWith('?') ? 'not sure' : 'sure';
@@ -134,8 +162,25 @@ function answerIn(
   if (['q', 'quit'].includes(said)) return 'quit';
   if (['s', 'skip'].includes(said)) return 'skip';
   if (['p', 'print'].includes(said)) return 'print';
-  const sight = sightIn(said, test, inquiry, voice);
+  const sight = speedIn(said, test, inquiry, told) ?? sightIn(said, test, inquiry, voice);
   return sight && { test, sight, sure };
+}
+
+interface Asked {
+  readonly inquiry: Inquiry;
+  readonly told: Told;
+  readonly voice: Voice;
+}
+
+// An engine speed at a road speed, of a gear.
+function speedIn(
+  said: string,
+  test: Test,
+  inquiry: Inquiry,
+  { observations }: Told,
+): Sight | undefined {
+  const reading = test.test === 'under power' ? roadReadingFrom(said) : undefined;
+  return reading && speedSight(reading, inquiry, observations);
 }
 
 function sightIn(said: string, test: Test, inquiry: Inquiry, voice: Voice): Sight | undefined {

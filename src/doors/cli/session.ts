@@ -34,6 +34,7 @@ export interface Options {
   readonly pairs?: boolean;
   readonly only?: string;
   readonly experience?: string;
+  readonly ask?: boolean;
   readonly pressure?: string;
   readonly torque?: string;
   readonly stallRatio?: string;

@@ -57,7 +57,9 @@ describe('suspects, by a file', () => {
 describe('suspects, by questions', () => {
   it('asks one at a time until it knows enough, and ends with a file for next time', async () => {
     // The questions are answered from a train whose low sprag slips.
-    const { out, exit } = await ask(`suspects ${KESTREL}`, { stdin: 'y\nslips\ny\ny\ny\ny\nq\n' });
+    const { out, exit } = await ask(`suspects ${KESTREL}`, {
+      stdin: 'no drive in first\ny\ny\ngood\ny\ny\ny\nq\n',
+    });
     expect(exit).toBe(0);
     const asked = out.split('\n').filter((line) => line.includes('as it should? ('));
     expect(asked.length).toBeGreaterThan(2);
@@ -69,7 +71,7 @@ describe('suspects, by questions', () => {
   });
 
   it('takes not sure, skips, prints, and says what it does not understand', async () => {
-    const { out } = await ask(`suspects ${KESTREL}`, { stdin: 'n?\nwhat\ns\np\nq\n' });
+    const { out } = await ask(`suspects ${KESTREL}`, { stdin: '\nn?\nwhat\ns\np\nq\n' });
     expect(out).toContain('Not an answer: what.');
     expect(out.match(/not as it should, not sure/g)?.length).toBe(2);
   });
@@ -81,7 +83,9 @@ describe('suspects, by questions', () => {
   });
 
   it.each(['en', 'es'])('keeps to the page, and cautions before a test: %s', async (lang) => {
-    const { out } = await ask(`suspects ${KESTREL} --lang ${lang}`, { stdin: 'y\nn\ny?\n' });
+    const { out } = await ask(`suspects ${KESTREL} --lang ${lang}`, {
+      stdin: '\ny\ny\ny\ny\ny\ny\ny?\n',
+    });
     expect(out.split('\n').filter((line) => width(line) > 80)).toEqual([]);
     expect(out).toMatch(/On the road, by somebody|En carretera, quien/);
   });

@@ -1,5 +1,5 @@
 import { type Practice, readPractice } from '../../engine/practice/index.ts';
-import { inquire, type Inquiry, type Observation, readSeen } from '../../engine/suspects/index.ts';
+import { inquire, type Inquiry, readSeen } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { gripsOf } from '../../shop/capacity/index.ts';
 import { suspectsJson, suspectsText, type Suspicion } from '../../telling/report/index.ts';
@@ -10,9 +10,12 @@ import { patiently } from './patiently.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { refuseFile, tellRenamed, textOf, trainOf } from './source.ts';
-import { suspicionOf } from './suspicion.ts';
+import { suspicionOf, toldBy } from './suspicion.ts';
 
-/** Which fault it is, by a file of what was seen or by the answers to questions. */
+/**
+ * Which fault it is, by a file of what was seen and a job, by the answers to questions, or by
+ * both: --ask goes on where they end.
+ */
 export async function suspects(
   file: string,
   seen: string | undefined,
@@ -22,14 +25,12 @@ export async function suspects(
   if (file === '-' && seen === '-') throw new Refusal('bad.stdin twice');
   const train = trainOf(file, session);
   const job = openJob(session);
-  const asks = seen === undefined && !job && file !== '-' && options.json !== true && world.lines;
-  if (asks) {
-    const practiceFile = options.experience ?? ours('experience.yaml');
-    const practice = practiceOf(practiceFile, session);
-    const inquiry = patiently(session, () => inquire(train, practice, gripsOf(train)));
-    return interview(inquiry, practiceFile, asks(), session);
-  }
-  const suspicion = suspicionOfFile(train, seen, session, job);
+  const { inquiry, told, practice } = caseOf(train, seen, session, job);
+  const nothing = seen === undefined && !job;
+  const typed = file !== '-' && seen !== '-' && options.json !== true && world.lines;
+  if (typed && (nothing || options.ask))
+    return interview(inquiry, practice, told, typed(), session);
+  const suspicion = patiently(session, () => suspicionOf(inquiry, told, practice));
   return options.json
     ? json(suspectsJson(suspicion))
     : done(noted(suspectsText(suspicion, options.all ?? false, page), job, file, session));
@@ -45,13 +46,19 @@ export function suspicionOfFile(
   session: Session,
   job?: OpenJob,
 ): Suspicion {
-  const practiceFile = session.options.experience ?? ours('experience.yaml');
-  const practice = practiceOf(practiceFile, session);
-  return patiently(session, () => {
-    const inquiry = inquire(train, practice, gripsOf(train));
-    const observations = seen === undefined ? [] : seenIn(seen, inquiry, session);
-    return suspicionOf(inquiry, [...observations, ...(job?.seen(inquiry) ?? [])], practiceFile);
-  });
+  const { inquiry, told, practice } = caseOf(train, seen, session, job);
+  return patiently(session, () => suspicionOf(inquiry, told, practice));
+}
+
+function caseOf(train: Train, seen: string | undefined, session: Session, job?: OpenJob) {
+  const practice = session.options.experience ?? ours('experience.yaml');
+  const read = practiceOf(practice, session);
+  const inquiry = patiently(session, () => inquire(train, read, gripsOf(train)));
+  const { observations, says } =
+    seen === undefined ? { observations: [], says: [] } : seenIn(seen, inquiry, session);
+  const complaints = job?.job.complaint ? [job.job.complaint, ...says] : says;
+  const all = [...observations, ...(job?.seen(inquiry) ?? [])];
+  return { inquiry, told: toldBy(inquiry, all, complaints), practice };
 }
 
 function practiceOf(file: string, session: Session): Practice {
@@ -61,10 +68,10 @@ function practiceOf(file: string, session: Session): Practice {
   return practice;
 }
 
-function seenIn(file: string, inquiry: Inquiry, session: Session): readonly Observation[] {
-  const { observations, problems } = readSeen(textOf(file, session.world), inquiry);
+function seenIn(file: string, inquiry: Inquiry, session: Session) {
+  const { observations, says, problems } = readSeen(textOf(file, session.world), inquiry);
   const errors = problems.filter(({ severity }) => severity === 'error');
   if (errors.length > 0) refuseFile(file, errors, session);
   tellRenamed(file, problems, session);
-  return observations;
+  return { observations, says };
 }

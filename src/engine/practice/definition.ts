@@ -1,6 +1,15 @@
 import * as v from 'valibot';
 import type { Expected } from '../trainfile/index.ts';
-import { CAUSES, GEAR_ROWS, KINDS, OUTCOMES, RISKS, STAGES, SURENESSES } from './practice.ts';
+import {
+  CAUSES,
+  GEAR_ROWS,
+  KINDS,
+  OUTCOMES,
+  RISKS,
+  STAGES,
+  SURENESSES,
+  TOOLS,
+} from './practice.ts';
 import type { Row, TestWord } from './practice.ts';
 
 // The practice file, defined once. The message of a definition is what was expected.
@@ -49,6 +58,7 @@ const costs = {
   minutes,
   risk: v.picklist(RISKS, or('risk')),
   at: v.picklist(STAGES, or('stage')),
+  with: v.picklist(TOOLS, or('tool')),
   first: v.exactOptional(KNOWN_FIRST),
   mends: v.exactOptional(v.boolean(or('yes or no'))),
 };
@@ -85,6 +95,13 @@ export const PRACTICE = v.strictObject(
         'band check': tabled('band check'),
         'air check': tabled('air check'),
         'hand check': v.strictObject(costs, or('section')),
+        'slip log': v.strictObject(costs, or('section')),
+        'manual shift': tabled('manual shift'),
+        pan: tabled('pan'),
+        'valve body': tabled('valve body'),
+        'seal rings': tabled('seal rings'),
+        'build record': tabled('build record'),
+        inspection: tabled('inspection'),
       },
       or('section'),
     ),

@@ -25,6 +25,7 @@ export interface Practised {
   readonly at: Stage;
   /** What it finds wrong is put right at once, from outside; then it is tried again. */
   readonly mends?: boolean;
+  readonly with: Tool;
   /** Not to be done until each of these tests has surely shown its outcome. */
   readonly first?: Readonly<Partial<Record<'pressure' | 'fluid', OutcomeWord>>>;
   /** Which outcomes, in what proportion, where one of the rows is the case. */
@@ -39,6 +40,23 @@ export type Row = CauseWord | Kind | (typeof GEAR_ROWS)[number] | 'otherwise';
 /** How far the unit is open. */
 export const STAGES = ['in the car', 'pan off', 'on the bench'] as const;
 export type Stage = (typeof STAGES)[number];
+
+/** What a test is made with. */
+export const TOOLS = [
+  'nothing',
+  'road',
+  'rag and light',
+  'scan tool',
+  'stopwatch',
+  'gauge',
+  'tachometer',
+  'logger',
+  'rule',
+  'air nozzle',
+  'bench',
+  'dial indicator',
+] as const;
+export type Tool = (typeof TOOLS)[number];
 
 export const RISKS = ['none', 'low', 'high'] as const;
 export type Risk = (typeof RISKS)[number];
@@ -116,6 +134,13 @@ export const OUTCOMES = {
   'band check': ['right', 'loose', 'tight'],
   'air check': ['thud', 'hiss', 'nothing'],
   'hand check': ['turns', 'locks'],
+  'slip log': ['holds', 'slips'],
+  'manual shift': ['gears come', 'gears missing'],
+  pan: ['clean', 'friction', 'metal'],
+  'valve body': ['free', 'sticks'],
+  'seal rings': ['good', 'worn'],
+  'build record': ['complete', 'part missing'],
+  inspection: ['sound', 'worn', 'broken'],
 } as const;
 export type TestWord = keyof typeof OUTCOMES;
 export type OutcomeWord = (typeof OUTCOMES)[TestWord][number];

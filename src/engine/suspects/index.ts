@@ -1,8 +1,14 @@
 export { type Cause } from './cause.ts';
-export { diagnose, type Diagnosis } from './diagnosis.ts';
 export { type Doubt, doubtsOf } from './doubt.ts';
-export { inquire, type Inquiry } from './inquiry.ts';
-export { type Advice, expectedBits, type HeldBack, nextTest, type Proposal } from './next.ts';
+export { byCause, inquire, type Inquiry } from './inquiry.ts';
+export {
+  type Advice,
+  expectedBits,
+  type HeldBack,
+  nextTest,
+  type Proposal,
+  proposalOf,
+} from './next.ts';
 export { type Account, accountsOf, type Observation } from './observation.ts';
 export { type Outcome, type Sight, sightOf } from './outcome.ts';
 export { pairsOf } from './pair.ts';
@@ -10,5 +16,6 @@ export { type Belief, posterior } from './posterior.ts';
 export { type Bracket, type Evidence, rank, type Ranking, type Suspect } from './ranking.ts';
 export { sightMeant } from './saying.ts';
 export { readSeen, type SeenReading, seenText } from './seenfile.ts';
-export { shiftText, type Test, testText } from './test.ts';
+export { speedSight } from './speed.ts';
+export { baseText, shiftText, type Test, testText } from './test.ts';
 export type { Grip } from './way.ts';

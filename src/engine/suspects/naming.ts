@@ -48,11 +48,22 @@ export function namesOf(test: Test): string[] {
     case 'device pressure':
       return [text, `pressure ${test.device}`];
     case 'fluid':
-      return [text, 'debris', 'fluid and debris', 'magnet'];
+      return [text, 'debris', 'fluid and debris'];
     case 'pressure':
       return [text, `line ${text}`, text.replace('pressure', 'pressure in')];
     case 'selector':
       return [text, 'lever', 'linkage'];
+    case 'slip log':
+      return [text, `${test.gear} log`, `slip log ${test.gear}`];
+    case 'seal rings':
+      return [text, `seal rings ${test.device}`];
+    case 'inspection':
+      return [text, `teardown ${test.device}`];
+    case 'pan':
+      return [text, 'magnet', 'pan and magnet'];
+    case 'manual shift':
+    case 'valve body':
+    case 'build record':
     case 'codes':
     case 'filter':
     case 'end play':

@@ -208,6 +208,19 @@ function missing({ first = {} }: Practised, accounts: readonly Account[]): Missi
   return undefined;
 }
 
+/** A test as it would be proposed, whatever others tell. */
+export function proposalOf(
+  inquiry: Inquiry,
+  accounts: readonly Account[],
+  belief: Belief,
+  test: Test,
+): Proposal {
+  const opening = openingMinutes(inquiry, accounts, inquiry.practice.tests[test.test].at);
+  const told = accounts.find((account) => testText(account.test) === testText(test));
+  const bits = expectedBits(inquiry, test, told, belief);
+  return proposal(inquiry, { test, bits, opening, score: 0 }, belief);
+}
+
 function proposal(inquiry: Inquiry, { test, bits, opening }: Scored, { causes }: Belief): Proposal {
   const practised = inquiry.practice.tests[test.test];
   const prediction = inquiry.predict(test);

@@ -1,6 +1,7 @@
 import { toNumber } from '../linear/index.ts';
 import type { Rational } from '../linear/index.ts';
 import type { OutcomeWord } from '../practice/index.ts';
+import { isWithin, type RatioRange, type RoadReading } from '../road/index.ts';
 
 /** What a test shows. A gear that drives has the ratio at which it does. */
 export interface Outcome {
@@ -12,7 +13,13 @@ export interface Outcome {
 export type Sight =
   | { readonly saw: 'as it should' | 'not as it should' }
   | { readonly saw: OutcomeWord }
-  | { readonly saw: 'ratio'; readonly ratio: number };
+  | {
+      readonly saw: 'ratio';
+      readonly ratio: number;
+      /** Where it was read off engine and road: between which bounds it is, and what was read. */
+      readonly range?: RatioRange;
+      readonly read?: RoadReading;
+    };
 
 /** The outcomes that a test can have: which of them a healthy train shows, and a gear's own ratio. */
 interface Foreseen {
@@ -36,7 +43,15 @@ export function meantBy(sight: Sight, { outcomes, whole, own }: Foreseen): numbe
     case 'not as it should':
       return all.filter((o) => o !== whole);
     case 'ratio': {
-      const { ratio } = sight;
+      const { ratio, range } = sight;
+      if (range) {
+        const within = all.filter((o) => {
+          const its = outcomes[o]?.ratio;
+          return its && isWithin(range, toNumber(its));
+        });
+        // An engine that runs ahead of every ratio slips.
+        return within.length > 0 ? within : all.filter((o) => LOOSE.has(outcomes[o]?.word ?? ''));
+      }
       const off = (o: number) => {
         const its = outcomes[o]?.ratio;
         return its ? Math.abs(toNumber(its) / ratio - 1) : Infinity;
@@ -57,6 +72,8 @@ export function meantBy(sight: Sight, { outcomes, whole, own }: Foreseen): numbe
       return all.filter((o) => outcomes[o]?.word === sight.saw);
   }
 }
+
+const LOOSE: ReadonlySet<string> = new Set(['another ratio', 'slips']);
 
 /** An outcome as a sight that means it and no other. */
 export function sightOf({ word, ratio }: Outcome): Sight {

@@ -50,6 +50,8 @@ export class Predictor {
       case 'under power':
       case 'coast':
         return this.driven(test);
+      case 'slip log':
+        return this.logged(test);
       case 'hand check':
         return this.byHand(test.check);
       case 'stall':
@@ -87,6 +89,23 @@ export class Predictor {
     const made = new Map<string, readonly number[]>();
     const rows = shown.map((its) => rowOf(its, outcomes.length, place, made));
     return { outcomes, whole: at, by: 'ways', rows, ...(own !== undefined && { own }) };
+  }
+
+  // Whether the gear holds at part throttle, as speeds side by side show it.
+  private logged({ gear, on }: Test & { test: 'slip log' }): Prediction {
+    const { outcomes, rows } = this.driven({ test: 'under power', gear, on });
+    const made = new Map<readonly number[], readonly number[]>();
+    const held = rows.map((row) => {
+      let its = made.get(row);
+      if (!its) {
+        const slips = outcomes.reduce((sum, { word }, o) => {
+          return word === 'slips' || word === 'no drive' ? sum + (row[o] as number) : sum;
+        }, 0);
+        made.set(row, (its = [1 - slips, slips]));
+      }
+      return its;
+    });
+    return { outcomes: wordsOf('slip log'), whole: 0, by: 'ways', rows: held };
   }
 
   private byHand(check: HandCheck): Prediction {

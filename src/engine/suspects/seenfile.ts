@@ -9,30 +9,37 @@ import {
   type Problem,
   type Span,
 } from '../trainfile/index.ts';
+import { type RoadReading, roadReadingFrom, roadReadingText } from '../road/index.ts';
 import { newWord } from '../words/index.ts';
 import { splitConditions, under } from './condition.ts';
 import type { Inquiry } from './inquiry.ts';
 import { moreTests, namesOf, plain } from './naming.ts';
 import type { Observation } from './observation.ts';
+import type { Sight } from './outcome.ts';
 import { hasRatio, SAID, sayingOf, sightMeant, split, wordsOf } from './saying.ts';
+import { speedSight } from './speed.ts';
 import { type Test, testText } from './test.ts';
 
 /** What a file of what was seen says; what it has mistakes in is left out. */
 export interface SeenReading {
   readonly observations: readonly Observation[];
+  /** What the driver says, in their own words. */
+  readonly says: readonly string[];
   readonly problems: readonly Problem[];
 }
 
 /**
  * Reads what was seen: entries TEST: OUTCOME in any order, or a list of them (which may name a
- * test twice). An empty file has seen nothing. Never throws.
+ * test twice); `driver says: TEXT` is a complaint. A gear may have an engine speed at a road speed
+ * in place of an outcome. An empty file has seen nothing. Never throws.
  */
 export function readSeen(text: string, inquiry: Inquiry): SeenReading {
   const findings = new Findings(new Lines(text));
   const root = parseTree(text, findings);
   const observations: Observation[] = [];
-  if (root) new Reader(text, inquiry, findings).list(root, observations);
-  return { observations, problems: findings.list() };
+  const says: string[] = [];
+  if (root) new Reader(text, inquiry, findings, says).read(root, observations);
+  return { observations, says, problems: findings.list() };
 }
 
 /** The observations as a file that reads back to them, in their order. */
@@ -40,22 +47,30 @@ export function seenText(observations: readonly Observation[]): string {
   return observations
     .map(({ test, sight, sure }) => {
       const key = testText(test);
-      const saw = sight.saw === 'ratio' ? `${Number(sight.ratio.toPrecision(5))}` : sight.saw;
+      const saw = sawText(sight);
       const bare = /^\p{L}[\p{L}\p{N} .-]*$/u.test(key);
       return `- ${bare ? key : JSON.stringify(key)}: ${saw}${sure === 'sure' ? '' : ', not sure'}\n`;
     })
     .join('');
 }
 
+function sawText(sight: Sight): string {
+  if (sight.saw !== 'ratio') return sight.saw;
+  return sight.read ? roadReadingText(sight.read) : `${Number(sight.ratio.toPrecision(5))}`;
+}
+
 class Reader {
   private readonly text: string;
   private readonly inquiry: Inquiry;
   private readonly findings: Findings;
+  private readonly says: string[];
+  private readonly speeds: Speed[] = [];
   private readonly tests = new Map<string, Test>();
   private readonly members: ReadonlyMap<string, MemberName>;
   private readonly bodyOf: (member: MemberName) => number | undefined;
 
-  constructor(text: string, inquiry: Inquiry, findings: Findings) {
+  constructor(text: string, inquiry: Inquiry, findings: Findings, says: string[]) {
+    this.says = says;
     this.text = text;
     this.inquiry = inquiry;
     this.findings = findings;
@@ -69,7 +84,26 @@ class Reader {
     }
   }
 
-  list(node: Node, observations: Observation[]): void {
+  read(node: Node, observations: Observation[]): void {
+    this.list(node, observations);
+    // A gear that drives well may stand behind the one that is read against it.
+    for (const speed of this.speeds) this.speed(speed, observations);
+  }
+
+  private speed({ test, sure, reading, at }: Speed, observations: Observation[]): void {
+    const known = this.speeds.map((its): Observation => {
+      return {
+        test: its.test,
+        sight: { saw: 'ratio', ratio: 1, read: its.reading },
+        sure: its.sure,
+      };
+    });
+    const sight = speedSight(reading, this.inquiry, [...observations, ...known]);
+    if (sight) observations.push({ test, sight, sure });
+    else this.findings.error(at, { problem: 'no scale of speeds' });
+  }
+
+  private list(node: Node, observations: Observation[]): void {
     if (node.kind === 'list') {
       for (const item of node.items) {
         if (item.kind === 'section') this.list(item, observations);
@@ -77,6 +111,10 @@ class Reader {
       }
     } else if (node.kind === 'section') {
       for (const { key, keyAt, value } of node.entries) {
+        if (SAYS.has(plain(key))) {
+          this.complaint(value, keyAt);
+          continue;
+        }
         const test = this.testNamed(key) ?? this.testRenamed(key, keyAt);
         if (test) this.outcome(test, key, value, keyAt, observations);
         else {
@@ -88,6 +126,11 @@ class Reader {
         }
       }
     } else if (node.value !== null) this.expected(node, 'tests seen');
+  }
+
+  private complaint(value: Node, keyAt: Span): void {
+    if (value.kind === 'scalar' && typeof value.value === 'string') this.says.push(value.value);
+    else this.expected(value, 'text', keyAt);
   }
 
   private outcome(
@@ -103,6 +146,12 @@ class Reader {
         : value.kind === 'scalar' && value.value !== null
           ? split(`${value.value}`)
           : [];
+    const reading = hasRatio(test) ? roadReadingFrom(words.filter(isBare).join(', ')) : undefined;
+    if (reading) {
+      const sure = words.some((word) => word === 'not sure') ? 'not sure' : 'sure';
+      this.speeds.push({ test, sure, reading, at: value.at });
+      return;
+    }
     const { said, sure, named, known } = sayingOf(words);
     if (said === null || said === undefined || !known) {
       this.expected(value, 'outcome', keyAt);
@@ -170,12 +219,23 @@ class Reader {
   }
 
   // `owner` is pointed at where nothing stands.
-  private expected(node: Node, what: 'tests seen' | 'outcome', owner = node.at): void {
+  private expected(node: Node, what: 'tests seen' | 'outcome' | 'text', owner = node.at): void {
     const found = this.text.slice(node.at.from, node.at.to).replace(/\s+/gu, ' ');
     const cut = found.length > 40 ? `${found.slice(0, 39).replace(/\p{Cs}$/u, '')}…` : found;
     const at = node.at.from < node.at.to ? node.at : owner;
     this.findings.error(at, { problem: 'expected', what, found: cut });
   }
+}
+
+interface Speed extends Pick<Observation, 'test' | 'sure'> {
+  readonly reading: RoadReading;
+  readonly at: Span;
+}
+
+const SAYS: ReadonlySet<string> = new Set(['driver says', 'complaint', 'driver']);
+
+function isBare(word: unknown): boolean {
+  return word !== 'sure' && word !== 'not sure';
 }
 
 const LONGEST = 60;

@@ -413,7 +413,7 @@ describe('a file of what was seen', () => {
 
   it('may be empty, and may name no observation', () => {
     for (const text of ['', '\n', '# nothing yet\n', '[]', '{}']) {
-      expect(readSeen(text, kestrel)).toEqual({ observations: [], problems: [] });
+      expect(readSeen(text, kestrel)).toEqual({ observations: [], says: [], problems: [] });
     }
   });
 

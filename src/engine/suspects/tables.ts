@@ -8,6 +8,7 @@ import {
   type TestWord,
 } from '../practice/index.ts';
 import { isFriction } from '../train/index.ts';
+import type { Fault } from '../faults/index.ts';
 import type { Cause } from './cause.ts';
 import type { Road } from './road.ts';
 import type { Test } from './test.ts';
@@ -109,6 +110,7 @@ export class Tables {
       case 'device pressure':
       case 'air check':
       case 'band check':
+      case 'seal rings':
         if (device !== undefined) return device === test.device ? cause : undefined;
         return test.test === 'device pressure' ? eased(cause, test) : cause;
       case 'shift':
@@ -127,10 +129,18 @@ export class Tables {
       case 'end play':
         if (test.set === undefined || at === undefined) return cause;
         return at.startsWith(`${test.set}.`) ? cause : undefined;
+      case 'inspection':
+        return at?.startsWith(`${test.device}.`) || (fault && isOf(fault, test.device))
+          ? cause
+          : undefined;
       case 'fluid':
       case 'codes':
       case 'selector':
+      case 'manual shift':
+      case 'build record':
+      case 'pan':
       case 'filter':
+      case 'valve body':
         return cause;
     }
   }
@@ -138,6 +148,26 @@ export class Tables {
 
 function applies(on: readonly string[], device: string): boolean {
   return on.includes(device);
+}
+
+// Whether a fault is of the device, or of a wheel or a carrier of the set.
+function isOf(fault: Fault, name: string): boolean {
+  switch (fault.what) {
+    case 'device':
+    case 'one-way':
+      return fault.device === name;
+    case 'set':
+      return fault.set === name;
+    case 'wheel':
+    case 'planet':
+    case 'member':
+      return fault.member.startsWith(`${name}.`);
+    case 'join':
+      return (fault.of ?? fault.join).startsWith(`${name}.`);
+    case 'pair':
+    case 'part':
+      return false;
+  }
 }
 
 // Cold oil leaks little, and a pump that turns faster makes up for a leak.

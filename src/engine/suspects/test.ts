@@ -13,12 +13,26 @@ export type Test =
   | { readonly test: 'stall'; readonly range: string; readonly on: On }
   /** Of the line; in any range and gear where none is named. */
   | ({ readonly test: 'pressure'; readonly speed?: EngineSpeed } & Partial<Gear> & Heat)
-  | { readonly test: 'fluid' | 'codes' | 'selector' | 'filter' }
+  | { readonly test: UnitTest }
   /** Of the shafts, or of the members of one set as it comes apart. */
   | { readonly test: 'end play'; readonly set?: string }
   | ({ readonly test: 'device pressure'; readonly device: string } & Heat)
-  | { readonly test: 'air check' | 'band check'; readonly device: string }
+  | { readonly test: 'air check' | 'band check' | 'seal rings'; readonly device: string }
+  /** Of a device, or of a set. */
+  | { readonly test: 'inspection'; readonly device: string }
+  /** At part throttle, by a logger. */
+  | ({ readonly test: 'slip log' } & Gear)
   | { readonly test: 'hand check'; readonly check: HandCheck };
+
+type UnitTest =
+  | 'fluid'
+  | 'codes'
+  | 'selector'
+  | 'filter'
+  | 'pan'
+  | 'valve body'
+  | 'build record'
+  | 'manual shift';
 
 interface Gear {
   readonly gear: string;
@@ -63,15 +77,20 @@ export function testsOf(train: Train, drives: (on: On) => boolean, mostHands: nu
     ...gears.map((its) => ({ test: 'under power', ...its }) as const),
     ...driving.map((its) => ({ test: 'coast', ...its }) as const),
     ...driving.map((its) => ({ test: 'noise', ...its }) as const),
+    ...driving.map((its) => ({ test: 'slip log', ...its }) as const),
     ...shiftsOf(train),
     ...firsts.map((its) => ({ test: 'engagement', ...its }) as const),
     ...firsts.map((its) => ({ test: 'stall', ...its }) as const),
-    ...(['fluid', 'codes', 'selector', 'pressure', 'filter', 'end play'] as const).map((test) => ({
-      test,
-    })),
+    ...UNIT_TESTS.map((test) => ({ test })),
+    { test: 'pressure' },
+    { test: 'end play' },
     ...train.sets.map(({ name }) => ({ test: 'end play', set: name }) as const),
     ...friction.map(({ name }) => ({ test: 'device pressure', device: name }) as const),
     ...friction.map(({ name }) => ({ test: 'air check', device: name }) as const),
+    ...friction.map(({ name }) => ({ test: 'seal rings', device: name }) as const),
+    ...[...train.devices, ...train.sets].map(({ name }) => {
+      return { test: 'inspection', device: name } as const;
+    }),
     ...friction
       .filter(({ kind }) => kind === 'band')
       .map(({ name }) => ({ test: 'band check', device: name }) as const),
@@ -80,6 +99,17 @@ export function testsOf(train: Train, drives: (on: On) => boolean, mostHands: nu
       .map((check) => ({ test: 'hand check', check }) as const),
   ];
 }
+
+const UNIT_TESTS: readonly UnitTest[] = [
+  'fluid',
+  'codes',
+  'selector',
+  'manual shift',
+  'build record',
+  'pan',
+  'filter',
+  'valve body',
+];
 
 /** The ranges of a train, and N where the file has none. */
 export function rangesOf({ ranges }: Train): Train['ranges'] {
@@ -134,7 +164,17 @@ export function baseText(test: Test): string {
     case 'codes':
     case 'selector':
     case 'filter':
+    case 'pan':
+    case 'valve body':
+    case 'build record':
+    case 'manual shift':
       return test.test;
+    case 'slip log':
+      return `log ${test.gear}`;
+    case 'seal rings':
+      return `rings ${test.device}`;
+    case 'inspection':
+      return `inspect ${test.device}`;
     case 'end play':
       return test.set === undefined ? test.test : `${test.test} ${test.set}`;
     case 'device pressure':

@@ -101,6 +101,8 @@ export type Mistake =
   /** Two wheels on the main axis cannot mesh. */
   | { readonly problem: 'none carried'; readonly wheels: readonly [string, string] }
   /** What was seen of a test that the train does not have. */
+  /** An engine speed at a road speed, with neither tyre nor a good gear to read it by. */
+  | { readonly problem: 'no scale of speeds' }
   | { readonly problem: 'unknown test'; readonly test: string; readonly near?: string }
   /** A test of the train, and something that it cannot show; `can` is what it can. */
   | {
@@ -249,6 +251,7 @@ export type Expected =
   | 'over fifty' // above 50, below 100
   | 'risk'
   | 'stage'
+  | 'tool'
   | 'pressure' // good, low or high
   | 'fluid' // clean, burnt, metal or milky
   | 'tests seen' // entries, a test and what it showed each; or a list of them

@@ -35,3 +35,4 @@ export {
   type Voice,
   voiceOf,
 } from './voice.ts';
+export { growlerText, leftText, stopText } from './triage.ts';

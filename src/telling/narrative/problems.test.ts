@@ -360,6 +360,14 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
   'strikes nothing': [
     [{ id: '7k2m9qfd' }, 'strikes nothing: there is no entry 7k2m9qfd in this job'],
   ],
+  'no scale of speeds': [
+    [
+      {},
+      'an engine speed tells a ratio by tyre and final drive, or beside a gear that drives: add ' +
+        'car: { tyre mm: 632, final drive: 3.65 } to the train file, or write what a good gear ' +
+        'reads and that it drives',
+    ],
+  ],
   'unknown test': [
     [{ test: 'D 11', near: 'D 1' }, 'unknown test: D 11; did you mean D 1?'],
     [

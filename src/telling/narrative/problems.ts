@@ -132,6 +132,8 @@ function word(p: Objection, voice: Voice): string {
       return voice.say(`problem.${p.problem}`);
     case 'strikes nothing':
       return voice.say('problem.strikes nothing', { id: visible(p.id) });
+    case 'no scale of speeds':
+      return voice.say('problem.no scale of speeds');
     case 'unknown test':
       return voice.say('problem.unknown test', { name: visible(p.test), ...near(p.near) });
     case 'unknown outcome': {

@@ -1,5 +1,6 @@
 import type { OutcomeWord } from '../../engine/practice/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
+import { roadReadingText } from '../../engine/road/index.ts';
 import type {
   Cause,
   Evidence,
@@ -53,9 +54,16 @@ export function outcomeText({ word, ratio }: Outcome, voice: Voice): string {
 
 /** What somebody saw. */
 export function sightText(sight: Sight, voice: Voice): string {
-  return sight.saw === 'ratio'
-    ? wordText('drives', sight.ratio, voice)
-    : wordText(sight.saw, undefined, voice);
+  if (sight.saw !== 'ratio') return wordText(sight.saw, undefined, voice);
+  const { ratio, range, read } = sight;
+  if (!range || !read) return wordText('drives', ratio, voice);
+  const rounded = (its: number) =>
+    `${Number(its.toPrecision(3))}`.replace('.', voice.say('decimal'));
+  return voice.say('seen.speed', {
+    reading: roadReadingText(read).replace('.', voice.say('decimal')),
+    from: rounded(range.from),
+    to: rounded(range.to),
+  });
 }
 
 /** "D 2 under power: slips". */
@@ -93,6 +101,7 @@ function subjectOf(test: Exclude<Test, { readonly test: 'hand check' }>): string
     case 'under power':
     case 'coast':
     case 'noise':
+    case 'slip log':
       return test.gear;
     case 'shift':
       return shiftText(test);
@@ -102,15 +111,14 @@ function subjectOf(test: Exclude<Test, { readonly test: 'hand check' }>): string
     case 'air check':
     case 'band check':
     case 'device pressure':
+    case 'seal rings':
+    case 'inspection':
       return test.device;
     case 'pressure':
       return test.gear ?? '';
     case 'end play':
       return test.set ?? '';
-    case 'fluid':
-    case 'codes':
-    case 'selector':
-    case 'filter':
+    default:
       return '';
   }
 }

@@ -18,7 +18,7 @@ export { endPlayText } from './endplaytext.ts';
 export { packJson } from './packjson.ts';
 export { packText } from './packtext.ts';
 export { suspectsJson } from './suspectsjson.ts';
-export { adviceLines, percent, suspectsText, type Suspicion } from './suspectstext.ts';
+export { adviceLines, percent, suspectsText, type Suspicion, unusedLines } from './suspectstext.ts';
 export { marginJson } from './marginjson.ts';
 export {
   marginCells,

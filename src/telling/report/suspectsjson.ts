@@ -7,6 +7,7 @@ import {
   type Sight,
   testText,
 } from '../../engine/suspects/index.ts';
+import type { Stop } from '../../engine/triage/index.ts';
 import { type Json, numberJson } from './json.ts';
 import type { Suspicion } from './suspectstext.ts';
 
@@ -15,7 +16,7 @@ import type { Suspicion } from './suspectstext.ts';
  * 1, `bits` the information that a test is expected to give.
  */
 export function suspectsJson(suspicion: Suspicion): Json {
-  const { observations, ranking, advice, doubts, pairs } = suspicion;
+  const { observations, ranking, advice, doubts, pairs, growlers } = suspicion;
   return {
     seen: observations.map(observationJson),
     suspects: ranking.brackets.map(({ chance, suspects, evidence }) => ({
@@ -33,6 +34,10 @@ export function suspectsJson(suspicion: Suspicion): Json {
     pairs: pairs.map(causeJson),
     next: advice.best ? proposalJson(advice.best) : null,
     others: advice.others.map(proposalJson),
+    growlers: growlers.map(({ part, because, loadedIn }) => {
+      return { ...part, because, loadedIn: [...loadedIn] };
+    }),
+    stops: advice.stops.map(stopJson),
     heldBack: advice.heldBack.map(({ test, first, must, shown }) => {
       return { test: testText(test), first, must, shown };
     }),
@@ -46,9 +51,21 @@ function proposalJson({ test, bits, minutes, opening, practised, parts }: Propos
     minutes,
     opening,
     risk: practised.risk,
+    with: practised.with,
     parts: parts.map(({ outcome, chance, suspects }) => {
       return { outcome: outcomeJson(outcome), chance, leaves: suspects.map(causeJson) };
     }),
+  };
+}
+
+function stopJson({ stops, bars, left }: Stop): Json {
+  return {
+    stops,
+    because: bars.map((bar) => {
+      const seen = 'because' in bar ? bar.because.map(observationJson) : [];
+      return { why: bar.why, seen };
+    }),
+    left: Object.fromEntries([...left].map(([place, tests]) => [place, [...tests]])),
   };
 }
 

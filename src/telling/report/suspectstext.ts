@@ -1,12 +1,12 @@
+import type { Growler } from '../../engine/noise/index.ts';
 import type {
-  Advice,
   Bracket,
-  Diagnosis,
   HeldBack,
   Observation,
   Proposal,
   Ranking,
 } from '../../engine/suspects/index.ts';
+import type { Counsel, Diagnosis, Stop } from '../../engine/triage/index.ts';
 import { testText } from '../../engine/suspects/index.ts';
 import {
   causeText,
@@ -15,6 +15,9 @@ import {
   observationText,
   outcomeText,
   sightText,
+  growlerText,
+  leftText,
+  stopText,
   testName,
   visible,
   type Voice,
@@ -25,6 +28,8 @@ import { table } from './table.ts';
 
 /** What is known of a train under suspicion. */
 export interface Suspicion extends Diagnosis {
+  /** What the driver says of which nothing could be made. */
+  readonly unused: readonly string[];
   /** The name of the practice file. */
   readonly practice: string;
 }
@@ -44,8 +49,10 @@ export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): st
     ...(seen.length === 0
       ? paragraph(voice.say('suspects.nothing seen'), page)
       : section(voice.say('suspects.seen'), table(['test', 'seen', 'sure'], seen, page), page)),
+    ...unusedLines(suspicion.unused, page),
     ...section(voice.say('contradiction'), contradictionLines(suspicion, page), page),
     ...section(voice.say('suspects.ranked'), rankingLines(ranking, all, page), page),
+    ...section(voice.say('noise.title'), growlerLines(suspicion.growlers, all, page), page),
     ...section(voice.say('suspects.next'), adviceLines(advice, observations, page), page),
     '',
     ...paragraph(voice.say('suspects.legend', { file: visible(practice) }), page).map(
@@ -56,7 +63,7 @@ export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): st
 
 /** The proposed test, what it would part and its cautions; before it whatever must wait. */
 export function adviceLines(
-  { best, others, heldBack }: Advice,
+  { best, others, heldBack, stops }: Counsel,
   observations: readonly Observation[],
   page: Page,
 ): string[] {
@@ -64,6 +71,7 @@ export function adviceLines(
   const held = [...new Map(heldBack.map((its) => [its.test.test, its])).values()];
   return [
     ...held.flatMap((its) => paragraph(heldText(its, voice), page).map(page.ink.bad)),
+    ...stopLines(stops, page),
     ...(best ? proposalLines(best, observations, page) : paragraph(voice.say('next.none'), page)),
     ...(others.length === 0
       ? []
@@ -75,6 +83,18 @@ export function adviceLines(
           page,
         )),
   ];
+}
+
+/** What may not be done now and why, and what is left in its place. */
+function stopLines(stops: readonly Stop[], page: Page): string[] {
+  const voice = voiceOf(page.language);
+  return stops.flatMap((stop) => {
+    const left = stop.stops === 'road test' ? [...stop.left] : [];
+    return [
+      ...paragraph(stopText(stop, voice), page).map(page.ink.bad),
+      ...left.flatMap(([place, tests]) => paragraph(leftText(place, tests, voice), page)),
+    ];
+  });
 }
 
 function heldText({ test, first, must, shown }: HeldBack, voice: Voice): string {
@@ -93,7 +113,14 @@ function proposalLines(
 ): string[] {
   const voice = voiceOf(page.language);
   const risk = voice.say('risk', { risk: practised.risk });
-  const said = voice.say('next.best', { test: testName(test, voice), minutes, opening, risk });
+  const tool = voice.say('next.with', { tool: keyOf(practised.with) });
+  const said = voice.say('next.best', {
+    test: testName(test, voice),
+    minutes,
+    opening,
+    tool,
+    risk,
+  });
   const again = observations.some((other) => testText(other.test) === testText(test));
   const rows = parts.map(({ outcome, chance, suspects }) => [
     outcomeText(outcome, voice),
@@ -200,6 +227,20 @@ function contradictionLines({ doubts, pairs }: Suspicion, page: Page): string[] 
   ].flatMap((line) => paragraph(line, page, INDENT));
 }
 
+/** What the driver says that came to nothing; no line where all of it was used. */
+export function unusedLines(unused: readonly string[], page: Page): string[] {
+  if (unused.length === 0) return [];
+  const parts = unused.map((part) => visible(part)).join('; ');
+  return paragraph(voiceOf(page.language).say('complaint.unused', { parts }), page);
+}
+
+function growlerLines(growlers: readonly Growler[], all: boolean, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  return growlers
+    .slice(0, all ? growlers.length : MOST_GROWLERS)
+    .flatMap((growler) => paragraph(growlerText(growler, voice), page, INDENT));
+}
+
 // The first of them, and how many more there are.
 function few(texts: readonly string[], most: number, voice: Voice, between = ', '): string {
   if (texts.length === 0) return '';
@@ -228,3 +269,4 @@ const MOST_SUSPECTS = 6;
 const MOST_EVIDENCE = 6;
 const MOST_LEFT = 4;
 const MOST_DOUBTS = 3;
+const MOST_GROWLERS = 6;

@@ -8,6 +8,7 @@ import {
   type Language,
   outcomeText,
   sightText,
+  stopText,
   testName,
   visible,
   type Voice,
@@ -62,14 +63,15 @@ function cautionsOf({ inquiry }: Suspicion, voice: Voice): Caution {
   return cautionOf([], voice, lines);
 }
 
-// Every test but those of the hands on the bench; those first that open nothing and cost little.
+// Every test that needs no unit on the bench; those first that open nothing and cost little. Of a
+// gear the road is enough.
 function rowsOf({ tests, practice }: Suspicion['inquiry']): Test[] {
   const cost = (test: TestWord) => {
     const { at, minutes, risk } = practice.tests[test];
     return [STAGES.indexOf(at), minutes * practice.risks[risk]] as const;
   };
   return tests
-    .filter(({ test }) => test !== 'hand check')
+    .filter(({ test }) => practice.tests[test].at !== 'on the bench' && test !== 'slip log')
     .toSorted((a, b) => {
       const [[stageA, minutesA], [stageB, minutesB]] = [cost(a.test), cost(b.test)];
       return stageA - stageB || minutesA - minutesB;
@@ -149,14 +151,25 @@ function bracketRow({ chance, suspects, evidence }: Bracket, voice: Voice): Cell
   ];
 }
 
-function nextBlocks({ advice: { best } }: Suspicion, voice: Voice): Block[] {
+function nextBlocks({ advice: { best, stops } }: Suspicion, voice: Voice): Block[] {
   const heading: Block = { block: 'heading', text: voice.say('suspects.next') };
-  if (!best) return [heading, { block: 'paragraph', text: voice.say('next.none') }];
+  const stopped = stops.map((stop): Block => {
+    return { block: 'paragraph', text: stopText(stop, voice), look: 'strong' };
+  });
+  if (!best) return [heading, ...stopped, { block: 'paragraph', text: voice.say('next.none') }];
   const { test, minutes, opening, practised, parts } = best;
   const risk = voice.say('risk', { risk: practised.risk });
-  const said = voice.say('next.best', { test: testName(test, voice), minutes, opening, risk });
+  const tool = voice.say('next.with', { tool: keyOf(practised.with) });
+  const said = voice.say('next.best', {
+    test: testName(test, voice),
+    minutes,
+    opening,
+    tool,
+    risk,
+  });
   return [
     heading,
+    ...stopped,
     { block: 'paragraph', text: said, look: 'strong' },
     ...(test.test === 'hand check'
       ? [{ block: 'paragraph' as const, text: voice.say('caution.hand check') }]

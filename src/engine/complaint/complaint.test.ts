@@ -1,0 +1,109 @@
+import fs from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { type Practice, readPractice } from '../practice/index.ts';
+import { inquire, seenText } from '../suspects/index.ts';
+import type { Train } from '../train/index.ts';
+import { readTrain } from '../trainfile/index.ts';
+import { type Claim, complaintOf, complaintSeen } from './index.ts';
+
+const here = (file: string) =>
+  fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
+const trainOf = (text: string) => readTrain(text).train as Train;
+const practice = readPractice(here('experience.yaml')).practice as Practice;
+const kestrel = inquire(trainOf(here('trains/kestrel-three-speed.train.yaml')), practice);
+
+function told({ symptom, places, except, shift, heat, load }: Claim): string {
+  const but = except.length > 0 ? ` but ${except.join(' ')}` : '';
+  const where = shift ? ` ${shift.join('-')}` : places.length > 0 ? ` in ${places.join(' ')}` : '';
+  return [`${symptom}${where}${but}`, load, heat].filter(Boolean).join(' ');
+}
+
+// What drivers say: common practice, no source.
+describe('a complaint in the driver’s words', () => {
+  it.each([
+    ['no reverse', ['no drive in R']],
+    ['It slips in second when hot', ['slips in 2 hot']],
+    ['when it is hot, second slips and third flares', ['slips in 2 hot', 'flares in 3 hot']],
+    ['slips in second when hot, no reverse', ['slips in 2 hot', 'no drive in R']],
+    ['flares two to three', ['flares 2-3']],
+    ['harsh into drive', ['harsh in D']],
+    ['no engine braking except in overdrive', ['no braking but top']],
+    ['it sits and revs in D', ['no drive in D']],
+    [
+      'Noise in first, second and reverse; third and fourth are quiet',
+      ['noise in 1 2 R', 'quiet in 3 4'],
+    ],
+    ['takes ages to go into R, then slips in everything', ['late in R', 'slips in all']],
+    ['It creeps in neutral. Park is late', ['creeps in N', 'late in P']],
+    ['stays in first, never changes to second', ['stays in 1', 'no shift in 2']],
+    ['Third, top and reverse are fine', ['good in 3 top R']],
+    ['flat out in 4 it slips', ['slips in 4 heavy']],
+    ['it binds in R', ['ties up in R']],
+    ['patina en segunda en caliente', ['slips in 2 hot']],
+    ['no hay marcha atrás', ['no drive in R']],
+    ['ruido en primera y segunda', ['noise in 1 2']],
+    ['se revoluciona de segunda a tercera', ['flares 2-3']],
+    ['no retiene en segunda, salvo en frío', ['no braking in 2']],
+  ])('%j', (text, claims) => {
+    expect(complaintOf(text).claims.map(told)).toEqual(claims);
+  });
+
+  it('keeps what it does not know, and never fails', () => {
+    expect(complaintOf('it smells of fish, no reverse')).toMatchObject({
+      unknown: ['it smells of fish'],
+      claims: [{ symptom: 'no drive' }],
+    });
+    for (const text of [
+      '',
+      '   ',
+      '...;;,,',
+      '\u0000',
+      'and and and',
+      'two '.repeat(2000),
+      '🚗, R',
+    ]) {
+      expect(complaintOf(text).claims).toEqual([]);
+    }
+  });
+
+  it('takes no time or speed for a gear', () => {
+    expect(complaintOf('slips after 2 seconds at 3 km').claims.map(told)).toEqual(['slips']);
+  });
+});
+
+describe('what it means on a train', () => {
+  const seen = (text: string) => {
+    const { observations, unused } = complaintSeen(text, kestrel);
+    return [seenText(observations).trim().split('\n'), unused];
+  };
+
+  it('is seen, and not for sure', () => {
+    expect(seen('No reverse. Harsh into drive, it flares two to three when hot')).toEqual([
+      [
+        '- R: no drive, not sure',
+        '- N to D: harsh, not sure',
+        '- shift D 2-3 hot: flares, not sure',
+      ],
+      [],
+    ]);
+  });
+
+  it('of no engine braking is where there should be some', () => {
+    const [lines] = seen('no engine braking at all');
+    expect(lines).toContain('- L 1 coast: runs free, not sure');
+    expect(lines).not.toContain('- D 1 coast: runs free, not sure');
+  });
+
+  it('of a gear that never comes is the shift into it', () => {
+    expect(seen('never changes to third')[0]).toEqual(['- shift D 2-3: none, not sure']);
+  });
+
+  it('of a car that starts in second is the ratio of second', () => {
+    const [[line]] = seen('it starts in second') as [string[], string[]];
+    expect(line).toMatch(/^- D 1: 1\.\d+, not sure$/u);
+  });
+
+  it('of a gear that the train lacks is told back', () => {
+    expect(seen('slips in eighth')).toEqual([[''], ['slips in eighth']]);
+  });
+});

@@ -1,0 +1,219 @@
+// What drivers say, in English and in Spanish, in small letters without accents. Common practice,
+// no source. An order matters: the first form that fits takes its words away from the others.
+
+/** What is wrong, in the driver's eyes. */
+export type Symptom =
+  | 'no drive'
+  | 'no shift'
+  | 'stays'
+  | 'starts in'
+  | 'slips'
+  | 'flares'
+  | 'harsh'
+  | 'late'
+  | 'no braking'
+  | 'noise'
+  | 'quiet'
+  | 'ties up'
+  | 'creeps'
+  | 'poor launch'
+  | 'good';
+
+/** A gear as a driver names it: its number, or a place of the lever. */
+export type Place = number | 'R' | 'N' | 'P' | 'D' | 'L' | 'top' | 'all';
+
+/** Small letters, no accents, single blanks. */
+export function plainWords(text: string): string {
+  return text
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[’']/gu, '')
+    .replace(/\bsits and revs\b/u, 'just revs')
+    .replace(/[^\p{L}\p{N}>-]+/gu, ' ')
+    .trim();
+}
+
+const NUMBERS: readonly (readonly [number, string])[] = [
+  [1, '1|1st|first|one|low gear|primera|uno|1a'],
+  [2, '2|2nd|second|two|segunda|dos|2a'],
+  [3, '3|3rd|third|three|tercera|tres|3a'],
+  [4, '4|4th|fourth|four|cuarta|cuatro|4a'],
+  [5, '5|5th|fifth|five|quinta|cinco|5a'],
+  [6, '6|6th|sixth|six|sexta|seis|6a'],
+  [7, '7|7th|seventh|seven|septima|siete|7a'],
+  [8, '8|8th|eighth|eight|octava|ocho|8a'],
+  [9, '9|9th|ninth|nine|novena|nueve|9a'],
+  [10, '10|10th|tenth|ten|decima|diez|10a'],
+];
+
+const PLACES: readonly (readonly [Place, string])[] = [
+  ...NUMBERS,
+  ['R', 'reverse|r|backwards?|reversa|marcha atras|atras'],
+  ['N', 'neutral|n|punto muerto|neutro'],
+  ['P', 'park|p|estacionamiento'],
+  ['L', 'low|l|corta'],
+  ['D', '(?<!the )drive|d|directa|forward|adelante'],
+  ['top', 'top|overdrive|od|highest|la mas larga|sobremarcha'],
+  [
+    'all',
+    'everything|every gear|all gears|any gear|anywhere|all ranges|every range|both ways' +
+      '|todas?|todo|en ninguna|ninguna marcha',
+  ],
+];
+
+const NO_GEARS =
+  'seconds?|minutes?|hours?|km|miles?|mph|times|thing|gear cable' +
+  '|segundos?|minutos?|horas?|veces';
+
+/** Whether a place is named; a number that stands before a word of time or speed is none. */
+export const GEARS: readonly (readonly [Place, RegExp])[] = PLACES.map(([place, words]) => [
+  place,
+  new RegExp(String.raw`(?:^|[ >-])(?:${words})(?= |$|[>-])(?! (?:${NO_GEARS}))`, 'u'),
+]);
+
+const PLACE = PLACES.map(([, words]) => words).join('|');
+
+/** "two to three", "from 2 into 3", "2-3", "de segunda a tercera". */
+export const SHIFT = new RegExp(
+  String.raw`(?:^| )(?<from>${PLACE})(?: (?:to|into|a) | ?(?:->|-|>) ?)(?<to>${PLACE})(?= |$)`,
+  'u',
+);
+
+/** Where one part of a sentence ends, and how the next one is tied to it. */
+export const LINKS: readonly (readonly [Link, RegExp])[] = [
+  ['except', /^(?:unless|except(?: for)?|but not|salvo|excepto|menos)(?=\s)/iu],
+  ['and', /^(?:and then|and|or|nor|y luego|y|o|ni)(?=\s)/iu],
+  ['but', /^(?:but|then|once|pero|luego)(?=\s)/iu],
+];
+export type Link = 'start' | 'comma' | 'and' | 'but' | 'except';
+
+/** Words that may stand in a list of gears and say nothing. */
+export const FILLERS = new RegExp(
+  String.raw`\b(?:in|into|and|or|nor|the|with|lever|not|too|also|gears?|on` +
+    String.raw`|en|la|el|las|los|y|o|ni|tampoco|tambien|con|palanca|de|a)\b`,
+  'gu',
+);
+
+export const HEATS: readonly (readonly ['cold' | 'hot', RegExp])[] = [
+  ['cold', /\b(?:cold|first thing|in the morning|frio|en frio|por la manana)\b/u],
+  ['hot', /\b(?:hot|warm(?:ed)?(?: up)?|in traffic|caliente|en caliente|calentado)\b/u],
+];
+
+export const LOADS: readonly (readonly ['light' | 'heavy', RegExp])[] = [
+  [
+    'heavy',
+    new RegExp(
+      String.raw`\b(?:flat out|full throttle|foot down|uphill|hard|heavy|towing` +
+        String.raw`|a fondo|cuesta arriba|cargado|remolque)\b`,
+      'u',
+    ),
+  ],
+  ['light', /\b(?:lightly?|gently|gentle|easy|suave(?:mente)?|con poco gas)\b/u],
+];
+
+/** The forms of each symptom, the more particular first. */
+export const SYMPTOMS: readonly (readonly [Symptom, readonly RegExp[]])[] = [
+  [
+    'no braking',
+    [
+      /\bno engine brak\w*/u,
+      /\b(?:runs?|ran) away\b/u,
+      /\b(?:does ?nt|does not|wont|will not) (?:hold|brake) (?:back|downhill|on coast)/u,
+      /\bcoasts\b/u,
+      /\b(?:no retiene|sin freno motor|no hay freno motor|se embala cuesta abajo)\b/u,
+    ],
+  ],
+  [
+    'creeps',
+    [
+      /\b(?:creeps?|crawls?|pulls forward|moves) (?:\w+ )?in (?:neutral|n)\b/u,
+      /\b(?:se mueve|avanza|tira) en (?:neutro|punto muerto|n)\b/u,
+    ],
+  ],
+  [
+    'poor launch',
+    [
+      /\bno (?:go|pull|power) off the line\b/u,
+      /\b(?:slow|weak|sluggish|poor) (?:off the line|to pull away|launch|take ?off)\b/u,
+      /\b(?:sale sin fuerza|no tiene fuerza al salir|perezoso al salir)\b/u,
+    ],
+  ],
+  ['starts in', [/\b(?:starts?|pulls away|sets off|arranca|sale) (?:off )?(?:in|en)\b/u]],
+  ['stays', [/\b(?:stays?|stuck|se queda) (?:in|en)\b/u]],
+  [
+    'no shift',
+    [
+      /\b(?:never|wont|will not|does ?nt|does not|no) (?:changes?|shifts?|goes?|go|upshifts?)\b/u,
+      /\b(?:nunca|no) (?:cambia|mete|pasa)\b/u,
+    ],
+  ],
+  [
+    'no drive',
+    [
+      /\b(?:no drive|no move|sits and revs|just revs|will not do)\b/u,
+      /\b(?:wont|will not|does ?nt|does not) move\b/u,
+      new RegExp(
+        String.raw`\b(?:lost|loses|no|without|there is no|there are no)` +
+          String.raw`(?= (?:(?:forward|any) )?(?:reverse|r|first|second|third|fourth|fifth|sixth` +
+          String.raw`|top|overdrive|drive|d|low|gears?|forward|\d\w*)\b)`,
+        'u',
+      ),
+      new RegExp(
+        String.raw`\b(?:no hay|sin|no tiene)(?= (?:marcha atras|reversa|primera|segunda|tercera` +
+          String.raw`|cuarta|quinta|sexta|directa|sobremarcha|marchas?)\b)`,
+        'u',
+      ),
+      /\bno (?:anda|se mueve|avanza|tira)\b/u,
+    ],
+  ],
+  [
+    'flares',
+    [
+      /\b(?:flares?(?: up)?|flaring|runs? up between|revs? (?:up )?between|neutrals? out)\b/u,
+      /\b(?:se revoluciona|se dispara|se embala)\b/u,
+    ],
+  ],
+  [
+    'ties up',
+    [
+      /\b(?:binds?|binding|ties? up|tied up|locks? up|drags to a stop)\b/u,
+      /\bstalls?(?: it| the engine)?\b/u,
+      /\b(?:se bloquea|se traba|se cala|se agarra)\b/u,
+    ],
+  ],
+  ['slips', [/\b(?:slips?|slipping|revs? without pulling|shudders?|patina\w*|resbala\w*)\b/u]],
+  [
+    'harsh',
+    [
+      /\b(?:harsh(?:ly)?|bangs?|slams?|thumps?|jerks?|kicks?|rough)\b/u,
+      /\b(?:brusc[oa]s?|golpea|da un golpe|patada|tiron)\b/u,
+    ],
+  ],
+  [
+    'late',
+    [
+      /\b(?:late|slow to (?:come in|engage|go in|take up)|delay(?:ed|s)?|long wait)\b/u,
+      /\btakes (?:ages|long|a while|forever)\b/u,
+      /\b(?:tarda|tarde|demora|se retrasa|lento en entrar)\b/u,
+    ],
+  ],
+  ['quiet', [/\b(?:silent|quiet|no noise|silencios[oa]s?|sin ruido)\b/u]],
+  [
+    'noise',
+    [
+      /\b(?:nois[ey]|noises|growls?|growling|whines?|whining|howls?|grinds?|grinding|rumbles?)\b/u,
+      /\b(?:ruido|ruidos[oa]|zumba|aulla|grune|chilla)\b/u,
+    ],
+  ],
+  [
+    'good',
+    [
+      /\b(?:fine|good|perfect(?:ly)?|normal(?:ly)?|pulls? well|all right|ok|okay|like normal)\b/u,
+      /\b(?:bien|perfect[oa]s?)\b/u,
+    ],
+  ],
+];
+
+/** On the way into a gear. */
+export const INTO = /\b(?:in ?to|going|changes? to|shifts? to|al (?:pasar|entrar|cambiar))\b/iu;

@@ -1,0 +1,83 @@
+import {
+  type Account,
+  type Belief,
+  byCause,
+  type Inquiry,
+  nextTest,
+  type Proposal,
+  proposalOf,
+  type Test,
+} from '../suspects/index.ts';
+
+/** So many tests are proposed. */
+const MOST = 3;
+
+/** What confirms the leading suspect is worth so much of what parts it from the others. */
+const CONFIRMING = 0.3;
+
+/** A test that tells a suspect from a sound unit no better than this, in bits, confirms nothing. */
+const LEAST = 0.2;
+
+/**
+ * The tests that are worth most for what they cost: those that part the suspects, and those that
+ * confirm the leading one from outside before anything is opened for it.
+ */
+export function chosen(
+  inquiry: Inquiry,
+  accounts: readonly Account[],
+  belief: Belief,
+  may: (test: Test) => boolean,
+): Proposal[] {
+  const { best, others: further } = nextTest(inquiry, accounts, belief, may);
+  const parting = best ? [best, ...further] : [];
+  const known = new Set(parting.map(({ test }) => test));
+  const confirming = new Confirmation(inquiry, belief);
+  const others = inquiry.tests
+    .filter((test) => !known.has(test) && test.test !== 'hand check' && may(test))
+    .filter((test) => confirming.bits(test) >= LEAST)
+    .map((test) => proposalOf(inquiry, accounts, belief, test));
+  const worth = ({ test, bits, minutes, opening, practised }: Proposal) => {
+    const told = bits + CONFIRMING * confirming.bits(test);
+    return told / (opening + minutes * inquiry.practice.risks[practised.risk]);
+  };
+  return [...parting, ...others].toSorted((a, b) => worth(b) - worth(a)).slice(0, MOST);
+}
+
+/** What a test would say of what is suspected, all of it together, against a unit in order. */
+class Confirmation {
+  private readonly inquiry: Inquiry;
+  private readonly chances: readonly number[];
+  private readonly sound: number;
+
+  constructor(inquiry: Inquiry, { causes }: Belief) {
+    this.inquiry = inquiry;
+    this.chances = causes;
+    this.sound = inquiry.causes.findIndex(({ cause }) => cause === 'nothing wrong');
+  }
+
+  /**
+   * How far apart the two are (the Jensen–Shannon divergence of what each would show, in bits),
+   * times the chance that anything is wrong.
+   */
+  bits(test: Test): number {
+    const prediction = this.inquiry.predict(test);
+    const rows = byCause(this.inquiry, prediction);
+    const wrong = 1 - (this.chances[this.sound] ?? 0);
+    const suspected = prediction.outcomes.map((_, o) => {
+      const sum = rows.reduce((all, row, c) => {
+        return c === this.sound ? all : all + (row[o] as number) * (this.chances[c] as number);
+      }, 0);
+      return sum / (wrong || 1);
+    });
+    const own = prediction.outcomes.map((_, o) => (o === prediction.whole ? 1 : 0));
+    const sound = rows[this.sound] ?? own;
+    const mean = suspected.map((chance, o) => (chance + (sound[o] as number)) / 2);
+    return wrong * (entropy(mean) - (entropy(suspected) + entropy(sound)) / 2);
+  }
+}
+
+function entropy(chances: readonly number[]): number {
+  let bits = 0;
+  for (const chance of chances) if (chance > 0) bits -= chance * Math.log2(chance);
+  return bits;
+}

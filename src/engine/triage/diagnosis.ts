@@ -1,0 +1,67 @@
+import { type Growler, growlers as growlersIn, type Heard } from '../noise/index.ts';
+import {
+  type Account,
+  accountsOf,
+  type Cause,
+  type Doubt,
+  doubtsOf,
+  type Inquiry,
+  type Observation,
+  pairsOf,
+  rank,
+  type Ranking,
+  type Test,
+} from '../suspects/index.ts';
+import { advise, type Counsel } from './advise.ts';
+
+/** All that can be said of what was seen. */
+export interface Diagnosis {
+  /** Of single causes; of pairs, where it takes two to explain what was seen. */
+  readonly inquiry: Inquiry;
+  readonly observations: readonly Observation[];
+  readonly ranking: Ranking;
+  readonly advice: Counsel;
+  /** What must be mistaken if one cause is to explain the rest; none where one explains it all. */
+  readonly doubts: readonly Doubt[];
+  /** Two faults at once that explain everything, where no one does. */
+  readonly pairs: readonly Cause[];
+  /** What is at work in the gears that growl, and not in the quiet ones. */
+  readonly growlers: readonly Growler[];
+}
+
+/**
+ * Which fault it is: one, if one explains everything that was surely seen; else two at once, if
+ * two do; else one, and what must be doubted. What to do next has passed triage. `open`: whether
+ * somebody would make a test at all.
+ */
+export function diagnose(
+  inquiry: Inquiry,
+  observations: readonly Observation[],
+  open?: (test: Test) => boolean,
+): Diagnosis {
+  const accounts = accountsOf(inquiry, observations);
+  const single = rank(inquiry, accounts);
+  const doubts = doubtsOf(inquiry, accounts, single.chances);
+  const pairs = doubts.length > 0 ? pairsOf(inquiry, accounts) : [];
+  const growlers = growlersIn(
+    inquiry.train,
+    heardIn(accounts, 'growls'),
+    heardIn(accounts, 'quiet'),
+  );
+  const told = { observations, doubts, pairs, growlers };
+  if (pairs.length === 0) {
+    return { ...told, inquiry, ranking: single, advice: advise(inquiry, accounts, single, open) };
+  }
+  const both = inquiry.with(pairs);
+  const its = accountsOf(both, observations);
+  const ranking = rank(both, its);
+  return { ...told, inquiry: both, ranking, advice: advise(both, its, ranking, open) };
+}
+
+function heardIn(accounts: readonly Account[], word: 'growls' | 'quiet'): Heard[] {
+  return accounts.flatMap(({ test, said, prediction: { outcomes } }): Heard[] => {
+    if (test.test !== 'noise') return [];
+    const so = said.some(({ means }) => means.every((o) => outcomes[o]?.word === word));
+    return so ? [{ gear: test.gear, on: test.on }] : [];
+  });
+}

@@ -1,0 +1,5 @@
+export type { Counsel } from './advise.ts';
+export type { Bar, Stop, Stopped } from './bar.ts';
+export { diagnose, type Diagnosis } from './diagnosis.ts';
+export { type Place, placeOf } from './place.ts';
+export { triageOf } from './triage.ts';

@@ -1,0 +1,38 @@
+import type { TestWord } from '../practice/index.ts';
+
+/** Where a test is made. */
+export const PLACES = ['on the road', 'standing still', 'on stands', 'on the bench'] as const;
+export type Place = (typeof PLACES)[number];
+
+/** Where a test is made, the wheels turning or not. */
+export function placeOf(test: TestWord): Place {
+  switch (test) {
+    case 'under power':
+    case 'coast':
+    case 'noise':
+    case 'shift':
+    case 'slip log':
+    case 'manual shift':
+      return 'on the road';
+    case 'engagement':
+    case 'stall':
+    case 'fluid':
+    case 'codes':
+    case 'selector':
+    case 'pressure':
+    case 'device pressure':
+    case 'build record':
+      return 'standing still';
+    case 'pan':
+    case 'filter':
+    case 'band check':
+    case 'valve body':
+    case 'air check':
+      return 'on stands';
+    case 'seal rings':
+    case 'end play':
+    case 'inspection':
+    case 'hand check':
+      return 'on the bench';
+  }
+}

@@ -1,0 +1,179 @@
+import fs from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { Dice, seedOfRun } from '../../../test/dice.ts';
+import { type Practice, readPractice } from '../practice/index.ts';
+import {
+  accountsOf,
+  baseText,
+  inquire,
+  type Observation,
+  rank,
+  readSeen,
+  sightOf,
+  testText,
+} from '../suspects/index.ts';
+import type { Train } from '../train/index.ts';
+import { readTrain } from '../trainfile/index.ts';
+import { diagnose, placeOf, type Stopped, triageOf } from './index.ts';
+
+const here = (file: string) =>
+  fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
+const trainOf = (text: string) => readTrain(text).train as Train;
+const practice = readPractice(here('experience.yaml')).practice as Practice;
+const kestrel = inquire(trainOf(here('trains/kestrel-three-speed.train.yaml')), practice);
+
+function seen(text: string): Observation[] {
+  const { observations, problems } = readSeen(text, kestrel);
+  expect(problems).toEqual([]);
+  return [...observations];
+}
+
+function counsel(observations: readonly Observation[]) {
+  const accounts = accountsOf(kestrel, observations);
+  const { advice } = diagnose(kestrel, observations);
+  const triage = triageOf(kestrel, accounts, rank(kestrel, accounts).belief);
+  const offered = [...(advice.best ? [advice.best] : []), ...advice.others].map(({ test }) => test);
+  const open = kestrel.tests.filter((test) => !triage.barOf(test));
+  const why = (what: Stopped) => (triage.stops.get(what) ?? []).map((bar) => bar.why);
+  return { offered, open, why, advice };
+}
+
+const DRIVES = 'D 1 heavy: drives\nD 2 heavy: drives\nD 3 heavy: drives\nR heavy: drives\n';
+
+// The order of the trade: common practice, no source.
+describe('what comes first', () => {
+  it('is fluid, codes, pressure and engagement, before any road', () => {
+    const { offered } = counsel([]);
+    expect(offered.map(testText)).toEqual(['fluid', 'codes', 'pressure', 'N to D', 'N to R']);
+  });
+
+  it('is the pressure once something slips, and not where a gear is another', () => {
+    expect(counsel(seen('D 2: slips\nfluid: clean')).offered.map(testText)).toContain('pressure');
+    const texts = counsel(seen('D 1: ties up\nfluid: clean')).offered.map(testText);
+    expect(texts).not.toContain('pressure');
+  });
+
+  it('is the lever where the car drives in neutral, and again after it was set', () => {
+    const crept = seen(`N: drives\n${DRIVES}fluid: clean`);
+    expect(counsel(crept).offered[0]).toMatchObject({ test: 'selector' });
+    expect(counsel(crept).why('opening')).toEqual(['lever first']);
+    const out = [...crept, ...seen('selector: out of place')];
+    expect(counsel(out).offered[0]).toMatchObject({ test: 'selector' });
+    const right = counsel([...crept, ...seen('selector: in place')]);
+    expect(right.offered.map(testText)).not.toContain('selector');
+    expect(right.why('opening')).toEqual([]);
+  });
+});
+
+describe('what stops a road test, and says why', () => {
+  it.each([
+    ['pressure: low', 'low pressure'],
+    ['pressure: low, not sure', 'low pressure'],
+    ['fluid: milky', 'bad fluid'],
+    ['fluid: metal', 'bad fluid'],
+    ['D 2: ties up', 'ties up'],
+    ['D 1: no drive', 'no drive'],
+    ['N to D: none', 'no drive'],
+    ['N: drives', 'drives in neutral'],
+    ['end play: too big', 'end play'],
+  ])('%j: %s', (text, why) => {
+    const { offered, open, advice, ...its } = counsel(seen(text));
+    expect(its.why('road test')).toEqual([why]);
+    expect(its.why('stall test')).toContain(why);
+    expect(open.filter(({ test }) => placeOf(test) === 'on the road')).toEqual([]);
+    expect(open.filter(({ test }) => test === 'stall')).toEqual([]);
+    expect(offered.length).toBeGreaterThan(0);
+    const stop = advice.stops.find(({ stops }) => stops === 'road test');
+    expect([...(stop?.left.keys() ?? [])]).toContain('standing still');
+    const [bar] = stop?.bars ?? [];
+    expect(bar && 'because' in bar && bar.because.length).toBe(1);
+  });
+
+  it('is nothing in a car that drives as it should', () => {
+    expect(counsel(seen(DRIVES)).why('road test')).toEqual([]);
+    expect(counsel(seen('D 2 coast: runs free')).why('road test')).toEqual([]);
+  });
+
+  it('is not a slip: the road is open to a light foot, and not to a pull', () => {
+    const { open, why } = counsel(seen('D 2 heavy: slips\npressure: good\nfluid: clean'));
+    expect(why('road test')).toEqual([]);
+    expect(why('pulling hard')).toEqual(['slips']);
+    const kinds = new Set(open.map(({ test }) => test));
+    expect(kinds).toContain('slip log');
+    expect(kinds).toContain('coast');
+    expect(kinds).not.toContain('under power');
+  });
+});
+
+describe('a stall', () => {
+  const stalls = (text: string) => counsel(seen(text)).open.some(({ test }) => test === 'stall');
+  const sound = `${DRIVES}fluid: clean\n`;
+
+  it('is made on good pressure alone, where the converter is in question', () => {
+    expect(stalls(`${sound}pressure: good`)).toBe(true);
+    expect(stalls(sound)).toBe(false);
+    expect(stalls(`${sound}pressure: good, not sure`)).toBe(false);
+    expect(stalls(`${sound}pressure: high`)).toBe(false);
+    expect(counsel(seen(sound)).why('stall test')).toContain('pressure unknown');
+  });
+
+  it.each([
+    'D 2 heavy: slips',
+    'shift D 1-2: flares',
+    'fluid: burnt',
+    'noise D 1: growls',
+    'R: no drive',
+    'pressure at direct clutch: low',
+  ])('would only burn or show nothing: %s', (text) => {
+    expect(stalls(`pressure: good\n${text}`)).toBe(false);
+  });
+
+  it('shows nothing of a device that nothing loads in the first gear', () => {
+    const { why } = counsel(
+      seen(`pressure: good\n${sound}L 2 coast: runs free\nL 1 coast: brakes`),
+    );
+    expect(why('stall test')).toEqual(['shows nothing']);
+  });
+});
+
+describe('what is proposed', () => {
+  it('is never a coast backwards, nor an opening before the fluid', () => {
+    const { open } = counsel(seen('D 1: drives'));
+    const texts = open.map(testText);
+    expect(texts).toContain('D 1 coast');
+    expect(texts).not.toContain('R coast');
+    expect(open.filter(({ test }) => practice.tests[test].at !== 'in the car')).toEqual([]);
+  });
+
+  it('is no test of a device that nothing points at', () => {
+    const { open } = counsel(
+      seen(`${DRIVES}L 1 coast: brakes\nL 2 coast: runs free\nfluid: clean`),
+    );
+    const devices = open.flatMap((test) => (test.test === 'air check' ? test.device : []));
+    expect(devices).toEqual(['intermediate band']);
+  });
+
+  it('is worked out before the unit is opened: the pan before the hands', () => {
+    const lost = seen(
+      'D 1: no drive\nD 2: drives\nD 3: drives\nR: no drive\nL 1: no drive\nfluid: clean',
+    );
+    const places = counsel(lost).offered.map(({ test }) => placeOf(test));
+    expect(places[0]).not.toBe('on the bench');
+  });
+
+  it('is never what was made, whatever was seen: twenty jobs by chance', () => {
+    const seed = seedOfRun();
+    const dice = new Dice(seed);
+    for (let job = 0; job < 20; job++) {
+      const tests = kestrel.tests.filter(({ test }) => test !== 'hand check');
+      const observations = Array.from({ length: dice.whole(1, 8) }, (): Observation => {
+        const test = dice.pick(tests);
+        return { test, sight: sightOf(dice.pick(kestrel.predict(test).outcomes)), sure: 'sure' };
+      });
+      const made = new Set(observations.map(({ test }) => baseText(test)));
+      const { offered } = counsel(observations);
+      const again = offered.map(baseText).filter((text) => made.has(text) && text !== 'selector');
+      expect(again, `seed ${seed}, job ${job}`).toEqual([]);
+    }
+  });
+});

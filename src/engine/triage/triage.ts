@@ -1,0 +1,149 @@
+import type { TestWord } from '../practice/index.ts';
+import {
+  type Account,
+  expectedBits,
+  type Belief,
+  type Inquiry,
+  type Test,
+} from '../suspects/index.ts';
+import type { Bar, Stopped } from './bar.ts';
+import { Doubts } from './doubts.ts';
+import { goesForward, Made } from './made.ts';
+import { placeOf } from './place.ts';
+import { Sights } from './sights.ts';
+
+/** What is looked at first, and what may not be done as things stand. */
+export interface Triage {
+  /** In the order of the trade; nothing that was made. */
+  readonly first: readonly Test[];
+  /** Why each kind of test stops; nothing where it may be made. */
+  readonly stops: ReadonlyMap<Stopped, readonly Bar[]>;
+  /** Why a test may not be proposed now; undefined where it may. */
+  barOf(test: Test): Bar | undefined;
+}
+
+/**
+ * The order in which the trade comes to a sick car (common practice, no source): fluid, codes,
+ * pressure, engagement standing still, and only then the road. What was seen may stop the road,
+ * a hard pull, a stall, or opening the unit.
+ */
+export function triageOf(inquiry: Inquiry, accounts: readonly Account[], belief: Belief): Triage {
+  const sights = new Sights(accounts);
+  const doubts = new Doubts(inquiry, belief);
+  const stops = stopsOf(sights, doubts);
+  const made = new Made(inquiry, accounts, sights.weak());
+  const barOf = (test: Test): Bar | undefined => {
+    if (made.has(test)) return { why: 'made' };
+    if (test.test === 'coast' && goesForward(inquiry, test.on) === false)
+      return { why: 'backwards' };
+    const stopped = stopsFor(test, inquiry).flatMap((stop) => stops.get(stop) ?? []);
+    if (stopped[0]) return stopped[0];
+    const device = 'device' in test ? test.device : undefined;
+    const asked = device === undefined || doubts.of(device) >= IN_QUESTION;
+    return asked ? undefined : { why: 'not in question' };
+  };
+  const told = (test: Test | undefined) =>
+    test !== undefined && expectedBits(inquiry, test, undefined, belief) >= WORTH_BITS;
+  const first = firstOf(inquiry, sights, accounts, doubts, told).filter((test) => !barOf(test));
+  return { first, stops, barOf };
+}
+
+/** A device with a smaller chance to be at fault is not opened for it. */
+const IN_QUESTION = 0.02;
+
+/** With a smaller chance that a stall would show what is wrong, nobody stalls. */
+const STALL_SHOWS = 0.1;
+
+const LEVER_FIRST = 0.05;
+
+/** Once something was seen, codes are read first only where so many bits are expected of them. */
+const WORTH_BITS = 0.01;
+
+// What a test is, for a stop.
+function stopsFor(test: Test, { practice }: Inquiry): Stopped[] {
+  if (test.test === 'stall') return ['stall test'];
+  const opens = practice.tests[test.test].at !== 'in the car';
+  const pulls = test.test === 'under power' || test.test === 'shift';
+  return [
+    ...(placeOf(test.test) === 'on the road' ? ['road test' as const] : []),
+    ...(pulls ? ['pulling hard' as const] : []),
+    ...(opens ? ['opening' as const] : []),
+  ];
+}
+
+function stopsOf(sights: Sights, doubts: Doubts): Map<Stopped, Bar[]> {
+  const seen = (why: SeenBar, ...[tests, words]: Parameters<Sights['saying']>): Bar[] => {
+    const because = sights.saying(tests, words);
+    return because.length === 0 ? [] : [{ why, because }];
+  };
+  const creeping = sights.creeping();
+  const road = [
+    ...seen('low pressure', ['pressure'], ['low']),
+    ...seen('bad fluid', ['fluid', 'pan'], ['milky', 'metal']),
+    ...seen('ties up', ['under power', 'coast'], ['ties up']),
+    ...seen('no drive', ['under power'], ['no drive']),
+    ...seen('no drive', ['engagement'], ['none']),
+    ...(creeping.length === 0 ? [] : [{ why: 'drives in neutral', because: creeping } as const]),
+    ...seen('end play', ['end play'], ['too big']),
+  ];
+  const pulling = [
+    ...seen('slips', ['under power', 'coast', 'slip log'], ['slips']),
+    ...seen('slips', ['shift'], ['flares']),
+    ...seen('low pressure', ['device pressure'], ['low']),
+    ...seen('burnt fluid', ['fluid'], ['burnt']),
+  ];
+  const stall: Bar[] = [
+    ...road,
+    ...pulling,
+    ...seen('growls', ['noise'], ['growls']),
+    ...seen('high pressure', ['pressure', 'device pressure'], ['high']),
+    ...(sights.pressureIsRead() ? [] : [{ why: 'pressure unknown' } as const]),
+    ...(doubts.ofConverter() >= STALL_SHOWS ? [] : [{ why: 'shows nothing' } as const]),
+  ];
+  const lever = leverFirst(sights, doubts);
+  const opening: Bar[] = [
+    ...(lever ? [{ why: 'lever first' } as const] : []),
+    ...(sights.knows('fluid') ? [] : [{ why: 'outside first' } as const]),
+  ];
+  const all = { 'road test': road, 'pulling hard': pulling, 'stall test': stall, opening };
+  return new Map(Object.entries(all).filter(([, bars]) => bars.length > 0) as [Stopped, Bar[]][]);
+}
+
+// What is looked at before anything is driven.
+const OUTSIDE: ReadonlySet<string> = new Set(['fluid', 'codes', 'selector', 'build record']);
+
+type SeenBar = Extract<Bar, { readonly because: unknown }>['why'];
+
+// Fluid, the lever where it is in doubt, codes, pressure where it may be weak, and engagement
+// of ranges in which nothing is known of a gear.
+function firstOf(
+  inquiry: Inquiry,
+  sights: Sights,
+  accounts: readonly Account[],
+  doubts: Doubts,
+  told: (test: Test | undefined) => boolean,
+): Test[] {
+  const one = (word: TestWord) => inquiry.tests.filter(({ test }) => test === word).slice(0, 1);
+  const nothing = accounts.every(({ test }) => OUTSIDE.has(test.test));
+  const lever = leverFirst(sights, doubts);
+  const pressure = (nothing || sights.weak()) && !sights.pressureIsKnown();
+  const driven = new Set(
+    accounts.flatMap(({ test }) => ('gear' in test && test.gear ? [test.gear.split(' ')[0]] : [])),
+  );
+  const engaging = inquiry.tests.filter((test) => {
+    return test.test === 'engagement' && !driven.has(test.range);
+  });
+  return [
+    ...one('fluid'),
+    ...(lever ? one('selector') : []),
+    ...(nothing || told(one('codes')[0]) ? one('codes') : []),
+    ...(pressure ? one('pressure') : []),
+    ...engaging,
+  ];
+}
+
+// A lever that was found out of its place is set, and looked at again.
+function leverFirst(sights: Sights, doubts: Doubts): boolean {
+  if (sights.saying(['selector'], ['out of place']).length > 0) return true;
+  return doubts.kind('selector linkage') >= LEVER_FIRST && !sights.knows('selector');
+}
