@@ -294,7 +294,7 @@ export const en = {
   'chart.all': 'Every combination',
   'chart.named': 'Gears that the ranges name',
   'chart.unnamed': 'Gears that no range names',
-  'chart.steps': 'One change apart, and what a swap passes through',
+  'chart.steps': 'Shifts by one device, and what an overlap or a gap between two gives',
   'chart.more': 'Every combination, neutral and tied up too: --all.',
   'hand.turns': 'It turns',
   'hand.locks': 'It locks',
@@ -306,7 +306,7 @@ export const en = {
     'Caution: a train that ties up can lock the driven wheels. Road-test slowly, away from traffic, and stop at the first bind; keep out from under wheels that turn on a hoist; no stall test before the pressure is known to be right.{air, select, yes { Air checks: at the maker’s limit at most, a rag over the port, fingers out.} other {}} What the unit’s maker says comes first.',
   'faults.legend':
     'Two lines each: under power, and below it on coast, the way the healthy gear travels. A dot: as the healthy train. A number: another ratio, input speed over output speed. --: neutral, or free on coast. Where a gear drives nothing and reverse is otherwise: forward / in reverse. {tied}: tied up.',
-  'faults.apart': 'no road test parts these',
+  'faults.apart': 'no road test tells these apart',
   'faults.signs': 'What shows first',
   'faults.silent': 'These change nothing in any gear',
   'faults.healthy': 'healthy',

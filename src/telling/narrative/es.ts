@@ -292,7 +292,7 @@ export const es: Messages = {
   'chart.all': 'Todas las combinaciones',
   'chart.named': 'Marchas que las gamas nombran',
   'chart.unnamed': 'Marchas que ninguna gama nombra',
-  'chart.steps': 'A un cambio de distancia, y por dónde pasa el relevo',
+  'chart.steps': 'Cambios de un elemento, y qué da un solape o un hueco entre dos',
   'chart.more': 'Todas las combinaciones, también punto muerto y bloqueo: --all.',
   'hand.turns': 'Gira',
   'hand.locks': 'Se bloquea',
