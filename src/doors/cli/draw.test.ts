@@ -45,7 +45,7 @@ describe('holdturn draw', () => {
     expect(out).toContain('>rear.sun 36 (sun shell) · 43 N·m<');
     expect(out).toContain('>rear.carrier · H 143 N·m<');
     const there = await ask(`draw ${KESTREL} --end rear --seen-from output --lang es`);
-    expect(there.out).toContain('<title>rear, visto desde la salida</title>');
+    expect(there.out).toContain('<title>rear, visto desde el lado de salida</title>');
   });
 
   it('says what of a set is not drawn as counted', async () => {

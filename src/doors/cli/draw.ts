@@ -2,7 +2,7 @@ import { type Flow, flow, ledgerOf, pushesOf } from '../../engine/flow/index.ts'
 import { assemble, type Train } from '../../engine/train/index.ts';
 import { stickDiagram, paintStickDiagram } from '../../telling/stickdiagram/index.ts';
 import { endsOf, type Standings, standingsOf, toSvg } from '../../telling/scene/index.ts';
-import { visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
+import { AT_THE_INPUT, visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
 import { endSceneOf } from './drawend.ts';
 import { leverSceneOf } from './drawlever.ts';
 import { meant, suggestion } from './names.ts';
@@ -13,6 +13,7 @@ import { trainOf } from './source.ts';
 import { CHOICES } from './verbs.ts';
 import { write } from './written.ts';
 import { trainAsFound } from './wrong.ts';
+import { lookingAt } from './stand.ts';
 
 /**
  * Draws the stick diagram, a set from its end, or the lever diagram: bare, or as all stands in a gear.
@@ -22,6 +23,7 @@ export function draw(file: string, session: Session): Reply {
   const { options, language } = session;
   const voice = voiceOf(language);
   const train = trainAsFound(trainOf(file, session), options);
+  const { stand = AT_THE_INPUT } = lookingAt(train, session).page;
   const selection = selectionOf(train, options);
   const alone = options.range ?? options.side;
   if (!selection && alone !== undefined) throw new Refusal('bad.side alone');
@@ -33,7 +35,7 @@ export function draw(file: string, session: Session): Reply {
     ? leverSceneOf(train, { selection, side: sideOf(options), voice })
     : options.end === undefined
       ? paintStickDiagram(stickDiagram(train), name, standings)
-      : endSceneOf(train, options.end, { options, voice, standings });
+      : endSceneOf(train, options.end, { stand, voice, standings });
   const svg = toSvg(scene);
   const { output } = options;
   if (output === undefined) return done(svg.trimEnd());

@@ -1,23 +1,19 @@
 import type { Train } from '../../engine/train/index.ts';
 import { type EndNote, endScene, endView } from '../../telling/endview/index.ts';
 import { type Scene, type Standings } from '../../telling/scene/index.ts';
-import { visible, type Voice } from '../../telling/narrative/index.ts';
+import { seenFrom, type Stand, visible, type Voice } from '../../telling/narrative/index.ts';
 import { meant, suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
-import type { Options } from './session.ts';
-import { standOf } from './stand.ts';
 
 /** The end view of a set or gear pair that a person names, with the words below it. */
-export function endSceneOf(
-  train: Train,
-  name: string,
-  { options, voice, standings }: Asked,
-): Scene {
+export function endSceneOf(train: Train, name: string, { stand, voice, standings }: Asked): Scene {
   const known = [...train.sets, ...train.pairs].map((part) => part.name);
-  const seenFrom = standOf(options).seenFrom;
-  const view = endView(train, meant(name, known) ?? '', seenFrom);
+  const view = endView(train, meant(name, known) ?? '', stand.seenFrom);
   if (!view) throw new Refusal('no.set', suggestion(name, known));
-  const title = voice.say('drawn.end', { set: visible(view.name), from: seenFrom });
+  const title = voice.say('drawn.end', {
+    set: visible(view.name),
+    seen: seenFrom(stand, voice),
+  });
   const notes = [
     ...(view.kind === 'bevel' ? [voice.say('drawn.bevel')] : []),
     ...view.notes.map((note) => worded(note, voice)),
@@ -27,7 +23,7 @@ export function endSceneOf(
 }
 
 interface Asked {
-  readonly options: Options;
+  readonly stand: Stand;
   readonly voice: Voice;
   readonly standings: Standings | undefined;
 }

@@ -11,7 +11,7 @@ import { patiently } from './patiently.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
-import { raceHeld } from './stand.ts';
+import { lookingAt, raceHeld } from './stand.ts';
 import { faultsOf } from './wrong.ts';
 
 /** Every fault against every gear; two at once with --pairs, and then no hand checks. */
@@ -19,7 +19,8 @@ export function faults(file: string, session: Session): Reply {
   const { options, language } = session;
   if (options.json && options.csv) throw new Refusal('bad.csv');
   const train = trainOf(file, session);
-  const page = { ...session.page, stand: raceHeld(session.page.stand ?? AT_THE_INPUT, options) };
+  const seen = lookingAt(train, session).page;
+  const page = { ...seen, stand: raceHeld(seen.stand ?? AT_THE_INPUT, options) };
   const pairs = options.pairs ?? false;
   const only = options.only === undefined ? everyFault(train) : faultsOf(train, options.only);
   refuseEndless(train, pairs ? (only.length * (only.length + 1)) / 2 : only.length);

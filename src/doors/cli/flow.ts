@@ -15,11 +15,13 @@ import { rangesOf, type Selection, selectionOf } from './selection.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
 import { lossesOf, trainAsFound } from './wrong.ts';
+import { lookingAt } from './stand.ts';
 
 /** One gear in full, or every gear that the file's ranges name in a row each. */
-export function flow(file: string, session: Session): Reply {
-  const { options } = session;
-  const train = trainAsFound(trainOf(file, session), options);
+export function flow(file: string, asked: Session): Reply {
+  const { options } = asked;
+  const train = trainAsFound(trainOf(file, asked), options);
+  const session = lookingAt(train, asked);
   const selection = selectionOf(train, options);
   if (options.at !== undefined) return atSpeeds(train, selection?.on ?? [], options.at, session);
   return selection ? oneGear(train, selection, session) : everyGear(train, session);

@@ -7,14 +7,16 @@ import { selectionOf } from './selection.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
 import { trainAsFound } from './wrong.ts';
+import { lookingAt } from './stand.ts';
 
 /**
  * Hold some, turn one: one way, or both where --way says nothing. With --one-way, the races of
  * one-way clutches by themselves.
  */
-export function hand(file: string, session: Session): Reply {
+export function hand(file: string, asked: Session): Reply {
+  const train = trainAsFound(trainOf(file, asked), asked.options);
+  const session = lookingAt(train, asked);
   const { options, language, page } = session;
-  const train = trainAsFound(trainOf(file, session), options);
   if (options.oneWay !== undefined) return oneWay(train, options.oneWay, session);
   const stand = page.stand ?? AT_THE_INPUT;
   const { hold, turn, ways } = handsOf(train, options, stand);

@@ -4,11 +4,13 @@ import { planJson, planText } from '../../telling/report/index.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
+import { lookingAt } from './stand.ts';
 
 /** The build of a train whose file tells how it comes apart. */
 export function plan(file: string, session: Session): Reply {
-  const { options, page } = session;
+  const { options } = session;
   const train = trainOf(file, session);
+  const { page } = lookingAt(train, session);
   const answer = plannedOf(train, file);
   return options.json ? json(planJson(answer, page.stand)) : done(planText(train, answer, page));
 }

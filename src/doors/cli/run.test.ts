@@ -158,6 +158,19 @@ describe('--json', () => {
     expect(pairs[2]).not.toHaveProperty('bench');
   });
 
+  it('hand: an end of the unit may have a name of its own', async () => {
+    const typed = 'hand trains/avocet-four-speed.train.yaml --one-way';
+    const named = await ask(`${typed} --seen-from "Cover end"`);
+    expect(named.out).toContain('seen from the cover end');
+    expect(named.out).toBe((await ask(`${typed} --seen-from output`)).out);
+    expect((await ask(typed)).out).toContain('seen from the pump end');
+    const { exit, err } = await ask(`${typed} --seen-from "far end"`);
+    expect([exit, err.trim()]).toEqual([
+      2,
+      'holdturn: unknown end: far end; type --seen-from with pump end, cover end, input, output',
+    ]);
+  });
+
   it('hand: a statement of a one-way clutch has its four things', async () => {
     const typed = `hand ${K} --one-way "low sprag" --hold inner --seen-from output`;
     expect(await answer(typed)).toMatchObject([

@@ -5,7 +5,6 @@ import { callOf } from './program.ts';
 import { Refusal } from './refusal.ts';
 import { renamed } from './renamed.ts';
 import type { Reply, Session } from './session.ts';
-import { standOf } from './stand.ts';
 import { watched } from './watched.ts';
 import type { World } from './world.ts';
 
@@ -39,7 +38,7 @@ async function replyTo(
   if (call.verb === 'completion') return (await import('./completion.ts')).completion(call.shell);
   const ink = await inkOf(world);
   const session = (options: Session['options']): Session => {
-    const page = { language, columns: 80, ink, stand: standOf(options) };
+    const page = { language, columns: 80, ink };
     return { world, inputs, language, page, options };
   };
   switch (call.verb) {

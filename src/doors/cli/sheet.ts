@@ -25,15 +25,17 @@ import { trainOf } from './source.ts';
 import { suspicionOfFile } from './suspects.ts';
 import { SHEETS } from './verbs.ts';
 import { trainAsFound } from './wrong.ts';
+import { lookingAt } from './stand.ts';
 
 type Kind = Exclude<(typeof SHEETS)[number], 'set'>;
 
 /** Prints a sheet of a train, or all of them, into a file of its own. */
 export async function sheet(given: string, file: string, typed: Session): Promise<Reply> {
-  const session = readingOnce(typed);
+  const once = readingOnce(typed);
   const kind = SHEETS.find((one) => one === meant(given, SHEETS));
   if (!kind) throw new Refusal('no.kind', suggestion(given, SHEETS));
-  const train = trainAsFound(trainOf(file, session), session.options);
+  const train = trainAsFound(trainOf(file, once), once.options);
+  const session = lookingAt(train, once);
   const job = openJob(session);
   const all = SHEETS.filter((one): one is Kind => one !== 'set');
   const kinds = kind === 'set' ? all.filter((one) => isFor(one, train, job)) : [kind];
@@ -110,7 +112,7 @@ function made(kind: Kind, { train, file, session, job }: Asked): Sheet {
     case 'build':
       return buildSheet(train, plannedOf(train, file), language, stand, known);
     case 'one-way':
-      return oneWayCard(train, language, stand.seenFrom, known);
+      return oneWayCard(train, language, stand, known);
     case 'capacity':
       return capacitySheet(marginReport(train, file, options), language);
     case 'job':

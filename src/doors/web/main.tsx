@@ -1,3 +1,4 @@
+import { effect } from '@preact/signals';
 import { render } from 'preact';
 import { LOOKS } from '../../telling/scene/index.ts';
 import { Bench } from './bench/index.ts';
@@ -7,6 +8,7 @@ import { hearKeys } from './keys.ts';
 import { firstPictureIsUp } from './later.tsx';
 import { Page } from './page.tsx';
 import { recallReader } from './reader/index.ts';
+import { ends } from './words.ts';
 import './page.css';
 
 const sheet = document.getElementById('sheet');
@@ -17,6 +19,7 @@ const looks = new CSSStyleSheet();
 looks.replaceSync(LOOKS);
 document.adoptedStyleSheets.push(looks);
 const bench = new Bench();
+effect(() => void (ends.value = bench.file.train.value?.ends));
 const desk = new FileDesk(bench);
 await desk.arrive();
 hearKeys(bench, desk);

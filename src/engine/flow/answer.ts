@@ -15,6 +15,8 @@ export interface Flow extends Travel {
   readonly drive: Working;
   /** How the output turns as the vehicle goes forward. */
   readonly forward: Way;
+  /** The ratio under power before the final drive, where the file says which pairs that is. */
+  readonly beforeFinal?: Rational;
   /** In reverse, where the gear drives nothing and that is otherwise than forward. */
   readonly inReverse?: Travel;
 }

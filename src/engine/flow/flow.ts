@@ -8,7 +8,15 @@ import { type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
 import { elementsOf } from './element.ts';
 import { observe, poseOf } from './observed.ts';
 import { freeFacts, labelOf, pathFacts } from './reasons.ts';
-import { against, coasting, type Course, turnOf, underPower, vehicleOf } from './vehicle.ts';
+import {
+  against,
+  beforeFinal,
+  coasting,
+  type Course,
+  turnOf,
+  underPower,
+  vehicleOf,
+} from './vehicle.ts';
 import { workingOf } from './working.ts';
 
 /**
@@ -32,10 +40,12 @@ export function flow(
       rollback: rollbackOf(motion, on, against(way)),
     };
   }) as [Travel, Travel?];
+  const under = workingOf(verdict, 'input', losses);
   return {
     on,
     forward: vehicle.forward,
-    drive: workingOf(verdict, 'input', losses),
+    drive: under,
+    ...(train.finalDrive && under.ratio && { beforeFinal: beforeFinal(train, under.ratio) }),
     ...first,
     ...(other && differs(first.coast, other.coast) && { inReverse: other }),
   };

@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { toText } from '../linear/index.ts';
 import type { Train } from '../train/index.ts';
-import { readTrain } from '../trainfile/index.ts';
+import { readTrain, trainText } from '../trainfile/index.ts';
 import { coast, flow, rollback, vehicleOf } from './index.ts';
 
 function read(text: string): Train {
@@ -112,4 +112,40 @@ test('with a fault a gear travels as it did while nothing was wrong', () => {
   expect(flow(faulty, ['forward clutch']).drive.state).toBe('neutral');
   expect(flow(faulty, ['forward clutch']).output).toBe('clockwise');
   expect(flow(faulty, ['direct clutch', 'low brake']).output).toBe('anticlockwise');
+});
+
+describe('the final drive', () => {
+  const text = (key: string) => `
+holdturn: 1
+input: shaft
+output: axle
+${key}
+sets:
+  main: { sun: 30, ring: 66, planets: 3 }
+joined: { shaft: [main.carrier] }
+gear pairs:
+  final: { driver: [main.ring, 17], driven: [axle, 62] }
+devices:
+  over: { brake: main.sun }
+  through: { clutch: [shaft, main.sun] }
+ranges:
+  D: { "1": [through], "2": [over] }`;
+
+  test('is left out of a gear where the file says which pair it is', () => {
+    const { drive, beforeFinal } = flow(read(text('final drive: final')), ['over']);
+    expect([drive.ratio, beforeFinal].map((r) => r && toText(r))).toEqual(['-341/136', '11/16']);
+    expect(flow(read(text('')), ['over']).beforeFinal).toBeUndefined();
+    const direct = flow(read(text('final drive: [final]')), ['through']).beforeFinal;
+    expect(direct && toText(direct)).toBe('1');
+  });
+  test('is a gear pair of the file, and is written again', () => {
+    const { train, problems } = readTrain(text('final drive: finel'));
+    expect([train, problems[0]]).toMatchObject([
+      undefined,
+      { problem: 'unknown gear pair', near: 'final' },
+    ]);
+    const ends = read(text('final drive: final\nends: [pump end, cover end]'));
+    expect(read(trainText(ends))).toEqual(ends);
+    expect(ends.ends).toEqual(['pump end', 'cover end']);
+  });
 });

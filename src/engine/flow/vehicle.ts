@@ -1,4 +1,4 @@
-import { ONE, opposite, signOf, type Rational } from '../linear/index.ts';
+import { fraction, ONE, opposite, over, type Rational, signOf } from '../linear/index.ts';
 import { type Motion, motionOf, type Question } from '../motion/index.ts';
 import { judge, speedAt, type Verdict } from '../reckon/index.ts';
 import { outputsOf, type Train, type Way } from '../train/index.ts';
@@ -25,6 +25,22 @@ export function turnOf(way: Way): Rational {
 
 export function against(way: Way): Way {
   return way === 'clockwise' ? 'anticlockwise' : 'clockwise';
+}
+
+/**
+ * Input speed over the speed before the final drive, of a ratio that goes through it; the ratio itself
+ * where the file does not say which gear pairs that is.
+ */
+export function beforeFinal({ pairs, finalDrive = [] }: Train, ratio: Rational): Rational {
+  return finalDrive.reduce((left, name) => {
+    const pair = pairs.find((its) => its.name === name);
+    if (!pair) return left;
+    const { driver, driven, kind } = pair;
+    return over(
+      left,
+      fraction(kind === 'external' ? 0 - driven.teeth : driven.teeth, driver.teeth),
+    );
+  }, ratio);
 }
 
 /** The vehicle that a train is in; with a fault, that which it was before. */

@@ -21,6 +21,10 @@ export interface Train {
   readonly output: MemberName;
   /** Further outputs: a differential's other half shaft, the other wheels. See `outputsOf`. */
   readonly others?: readonly MemberName[];
+  /** The gear pairs behind the gears, by name; absent: nobody said which they are. */
+  readonly finalDrive?: readonly string[];
+  /** What the ends of the unit are called, the input end first; absent: input and output end. */
+  readonly ends?: readonly [input: string, output: string];
   /** How the output turns as the vehicle goes forward; absent: as most gears that drive turn it. */
   readonly forward?: Way;
   readonly sets: readonly GearSet[];

@@ -19,6 +19,8 @@ export function buildTrain(file: FileEntries): Train {
     input: file.input ?? '',
     ...outputs(file.output),
     ...(file.forward && { forward: file.forward }),
+    ...(file['final drive'] && { finalDrive: [file['final drive']].flat() }),
+    ...(file.ends && { ends: file.ends }),
     sets: listOf(file.sets, gearSet),
     pairs: listOf(file['gear pairs'], gearPair),
     joins: listOf(file.joined, (name, members) => ({ name, members })),

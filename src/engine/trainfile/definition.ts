@@ -2,6 +2,8 @@ import * as v from 'valibot';
 import {
   APPLIED_DEVICE,
   DEVICE_NAME,
+  END_NAME,
+  FINAL_PAIR,
   GEAR_NAME,
   JOIN_NAME,
   MEMBER,
@@ -142,6 +144,28 @@ export const FILE = v.strictObject(
         WAY,
         v.description(
           'How the output turns as the vehicle goes forward, seen from the input end. Absent: as most of the gears that drive turn it.',
+        ),
+      ),
+    ),
+    'final drive': v.exactOptional(
+      v.pipe(
+        v.union(
+          [
+            FINAL_PAIR,
+            v.pipe(v.array(FINAL_PAIR, or('gear pairs')), v.minLength(1, or('gear pairs'))),
+          ],
+          or('gear pairs'),
+        ),
+        v.description(
+          'The gear pair behind the gears, or several: overdrive and reduction are told of what stands before.',
+        ),
+      ),
+    ),
+    ends: v.exactOptional(
+      v.pipe(
+        v.strictTuple([END_NAME, END_NAME], or('two ends')),
+        v.description(
+          'What the two ends of the unit are called, the input end first, as [pump end, cover end].',
         ),
       ),
     ),

@@ -31,12 +31,14 @@ export type Role =
   | 'set band'
   | 'sized'
   | 'fed'
+  | 'final pair'
   | 'closed';
 
 /** The definitions of names. */
 export const ROLES: ReadonlyMap<unknown, Role> = new Map<unknown, Role>([
   [names.SET_NAME, 'set'],
   [names.PAIR_NAME, 'gear pair'],
+  [names.FINAL_PAIR, 'final pair'],
   [names.DEVICE_NAME, 'device'],
   [names.JOIN_NAME, 'join'],
   [names.RANGE_NAME, 'range'],

@@ -24,6 +24,8 @@ export const SET_NAME = name(
   'The name of a planetary set; its members are NAME.sun, NAME.ring, NAME.carrier.',
 );
 export const PAIR_NAME = name('The name of a gear pair.');
+export const FINAL_PAIR = name('A gear pair that stands behind the gears.');
+export const END_NAME = name('What an end of the unit is called.');
 export const DEVICE_NAME = name('The name of a device.');
 export const RANGE_NAME = name('A position of the selector.');
 export const GEAR_NAME = name('A gear of this range.');

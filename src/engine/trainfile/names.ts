@@ -15,6 +15,7 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
   const devices = new Map(train.devices.map((device) => [device.name, device]));
   const named = (role: Role) => mentions.filter(({ as }) => as === role).map(({ name }) => name);
   const [setNames, deviceNames] = [new Set(named('set')), new Set(named('device'))];
+  const pairNames = new Set(named('gear pair'));
   const wheels = new Map<string | undefined, Set<string>>();
   for (const { as, name, path } of mentions) {
     if (as === 'wheel') wheels.set(path[1], (wheels.get(path[1]) ?? new Set()).add(name));
@@ -80,6 +81,15 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
       }
       case 'wheel':
         if (name === 'carrier') findings.error(at, { problem: 'reserved name', name });
+        break;
+      case 'final pair':
+        if (!pairNames.has(name)) {
+          findings.error(at, () => ({
+            problem: 'unknown gear pair',
+            pair: name,
+            ...near(name, pairNames),
+          }));
+        }
         break;
       case 'set':
       case 'gear pair':

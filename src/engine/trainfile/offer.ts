@@ -189,6 +189,8 @@ function namesFor(role: Role, train: Train, within_: string): string[] {
       return devices.map(({ name }) => name);
     case 'packed':
       return devices.filter(({ kind }) => kind === 'clutch' || kind === 'brake').map(nameOf);
+    case 'final pair':
+      return train.pairs.map(nameOf);
     case 'shared':
       return sets.map(nameOf);
     case 'meshed':

@@ -27,6 +27,8 @@ export interface FileEntries {
   readonly input?: string;
   readonly output?: string | readonly string[];
   readonly forward?: Way;
+  readonly 'final drive'?: string | readonly string[];
+  readonly ends?: readonly [string, string];
   readonly sets?: ReadonlyMap<string, SetEntry>;
   readonly 'gear pairs'?: ReadonlyMap<string, PairEntry>;
   readonly joined?: ReadonlyMap<string, readonly string[]>;

@@ -87,6 +87,7 @@ export type Mistake =
   /** A member is asked for, and the name is another thing's; a set's parts are members. */
   | { readonly problem: 'not a member'; readonly name: string; readonly is: Named }
   | { readonly problem: 'joined to itself'; readonly member: string }
+  | { readonly problem: 'unknown gear pair'; readonly pair: string; readonly near?: string }
   | { readonly problem: 'case cannot turn'; readonly end: 'input' | 'output' }
   /** Only the planets of plain, pair and stepped sets can be shared. */
   | { readonly problem: 'cannot share'; readonly set: string }
@@ -178,6 +179,8 @@ export type Expected =
   | 'wheel' // [member, teeth]
   | 'teeth' // 1 to 1,000,000
   | 'two teeth' // a list of two
+  | 'two ends' // a list of two names
+  | 'gear pairs' // a name, or a list of names
   | 'count' // 1 to 100
   | 'way' // clockwise or anticlockwise
   | 'pair kind' // external, internal or chain

@@ -26,6 +26,8 @@ export function trainText(train: Train): string {
   lines.push(`input: ${scalarText(train.input)}`);
   lines.push(`output: ${flowText(train.others ? outputsOf(train) : train.output, false)}`);
   if (train.forward) lines.push(`forward: ${train.forward}`);
+  if (train.finalDrive) lines.push(`final drive: ${flowText(train.finalDrive, false)}`);
+  if (train.ends) lines.push(`ends: ${flowText(train.ends, false)}`);
   const section = (key: string, entries: readonly (readonly [string, Value])[]) => {
     if (entries.length > 0) lines.push('', ...sectionLines(key, new Map(entries), false));
   };

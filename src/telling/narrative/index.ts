@@ -11,7 +11,7 @@ export {
   remarkText,
 } from './packs.ts';
 export { type Objection, problemText } from './problems.ts';
-export { freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
+export { endOf, freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
 export { sentences } from './reasons.ts';
 export { timeText, toldText } from './records.ts';
 export { benchText, faultName, gearName, roadText } from './signs.ts';

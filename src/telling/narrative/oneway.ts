@@ -1,5 +1,5 @@
 import type { OneWayClutch, Way } from '../../engine/train/index.ts';
-import { keyOf, type Language, type Voice, voiceOf } from './voice.ts';
+import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
 import { AT_THE_INPUT, opposite, type Stand, wayFor } from './stand.ts';
 
 /**
@@ -35,8 +35,14 @@ export function freeWay({ lets }: OneWayClutch, stand: Stand): Way {
 }
 
 /** "seen from the input end". */
-export function seenFrom({ seenFrom: end }: Stand, voice: Voice): string {
-  return voice.say('seen from', { end });
+export function seenFrom(stand: Stand, voice: Voice): string {
+  return voice.say('seen from', endOf(stand));
+}
+
+/** The end from which the reader looks, as messages want it: its own name, or which it is. */
+export function endOf({ seenFrom: end, ends }: Stand) {
+  const name = ends?.[end === 'input' ? 0 : 1];
+  return { end: name === undefined ? end : 'named', name: visible(name ?? '') };
 }
 
 /** What legends say of a number with a plus: which way it turns, and seen from where. */

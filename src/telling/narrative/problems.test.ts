@@ -53,6 +53,10 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
       'the gears drive the output both ways; forward is taken to be clockwise, as most of them go: write forward: clockwise, or the other way',
     ],
   ],
+  'unknown gear pair': [
+    [{ pair: 'final', near: 'finale' }, 'unknown gear pair: final; did you mean finale?'],
+    [{ pair: 'x' }, 'unknown gear pair: x'],
+  ],
   'too deep': [[{ most: 20 }, 'too deep: at most 20 levels of brackets and indents are read']],
   'duplicate key': [[{ key: 'front' }, 'duplicate key: front; keep one of them']],
   'unknown key': [
@@ -96,6 +100,11 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     ],
     [{ what: 'internal', found: '' }, 'expected the word internal, or nothing'],
     [{ what: 'wheel', found: '' }, 'expected a member and its teeth, as in [layshaft, 43]'],
+    [
+      { what: 'two ends', found: '' },
+      'expected the names of the two ends, the input end first, as in [pump end, cover end]',
+    ],
+    [{ what: 'gear pairs', found: '' }, 'expected a gear pair or a list of them'],
     [{ what: 'two teeth', found: '' }, 'expected two numbers of teeth, as in [24, 44]'],
     [{ what: 'count', found: '' }, 'expected a whole number from 1 to 100'],
     [{ what: 'way', found: '' }, 'expected clockwise or anticlockwise'],

@@ -68,6 +68,8 @@ function word(p: Objection, voice: Voice): string {
       const names = { set: visible(p.set), name: visible(p.wheel) };
       return voice.say('problem.unknown wheel', { ...names, ...near(p.near) });
     }
+    case 'unknown gear pair':
+      return voice.say('problem.unknown gear pair', { name: visible(p.pair), ...near(p.near) });
     case 'unknown device':
       return voice.say('problem.unknown device', { name: visible(p.device), ...near(p.near) });
     case 'not applied':

@@ -18,10 +18,11 @@ devices:
 const train = readTrain(RACES).train as Train;
 const sprag = train.devices[0] as OneWayClutch;
 
-const STANDS: readonly Required<Stand>[] = (['input', 'output'] as const).flatMap((seenFrom) =>
-  (['outer', 'inner'] as const).flatMap((hold) =>
-    (['as described', 'other way up'] as const).map((fitted) => ({ seenFrom, hold, fitted })),
-  ),
+const STANDS: readonly Required<Omit<Stand, 'ends'>>[] = (['input', 'output'] as const).flatMap(
+  (seenFrom) =>
+    (['outer', 'inner'] as const).flatMap((hold) =>
+      (['as described', 'other way up'] as const).map((fitted) => ({ seenFrom, hold, fitted })),
+    ),
 );
 
 const flips = ({ seenFrom, hold, fitted }: Stand) =>

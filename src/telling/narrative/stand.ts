@@ -8,6 +8,8 @@ import type { Way } from '../../engine/train/index.ts';
 export interface Stand {
   /** The end from which the reader looks. */
   readonly seenFrom: 'input' | 'output';
+  /** What the ends of the unit are called, the input end first; input and output end if left out. */
+  readonly ends?: readonly [input: string, output: string];
   /** The race of a one-way clutch that is held; the other one is turned. */
   readonly hold: 'outer' | 'inner';
   /** Which face of a one-way clutch is up: as the file describes it where this is left out. */

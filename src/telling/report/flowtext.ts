@@ -104,12 +104,15 @@ function title({ train, flow, gear }: FlowReport, voice: Voice): string {
   });
 }
 
-function driveLine({ drive, forward }: Flow, voice: Voice): string {
-  const text = voice.say('flow.drive', {
+function driveLine({ drive, forward, beforeFinal }: Flow, voice: Voice): string {
+  const told = voice.say('flow.drive', {
     state: drive.state,
-    sense: drive.ratio ? senseOf(drive.ratio, forward) : 'none',
+    sense: drive.ratio ? senseOf(drive.ratio, forward, beforeFinal) : 'none',
     ratio: drive.ratio ? voice.number(drive.ratio) : '',
   });
+  const before =
+    beforeFinal && voice.say('flow.before final', { ratio: voice.number(beforeFinal) });
+  const text = before ? `${told} ${before}` : told;
   if (!drive.efficiency) return text;
   const { state, value } = drive.efficiency;
   const percent = value ? voice.percent(value) : '';
@@ -141,10 +144,14 @@ function rollbackLine(
 }
 
 // A ratio's name: reverse is against the way of the vehicle, whatever the sign; a reduction turns
-// the output slower than the input.
-function senseOf(ratio: Rational, forward: Way): 'reverse' | 'direct' | 'reduction' | 'overdrive' {
-  const [way, size] = signOf(ratio) < 0 ? ['anticlockwise', opposite(ratio)] : ['clockwise', ratio];
+// the output, or what stands before the final drive, slower than the input.
+function senseOf(
+  ratio: Rational,
+  forward: Way,
+  before = ratio,
+): 'reverse' | 'direct' | 'reduction' | 'overdrive' {
+  const way = signOf(ratio) < 0 ? 'anticlockwise' : 'clockwise';
   if (way !== forward) return 'reverse';
-  const against = compare(size as Rational, ONE);
+  const against = compare(signOf(before) < 0 ? opposite(before) : before, ONE);
   return against === 0 ? 'direct' : against > 0 ? 'reduction' : 'overdrive';
 }

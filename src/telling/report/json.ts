@@ -38,6 +38,7 @@ export function flowJson(
   return {
     on: flow.on,
     forward: flow.forward,
+    ...(flow.beforeFinal && { beforeFinalDrive: numberJson(flow.beforeFinal) }),
     drive: workingJson(flow.drive, language, stand),
     ...travelJson(flow, language, stand),
     ...(flow.inReverse && { inReverse: travelJson(flow.inReverse, language, stand) }),

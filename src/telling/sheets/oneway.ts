@@ -1,6 +1,7 @@
 import type { OneWayClutch, Train } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import {
+  endOf,
   freeWay,
   keyOf,
   type Language,
@@ -15,12 +16,7 @@ import { headOf, jobFields } from './filled.ts';
 import { checksIn } from './job.ts';
 
 /** The one-way card: for each clutch what the hands must find, whichever race they hold. */
-export function oneWayCard(
-  train: Train,
-  language: Language,
-  seenFrom: Stand['seenFrom'],
-  job?: FoldedJob,
-): Sheet {
+export function oneWayCard(train: Train, language: Language, stand: Stand, job?: FoldedJob): Sheet {
   const voice = voiceOf(language);
   const clutches = train.devices.filter((one): one is OneWayClutch => one.kind === 'one-way');
   return {
@@ -32,15 +28,15 @@ export function oneWayCard(
         block: 'paragraph',
         text: voice.say(clutches.length === 0 ? 'one-way.none' : 'one-way.legend'),
       },
-      ...clutches.map((clutch) => checksOf(clutch, seenFrom, voice)),
+      ...clutches.map((clutch) => checksOf(clutch, stand, voice)),
       ...checksIn(job, voice),
     ],
   };
 }
 
-function checksOf(clutch: OneWayClutch, seenFrom: Stand['seenFrom'], voice: Voice): Block {
+function checksOf(clutch: OneWayClutch, from: Stand, voice: Voice): Block {
   const fits = clutch.stuck ? FITS.slice(0, 1) : FITS;
-  const stands = fits.flatMap((fitted) => RACES.map((hold): Stand => ({ seenFrom, hold, fitted })));
+  const stands = fits.flatMap((fitted) => RACES.map((hold): Stand => ({ ...from, hold, fitted })));
   const rows = stands.map((stand) => rowOf(clutch, stand, voice));
   return {
     block: 'together',
@@ -55,7 +51,7 @@ const FITS = ['as described', 'other way up'] as const;
 const RACES = ['outer', 'inner'] as const;
 
 function rowOf(clutch: OneWayClutch, stand: Stand, voice: Voice): Cell[] {
-  const { seenFrom, hold, fitted = 'as described' } = stand;
+  const { hold, fitted = 'as described' } = stand;
   const [held, turned] =
     hold === 'outer' ? (['outer', 'inner'] as const) : (['inner', 'outer'] as const);
   const race = (which: 'inner' | 'outer') => {
@@ -65,7 +61,7 @@ function rowOf(clutch: OneWayClutch, stand: Stand, voice: Voice): Cell[] {
   return [
     race(held),
     race(turned),
-    voice.say('sheet.end', { end: seenFrom }),
+    voice.say('sheet.end', endOf(stand)),
     voice.say('sheet.fitted', { fitted: keyOf(fitted) }),
     predicted(clutch, stand, voice),
     '',

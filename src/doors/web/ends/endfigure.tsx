@@ -1,12 +1,12 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { isSpan } from '../../../engine/flow/index.ts';
 import { type EndNote, endScene, type EndView } from '../../../telling/endview/index.ts';
-import { voiceOf } from '../../../telling/narrative/index.ts';
+import { seenFrom, voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
 import { Drawing } from '../drawing.tsx';
 import { Figure } from '../figure.tsx';
 import { shownOf, standingsFor } from '../plate/index.ts';
-import { language, seenFrom } from '../words.ts';
+import { language, stand } from '../words.ts';
 import { rollerOf } from './roller.ts';
 import { words } from './words.ts';
 
@@ -22,7 +22,7 @@ export function EndFigure({ bench, build, view }: Props) {
   const voice = voiceOf(language.value);
   const place = useRef<HTMLDivElement>(null);
   const standings = standingsFor(build, shownOf(build));
-  const title = say.of(voice.name(view.name), seenFrom.value);
+  const title = say.of(voice.name(view.name), seenFrom(stand.value, voice));
   const scene = useMemo(
     () => endScene(view, build.angles, { title, names: false, ...(standings && { standings }) }),
     [view, build.answer.value, title],

@@ -3,7 +3,7 @@ import { spoken } from '../words.ts';
 export const words = spoken({
   en: {
     title: 'From the end',
-    of: (set: string, end: string) => `The ${set}, seen from the ${end} end`,
+    of: (set: string, seen: string) => `The ${set}, ${seen}`,
     still: 'stands still, or locks',
     free: 'free',
     notCounted: (members: string) =>
@@ -18,8 +18,7 @@ export const words = spoken({
   },
   es: {
     title: 'Vistas desde un lado',
-    of: (set: string, end: string) =>
-      `${set}, visto desde el lado de ${end === 'input' ? 'entrada' : 'salida'}`,
+    of: (set: string, seen: string) => `${set}, ${seen}`,
     still: 'quieto, o se bloquea',
     free: 'libre',
     notCounted: (members: string) =>

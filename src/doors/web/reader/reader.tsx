@@ -1,6 +1,6 @@
-import { LANGUAGES } from '../../../telling/narrative/index.ts';
+import { LANGUAGES, seenFrom as seenFromText, voiceOf } from '../../../telling/narrative/index.ts';
 import { Menu } from '../menu.tsx';
-import { language, seenFrom } from '../words.ts';
+import { language, seenFrom, stand } from '../words.ts';
 import { theme, THEMES } from './theme.ts';
 import { words } from './words.ts';
 
@@ -25,8 +25,11 @@ export function Reader() {
         value={seenFrom.value}
         onChange={({ currentTarget }) => (seenFrom.value = currentTarget.value as 'input')}
       >
-        <option value="input">{say.fromInput}</option>
-        <option value="output">{say.fromOutput}</option>
+        {(['input', 'output'] as const).map((end) => (
+          <option key={end} value={end}>
+            {seenFromText({ ...stand.value, seenFrom: end }, voiceOf(language.value))}
+          </option>
+        ))}
       </select>
       <select
         aria-label={say.theme}
