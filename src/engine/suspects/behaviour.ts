@@ -1,6 +1,5 @@
-import type { Device } from '../train/index.ts';
 import type { Outcome } from './outcome.ts';
-import { type Road, type Run, sameRun, type Side } from './road.ts';
+import { type Road, type Run, sameRun, type Side, SOUND, type Torque } from './road.ts';
 import { over, type Way, type Weakness } from './way.ts';
 
 /** A gear, and how it is driven. */
@@ -23,7 +22,7 @@ export function behaviour(road: Road, way: Way, driven: Driven, side: Side): Sho
   const on = way.instead?.get(driven.gear) ?? driven.on;
   const run = road.run(way.faults, on, side);
   const { beyond, released } = overload(road, way, driven, on, side, run);
-  if (beyond <= 1 || !released) return firm(run, road.run([], driven.on, side), side);
+  if (beyond <= 1 || !released) return firm(run, road.run(SOUND, driven.on, side), side);
   // Far beyond what it holds nobody calls it slipping any more.
   const slips = beyond < 2 ? 0.96 : beyond < 5 ? 0.75 : 0.4;
   const mostly = side === 'coast' ? slips - 0.3 : slips;
@@ -50,53 +49,57 @@ export function overload(
   if (way.weak.length === 0) return { beyond };
   const torques = road.torques(way.faults, on, side);
   for (const weakness of way.weak) {
-    const felt = load * (driven.heat === 'cold' ? weakness.cold : 1);
-    for (const { device, strength, asked } of askedBy(road, weakness, on, torques)) {
-      const far = (felt * asked) / (back ? weakness.back : 1) / strength;
-      if (far <= Math.max(beyond, 0)) continue;
-      const without = road.without(device, way.faults, on, side);
-      if (sameRun(without, run)) continue; // something else covers it
+    const felt = (load * (driven.heat === 'cold' ? weakness.cold : 1)) / (back ? weakness.back : 1);
+    for (const { far, without } of felts(road, way, weakness, { on, side, felt, torques })) {
+      if (far <= beyond) continue;
+      const its = without();
+      if (sameRun(its, run)) continue; // something else covers it
       beyond = far;
-      released = without;
+      released = its;
     }
   }
   return { beyond, ...(released && { released }) };
 }
 
-interface Asked {
-  readonly device: Device;
-  readonly strength: number;
-  /** Of what the gear that asks most of it asks. */
-  readonly asked: number;
+interface Felt {
+  readonly on: readonly string[];
+  readonly side: Side;
+  /** The load, as a part of full load. */
+  readonly felt: number;
+  readonly torques: ReadonlyMap<string, Torque>;
 }
 
-// The devices that a weakness is about, and what this gear asks of them.
-function askedBy(
+interface Weak {
+  /** Above 1 the load is beyond it. */
+  readonly far: number;
+  /** What the train does released. */
+  readonly without: () => Run;
+}
+
+// What is weak in a gear: the device; and the others together, where all want pressure.
+function felts(
   road: Road,
-  weakness: Weakness,
-  on: readonly string[],
-  torques: ReadonlyMap<string, number>,
-): Asked[] {
-  const { device: weak, strength, starves } = weakness;
-  return road.train.devices.flatMap((device): Asked[] => {
-    const torque = torques.get(device.name) ?? 0;
-    if (torque === 0) return [];
-    if (device.name === weak) return [{ device, strength, asked: over(torque, weakness.grip) }];
+  { faults }: Way,
+  { device: name, strength, grip, starves }: Weakness,
+  { on, side, felt, torques }: Felt,
+): Weak[] {
+  const found: Weak[] = [];
+  const device = road.train.devices.find((its) => its.name === name);
+  const torque = device && torques.get(device.name)?.least;
+  if (device && torque) {
+    const far = (felt * over(torque, grip)) / strength;
+    found.push({ far, without: () => road.without(device, faults, on, side) });
+  }
+  const all = name === undefined ? strength : on.includes(name) ? starves : undefined;
+  if (all !== undefined) {
     // A one-way clutch needs no pressure.
-    if (device.kind === 'one-way') return [];
-    const share = () => Math.abs(torque) / mostCarried(road, device.name);
-    if (weak === undefined) return [{ device, strength, asked: share() }];
-    const starved = starves !== undefined && on.includes(weak);
-    return starved ? [{ device, strength: starves, asked: share() }] : [];
-  });
+    const far = (felt * road.share(faults, on, side)) / all;
+    found.push({ far, without: () => road.run(faults, NOTHING_ON, side) });
+  }
+  return found;
 }
 
-function mostCarried(road: Road, device: string): number {
-  const torques = road.train.ranges.flatMap(({ gears }) =>
-    gears.map(({ on }) => Math.abs(road.torques([], on, 'under power').get(device) ?? 0)),
-  );
-  return Math.max(...torques) || 1;
-}
+const NOTHING_ON: readonly string[] = [];
 
 // What nothing weak is in: as the train does. A gear that is lost is now and then called one
 // that slips, for the engine runs up.

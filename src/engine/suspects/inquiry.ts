@@ -2,7 +2,7 @@ import { OUTCOMES, type Practice, type Stage, STAGES } from '../practice/index.t
 import type { Train } from '../train/index.ts';
 import { type Cause, causesOf } from './cause.ts';
 import { type Prediction, Predictor } from './prediction.ts';
-import { Road } from './road.ts';
+import { Road, SOUND } from './road.ts';
 import { type Reason, reasonsOf } from './tables.ts';
 import { type Test, testText, testsOf } from './test.ts';
 import { type Grip, type Way, waysOf } from './way.ts';
@@ -32,7 +32,7 @@ const MOST_HANDS = 20_000;
 export function inquire(train: Train, practice: Practice, grips: readonly Grip[] = []): Inquiry {
   const road = new Road(train);
   const causes = causesOf(train, practice);
-  const drives = (on: readonly string[]) => road.run([], on, 'under power').state === 'driving';
+  const drives = (on: readonly string[]) => road.run(SOUND, on, 'under power').state === 'driving';
   const tests = testsOf(train, drives, Math.floor(MOST_HANDS / Math.max(1, causes.length)));
   return inquiryOf(road, practice, grips, causes, tests);
 }

@@ -55,7 +55,7 @@ const MOST_PROPOSED = 3;
  * information provided by an experiment, 1956; J. de Kleer and B. C. Williams, Diagnosing
  * multiple faults, 1987, choose probes so; both from memory), over minutes to open + minutes ·
  * risk. It looks one test ahead. What was surely seen is not proposed again, but for what is put
- * right at once where it is found wrong. `may`: whether a test may be proposed as things stand.
+ * right at once where it is found wrong; that goes before all others. `may`: whether a test may be proposed as things stand.
  */
 export function nextTest(
   inquiry: Inquiry,
@@ -64,7 +64,8 @@ export function nextTest(
   may: (test: Test) => boolean = () => true,
 ): Advice {
   const told = new Map(accounts.map((account) => [testText(account.test), account]));
-  const made = madeAlready(inquiry, accounts);
+  const wrong = foundWrong(accounts);
+  const made = madeAlready(inquiry, accounts, wrong);
   const uncertainty = entropy(belief.reasons);
   let best: Scored[] = [];
   const held: Scored[] = [];
@@ -77,10 +78,11 @@ export function nextTest(
     // Two outcomes tell a bit at most: what cannot win is not worked out.
     const most = Math.min(uncertainty, test.test === 'hand check' ? 1 : Infinity);
     const worst = best.length < MOST_PROPOSED ? undefined : (best.at(-1) as Scored);
-    if (worst && most / cost <= worst.score) continue;
+    const mends = practised.mends === true && wrong.has(baseText(test));
+    if (worst && !mends && most / cost <= worst.score) continue;
     const bits = expectedBits(inquiry, test, told.get(testText(test)), belief);
     if (bits < LEAST_BITS) continue;
-    const scored = { test, bits, opening, score: bits / cost };
+    const scored = { test, bits, opening, score: mends ? Infinity : bits / cost };
     if (missing(practised, accounts)) held.push(scored);
     else best = better(best, scored);
   }
@@ -115,13 +117,26 @@ function worthMore(a: Scored, b: Scored): number {
   return b.score - a.score;
 }
 
+function foundWrong(accounts: readonly Account[]): Set<string> {
+  const found = accounts.filter(({ said, prediction }) => {
+    return said.some(({ observation, means }) => {
+      return observation.sure === 'sure' && !means.includes(prediction.whole);
+    });
+  });
+  return new Set(found.map(({ test }) => baseText(test)));
+}
+
 // Lightly driven, a gear has not been tried; and what was put right is tried again.
-function madeAlready({ practice }: Inquiry, accounts: readonly Account[]): Set<string> {
+function madeAlready(
+  { practice }: Inquiry,
+  accounts: readonly Account[],
+  wrong: ReadonlySet<string>,
+): Set<string> {
   const made = accounts.filter(({ test, said, prediction }) => {
     if (!said.some(({ observation }) => observation.sure === 'sure')) return false;
     const light = 'load' in test && test.load === 'light';
     const asItShould = said.every(({ means }) => means.includes(prediction.whole));
-    const mended = practice.tests[test.test].mends === true && !asItShould;
+    const mended = practice.tests[test.test].mends === true && wrong.has(baseText(test));
     return !(light && asItShould) && !mended;
   });
   return new Set(made.map(({ test }) => baseText(test)));

@@ -5,7 +5,7 @@ import { OUTCOMES, type OutcomeWord, type Practice } from '../practice/index.ts'
 import { behaviour, overload, plainly, type Shown } from './behaviour.ts';
 import type { Cause } from './cause.ts';
 import type { Outcome } from './outcome.ts';
-import { type Road, type Run, sameRun } from './road.ts';
+import { type Road, type Run, sameRun, SOUND } from './road.ts';
 import { type Reason, Tables } from './tables.ts';
 import type { Test } from './test.ts';
 import type { Way } from './way.ts';
@@ -69,7 +69,7 @@ export class Predictor {
 
   private driven(test: Test & { test: 'under power' | 'coast' }): Prediction {
     const { road } = this;
-    const whole = road.run([], test.on, test.test);
+    const whole = road.run(SOUND, test.on, test.test);
     const outcomes: Outcome[] = [];
     const known = new Map<string, number>();
     const place = (outcome: Outcome) => {
@@ -125,21 +125,22 @@ export class Predictor {
       if (!row) felt.set(way.faults, (row = (shown(way) === 'turns' ? turning : locking) ?? []));
       return row;
     });
-    const whole = words.indexOf(shown({ faults: [] }) as (typeof words)[number]);
+    const whole = words.indexOf(shown({ faults: SOUND }) as (typeof words)[number]);
     return { outcomes: wordsOf('hand check'), whole, by: 'ways', rows };
   }
 
   // A gear that nothing holds, at all or with all its load, or that cannot turn, shows itself;
   // and what is wrong with a device shows where the gear needs it.
-  private standing({ test, on }: Test & { test: 'stall' | 'engagement' }): Prediction {
+  private standing({ test, on, ...how }: Test & { test: 'stall' | 'engagement' }): Prediction {
     const { causes, ways } = this.cases;
-    const whole = this.road.run([], on, 'under power');
+    const whole = this.road.run(SOUND, on, 'under power');
     const made = new Map<string, readonly number[]>();
     const rows = ways.map((way) => {
       const run = this.run(way, on);
       const { cause, faults } = causes[way.cause] as Cause;
       const stalled = test === 'stall' && this.slipsAtStall(way, on);
-      const needed = faults.length === 0 || !sameRun(run, whole) || this.needs(way, on);
+      const eased = 'heat' in how && how.heat !== undefined && isEased(way, how.heat);
+      const needed = !eased && (faults.length === 0 || !sameRun(run, whole) || this.needs(way, on));
       const row =
         run.state === 'neutral' || stalled
           ? 'gear slips'
@@ -163,7 +164,7 @@ export class Predictor {
     const torques = this.road.torques(faults, on, 'under power');
     return weak.some(({ device: name }) => {
       const device = this.road.train.devices.find((its) => its.name === name);
-      if (!device || !torques.get(device.name)) return false;
+      if (!device || !torques.get(device.name)?.most) return false;
       const run = this.road.run(faults, on, 'under power');
       return !sameRun(this.road.without(device, faults, on, 'under power'), run);
     });
@@ -179,10 +180,16 @@ export class Predictor {
   }
 }
 
+// Whether what is weak holds better cold, and it is, or hot.
+function isEased({ weak: [weakness] }: Way, heat: 'cold' | 'hot'): boolean {
+  if (!weakness?.device) return false;
+  return weakness.cold < 1 === (heat === 'cold');
+}
+
 // The ratio that a driver expects of the gear; of one that is free on coast, as it drives.
 function ownRatio(road: Road, { test, on }: Test & { test: 'under power' | 'coast' }) {
-  const { ratio } = road.run([], on, test);
-  return ratio ?? (test === 'coast' ? road.run([], on, 'under power').ratio : undefined);
+  const { ratio } = road.run(SOUND, on, test);
+  return ratio ?? (test === 'coast' ? road.run(SOUND, on, 'under power').ratio : undefined);
 }
 
 function keyOf({ word, ratio }: Outcome): string {

@@ -19,8 +19,11 @@ import {
   speedAt,
   type Verdict,
 } from '../reckon/index.ts';
-import type { Device, Train, Way as Turn } from '../train/index.ts';
+import { type Device, isFriction, type Train, type Way as Turn } from '../train/index.ts';
 import { membersOf } from './cause.ts';
+
+/** One list for all that have no fault of the train, so that what is known of it is found. */
+export const SOUND: readonly Fault[] = [];
 
 export type Side = 'under power' | 'coast';
 
@@ -28,6 +31,12 @@ export type Side = 'under power' | 'coast';
 export interface Run {
   readonly state: State;
   readonly ratio?: Rational;
+}
+
+/** Where devices share a reaction, the least of it that one must carry, and the most that it may. */
+export interface Torque {
+  readonly least: number;
+  readonly most: number;
 }
 
 /**
@@ -40,6 +49,7 @@ export class Road {
   private readonly motions = new Map<string, Motion>();
   private readonly known = new Map<readonly Fault[], Known>();
   private readonly byName = new Map<string, Known>();
+  private readonly carried = new Map<string, number>();
   private readonly turns = new Map<readonly string[], readonly Turn[]>();
 
   constructor(train: Train) {
@@ -71,27 +81,56 @@ export class Road {
 
   /**
    * What each device carries for one unit of torque at the input, on its first-named member,
-   * clockwise positive: where devices share a reaction, the least that it must. Proved; only
-   * then a float.
+   * clockwise positive. Proved; only then a float.
    */
   torques(
     faults: readonly Fault[],
     on: readonly string[],
     side: Side,
-  ): ReadonlyMap<string, number> {
+  ): ReadonlyMap<string, Torque> {
     const known = this.knownOf(faults)[side].torques;
     let torques = known.get(on);
     if (!torques) {
       const verdict = judge(this.motion(faults), this.question(on, side));
-      torques = stateOf(verdict) === 'driving' ? torquesOf(verdict) : new Map<string, number>();
+      torques = stateOf(verdict) === 'driving' ? torquesOf(verdict) : new Map<string, Torque>();
       known.set(on, torques);
     }
     return torques;
   }
 
+  /**
+   * What a gear asks of its friction devices: of the one that carries most of what it carries in
+   * the gear that asks most of it, under power. 1 where one is asked for all that it ever is.
+   */
+  share(faults: readonly Fault[], on: readonly string[], side: Side): number {
+    const { shares } = this.knownOf(faults)[side];
+    let share = shares.get(on);
+    if (share === undefined) {
+      const torques = this.torques(faults, on, side);
+      const all = this.train.devices.filter(isFriction).map(({ name }) => {
+        return Math.abs(torques.get(name)?.most ?? 0) / this.greatest(name);
+      });
+      shares.set(on, (share = Math.max(...all, 0)));
+    }
+    return share;
+  }
+
+  private greatest(device: string): number {
+    let most = this.carried.get(device);
+    if (most === undefined) {
+      const all = this.train.ranges.flatMap(({ gears }) =>
+        gears.map(({ on }) => {
+          return Math.abs(this.torques(SOUND, on, 'under power').get(device)?.most ?? 0);
+        }),
+      );
+      this.carried.set(device, (most = Math.max(...all, 0) || 1));
+    }
+    return most;
+  }
+
   /** Whether the members of a set turn within it, in a gear of the train in order. */
   works(set: string, on: readonly string[]): boolean {
-    const verdict = judge(this.motion([]), underPower(this.train, on));
+    const verdict = judge(this.motion(SOUND), underPower(this.train, on));
     const found = this.train.sets.find(({ name }) => name === set);
     if (!found || stateOf(verdict) !== 'driving') return false;
     const [first, ...others] = membersOf(this.train, found).map((member) =>
@@ -107,7 +146,7 @@ export class Road {
     const key = faults.map(faultText).join('\n');
     let known = this.byName.get(key);
     if (!known) {
-      const side = () => ({ runs: new Map(), torques: new Map() });
+      const side = () => ({ runs: new Map(), torques: new Map(), shares: new Map() });
       known = { 'under power': side(), coast: side(), opened: new Map() };
       this.byName.set(key, known);
     }
@@ -148,7 +187,8 @@ interface Known extends Readonly<Record<Side, KnownSide>> {
 
 interface KnownSide {
   readonly runs: Map<readonly string[], Run>;
-  readonly torques: Map<readonly string[], ReadonlyMap<string, number>>;
+  readonly torques: Map<readonly string[], ReadonlyMap<string, Torque>>;
+  readonly shares: Map<readonly string[], number>;
 }
 
 function open({ name, kind }: Device): Fault {
@@ -170,7 +210,7 @@ function runOf(verdict: Verdict): Run {
   return { state, ratio: ratioOf(verdict, turned) };
 }
 
-function torquesOf(verdict: Verdict): Map<string, number> {
+function torquesOf(verdict: Verdict): Map<string, Torque> {
   const { slips } = observe(verdict);
   const { given, reluctant } = loadsOf(verdict);
   const { input } = verdict.motion.train;
@@ -179,16 +219,19 @@ function torquesOf(verdict: Verdict): Map<string, number> {
   const { devices } = reactionsOf(verdict, slips, []);
   return new Map(
     verdict.motion.devices.map(({ device }, d) => {
-      return [device.name, least(devices[d] as Quantity) / unit];
+      const ends = endsOf(devices[d] as Quantity);
+      return [device.name, { least: ends.least / unit, most: ends.most / unit }];
     }),
   );
 }
 
-// Of a range the end nearer to nothing; where it reaches to both sides, the greater one.
-function least(torque: Quantity): number {
-  if (!isSpan(torque)) return toNumber(torque);
-  const ends = [torque.from, torque.to].map((end) => (end ? toNumber(end) : 0));
-  const [from = 0, to = 0] = ends;
-  const inward = from * to > 0;
-  return Math.abs(from) < Math.abs(to) === inward ? from : to;
+// A range that reaches to both sides, or has no end, is carried by others as well as by this one.
+function endsOf(torque: Quantity): Torque {
+  if (!isSpan(torque)) {
+    const settled = toNumber(torque);
+    return { least: settled, most: settled };
+  }
+  const [from = 0, to = 0] = [torque.from, torque.to].map((end) => (end ? toNumber(end) : 0));
+  const [near, far] = Math.abs(from) < Math.abs(to) ? [from, to] : [to, from];
+  return { least: from * to > 0 ? near : 0, most: far };
 }

@@ -10,7 +10,7 @@ import {
 import { isFriction } from '../train/index.ts';
 import type { Fault } from '../faults/index.ts';
 import type { Cause } from './cause.ts';
-import type { Road } from './road.ts';
+import { type Road, SOUND } from './road.ts';
 import type { Test } from './test.ts';
 
 /** A cause, and why it is so as far as the practice tells. */
@@ -97,9 +97,9 @@ export class Tables {
 
   // Whether a gear applies a device, or leaves a load to a one-way clutch.
   private takes(on: readonly string[], device: string): boolean {
-    const torque = this.road.torques([], on, 'under power').get(device) ?? 0;
     const friction = this.road.train.devices.some((d) => d.name === device && isFriction(d));
-    return friction ? applies(on, device) : torque !== 0;
+    if (friction) return applies(on, device);
+    return (this.road.torques(SOUND, on, 'under power').get(device)?.most ?? 0) !== 0;
   }
 
   // The row of a cause in a test; undefined for what the test cannot show of it.

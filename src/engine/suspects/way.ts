@@ -1,6 +1,6 @@
 import type { Fault } from '../faults/index.ts';
 import type { Cause } from './cause.ts';
-import type { Road } from './road.ts';
+import { type Road, SOUND } from './road.ts';
 import { gearText, rangesOf } from './test.ts';
 
 /**
@@ -42,9 +42,6 @@ export interface Grip {
 }
 
 /** The ways of all causes; `grips`: what the file says of how strong a device is. */
-// One list for all that have no fault of the train, so that what is known of it is found.
-const SOUND: readonly Fault[] = [];
-
 export function waysOf(causes: readonly Cause[], road: Road, grips: readonly Grip[]): Way[] {
   const made = new Map<Cause, readonly Bare[]>();
   const of = (cause: Cause): readonly Bare[] => {
@@ -89,9 +86,9 @@ function singly(cause: Cause, road: Road, grips: readonly Grip[]): readonly Bare
 // A one-way clutch that fails mostly holds nothing; now and then it rolls over above a load.
 const ROLLS = 0.25;
 
-// From nearly nothing to nearly all of it, each step as much of what is left.
+// From nearly nothing to nearly all of it; what hardly holds is as good as dead, and counted there.
 const STRENGTHS = [
-  0.03, 0.045, 0.065, 0.09, 0.12, 0.155, 0.19, 0.23, 0.28, 0.34, 0.41, 0.49, 0.58, 0.68, 0.79, 0.92,
+  0.03, 0.06, 0.1, 0.15, 0.21, 0.27, 0.33, 0.4, 0.47, 0.54, 0.62, 0.7, 0.78, 0.86, 0.92, 0.97,
 ];
 // Wrong fluid and lining hold more cold; a shrunken seal less.
 const COLD = [
@@ -148,8 +145,8 @@ function gripsOf(device: string, { train }: Road, grips: readonly Grip[]) {
 function mostAsked(device: string, grip: Grip, back: number, road: Road): number {
   const asked = road.train.ranges.flatMap(({ gears }) =>
     gears.map(({ on }) => {
-      const torque = road.torques(SOUND, on, 'under power').get(device) ?? 0;
-      return over(torque, grip) / (road.goesBack(on) ? back : 1);
+      const torque = road.torques(SOUND, on, 'under power').get(device);
+      return over(torque?.least ?? 0, grip) / (road.goesBack(on) ? back : 1);
     }),
   );
   return Math.max(...asked, 0) || 1;
