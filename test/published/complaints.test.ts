@@ -4,13 +4,12 @@ import type { Fault } from '../../src/engine/faults/index.ts';
 import { type Practice, readPractice } from '../../src/engine/practice/index.ts';
 import {
   type Cause,
-  diagnose,
-  type Diagnosis,
   inquire,
   readSeen,
   type Test,
   testText,
 } from '../../src/engine/suspects/index.ts';
+import { diagnose, type Diagnosis } from '../../src/engine/triage/index.ts';
 import type { Train } from '../../src/engine/train/index.ts';
 import { readTrain } from '../../src/engine/trainfile/index.ts';
 
@@ -250,12 +249,18 @@ const SORTS: Readonly<Record<string, readonly Test['test'][]>> = {
   'hand check': ['hand check'],
   'selector adjustment': ['selector'],
   'codes and commanded gear': ['codes'],
-  'pan and magnet': ['fluid'],
+  'pan and magnet': ['pan'],
   'fluid level and look': ['fluid'],
   'line pressure': ['pressure'],
   'filter and pickup': ['filter'],
   'end play': ['end play'],
   'stall test': ['stall'],
+  'logger: slip by gear and load': ['slip log'],
+  'seal rings and bores': ['seal rings'],
+  'valve body inspect': ['valve body'],
+  'build record': ['build record'],
+  'teardown and inspect': ['inspection'],
+  teardown: ['inspection'],
 };
 
 function isOf({ test, at }: Next, offered: Test): boolean {
@@ -266,6 +271,7 @@ function isOf({ test, at }: Next, offered: Test): boolean {
 // Where a test is forbidden in any case, or of the device or range that is offered.
 function isForbidden({ test, at }: Next, offered: Test): boolean {
   if (!SORTS[test]?.includes(offered.test)) return false;
+  if (offered.test === 'inspection') return at === 'unit';
   if (offered.test === 'stall') return at === 'any' || at.split(' or ').includes(offered.range);
   if ('device' in offered) return at === 'any' || at === offered.device;
   return false;
