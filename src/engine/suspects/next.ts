@@ -55,7 +55,8 @@ const MOST_PROPOSED = 3;
  * information provided by an experiment, 1956; J. de Kleer and B. C. Williams, Diagnosing
  * multiple faults, 1987, choose probes so; both from memory), over minutes to open + minutes ·
  * risk. It looks one test ahead. What was surely seen is not proposed again, but for what is put
- * right at once where it is found wrong; that goes before all others. `may`: whether a test may be proposed as things stand.
+ * right at once where it is found wrong: that goes before all others. `may`: whether a test may
+ * be proposed as things stand.
  */
 export function nextTest(
   inquiry: Inquiry,
