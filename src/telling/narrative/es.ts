@@ -498,7 +498,7 @@ export const es: Messages = {
     '{holds, select, yes {Con el aire puesto, retenga {hold} y gire {turn}.} other {Con el aire puesto, sin retener nada, gire {turn}.}}',
   'plan.air unseen': 'Las manos no alcanzan nada que lo muestre ahora: guíese por el sonido.',
   'plan.air doubt':
-    'Silbido: una junta pierde, o el orificio ventila por diseño, que dice el manual del fabricante. Nada: no llega aire, o el pistón está trabado.',
+    'Silbido: una junta pierde, o el orificio ventila por diseño, y entonces lo dice el manual del fabricante. Nada: no llega aire, o el pistón está trabado.',
   'plan.fill':
     '{has, select, yes {Entran {fill}} other {Cuánto entra no está en el archivo}}{named, select, yes {, {kind}} other {}}; {sourced, select, yes {fuente: {source}} other {sin fuente}}{signed, select, yes {, {by}} other {}}. Mandan los datos propios de su unidad',
   'plan.fill level':
