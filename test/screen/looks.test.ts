@@ -89,7 +89,7 @@ describe('the plate', () => {
 
 describe('warnings', () => {
   it('stand on the drawing where they belong, and in words under it', async () => {
-    const odd = ourText('kestrel-three-speed').replace('planets: 3', 'planets: 5');
+    const odd = ourText('kestrel-three-speed').replace('planets: 3', 'planets: 7');
     const { page } = await open(linkTo(odd));
     const told = page.locator('.plate-warnings li');
     await expect
@@ -111,7 +111,7 @@ describe('warnings', () => {
 describe('two builds', () => {
   it('are numbered, the wrong one by its fault in the language of the reader', async () => {
     const { page } = await open('', { locale: 'es-MX' });
-    await page.getByLabel('Un montaje mal hecho al lado').selectOption('low sprag: backwards');
+    await page.getByLabel('Comparar con una avería').selectOption('low sprag: backwards');
     await expect.poll(() => caption(page, 0)).toMatch(/^Fig\. 1\. Como debe ser\. /u);
     expect(await caption(page, 1)).toMatch(/^Fig\. 2\. low sprag: al revés\. /u);
     const titles = page.locator('.plate svg');
@@ -198,7 +198,7 @@ describe('a question for the class', () => {
     await button(page, 'Ask the class').click();
     await page.locator('.lesson-choice').first().click();
     const place = page.getByText(/^Question 1 of \d+$/u);
-    await expect.poll(async () => Number((await place.textContent())?.split(' ').at(-1))).toBe(110);
+    await expect.poll(async () => Number((await place.textContent())?.split(' ').at(-1))).toBe(109);
     expect(await page.locator('.lesson-choice output').first().textContent()).toBe('1');
   });
 });

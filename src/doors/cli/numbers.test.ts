@@ -29,8 +29,8 @@ const VERBS = [
   'margin -',
   'band - turns',
   'band - travel --json',
-  'pack - packs --draws 100',
-  'endplay - plays --draws 100',
+  'pack - packs --trials 100',
+  'endplay - plays --trials 100',
   'wear - worn',
 ];
 
