@@ -9,6 +9,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { licences } from './licences.mjs';
 import { readMessages } from './messages.mjs';
+import { pruneTypes } from './types.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 process.chdir(root);
@@ -99,6 +100,7 @@ async function buildLibrary() {
   fs.rmSync('dist/types', { recursive: true, force: true });
   const tsc = ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.types.json'];
   execFileSync(process.execPath, tsc, { stdio: 'inherit' });
+  pruneTypes('dist/types');
 }
 
 // Each file is put there by a rename: whoever runs meanwhile reads whole files.

@@ -1,0 +1,81 @@
+import { execFileSync, spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { expect, it } from 'vitest';
+import { ROOT } from '../sources.ts';
+
+const read = (file: string) => readFileSync(path.join(ROOT, 'dist', file), 'utf8');
+
+// The name of each package that a notice tells, with the length of its text.
+function told(notice: string, head: RegExp): Map<string, number> {
+  const heads = [...notice.matchAll(head)];
+  return new Map(
+    heads.map(({ 0: line, 1: name = '', index }, k) => {
+      const end = heads[k + 1]?.index ?? notice.length;
+      return [name, notice.slice(index + line.length, end).trim().length];
+    }),
+  );
+}
+
+it('the command carries the licence of each package that is inside it, in full', () => {
+  const notice = told(read('THIRD-PARTY.txt'), /^(\S+) \d\S* \([\w.-]+\)$/gmu);
+  expect([...notice.keys()]).toEqual(
+    expect.arrayContaining(['sirv', '@polka/url', 'mrmime', 'totalist', 'yaml', 'valibot']),
+  );
+  for (const [name, length] of notice) expect(length, name).toBeGreaterThan(500);
+});
+
+it('the page carries those of the worker that serves it offline, too', () => {
+  const notice = told(read('web/THIRD-PARTY.md'), /^## (\S+) - \S+ \([\w.-]+\)$/gmu);
+  const scripts = readdirSync(path.join(ROOT, 'dist/web')).filter((file) => file.endsWith('.js'));
+  const parts = scripts.flatMap((file) => [
+    ...read(`web/${file}`).matchAll(/"workbox:([a-z-]+):/gu),
+  ]);
+  expect(parts.length).toBeGreaterThan(2);
+  for (const [, part] of parts) expect([...notice.keys()]).toContain(`workbox-${part}`);
+  expect([...notice.keys()]).toContain('vite-plugin-pwa');
+  for (const [name, length] of notice) expect(length, name).toBeGreaterThan(500);
+});
+
+// As a program of somebody's own finds it, without the types of a browser, of Node or of anything
+// that the package needs to run.
+it('the package compiles in an empty folder by the language alone', () => {
+  const folder = mkdtempSync(path.join(tmpdir(), 'holdturn-package-'));
+  const home = path.join(folder, 'node_modules/holdturn');
+  mkdirSync(home, { recursive: true });
+  const pack = ['pack', '--ignore-scripts', '--pack-destination', folder];
+  execFileSync('npm', pack, { cwd: ROOT, stdio: 'ignore' });
+  const packed = readdirSync(folder).find((file) => file.endsWith('.tgz')) ?? '';
+  execFileSync('tar', ['-xzf', path.join(folder, packed), '--strip-components=1', '-C', home]);
+  const compilerOptions = {
+    target: 'ES2022',
+    lib: ['ES2022'],
+    module: 'NodeNext',
+    types: [],
+    strict: true,
+    exactOptionalPropertyTypes: true,
+    noUncheckedIndexedAccess: true,
+    skipLibCheck: false,
+    noEmit: true,
+  };
+  const write = (name: string, text: string) => writeFileSync(path.join(folder, name), text);
+  write('tsconfig.json', JSON.stringify({ compilerOptions, files: ['mine.ts'] }));
+  write('mine.ts', PROGRAM);
+  const tsc = path.join(ROOT, 'node_modules/typescript/bin/tsc');
+  const { stdout, status } = spawnSync(process.execPath, [tsc, '-p', folder], { encoding: 'utf8' });
+  rmSync(folder, { recursive: true });
+  expect([stdout, status]).toEqual(['', 0]);
+});
+
+const PROGRAM = `import * as holdturn from 'holdturn';
+import { flow, readTrain, sentences, toText, type Flow } from 'holdturn';
+
+const { train, problems } = readTrain('holdturn: 1');
+const lines: number[] = problems.map(({ place }) => place.line);
+if (train) {
+  const { drive }: Flow = flow(train, ['forward clutch']);
+  const told: string = drive.ratio ? toText(drive.ratio) : sentences(drive.facts, 'en').join(' ');
+  void [told, lines, holdturn];
+}
+`;
