@@ -1,31 +1,14 @@
-import * as v from 'valibot';
 import { compare, fraction, minus, over, plus } from '../../engine/linear/index.ts';
-import { type Expected, length } from '../../engine/trainfile/index.ts';
 import type { Gap, Length } from '../length/index.ts';
-import { type Limited, readLength, type Verdict, verdictOfReading } from './bounds.ts';
+import { type Limited, type Verdict, verdictOfReading } from './bounds.ts';
 import { meanGap, type MeanGap, sizeOf } from './mean.ts';
 import type { GapRemark } from './remark.ts';
 import { predicted, type Sizes } from './selection.ts';
-
-const or = (what: Expected) => what;
 
 /** What was read once another part was in: the readings that close it, or do not. */
 export interface AgainReadings {
   readonly fitted: Length;
   readonly read: readonly Length[];
-}
-
-/** The same in a file of readings. */
-export const AGAIN = v.strictObject(
-  {
-    fitted: length('The part that is in now.'),
-    read: v.pipe(v.array(length('A reading.'), or('lengths')), v.minLength(1, or('lengths'))),
-  },
-  or('again'),
-);
-
-export function againOf({ fitted, read }: v.InferOutput<typeof AGAIN>): AgainReadings {
-  return { fitted: readLength(fitted), read: read.map(readLength) };
 }
 
 export interface Again {

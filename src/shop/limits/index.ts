@@ -1,11 +1,5 @@
-export {
-  AGAIN,
-  type Again,
-  againOf,
-  type AgainReadings,
-  againRemarks,
-  measuredAgain,
-} from './again.ts';
+export { type Again, type AgainReadings, againRemarks, measuredAgain } from './again.ts';
+export { AGAIN, againOf } from './againfile.ts';
 export {
   type Bounds,
   boundsOf,
