@@ -9,7 +9,7 @@ import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
 import { licences } from './licences.mjs';
 import { readMessages } from './messages.mjs';
-import { pruneTypes } from './types.mjs';
+import { pruneTypes } from './declarations.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 process.chdir(root);
