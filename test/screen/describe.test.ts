@@ -184,7 +184,7 @@ describe('describing a train by questions', { timeout: 120_000 }, () => {
       .replace('carries: [intermediate band]', 'carries: []')
       .replace('second brake, intermediate band]', 'second brake]');
     expect(text).toBe(wanted.slice(0, text.length));
-    expect(text).toContain('# planets of 18, both sets');
+    expect(text).toContain('# planets of 24, both sets');
   });
 
   it('says that a text is broken, and leads to the place', async () => {
