@@ -1,4 +1,4 @@
-import { isFriction, type Gear, type Range, type Train } from '../../engine/train/index.ts';
+import { isApplied, type Gear, type Range, type Train } from '../../engine/train/index.ts';
 import { gearName } from '../../telling/narrative/index.ts';
 import { meant, split, suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
@@ -58,7 +58,7 @@ function gearOf(train: Train, range: string | undefined, gear: string): [Gear, R
 }
 
 function devicesOn(train: Train, text: string): string[] {
-  const friction = train.devices.filter(isFriction).map(({ name }) => name);
+  const friction = train.devices.filter(isApplied).map(({ name }) => name);
   const all = train.devices.map(({ name }) => name);
   const chosen = new Set(
     split(text, friction).map((given) => {

@@ -2,7 +2,7 @@ import { coasting, ratioOf, type State, stateOf, underPower, vehicleOf } from '.
 import type { Rational } from '../linear/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge } from '../reckon/index.ts';
-import { isFriction, type Train } from '../train/index.ts';
+import { isApplied, type Train } from '../train/index.ts';
 import { maskOf, namesOf } from './mask.ts';
 import type { Chart, ChartGear, GearName, Step } from './answer.ts';
 
@@ -15,7 +15,7 @@ export const MOST_DEVICES = 10;
  */
 export function chart(train: Train): Chart {
   const motion = motionOf(train);
-  const devices = train.devices.filter(isFriction).map(({ name }) => name);
+  const devices = train.devices.filter(isApplied).map(({ name }) => name);
   if (devices.length > MOST_DEVICES) {
     throw new RangeError(
       `${devices.length} friction devices make more than 2^${MOST_DEVICES} rows`,

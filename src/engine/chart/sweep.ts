@@ -2,7 +2,7 @@ import { coasting, type State, stateOf, underPower, vehicleOf } from '../flow/in
 import { FloatTable, type Form, toNumber, Unsure } from '../linear/index.ts';
 import { type Motion, tiesOf } from '../motion/index.ts';
 import { judge, speedAt, type Verdict } from '../reckon/index.ts';
-import { isFriction, outputsOf } from '../train/index.ts';
+import { isApplied, outputsOf } from '../train/index.ts';
 import { namesOf } from './mask.ts';
 
 /**
@@ -40,7 +40,7 @@ export function sweeper(motion: Motion): () => Sweep {
 /** A sweep with nothing left open: what rounding leaves unsure the exact engine has answered. */
 export function sweep(motion: Motion): Sweep {
   const found = sweeper(motion)();
-  const devices = motion.train.devices.filter(isFriction).map(({ name }) => name);
+  const devices = motion.train.devices.filter(isApplied).map(({ name }) => name);
   for (const mask of found.unsure) {
     const on = namesOf(mask, devices);
     const drive = judge(motion, underPower(motion.train, on));
@@ -70,7 +70,7 @@ class Walk {
   private unsure: number[] = [];
 
   constructor(motion: Motion) {
-    const friction = motion.devices.filter(({ device }) => isFriction(device));
+    const friction = motion.devices.filter(({ device }) => isApplied(device));
     const oneWays = motion.devices.filter(({ whenOff }) => whenOff?.sense === '>=');
     const locked = motion.devices.filter(({ whenOff }) => whenOff?.sense === '=');
     this.friction = friction.length;

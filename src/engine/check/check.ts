@@ -1,7 +1,7 @@
 import { stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge, portsOf } from '../reckon/index.ts';
-import { companyOf, geometryOf, isFriction, outputsOf, type Train } from '../train/index.ts';
+import { companyOf, geometryOf, isApplied, outputsOf, type Train } from '../train/index.ts';
 import type { Reading } from '../trainfile/index.ts';
 import type { Misgiving, Warning } from './warning.ts';
 
@@ -95,7 +95,7 @@ function idleDevices({ train, devices, base }: Motion): Pointed[] {
     if (base.reduce(slip).coef.every((coef) => coef === 0)) {
       return [{ finding: { problem: 'device does nothing', device: device.name }, path }];
     }
-    if (!isFriction(device) || applied.size === 0 || applied.has(device.name)) return [];
+    if (!isApplied(device) || applied.size === 0 || applied.has(device.name)) return [];
     return [{ finding: { problem: 'device never applied', device: device.name }, path }];
   });
 }

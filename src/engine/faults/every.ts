@@ -1,4 +1,4 @@
-import { CASE, isFriction, setGearing, type Train } from '../train/index.ts';
+import { CASE, isApplied, setGearing, type Train } from '../train/index.ts';
 import type { Fault } from './fault.ts';
 
 /**
@@ -51,7 +51,7 @@ export function faultText(fault: Fault): string {
 
 function deviceFaults(device: Train['devices'][number]): Fault[] {
   const { name } = device;
-  if (isFriction(device)) {
+  if (isApplied(device)) {
     return (['will not apply', 'will not release'] as const).map((is) => {
       return { what: 'device', device: name, is };
     });

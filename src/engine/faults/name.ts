@@ -1,4 +1,4 @@
-import { CASE, isFriction, setGearing, type Train } from '../train/index.ts';
+import { CASE, isApplied, isFriction, setGearing, type Train } from '../train/index.ts';
 import type { Fault, FrictionFault, OneWayFault } from './fault.ts';
 
 /**
@@ -19,6 +19,7 @@ const FRICTION_FAULTS: readonly FrictionFault[] = [
   'slips',
   'left out',
 ];
+const PAWL_FAULTS: readonly FrictionFault[] = ['will not apply', 'will not release', 'left out'];
 const ONE_WAY_FAULTS: readonly OneWayFault[] = ['slips', 'seized', 'backwards', 'left out'];
 
 /**
@@ -52,8 +53,9 @@ export function faultNamed(text: string, train: Train): NamedFault {
 /** The faults that a name of the train can have; none for a name that it lacks. */
 function faultsOf(name: string, train: Train): Fault[] {
   const device = train.devices.find((other) => other.name === name);
-  if (device && isFriction(device)) {
-    return FRICTION_FAULTS.map((is) => ({ what: 'device', device: name, is }));
+  if (device && isApplied(device)) {
+    const all = isFriction(device) ? FRICTION_FAULTS : PAWL_FAULTS;
+    return all.map((is) => ({ what: 'device', device: name, is }));
   }
   if (device) return ONE_WAY_FAULTS.map((is) => ({ what: 'one-way', device: name, is }));
   if (train.joins.some((join) => join.name === name)) {

@@ -104,7 +104,7 @@ export type Fact =
     };
 
 export type End = 'input' | 'output';
-export type DeviceKind = 'clutch' | 'brake' | 'band' | 'one-way';
+export type DeviceKind = 'clutch' | 'brake' | 'band' | 'pawl' | 'one-way';
 
 /** A member of a set as its load finds it. */
 export interface Port {

@@ -12,7 +12,7 @@ import {
 } from '../linear/index.ts';
 import { type Given, type Motion, motionOf, type Question } from '../motion/index.ts';
 import { isSpan, judge, loadsOf, speedsOf, value, type Verdict } from '../reckon/index.ts';
-import { isFriction, type MemberName, type Train } from '../train/index.ts';
+import { isApplied, type MemberName, type Train } from '../train/index.ts';
 
 /** A member that a hand pulls to other speeds, while hands hold others and some speeds are given. */
 export interface Pulling {
@@ -167,7 +167,7 @@ function stopOf(furthest: Verdict): Stop {
     return loads.devices[d]?.num === 0 ? [] : [device];
   });
   const names = (friction: boolean) =>
-    loaded.filter((device) => isFriction(device) === friction).map(({ name }) => name);
+    loaded.filter((device) => isApplied(device) === friction).map(({ name }) => name);
   const hands = question.given.flatMap(({ member }, k) => {
     return loads.given[k]?.num === 0 ? [] : [member];
   });

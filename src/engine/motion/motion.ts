@@ -3,7 +3,7 @@ import {
   type Assembly,
   assemble,
   type Device,
-  isFriction,
+  isApplied,
   type MemberName,
   type Mesh,
   type Train,
@@ -147,7 +147,7 @@ function deviceRows(
   const locked = level(slip);
   if (device.stuck === 'open') return { device, slip, whenOn: undefined, whenOff: undefined };
   if (device.stuck === 'locked') return { device, slip, whenOn: locked, whenOff: locked };
-  if (isFriction(device)) return { device, slip, whenOn: locked, whenOff: undefined };
+  if (isApplied(device)) return { device, slip, whenOn: locked, whenOff: undefined };
   const way = device.lets === 'clockwise' ? 1 : -1;
   const letting = form([
     [device.first, way],

@@ -61,11 +61,16 @@ export interface GearPair {
   readonly stripped?: boolean;
 }
 
-export type Device = FrictionDevice | OneWayClutch;
+export type Device = FrictionDevice | Pawl | OneWayClutch;
 
 /** A clutch joins two members; a brake or a band holds one (then `second` is the case). */
 export interface FrictionDevice extends Connection {
   readonly kind: 'clutch' | 'brake' | 'band';
+}
+
+/** A park pawl: a tooth of the case that holds `first`. The selector moves it, no oil. */
+export interface Pawl extends Connection {
+  readonly kind: 'pawl';
 }
 
 /** `first` is the inner member; it may turn `lets`-wise against `second`, the outer. */
@@ -88,12 +93,18 @@ export interface Range {
   readonly gears: readonly Gear[];
 }
 
-/** The friction devices that are applied in a gear. */
+/** The devices that are applied in a gear. */
 export interface Gear {
   readonly name: string;
   readonly on: readonly string[];
 }
 
+/** Whether oil applies it, and it could slip. */
 export function isFriction(device: Device): device is FrictionDevice {
+  return isApplied(device) && device.kind !== 'pawl';
+}
+
+/** Whether it is applied and released; a one-way clutch is moved by its load alone. */
+export function isApplied(device: Device): device is FrictionDevice | Pawl {
   return device.kind !== 'one-way';
 }

@@ -89,6 +89,7 @@ function device(name: string, entry: DeviceEntry): Device {
   if ('clutch' in entry)
     return { kind: 'clutch', name, first: entry.clutch[0], second: entry.clutch[1] };
   if ('brake' in entry) return { kind: 'brake', name, first: entry.brake, second: CASE };
+  if ('pawl' in entry) return { kind: 'pawl', name, first: entry.pawl, second: CASE };
   if ('band' in entry) return { kind: 'band', name, first: entry.band, second: CASE };
   const [first, second] = entry['one-way'];
   return { kind: 'one-way', name, first, second, lets: entry.lets };

@@ -81,7 +81,13 @@ const ONE_WAY = v.pipe(
     'A one-way clutch: lets its inner member turn one way against the outer, and holds it the other way.',
   ),
 );
-export const DEVICE = v.union([CLUTCH, BRAKE, BAND, ONE_WAY], or('device'));
+const PAWL = v.pipe(
+  v.strictObject({ pawl: MEMBER }, or('device')),
+  v.description(
+    'A park pawl: a tooth that the selector lays into a member, and holds it to the case.',
+  ),
+);
+export const DEVICE = v.union([CLUTCH, BRAKE, BAND, PAWL, ONE_WAY], or('device'));
 
 /**
  * The keys that tell what kind a set, a device or a capacity is, the first of them that stands there; a
@@ -104,6 +110,7 @@ export const TELLING: readonly (readonly [key: string, definition: v.GenericSche
   ['clutch', CLUTCH],
   ['brake', BRAKE],
   ['band', BAND],
+  ['pawl', PAWL],
   ['one-way', ONE_WAY],
   ['lets', ONE_WAY],
   ...CAPACITY_KEYS,
@@ -176,7 +183,11 @@ export const FILE = v.strictObject(
       v.pipe(v.array(MEMBER, or('members')), v.minLength(1, or('members'))),
       'Members that are splined, tabbed or made in one piece, by the name of the one member they make.',
     ),
-    devices: section(DEVICE_NAME, DEVICE, 'Clutches, brakes, bands and one-way clutches, by name.'),
+    devices: section(
+      DEVICE_NAME,
+      DEVICE,
+      'Clutches, brakes, bands, park pawls and one-way clutches, by name.',
+    ),
     ranges: section(
       RANGE_NAME,
       v.nullish(

@@ -1,4 +1,4 @@
-import { CASE, type GearSet, isFriction, outputsOf, type Train } from '../train/index.ts';
+import { CASE, type GearSet, isApplied, outputsOf, type Train } from '../train/index.ts';
 import type { Findings } from './findings.ts';
 import type { Mention, Role } from './mention.ts';
 import { looksLike, near } from './near.ts';
@@ -45,7 +45,7 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
             device: name,
             ...near(name, deviceNames),
           }));
-        } else if (device && !isFriction(device))
+        } else if (device && !isApplied(device))
           findings.error(at, { problem: 'not applied', device: name });
         break;
       }

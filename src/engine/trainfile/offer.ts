@@ -1,4 +1,4 @@
-import { isFriction, type Train } from '../train/index.ts';
+import { isApplied, isFriction, type Train } from '../train/index.ts';
 import { type Caret, caretAt } from './caret.ts';
 import { FILE, TELLING } from './definition.ts';
 import { ROLES, type Role } from './mention.ts';
@@ -183,6 +183,7 @@ function namesFor(role: Role, train: Train, within_: string): string[] {
     case 'on a part':
       return [...membersOf(train), ...devices.map(({ name }) => name)];
     case 'applied':
+      return devices.filter(isApplied).map(({ name }) => name);
     case 'fed':
       return devices.filter(isFriction).map(({ name }) => name);
     case 'sized':

@@ -173,6 +173,7 @@ function deviceValue(device: Device): Value {
       return mapOf({ clutch: [device.first, device.second] });
     case 'brake':
     case 'band':
+    case 'pawl':
       return mapOf({ [device.kind]: device.first });
     case 'one-way':
       return mapOf({ 'one-way': [device.first, device.second], lets: device.lets });

@@ -69,6 +69,13 @@ export const PARTS = {
     not: { es: /cinta de freno/i },
     both: { en: /\bband\b/i, es: /banda/i },
   },
+  pawl: {
+    en: 'park pawl',
+    es: 'trinquete',
+    file: 'pawl',
+    read: ['parking pawl'],
+    both: { en: /park pawl/i, es: /trinquete/i },
+  },
   'one-way clutch': {
     en: 'one-way clutch',
     es: 'rueda libre',

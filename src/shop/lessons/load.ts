@@ -8,7 +8,7 @@ import {
   signOf,
   ZERO,
 } from '../../engine/linear/index.ts';
-import { CASE, type Device, isFriction, type Way } from '../../engine/train/index.ts';
+import { CASE, type Device, isApplied, type Way } from '../../engine/train/index.ts';
 import type { AskedGear } from './askedgear.ts';
 import type { Draft, Wrong } from './draft.ts';
 import type { Answer } from './question.ts';
@@ -102,7 +102,7 @@ function doing(work: DeviceWork | undefined): Doing | undefined {
 }
 
 function wrongDoings(device: Device, does: Doing): readonly (readonly [Wrong[0], Doing])[] {
-  if (isFriction(device)) {
+  if (isApplied(device)) {
     const slips = ['friction slips one way', 'over-runs'] as const;
     if (does === 'idle') return [['applied means carrying', 'carries'], slips];
     return [['released by sharing', 'idle'], slips];

@@ -1,6 +1,6 @@
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
 import { type Rational, toNumber } from '../../engine/linear/index.ts';
-import { CASE, isFriction } from '../../engine/train/index.ts';
+import { CASE, isApplied } from '../../engine/train/index.ts';
 import { type Group, hatched, LINE, type Mark, round, type Scene, SIZE } from '../scene/index.ts';
 import type { LeverDevice, LeverNode, LeverDiagram } from './leverdiagram.ts';
 
@@ -134,7 +134,7 @@ function deviceMarks(
   const at = second.member === CASE ? 0 : (pose.get(second.member) ?? 0);
   const y = heightOf(diagram, most, at);
   const { x } = first;
-  if (!isFriction(device)) {
+  if (!isApplied(device)) {
     // Of a clutch whose inner race is the case, the outer may turn the other way.
     const up = (device.lets === 'clockwise') === (device.first !== CASE);
     const stop = y + (up ? 15 : -15);

@@ -135,7 +135,7 @@ export const en = {
   'problem.nothing measured':
     'nothing measured: {name}{has, select, yes {; did you mean {near}?} other {; tell in the train file what is measured of it, under packs, endplay, bands or wear}}',
   'problem.other kind':
-    'wrong sizes: {name} is a {kind, select, clutch {multi-plate clutch} brake {multi-plate brake} band {band} other {one-way clutch}}; give its own, or {kind, select, one_way {one torque Nm} other {a torque}}',
+    'wrong sizes: {name} is a {kind, select, clutch {multi-plate clutch} brake {multi-plate brake} band {band} pawl {park pawl} other {one-way clutch}}; give its own, or {kind, select, one_way {one torque Nm} other {a torque}}',
   'problem.no plates': 'no plates: {name} is no multi-plate clutch or brake; name one that is',
   'problem.not a band': 'no band: {name} is none; name one under devices that is',
   'problem.no band':
@@ -245,7 +245,7 @@ export const en = {
   state: '{state, select, driving {drives} neutral {neutral} other {tied up}}',
   'both ways': '{forward}; in reverse {reverse}',
   coast: '{state, select, driving {drives the engine} neutral {runs free} other {tied up}}',
-  kind: '{kind, select, clutch {clutch} brake {brake} band {band} other {one-way}}',
+  kind: '{kind, select, clutch {clutch} brake {brake} band {band} pawl {park pawl} other {one-way}}',
   'device.state':
     '{state, select, applied {applied} released {released} holding {holding} over_running {over-running} other {free}}',
   braking:

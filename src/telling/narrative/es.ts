@@ -132,7 +132,7 @@ export const es: Messages = {
   'problem.nothing measured':
     'nada que medir: {name}{has, select, yes {; ¿quiso decir {near}?} other {; diga en el archivo del tren qué se mide de ello, en packs, endplay, bands o wear}}',
   'problem.other kind':
-    'medidas de otra cosa: {name} es {kind, select, clutch {un embrague multidisco} brake {un freno multidisco} band {una banda} other {una rueda libre}}; ponga las suyas, o {kind, select, one_way {un solo torque Nm} other {un par}}',
+    'medidas de otra cosa: {name} es {kind, select, clutch {un embrague multidisco} brake {un freno multidisco} band {una banda} pawl {un trinquete de estacionamiento} other {una rueda libre}}; ponga las suyas, o {kind, select, one_way {un solo torque Nm} other {un par}}',
   'problem.no plates':
     'sin discos: {name} no es un embrague ni un freno multidisco; nombre uno que lo sea',
   'problem.not a band': 'sin banda: {name} no lo es; nombre una de las de devices',
@@ -242,7 +242,7 @@ export const es: Messages = {
   state: '{state, select, driving {transmite} neutral {punto muerto} other {bloqueado}}',
   'both ways': '{forward}; marcha atrás {reverse}',
   coast: '{state, select, driving {arrastra el motor} neutral {rueda libre} other {bloqueado}}',
-  kind: '{kind, select, clutch {embrague} brake {freno} band {banda} other {rueda libre}}',
+  kind: '{kind, select, clutch {embrague} brake {freno} band {banda} pawl {trinquete} other {rueda libre}}',
   'device.state':
     '{state, select, applied {aplicado} released {suelto} holding {retiene} over_running {gira libre} other {libre}}',
   braking:

@@ -19,7 +19,7 @@ export const LOOKS = `
 .drawing .line, .drawing .wheel, .drawing .end { stroke-width: 2.5; }
 .drawing .planet { stroke-width: 2; }
 .drawing .teeth { stroke-width: 2; stroke-dasharray: 0.5 4; }
-.drawing .band { stroke-width: 3; }
+.drawing .band, .drawing .pawl { stroke-width: 3; }
 .drawing .arrow { stroke-width: 1.6; }
 .drawing .set-name { font-style: italic; }
 .drawing .letter { font-weight: 700; }
@@ -30,7 +30,7 @@ export const LOOKS = `
 .drawing .load { stroke: var(--load, #b93012); stroke-width: 3.5; }
 .drawing .flow { fill: var(--load, #b93012); stroke: var(--plate, #fff); stroke-width: 1.5; }
 .drawing .still { stroke-width: 5; stroke-dasharray: 14 5; }
-.drawing .carrying > path, .drawing .carrying .plates, .drawing .carrying .band,
+.drawing .carrying > path, .drawing .carrying .plates, .drawing .carrying .band, .drawing .carrying .pawl,
 .drawing .carrying .one-way { stroke: var(--load, #b93012); stroke-width: 4; }
 .drawing .weight-1, .drawing .weight-1 > path { stroke-width: 3.5; }
 .drawing .weight-2, .drawing .weight-2 > path { stroke-width: 4.5; }
@@ -39,7 +39,7 @@ export const LOOKS = `
 .drawing .weight-5, .drawing .weight-5 > path { stroke-width: 9; }
 .drawing .free > path { stroke-dasharray: 2 6; }
 .drawing .over-running .one-way { stroke-dasharray: 5 4; }
-.drawing .released .plates, .drawing .released .band { stroke-width: 1; }
+.drawing .released .plates, .drawing .released .band, .drawing .released .pawl { stroke-width: 1; }
 .drawing .idle .plates, .drawing .idle .band { stroke-width: 2.5; stroke-dasharray: 7 4; }
 .drawing .circling .planet { stroke-width: 5; stroke-dasharray: 3 3; }
 ${END_LOOKS}

@@ -79,6 +79,13 @@ export function band(x: number, drum: number, caseY: number): Path {
   return { mark: 'path', look: 'band', d: across(x, drum, WIDE) + wrap };
 }
 
+/** A pawl that hangs from the case, and the notch of the wheel below it into which it falls. */
+export function pawl(x: number, wheel: number, caseY: number): Path {
+  const rim = `M${round(x - WIDE)} ${round(wheel)}H${round(x - 7)}v9h14v-9h${WIDE - 7}`;
+  const tooth = `M${round(x)} ${round(caseY)}V${round(wheel)}m-4 -8v13h8v-13`;
+  return { mark: 'path', look: 'pawl', d: rim + tooth };
+}
+
 /** A one-way clutch between an outer race above and an inner race below. */
 export function oneWay(x: number, outer: number, inner: number, lets: Way): Mark[] {
   const middle = (outer + inner) / 2;

@@ -186,6 +186,8 @@ function onCase(its: Device, x: number, caseY: number, hub: number): Mark[] {
   switch (its.kind) {
     case 'band':
       return [symbol.band(x, hub, caseY)];
+    case 'pawl':
+      return [symbol.pawl(x, hub, caseY)];
     case 'one-way':
       return symbol.oneWay(x, caseY, hub, its.first === CASE ? opposite(its.lets) : its.lets);
     case 'brake':

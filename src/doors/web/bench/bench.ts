@@ -2,7 +2,7 @@ import { batch, computed, signal } from '@preact/signals';
 import { applyFault, faultNamed } from '../../../engine/faults/index.ts';
 import {
   type Gear,
-  isFriction,
+  isApplied,
   type MemberName,
   type Range,
   type Train,
@@ -77,7 +77,7 @@ export class Bench {
   /** Applies a friction device, or releases it. */
   toggle(device: string): void {
     const on = this.on.value;
-    if (this.file.train.value?.devices.some((one) => one.name === device && isFriction(one))) {
+    if (this.file.train.value?.devices.some((one) => one.name === device && isApplied(one))) {
       this.on.value = on.includes(device) ? on.filter((name) => name !== device) : [...on, device];
     }
   }

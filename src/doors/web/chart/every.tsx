@@ -1,6 +1,6 @@
 import { useComputed, useSignal } from '@preact/signals';
 import { chart, MOST_DEVICES } from '../../../engine/chart/index.ts';
-import { isFriction } from '../../../engine/train/index.ts';
+import { isApplied } from '../../../engine/train/index.ts';
 import { coastText, gearName, voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { language } from '../words.ts';
@@ -15,7 +15,7 @@ export function Every({ bench }: { readonly bench: Bench }) {
   const found = useComputed(() => {
     const train = bench.file.train.value;
     if (!train || !open.value) return undefined;
-    return train.devices.filter(isFriction).length > MOST_DEVICES ? undefined : chart(train);
+    return train.devices.filter(isApplied).length > MOST_DEVICES ? undefined : chart(train);
   });
   const gears = found.value?.gears.filter((gear) => !drivesOnly.value || gear.drive === 'driving');
   return (

@@ -1,4 +1,4 @@
-import { isFriction, type MemberName, type Train } from '../../../engine/train/index.ts';
+import { isApplied, type MemberName, type Train } from '../../../engine/train/index.ts';
 import type { Thing } from '../../../engine/trainfile/index.ts';
 import { looseMembers } from './pieces.ts';
 
@@ -53,7 +53,7 @@ export function askNext(train: Train, settled: ReadonlySet<string>): Asked {
     if (devices.length === 0) return about('device');
     if (gears.length === 0) return { ask: 'more', of: 'device' };
   }
-  if (!settled.has('gear') && devices.some(isFriction)) {
+  if (!settled.has('gear') && devices.some(isApplied)) {
     return gears.length === 0 ? about('gear') : { ask: 'more', of: 'gear' };
   }
   return { ask: 'nothing' };

@@ -38,6 +38,7 @@ export const questions = spoken({
         clutch: (it: string) => `${it}: which two parts does it join? First the one.`,
         brake: (it: string) => `${it}: which part does it hold to the case?`,
         band: (it: string) => `${it}: round which drum does it lie?`,
+        pawl: (it: string) => `${it}: into which part does it fall?`,
       },
       second: (it: string) => `${it}: and the other?`,
       inner: (it: string) => `${it}: what is its inner race?`,
@@ -87,6 +88,7 @@ export const questions = spoken({
         clutch: 'A plate clutch: it joins two parts that turn',
         brake: 'A plate brake: it holds a part to the case',
         band: 'A band: it holds a drum to the case',
+        pawl: 'A park pawl: a tooth that locks a part to the case',
         'one-way': 'A one-way clutch: sprags or rollers',
       },
       turns: {
@@ -134,6 +136,7 @@ export const questions = spoken({
         clutch: (it: string) => `${it}: ¿qué dos piezas une? Primero, una.`,
         brake: (it: string) => `${it}: ¿qué pieza retiene contra la carcasa?`,
         band: (it: string) => `${it}: ¿alrededor de qué tambor va?`,
+        pawl: (it: string) => `${it}: ¿en qué pieza cae?`,
       },
       second: (it: string) => `${it}: ¿y la otra?`,
       inner: (it: string) => `${it}: ¿cuál es su pista interior?`,
@@ -183,6 +186,7 @@ export const questions = spoken({
         clutch: 'Un embrague de discos: une dos piezas que giran',
         brake: 'Un freno de discos: retiene una pieza contra la carcasa',
         band: 'Una banda: retiene un tambor contra la carcasa',
+        pawl: 'Un trinquete de estacionamiento: un diente que traba una pieza con la carcasa',
         'one-way': 'Una rueda libre: de cuñas o de rodillos',
       },
       turns: {

@@ -1,4 +1,4 @@
-import { CASE, isFriction, type MemberName, type Train } from '../../../engine/train/index.ts';
+import { CASE, isApplied, type MemberName, type Train } from '../../../engine/train/index.ts';
 import type { Answers, Inquiry } from './asking.ts';
 import { freshJoin } from './joining.ts';
 import { piecesOf, pieceWith } from './pieces.ts';
@@ -89,7 +89,7 @@ export function stepsOf(inquiry: Inquiry, train: Train): Step[] {
     case 'device':
       return [...deviceSteps(answers, train, named)];
     case 'gear': {
-      const devices = train.devices.filter(isFriction).map(({ name }) => name);
+      const devices = train.devices.filter(isApplied).map(({ name }) => name);
       const on: Step = { ...words('on', devices), kind: 'several', of: 'names', optional: true };
       if (changes) return [on];
       const ranges = train.ranges.map(({ name }) => name);
@@ -132,7 +132,7 @@ function setSteps(answers: Answers, train: Train, self: string | undefined): Ste
 }
 
 function deviceSteps(answers: Answers, train: Train, named: readonly Step[]): Step[] {
-  const kind = words('kind', ['clutch', 'brake', 'band', 'one-way']);
+  const kind = words('kind', ['clutch', 'brake', 'band', 'pawl', 'one-way']);
   switch (answers.get('kind')) {
     case 'clutch': {
       const first = memberSaid(answers, 'first');
@@ -140,6 +140,7 @@ function deviceSteps(answers: Answers, train: Train, named: readonly Step[]): St
     }
     case 'brake':
     case 'band':
+    case 'pawl':
       return [kind, ...named, member('first', train, [CASE])];
     case 'one-way': {
       const inner = memberSaid(answers, 'inner');

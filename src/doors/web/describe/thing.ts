@@ -92,6 +92,7 @@ function deviceText(device: Device, say: Say['told'], naming: Naming): string {
       return say.clutch(first, second);
     case 'brake':
     case 'band':
+    case 'pawl':
       return say[device.kind](first);
     case 'one-way': {
       const outer = device.second === CASE ? say.theCase : second;

@@ -63,7 +63,7 @@ export const words = spoken({
       set: 'planetary set',
       'gear pair': 'gear pair',
       join: 'what is splined to what',
-      device: 'clutch, brake, band or one-way clutch',
+      device: 'clutch, brake, band, park pawl or one-way clutch',
       gear: 'gear',
     },
     sections: {
@@ -108,6 +108,7 @@ export const words = spoken({
       clutch: (a: string, b: string) => `plate clutch, joins ${a} and ${b}`,
       brake: (a: string) => `plate brake, holds ${a} to the case`,
       band: (a: string) => `band round ${a}`,
+      pawl: (a: string) => `park pawl in ${a}`,
       'one-way': (inner: string, outer: string, lets: 'clockwise' | 'anticlockwise') =>
         `one-way clutch, lets ${inner} turn ${lets} in ${outer}`,
       theCase: 'the case',
@@ -176,7 +177,7 @@ export const words = spoken({
       set: 'juego planetario',
       'gear pair': 'par de engranajes',
       join: 'qué está estriado a qué',
-      device: 'embrague, freno, banda o rueda libre',
+      device: 'embrague, freno, banda, trinquete o rueda libre',
       gear: 'marcha',
     },
     sections: {
@@ -222,6 +223,7 @@ export const words = spoken({
       clutch: (a: string, b: string) => `embrague de discos, une ${a} y ${b}`,
       brake: (a: string) => `freno de discos, retiene ${a} contra la carcasa`,
       band: (a: string) => `banda alrededor de ${a}`,
+      pawl: (a: string) => `trinquete en ${a}`,
       'one-way': (inner: string, outer: string, lets: 'clockwise' | 'anticlockwise') =>
         `rueda libre: ${inner} gira en sentido ${lets === 'clockwise' ? 'horario' : 'antihorario'} en ${outer}`,
       theCase: 'la carcasa',

@@ -1,11 +1,11 @@
-import { isFriction } from '../../../engine/train/index.ts';
+import { isApplied } from '../../../engine/train/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { words } from './words.ts';
 
 /** Each friction device by itself, to be applied or released. */
 export function Applied({ bench }: { readonly bench: Bench }) {
   const say = words();
-  const frictions = bench.file.train.value?.devices.filter(isFriction) ?? [];
+  const frictions = bench.file.train.value?.devices.filter(isApplied) ?? [];
   if (frictions.length === 0) return null;
   return (
     <fieldset class="gears-row">

@@ -1,7 +1,7 @@
 import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { isSpan } from '../../../engine/flow/index.ts';
-import { isFriction } from '../../../engine/train/index.ts';
+import { isApplied } from '../../../engine/train/index.ts';
 import { leverDiagram, leverScene } from '../../../telling/levers/index.ts';
 import { voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
@@ -39,7 +39,7 @@ export function Lever({ bench, build }: { readonly bench: Bench; readonly build:
   // A gear that is shifted, a hand that is laid on elsewhere: the pull is over.
   useEffect(() => void (hold.value = undefined), [answer]);
   if (!diagram.value || !answer || !train) return null;
-  const frictions = new Set(train.devices.filter(isFriction).map(({ name }) => name));
+  const frictions = new Set(train.devices.filter(isApplied).map(({ name }) => name));
   const scene = leverScene(diagram.value, {
     pose: hold.value?.speeds ?? answer.pose,
     speeds: hold.value ? new Map() : answer.speeds,
