@@ -42,6 +42,10 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['shop/capacity', 'What torque a pack, a band or a one-way clutch can carry, from its sizes.'],
   ['shop/packs', 'Plates and their clearance: measured, judged, and the part that sets it right.'],
   ['shop/endplay', 'How far a shaft moves along itself, and the washer or race that sets it.'],
+  [
+    'shop/preload',
+    'Bearings squeezed on purpose: the torque that proves it, and the shim that sets it.',
+  ],
   ['shop/bands', 'A band at its drum: turns backed off, rod travel, and the rod that sets it.'],
   ['shop/wear', 'Bushings, planets, pumps and springs against their limits, and what to do.'],
   ['shop/figures', 'Can these limits be met, and do these shelves help? Warnings, with places.'],

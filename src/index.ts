@@ -159,6 +159,10 @@ export type { Draws, DrawsAsked, Gap, Length, LengthUnit } from './shop/length/i
 export { judgeEndPlay, readPlays } from './shop/endplay/index.ts';
 export type { EndPlayJudgement, PlayReadings, PlaysReading } from './shop/endplay/index.ts';
 
+// The preload of bearings: the torque that proves it, and the shim that sets it.
+export { judgePreload, readPreloads } from './shop/preload/index.ts';
+export type { PreloadJudgement, PreloadReading, PreloadReadings } from './shop/preload/index.ts';
+
 // A band at its drum, and what wears.
 export { judgeBand, readBands } from './shop/bands/index.ts';
 export type { BackOff, BandJudgement, BandReadings, BandsReading } from './shop/bands/index.ts';

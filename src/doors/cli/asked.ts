@@ -110,6 +110,10 @@ main shaft: [0.012 in]
 `,
   bands: `intermediate band: { turns: 2.5 }
 `,
+  preloads: `differential bearings: { gap: [0.08 mm, 0.08 mm], pull: { force: [24 N], radius: 50 mm } }
+`,
+  teeth: `final drive: [0.14 mm, 0.15 mm, 0.14 mm]
+`,
   rods: `second band: { travel: [4.12 mm, 4.16 mm, 4.14 mm] }
 `,
   worn: `stator bushing: { bore: [38.12 mm, 38.10 mm], shaft: [38.02 mm, 38.03 mm] }

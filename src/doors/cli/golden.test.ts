@@ -11,6 +11,7 @@ const FOLDER = path.join(import.meta.dirname, 'golden');
 const KESTREL = 'trains/kestrel-three-speed.train.yaml';
 const HERON = 'trains/heron-eight-speed.train.yaml';
 const WREN = 'trains/wren-plain-set.train.yaml';
+const DUNLIN = 'trains/dunlin-final-drive.train.yaml';
 const AVOCET = 'trains/avocet-four-speed.train.yaml';
 const TERN = 'trains/tern-power-split.train.yaml';
 
@@ -37,6 +38,11 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
     `pack ${KESTREL} readings --trials 1000 --series 7 --lang es`,
   ],
   band: [`band ${KESTREL} bands`, `band ${AVOCET} rods --inch --lang es`],
+  preload: [
+    `preload ${DUNLIN} preloads`,
+    `preload ${DUNLIN} preloads --inch --lang es`,
+    `endplay ${DUNLIN} teeth`,
+  ],
   wear: [`wear ${KESTREL} worn`, `wear ${KESTREL} worn --lang es`],
   'pack measured again': [`pack ${KESTREL} closed`],
   pack: [`pack ${KESTREL} readings`],

@@ -164,7 +164,7 @@ describe('is refused, and nothing is written:', () => {
     [
       'add',
       'limit "low sprag" "least: 0.30 mm" --by TW',
-      'nothing was written down: nothing measured: low sprag; tell in the train file what is measured of it, under packs, endplay, bands or wear',
+      'nothing was written down: nothing measured: low sprag; tell in the train file what is measured of it, under packs, endplay, preload, bands or wear',
     ],
     [
       'add',
@@ -324,6 +324,17 @@ describe('--job', () => {
     ]);
     expect(exit).toBe(0);
     expect((await told('endplay')).out).toMatch(/That\s+closes\s+it\./u);
+  });
+
+  it('gives preload what was read', async () => {
+    const dunlin = path.resolve('trains/dunlin-final-drive.train.yaml');
+    await job(
+      'add',
+      `reading "differential bearings" "turning: [2,5 Nm]" --by TW --train ${dunlin}`,
+    );
+    const { out, exit } = await ask(`preload ${dunlin} --job "${file}" --json`);
+    expect(JSON.parse(out)).toMatchObject([{ torque: { Nm: '2.5' }, verdict: 'too big' }]);
+    expect(exit).toBe(1);
   });
 
   it('reads pressures in any unit', async () => {

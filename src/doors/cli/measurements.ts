@@ -2,6 +2,7 @@ import type { Train } from '../../engine/train/index.ts';
 import { judgeBand } from '../../shop/bands/index.ts';
 import { judgeEndPlay, readPlays } from '../../shop/endplay/index.ts';
 import { judgePack, readReadings } from '../../shop/packs/index.ts';
+import { judgePreload } from '../../shop/preload/index.ts';
 import { judgeWear } from '../../shop/wear/index.ts';
 import type { Measurements } from '../../telling/sheets/index.ts';
 import { wrapOf } from './band.ts';
@@ -22,7 +23,7 @@ export function measurementsOf(train: Train, session: Session, job?: OpenJob): M
   const played = readPlays(inFile(options.plays), train);
   if (played.problems.length > 0) refuseFile(options.plays ?? '', played.problems, session);
   const limited = trainWith(job, train);
-  const { packs = [], endPlays = [], bands = [], wear = [] } = limited;
+  const { packs = [], endPlays = [], bands = [], preloads = [], wear = [] } = limited;
   const told = job?.readings(train);
   const packReadings = [...read.readings, ...(told?.packs ?? [])];
   const playReadings = [...played.readings, ...(told?.plays ?? [])];
@@ -33,6 +34,10 @@ export function measurementsOf(train: Train, session: Session, job?: OpenJob): M
     }),
     plays: endPlays.map((play) => {
       return judgeEndPlay(play, playReadings.find(({ shaft }) => shaft === play.shaft) ?? {});
+    }),
+    preloads: preloads.map((preload) => {
+      const its = told?.preloads.find(({ bearings }) => bearings === preload.bearings);
+      return judgePreload(preload, its ?? {});
     }),
     bands: bands.map((band) => {
       const { device } = band;

@@ -10,7 +10,7 @@ import { refuseFile, textOf, trainOf } from './source.ts';
 
 /** A verb that judges readings of one kind: of a file, and what else a job tells. */
 export interface Measuring<Its, Judged extends Judgement> {
-  readonly verb: 'pack' | 'endplay' | 'band' | 'wear';
+  readonly verb: 'pack' | 'endplay' | 'preload' | 'band' | 'wear';
   readonly read: (
     text: string,
     train?: Train,

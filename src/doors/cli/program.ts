@@ -79,6 +79,7 @@ function programOf(voice: Voice, ears: Ears): Command {
     if (verb === 'suspects') command.argument('[SEEN]', voice.say('cli.seen'));
     if (verb === 'pack') command.argument('[READINGS]', voice.say('cli.readings'));
     if (verb === 'endplay') command.argument('[READINGS]', voice.say('cli.plays'));
+    if (verb === 'preload') command.argument('[READINGS]', voice.say('cli.preload'));
     if (verb === 'band') command.argument('[READINGS]', voice.say('cli.bands'));
     if (verb === 'wear') command.argument('[READINGS]', voice.say('cli.wear'));
     for (const option of VERBS[verb]) command.addOption(optionOf(option, voice));

@@ -64,6 +64,10 @@ async function replyTo(
       const { endplay } = await import('./endplay.ts');
       return endplay(call.file, call.seen, session(call.options));
     }
+    case 'preload': {
+      const { preload } = await import('./preload.ts');
+      return preload(call.file, call.seen, session(call.options));
+    }
     case 'band':
       return (await import('./band.ts')).band(call.file, call.seen, session(call.options));
     case 'wear':

@@ -61,6 +61,7 @@ export const VERBS = {
   suspects: ['ask', 'job', 'experience', 'all', 'json', 'lang'],
   pack: ['job', 'trials', 'series', 'inch', 'json', 'lang'],
   endplay: ['job', 'trials', 'series', 'inch', 'json', 'lang'],
+  preload: ['job', 'inch', 'json', 'lang'],
   band: ['job', 'inch', 'json', 'lang'],
   wear: ['job', 'inch', 'json', 'lang'],
   sheet: [

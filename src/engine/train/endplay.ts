@@ -4,11 +4,16 @@ import type { LengthText, Limit } from './pack.ts';
 export interface EndPlay {
   /** What the end play is of. */
   readonly shaft: string;
+  /** Absent: an end play. A backlash is between teeth, on the pitch circle; no shelf sets it. */
+  readonly measure?: PlayKind;
   readonly limit?: Limit;
   readonly shelf?: WasherShelf;
   /** The parts between the two stops; what is left of them is the end play. */
   readonly stack?: readonly StackPart[];
 }
+
+export const PLAY_KINDS = ['end play', 'backlash'] as const;
+export type PlayKind = (typeof PLAY_KINDS)[number];
 
 export interface WasherShelf {
   readonly part: WasherPart;

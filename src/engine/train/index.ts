@@ -23,4 +23,5 @@ export {
 } from './teardown.ts';
 export * from './member.ts';
 export * from './train.ts';
+export * from './preload.ts';
 export * from './wear.ts';

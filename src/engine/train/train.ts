@@ -6,6 +6,7 @@ import type { EndPlay } from './endplay.ts';
 import type { Pack } from './pack.ts';
 import type { Join, MemberName, Way, Wheel } from './member.ts';
 import type { Fluid, Part } from './part.ts';
+import type { Preload } from './preload.ts';
 import type { WearCheck } from './wear.ts';
 
 /**
@@ -40,6 +41,8 @@ export interface Train {
   readonly endPlays?: readonly EndPlay[];
   /** How the clearance of each band is set; absent: not described. */
   readonly bands?: readonly BandSetting[];
+  /** Bearings that are squeezed on purpose; absent: not described. */
+  readonly preloads?: readonly Preload[];
   /** What wears and is measured; absent: not described. */
   readonly wear?: readonly WearCheck[];
   /** How much devices can carry; absent: not described. */

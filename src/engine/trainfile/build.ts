@@ -39,6 +39,9 @@ export function buildTrain(file: FileEntries): Train {
       endPlays: listOf(file.endplay, (name, its) => ({ shaft: name, ...its })),
     }),
     ...(file.bands && { bands: listOf(file.bands, (name, its) => ({ device: name, ...its })) }),
+    ...(file.preload && {
+      preloads: listOf(file.preload, (name, its) => ({ bearings: name, ...its })),
+    }),
     ...(file.wear && { wear: listOf(file.wear, (name, its) => ({ part: name, ...its })) }),
     ...(file.packs && { packs: listOf(file.packs, (name, pack) => ({ device: name, ...pack })) }),
   };

@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import {
   APPLIED_DEVICE,
+  BEARINGS_NAME,
   DEVICE_NAME,
   END_NAME,
   FINAL_PAIR,
@@ -24,6 +25,7 @@ import { END_PLAY } from './endplay.ts';
 import { PACK } from './pack.ts';
 import { FLUID, PART } from './part.ts';
 import { BEVEL, PAIR, PLAIN, SET, SHARING, STEPPED, WHEELS } from './set.ts';
+import { PRELOAD } from './preload.ts';
 import { WEAR_CHECK } from './wear.ts';
 import { or, teeth, text } from './value.ts';
 
@@ -212,6 +214,7 @@ export const FILE = v.strictObject(
     car: v.exactOptional(CAR),
     fluid: v.exactOptional(FLUID),
     endplay: section(SHAFT_NAME, END_PLAY, 'The end play of each shaft.'),
+    preload: section(BEARINGS_NAME, PRELOAD, 'Bearings that are squeezed on purpose, by name.'),
     bands: section(SET_BAND, BAND_SETTING, 'What sets the clearance of each band at its drum.'),
     wear: section(
       WORN_NAME,

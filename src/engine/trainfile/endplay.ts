@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import { WASHER_PARTS } from '../train/index.ts';
+import { PLAY_KINDS, WASHER_PARTS } from '../train/index.ts';
 import { LIMIT, shelf } from './pack.ts';
 import { length, note, or } from './value.ts';
 
@@ -7,6 +7,12 @@ import { length, note, or } from './value.ts';
 export const END_PLAY = v.pipe(
   v.strictObject(
     {
+      measure: v.exactOptional(
+        v.pipe(
+          v.picklist(PLAY_KINDS, or('play kind')),
+          v.description('Along the shaft, or between teeth. Absent: end play.'),
+        ),
+      ),
       limit: v.exactOptional(LIMIT),
       shelf: v.exactOptional(
         shelf(v.picklist(WASHER_PARTS, or('washer part')), 'The part that sets the end play.'),

@@ -14,5 +14,5 @@ export type * from './problem.ts';
 export { readTrain, type Reading } from './reading.ts';
 export { type Node, parseTree } from './tree.ts';
 export { Walker } from './walker.ts';
-export { length, note, pressure, text } from './value.ts';
+export { force, length, note, pressure, text, torque } from './value.ts';
 export { scalarText, trainText, type Value } from './write.ts';

@@ -41,6 +41,7 @@ export const CARRIED = member(
 export const SIZED_DEVICE = name('A device whose capacity this is.');
 export const PACKED_DEVICE = name('A clutch or brake whose plates these are.');
 export const SET_BAND = name('A band whose clearance this is.');
+export const BEARINGS_NAME = name('What the bearings are of.');
 export const WORN_NAME = name('What is measured.');
 export const SHAFT_NAME = name('What the end play is of.');
 export const FED_DEVICE = name('A clutch, brake or band whose oil goes through the part.');

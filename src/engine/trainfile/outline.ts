@@ -10,6 +10,7 @@ import type { CarEntry } from './car.ts';
 import type { PackEntry } from './pack.ts';
 import type { FluidEntry, PartEntry } from './part.ts';
 import type { Node } from './tree.ts';
+import type { PreloadEntry } from './preload.ts';
 import type { WearEntry } from './wear.ts';
 import { Walker } from './walker.ts';
 
@@ -41,6 +42,7 @@ export interface FileEntries {
   readonly fluid?: FluidEntry;
   readonly endplay?: ReadonlyMap<string, EndPlayEntry>;
   readonly bands?: ReadonlyMap<string, BandEntry>;
+  readonly preload?: ReadonlyMap<string, PreloadEntry>;
   readonly wear?: ReadonlyMap<string, WearEntry>;
   readonly packs?: ReadonlyMap<string, PackEntry>;
 }

@@ -74,6 +74,8 @@ export type Mistake =
   | { readonly problem: 'not a band'; readonly device: string }
   /** Readings of a band of which the train does not tell how it is set. */
   | { readonly problem: 'no band'; readonly device: string; readonly near?: string }
+  /** Readings of bearings whose preload the train does not tell. */
+  | { readonly problem: 'no preload'; readonly bearings: string; readonly near?: string }
   /** Readings of a part that the train does not list under wear. */
   | { readonly problem: 'no wear'; readonly part: string; readonly near?: string }
   /** Readings of a shaft whose end play the train does not tell. */
@@ -231,6 +233,16 @@ export type Expected =
   // Of readings of packs.
   | 'readings'
   | 'band readings' // turns or travel
+  | 'preload' // turning, used, squeeze and shelf
+  | 'preload part' // shim, washer or spacer
+  | 'torque limit' // least, most, source, by
+  | 'force' // with its unit
+  | 'torques' // a list, one torque or more
+  | 'forces' // a list, one force or more
+  | 'pull' // force and radius
+  | 'bearings' // new or used
+  | 'preload readings' // turning, pull, gap and bearings
+  | 'play kind' // end play or backlash
   | 'play readings' // lengths, or play and again
   | 'limit of' // which of its gaps or plates
   | 'wear readings' // gaps; or bores and shafts

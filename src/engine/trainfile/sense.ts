@@ -54,6 +54,15 @@ export function checkSense(train: Train, at: PlaceOf, findings: Findings): void 
       findings.error(at('devices', name, kind), { problem: 'joined to itself', member: first });
     }
   }
+  for (const { shaft, measure, shelf } of train.endPlays ?? []) {
+    // How much a shim moves a backlash is the teeth's, and nobody wrote it.
+    if (measure !== 'backlash' || !shelf) continue;
+    findings.error(at('endplay', shaft, 'shelf'), {
+      problem: 'misplaced key',
+      key: 'shelf',
+      beside: 'measure',
+    });
+  }
   for (const range of train.ranges) {
     for (const { name, on } of range.gears) {
       on.forEach((device, i) => {

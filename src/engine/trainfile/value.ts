@@ -37,6 +37,11 @@ export const torque = (description: string) =>
   v.pipe(v.string(or('torque')), v.regex(TORQUE, or('torque')), v.description(description));
 const TORQUE = formOf('torque');
 
+/** A force with its unit. */
+export const force = (description: string) =>
+  v.pipe(v.string(or('force')), v.regex(FORCE, or('force')), v.description(description));
+const FORCE = formOf('force');
+
 /** A volume with its unit. */
 export const volume = (description: string) =>
   v.pipe(v.string(or('volume')), v.regex(VOLUME, or('volume')), v.description(description));

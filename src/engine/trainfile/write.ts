@@ -69,6 +69,10 @@ export function trainText(train: Train): string {
     (train.endPlays ?? []).map(({ shaft, ...its }) => [shaft, plainValue(its) as Value]),
   );
   section(
+    'preload',
+    (train.preloads ?? []).map(({ bearings, ...its }) => [bearings, plainValue(its) as Value]),
+  );
+  section(
     'bands',
     (train.bands ?? []).map(({ device, ...its }) => [device, plainValue(its) as Value]),
   );

@@ -72,6 +72,25 @@ describe('an end play', () => {
     expect(said(texts, change)).toEqual(remarks);
   });
 
+  it('between teeth differs from tooth to tooth, and no shim is added for it', () => {
+    const { shelf: _, ...bare } = SHAFT;
+    const { remarks, thicker } = judgeEndPlay(
+      { ...bare, measure: 'backlash' },
+      { play: read(['0.52 mm', '0.70 mm']) },
+    );
+    expect(remarks).toMatchObject([{ remark: 'uneven', where: 'teeth' }]);
+    expect(thicker).toBeUndefined();
+    const { problems } = readTrain(`holdturn: 1
+input: crank
+output: set.carrier
+sets: { set: { sun: 30, ring: 66 } }
+joined: { crank: [set.sun] }
+endplay:
+  mesh: { measure: backlash, shelf: { part: shim, fitted: 1.00 mm, sizes: [1.00 mm] } }
+`);
+    expect(problems).toMatchObject([{ problem: 'misplaced key', key: 'shelf' }]);
+  });
+
   it('of 0.12 mm where 0.05 mm are allowed has its shim', () => {
     const limit = { least: '0.00 mm', most: '0.05 mm' };
     const shelf = { part: 'shim', fitted: '1.60 mm', sizes: ['1.60 mm', '1.70 mm'] } as const;

@@ -64,11 +64,13 @@ export function judgeEndPlay(
   const measured = read.length > 0 ? meanGap(read, usable && middleOf(usable)) : undefined;
   const again = after && measuredAgain(after, measured, shelf, usable);
   const verdict = measured && usable && verdictOfReading(measured.clearance, usable);
-  const doubts = measured ? readingDoubts(measured, usable, 'again') : [];
+  const doubts = measured
+    ? readingDoubts(measured, usable, endPlay.measure === 'backlash' ? 'teeth' : 'again')
+    : [];
   const sound = measured && usable && !speakAgainst(doubts) ? { measured, usable } : undefined;
   const selection = sound && shelf && select(sound.measured, shelf, sound.usable);
   const thicker =
-    sound && verdict !== 'inside'
+    sound && verdict !== 'inside' && endPlay.measure !== 'backlash'
       ? thickening(sound.measured.clearance.um, sound.usable)
       : undefined;
   return {

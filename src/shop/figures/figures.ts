@@ -31,7 +31,13 @@ interface Pointed {
   readonly path: readonly string[];
 }
 
-function doubtsOf({ packs = [], endPlays = [], bands = [], wear = [] }: Train): Pointed[] {
+function doubtsOf({
+  packs = [],
+  endPlays = [],
+  bands = [],
+  preloads = [],
+  wear = [],
+}: Train): Pointed[] {
   return [
     ...endPlays.flatMap((endPlay): Pointed[] => {
       const { shaft: of, limit, shelf } = endPlay;
@@ -49,6 +55,11 @@ function doubtsOf({ packs = [], endPlays = [], bands = [], wear = [] }: Train): 
         ...limits(of, { ...band.limits }, [...path, 'limits']),
         ...shelves(shelf, { of, bounds: bandTravelBounds(band) }, path),
       ];
+    }),
+    ...preloads.flatMap(({ bearings: of, squeeze, shelf }): Pointed[] => {
+      const path = ['preload', of];
+      const bounds = squeeze && boundsOf(squeeze);
+      return [...limits(of, { squeeze }, path), ...shelves(shelf, { of, bounds }, path)];
     }),
     ...wear.flatMap(({ part, limit }) => limits(part, { limit }, ['wear', part])),
     ...packs.flatMap((pack): Pointed[] => {

@@ -2,6 +2,7 @@ export { Chance } from './chance.ts';
 export { type Draws, type DrawsAsked, drawStacks } from './draws.ts';
 export {
   digitsIn,
+  digitsOf,
   type Length,
   lengthFrom,
   type LengthUnit,

@@ -3,6 +3,7 @@ import {
   type Int,
   minus,
   multiply,
+  ONE,
   over,
   plus,
   type Rational,
@@ -80,14 +81,18 @@ export function meanOf(lengths: readonly Length[]): Length {
  * is invented beyond that. Halves are rounded away from 0.
  */
 export function digitsIn({ um, stepUm }: Length, unit: LengthUnit): string {
-  const size = UM_PER[unit];
+  return digitsOf(over(um, UM_PER[unit]), over(stepUm, UM_PER[unit]));
+}
+
+/** The same of any number and the last digit that was told of it. */
+export function digitsOf(value: Rational, step: Rational): string {
   let decimals = 0;
   let scale: Int = 1;
-  while (signOf(minus(times(stepUm, fraction(scale)), size)) < 0 && decimals < MOST_DECIMALS) {
+  while (signOf(minus(times(step, fraction(scale)), ONE)) < 0 && decimals < MOST_DECIMALS) {
     decimals += 1;
     scale = multiply(scale, 10);
   }
-  const { num, den } = times(over(um, size), fraction(scale));
+  const { num, den } = times(value, fraction(scale));
   const [top, bottom] = [BigInt(num), BigInt(den)];
   const rounded = ((top < 0n ? -top : top) * 2n + bottom) / (2n * bottom);
   const digits = `${rounded}`.padStart(decimals + 1, '0');

@@ -143,6 +143,7 @@ const AGAINST: ReadonlySet<string> = new Set([
   'other unit of a plate',
   'no gap',
   'no slack',
+  'gap hidden',
   'plate missing',
   'plate doubled',
 ]);

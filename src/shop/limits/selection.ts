@@ -5,7 +5,10 @@ import { type Limited, middleOf, readLength, type Verdict, verdictOf } from './b
 import { type MeanGap, sizeOf } from './mean.ts';
 
 /** The sizes of a part that can be had, and the one that is in. */
-export type Sizes = Omit<Shelf, 'part'>;
+export type Sizes = Omit<Shelf, 'part'> & {
+  /** A thicker one makes the gap larger: a spacer between two bearings. */
+  readonly opens?: boolean;
+};
 
 /** A part from the shelf, and the clearance that it should give. */
 export interface Chosen {
@@ -66,8 +69,8 @@ export function predicted(size: Length, measured: MeanGap, shelf: Sizes): Gap {
     ...(stays
       ? []
       : [
-          { adds: 1 as const, um: old.um, tolUm: tolOf(old) },
-          { adds: -1 as const, um: size.um, tolUm: tolOf(size) },
+          { adds: shelf.opens ? (-1 as const) : (1 as const), um: old.um, tolUm: tolOf(old) },
+          { adds: shelf.opens ? (1 as const) : (-1 as const), um: size.um, tolUm: tolOf(size) },
         ]),
   ]);
 }

@@ -116,7 +116,7 @@ interface Holder {
 }
 
 function holderOf(train: Train, name: string): Holder | undefined {
-  const { packs = [], endPlays = [], bands = [], wear = [] } = train;
+  const { packs = [], endPlays = [], bands = [], preloads = [], wear = [] } = train;
   const swap = <Its>(all: readonly Its[], old: Its, its: Its) =>
     all.map((one) => (one === old ? its : one));
   const pack = packs.find(({ device }) => device === name);
@@ -153,6 +153,18 @@ function holderOf(train: Train, name: string): Holder | undefined {
       put: (limits) => ({
         ...train,
         bands: swap(bands, band, { ...band, limits: limits as never }),
+      }),
+    };
+  }
+  const preload = preloads.find(({ bearings }) => bearings === name);
+  if (preload) {
+    return {
+      limits: preload.squeeze ? { squeeze: preload.squeeze } : {},
+      kinds: ['squeeze'],
+      usual: 'squeeze',
+      put: (limits) => ({
+        ...train,
+        preloads: swap(preloads, preload, { ...preload, ...limits } as never),
       }),
     };
   }

@@ -3,6 +3,7 @@ import { type Mistake, nearest, type Node, type Problem } from '../../engine/tra
 import { type BandReadings, readBands } from '../bands/index.ts';
 import { type PlayReadings, readPlays } from '../endplay/index.ts';
 import { type PackReadings, readReadings } from '../packs/index.ts';
+import { type PreloadReadings, readPreloads } from '../preload/index.ts';
 import { readWear, type WearReadings } from '../wear/index.ts';
 import { type FoldedJob, standing } from './fold.ts';
 import { atEntry, fileText } from './line.ts';
@@ -13,6 +14,7 @@ export interface JobReadings {
   readonly plays: readonly PlayReadings[];
   readonly bands: readonly BandReadings[];
   readonly wear: readonly WearReadings[];
+  readonly preloads: readonly PreloadReadings[];
   /** Of what could not be used; places are entries' lines. */
   readonly problems: readonly Problem[];
 }
@@ -56,6 +58,12 @@ const KINDS: readonly Kind[] = [
     names: ({ wear = [] }) => wear.map(({ part }) => part),
     keys: ['read', 'bore', 'shaft'],
   },
+  {
+    section: 'preloads',
+    read: readPreloads,
+    names: ({ preloads = [] }) => preloads.map(({ bearings }) => bearings),
+    keys: ['turning', 'pull', 'gap', 'bearings'],
+  },
 ];
 
 export function readingsIn(job: FoldedJob, train: Train): JobReadings {
@@ -76,6 +84,7 @@ export function readingsIn(job: FoldedJob, train: Train): JobReadings {
     plays: all('plays'),
     bands: all('bands'),
     wear: all('wear'),
+    preloads: all('preloads'),
     problems,
   };
 }

@@ -133,13 +133,15 @@ export const en = {
   'problem.limit in two units':
     'limit in two units: a limit of {name} has one end in millimetres and one in inches; write both in the unit of their source',
   'problem.nothing measured':
-    'nothing measured: {name}{has, select, yes {; did you mean {near}?} other {; tell in the train file what is measured of it, under packs, endplay, bands or wear}}',
+    'nothing measured: {name}{has, select, yes {; did you mean {near}?} other {; tell in the train file what is measured of it, under packs, endplay, preload, bands or wear}}',
   'problem.other kind':
     'wrong sizes: {name} is a {kind, select, clutch {multi-plate clutch} brake {multi-plate brake} band {band} pawl {park pawl} other {one-way clutch}}; give its own, or {kind, select, one_way {one torque Nm} other {a torque}}',
   'problem.no plates': 'no plates: {name} is no multi-plate clutch or brake; name one that is',
   'problem.not a band': 'no band: {name} is none; name one under devices that is',
   'problem.no band':
     'no band: {name}{has, select, yes {; did you mean {near}?} other {; tell under bands of the train file how it is set}}',
+  'problem.no preload':
+    'no preload: {name}{has, select, yes {; did you mean {near}?} other {; tell it under preload of the train file}}',
   'problem.no wear':
     'no wear: {name}{has, select, yes {; did you mean {near}?} other {; tell under wear of the train file what is measured}}',
   'problem.no end play':
@@ -239,7 +241,7 @@ export const en = {
   'problem.one body':
     'idle device: {name} joins {a} to {b}, which are one piece, so it can do nothing; name another member',
   expected:
-    "{what, select, section {expected entries, a name, a colon and its thing each} two_ends {expected the names of the two ends, the input end first, as in [pump end, cover end]} gear_pairs {expected a gear pair or a list of them} facing {expected input, output, up or down} end {expected input or output} bolts {expected bolts, as in '{' torque: 24 Nm, count: 7, once: yes '}'} torque {expected a torque with its unit, as in 24 Nm, 18 lbft or 72 lbin} volume {expected a volume with its unit, as in 5.4 L or 5.7 qt} fluid_to_fill {expected what is filled in, as in '{' kind: the one in the manual, fill: 5.4 L '}'} closed {expected a list of packs, bands and shafts, as in [turbine shaft]} version {expected the number 1} text {expected text} name {expected a name} member {expected the name of a member} members {expected a list of members, as in [front.sun, rear.sun]} two_members {expected two members, as in [front.sun, case]} devices {expected a list of devices, as in [forward clutch]} wheel_names {expected a list of wheels, as in [idler]} meshes {expected a list of meshes, as in [[sun, idler]]} mesh {expected two wheels, as in [sun, planet] or [ring, planet, internal]} internal {expected the word internal, or nothing} wheel {expected a member and its teeth, as in [layshaft, 43]} teeth {expected a number of teeth, a whole number from 1 to 1000000} two_teeth {expected two numbers of teeth, as in [24, 44]} count {expected a whole number from 1 to 100} way {expected clockwise or anticlockwise} pair_kind {expected external, internal or chain} set {expected a set, as in '{' sun: 30, ring: 66 '}'} gear_pair {expected a gear pair, as in '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {expected a number from 0 to 1000000} proportions {expected some numbers above 0, or nothing can be shown} minutes {expected a number above 0} under_fifty {expected a number above 0 and below 50} over_fifty {expected a number above 50 and below 100} risk {expected none, low or high} stage {expected in the car, pan off or on the bench} tool {expected nothing, road, rag and light, scan tool, stopwatch, gauge, tachometer, logger, rule, air nozzle, bench or dial indicator} pressure {expected good, low or high} fluid {expected clean, burnt, metal or milky} tests_seen {expected what was seen, as in D 1: drives} outcome {expected what was seen, as in slips or: slips, not sure} part {expected a part, as in '{' carries: [front.sun] '}'} carried {expected a list of members and devices, as in [front.sun, low brake]} part_names {expected a list of parts, as in [sun shell]} note {expected a text of one line, of 1 to 200 characters} yes_or_no {expected yes or no} refit {expected reuse or replace} size {expected a number from 0.001 to 100000 (the wrap of a band to 1440 degrees, a lever to 20)} ring {expected two diameters, the outer first, as in [136, 100]} friction {expected a coefficient of friction from 0.001 to 1} presses {expected uniform pressure or uniform wear} stall_ratio {expected a torque ratio from 1 to 10} tyre {expected the diameter on which the tyre rolls, 200 to 2500 mm, as in 632} final_drive {expected turns of the output for one of the wheels, 0.2 to 20, as in 3.65} capacity {expected a capacity, as in '{' torque Nm: 600 '}'} pack {expected a pack, as in '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {expected a list of plates from the piston on, as in ['{' kind: steel, thickness: 1.80 mm '}']} plate {expected a plate, as in '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {expected friction, steel, cushion or backing plate} depth {expected a depth, as in '{' size: 22.20 mm '}'} shelf {expected a shelf, as in '{' part: backing plate, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {expected backing plate, steel, snap ring or piston} limit {expected a limit, as in '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in} lengths {expected a list of lengths with their units, as in [0.42 mm, 0.44 mm]} air {expected a pressure with its unit, as in 300 kPa, 3 bar or 45 psi} readings {expected readings, as in '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {expected strokes on air, as in '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {expected depths, as in '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} again {expected the part that is in now and what was read, as in '{' fitted: 5.40 mm, read: [1.02 mm] '}'} step_gauge {expected steps, as in '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {expected an end play, as in '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {expected washer, race or shim} stack {expected a list of parts, as in ['{' part: case, size: 80.00 mm, gap: opens '}']} band_setting {expected how a band is set, as in '{' pitch: 1.50 mm, lever: 1.5 '}'} lever {expected a lever ratio from 0.001 to 20, as in 1.5} rod_part {expected servo rod, apply rod or apply pin} turns {expected a number of turns, 0 to 100, as in 2.5 for two and a half} wear_check {expected what is measured, as in '{' measure: bushing, limit: '{' most: 0.15 mm '}' '}'} wear_kind {expected bushing, planet side, gear to case, gear to crescent, gear side or spring length} band_readings {expected readings of a band, as in '{' turns: 2.5 '}' or '{' travel: [3.10 mm] '}'} play_readings {expected readings of an end play, as in [0.82 mm, 0.84 mm] or '{' play: [0.82 mm], again: '{' fitted: 2.00 mm, read: [0.44 mm] '}' '}'} limit_of {expected what the limit is of: clearance, each friction, friction, steel or cone of a pack; clearance or travel of a band} wear_readings {expected readings, as in '{' read: [0.08 mm] '}' or '{' bore: [38.10 mm], shaft: [38.03 mm] '}'} stack_part {expected a part, as in '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {expected opens or fills} job {expected the number 1, the form of job files} entry {expected one thing told, as in reading: '{' low brake: '{' feeler: [0.42 mm] '}' '}'} time {expected a time, as in 2026-11-25T12:40:07.000Z or 2026-11-25T13:40:07.000+01:00} initials {expected initials, 1 to 8 letters and digits, as in TW} id {expected the id of an entry, 8 letters and digits} other {expected a device, as in '{' brake: rear.carrier '}'}}",
+    "{what, select, section {expected entries, a name, a colon and its thing each} two_ends {expected the names of the two ends, the input end first, as in [pump end, cover end]} gear_pairs {expected a gear pair or a list of them} facing {expected input, output, up or down} end {expected input or output} bolts {expected bolts, as in '{' torque: 24 Nm, count: 7, once: yes '}'} torque {expected a torque with its unit, as in 24 Nm, 18 lbft or 72 lbin} volume {expected a volume with its unit, as in 5.4 L or 5.7 qt} fluid_to_fill {expected what is filled in, as in '{' kind: the one in the manual, fill: 5.4 L '}'} closed {expected a list of packs, bands and shafts, as in [turbine shaft]} version {expected the number 1} text {expected text} name {expected a name} member {expected the name of a member} members {expected a list of members, as in [front.sun, rear.sun]} two_members {expected two members, as in [front.sun, case]} devices {expected a list of devices, as in [forward clutch]} wheel_names {expected a list of wheels, as in [idler]} meshes {expected a list of meshes, as in [[sun, idler]]} mesh {expected two wheels, as in [sun, planet] or [ring, planet, internal]} internal {expected the word internal, or nothing} wheel {expected a member and its teeth, as in [layshaft, 43]} teeth {expected a number of teeth, a whole number from 1 to 1000000} two_teeth {expected two numbers of teeth, as in [24, 44]} count {expected a whole number from 1 to 100} way {expected clockwise or anticlockwise} pair_kind {expected external, internal or chain} set {expected a set, as in '{' sun: 30, ring: 66 '}'} gear_pair {expected a gear pair, as in '{' driver: [shaft, 41], driven: [layshaft, 43] '}'} proportion {expected a number from 0 to 1000000} proportions {expected some numbers above 0, or nothing can be shown} minutes {expected a number above 0} under_fifty {expected a number above 0 and below 50} over_fifty {expected a number above 50 and below 100} risk {expected none, low or high} stage {expected in the car, pan off or on the bench} tool {expected nothing, road, rag and light, scan tool, stopwatch, gauge, tachometer, logger, rule, air nozzle, bench or dial indicator} pressure {expected good, low or high} fluid {expected clean, burnt, metal or milky} tests_seen {expected what was seen, as in D 1: drives} outcome {expected what was seen, as in slips or: slips, not sure} part {expected a part, as in '{' carries: [front.sun] '}'} carried {expected a list of members and devices, as in [front.sun, low brake]} part_names {expected a list of parts, as in [sun shell]} note {expected a text of one line, of 1 to 200 characters} yes_or_no {expected yes or no} refit {expected reuse or replace} size {expected a number from 0.001 to 100000 (the wrap of a band to 1440 degrees, a lever to 20)} ring {expected two diameters, the outer first, as in [136, 100]} friction {expected a coefficient of friction from 0.001 to 1} presses {expected uniform pressure or uniform wear} stall_ratio {expected a torque ratio from 1 to 10} tyre {expected the diameter on which the tyre rolls, 200 to 2500 mm, as in 632} final_drive {expected turns of the output for one of the wheels, 0.2 to 20, as in 3.65} capacity {expected a capacity, as in '{' torque Nm: 600 '}'} pack {expected a pack, as in '{' plates: ['{' kind: steel, thickness: 1.80 mm '}'] '}'} plates {expected a list of plates from the piston on, as in ['{' kind: steel, thickness: 1.80 mm '}']} plate {expected a plate, as in '{' kind: steel, thickness: 1.80 mm '}'} plate_kind {expected friction, steel, cushion or backing plate} depth {expected a depth, as in '{' size: 22.20 mm '}'} shelf {expected a shelf, as in '{' part: backing plate, fitted: 5.00 mm, sizes: [4.80 mm, 5.00 mm] '}'} shelf_part {expected backing plate, steel, snap ring or piston} limit {expected a limit, as in '{' least: 0.80 mm, most: 1.20 mm, source: manual p. 12, by: HT '}'} length {expected a length with its unit, as in 0.42 mm, 0.017 in, 17 thou or 1/64 in} lengths {expected a list of lengths with their units, as in [0.42 mm, 0.44 mm]} air {expected a pressure with its unit, as in 300 kPa, 3 bar or 45 psi} readings {expected readings, as in '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'} on_air {expected strokes on air, as in '{' pressure: 300 kPa, strokes: [1.12 mm, 1.14 mm] '}'} depth_gauge {expected depths, as in '{' depth: 30.10 mm, edge: 6.40 mm, stack: 22.70 mm '}'} again {expected the part that is in now and what was read, as in '{' fitted: 5.40 mm, read: [1.02 mm] '}'} step_gauge {expected steps, as in '{' fits: 0.80 mm, does not fit: 1.20 mm '}'} end_play {expected an end play, as in '{' limit: '{' least: 0.30 mm, most: 0.60 mm '}' '}'} washer_part {expected washer, race or shim} stack {expected a list of parts, as in ['{' part: case, size: 80.00 mm, gap: opens '}']} band_setting {expected how a band is set, as in '{' pitch: 1.50 mm, lever: 1.5 '}'} lever {expected a lever ratio from 0.001 to 20, as in 1.5} rod_part {expected servo rod, apply rod or apply pin} turns {expected a number of turns, 0 to 100, as in 2.5 for two and a half} wear_check {expected what is measured, as in '{' measure: bushing, limit: '{' most: 0.15 mm '}' '}'} wear_kind {expected bushing, planet side, gear to case, gear to crescent, gear side or spring length} band_readings {expected readings of a band, as in '{' turns: 2.5 '}' or '{' travel: [3.10 mm] '}'} preload {expected a preload, as in '{' turning: '{' least: 0.6 Nm, most: 1.4 Nm '}' '}'} preload_part {expected shim, washer or spacer} torque_limit {expected a limit of a torque, as in '{' least: 0.6 Nm, most: 1.4 Nm, source: manual p. 12, by: HT '}'} force {expected a force with its unit, as in 22 N, 5 lbf or 2.2 kgf} torques {expected a list of torques with their units, as in [1.2 Nm, 1.3 Nm]} forces {expected a list of forces with their units, as in [22 N, 23 N]} pull {expected forces on a cord and its radius, as in '{' force: [22 N], radius: 45 mm '}'} bearings {expected new or used} preload_readings {expected readings of a preload, as in '{' turning: [1.2 Nm] '}' or '{' gap: [0.14 mm] '}'} play_kind {expected end play or backlash} play_readings {expected readings of an end play, as in [0.82 mm, 0.84 mm] or '{' play: [0.82 mm], again: '{' fitted: 2.00 mm, read: [0.44 mm] '}' '}'} limit_of {expected what the limit is of: clearance, each friction, friction, steel or cone of a pack; clearance or travel of a band} wear_readings {expected readings, as in '{' read: [0.08 mm] '}' or '{' bore: [38.10 mm], shaft: [38.03 mm] '}'} stack_part {expected a part, as in '{' part: case, size: 80.00 mm, tolerance: 0.10 mm, gap: opens '}'} opens_or_fills {expected opens or fills} job {expected the number 1, the form of job files} entry {expected one thing told, as in reading: '{' low brake: '{' feeler: [0.42 mm] '}' '}'} time {expected a time, as in 2026-11-25T12:40:07.000Z or 2026-11-25T13:40:07.000+01:00} initials {expected initials, 1 to 8 letters and digits, as in TW} id {expected the id of an entry, 8 letters and digits} other {expected a device, as in '{' brake: rear.carrier '}'}}",
 
   // Tables and headings.
   state: '{state, select, driving {drives} neutral {neutral} other {tied up}}',
@@ -569,6 +571,12 @@ export const en = {
     'Measured again, it is not what was predicted: look whether the right part is in, for a plate out of order, or a ring that is not home.',
   'remark.nothing read':
     'Nothing was read here, so nothing is judged: measure it, and write it down.',
+  'remark.gap hidden':
+    'With this part in there is no play, so nothing tells how far the bearings are squeezed already: fit a thinner shim or a thicker spacer, so that there is play, and read again.',
+  'remark.other torque unit':
+    '{meant, select, lbf_in {Were pound-inches meant? In them the same number would be inside the limits. Correct the unit.} lbf_ft {Were pound-feet meant? In them the same number would be inside the limits. Correct the unit.} kgf_cm {Were kgf·cm meant? In them the same number would be inside the limits. Correct the unit.} Ncm {Were newton centimetres meant? In them the same number would be inside the limits. Correct the unit.} other {Were newton metres meant? In them the same number would be inside the limits. Correct the unit.}}',
+  'remark.wrench and pull differ':
+    'By the wrench and by the pull the torque differs by more than a quarter of what the limits allow: look at the radius, and read both again. The wrench is judged.',
   'remark.no pitch':
     'Turns were read, and the file tells no pitch: write under bands how far one turn moves the screw.',
   'remark.no slack':
@@ -643,9 +651,11 @@ export const en = {
 
   // End play: what was measured, and the washer or race that sets it.
   'endplay.title':
-    '{train}: the end play of {shafts, plural, one {one shaft} other {{shafts} shafts}}',
+    '{kind, select, along {{train}: the end play of {shafts, plural, one {one shaft} other {{shafts} shafts}}} teeth {{train}: {shafts, plural, one {one backlash} other {{shafts} backlashes}}} other {{train}: {shafts} plays, along shafts and between teeth}}',
   'endplay.how':
     'Dial indicator on the shaft: push, zero, pull, and take up the other shaft first. A record from before the unit came apart is worth more than any sum.',
+  'endplay.backlash':
+    'Between teeth: hold one gear, set the dial square to a tooth of the other at its pitch circle, and rock it. Read in four places round.',
   'endplay.measured':
     'Measured {clearance}: {verdict}.{places, plural, one {} other { Mean of {places}, spread {spread}, worst {worst}.}}',
   'endplay.stack':
@@ -657,6 +667,25 @@ export const en = {
 
   // Lessons: what a class predicts, and the wrong ideas that lead to wrong choices.
   // Bands at their drums: turns backed off, the rod's travel, and what sets them.
+  'preload.title': '{train}: {count, plural, one {one preload} other {{count} preloads}}',
+  'preload.how':
+    'Clean and oil the bearings, turn them some times both ways so that the rollers seat, and leave out seals and whatever else would be driven. Read while it keeps turning, never what starts it. By a spring balance: wind a cord round the hub and pull evenly; the force times the radius is the torque.',
+  'preload.turning':
+    '{by, select, pull {Force times radius: it keeps turning at {torque}} other {It keeps turning at {torque}}}: {verdict, select, inside {inside} too_small {too loose} too_big {too tight} other {not judged}}.',
+  'preload.limits':
+    '{state, select, used {Limits for bearings that run again: {limits}.} other {Limits for new bearings: {limits}.}}',
+  'preload.do':
+    '{verdict, select, inside {That proves it: write it down.} too_small {Squeeze them more: a thicker shim, or a thinner spacer; then prove it again.} other {Squeeze them less: a thinner shim, or a thicker spacer; then prove it again. Never run it so: tight bearings burn.}}',
+  'preload.squeeze': 'Squeeze wanted: {limits}.',
+  'preload.gap':
+    '{has, select, yes {With {fitted} in, the play is {gap}.} other {The play is {gap}.}}',
+  'preload.tighter':
+    '{part, select, spacer {{which, select, thinner {To squeeze as wanted, the spacer must become thicker by {from} to {to}.} other {To squeeze as wanted, the spacer must become thinner by {from} to {to}.}}} other {{which, select, thinner {To squeeze as wanted, the shim must become thinner by {from} to {to}.} other {To squeeze as wanted, the shim must become thicker by {from} to {to}.}}}}',
+  'preload.choice':
+    '{part, select, spacer {Fit the spacer of {size}} washer {Fit the washer of {size}} other {Fit the shim of {size}}}: it squeezes the bearings by {squeeze}, ± {worst}. Then prove it by the torque that keeps it turning; only that closes the job.',
+  'preload.legend':
+    'Your unit’s own data wins. The part that sets it is the fitted one and the play that was read and the squeeze wanted besides; its proof is the torque. Bearings that run again want less than new ones. How it is read is common practice, no source.',
+
   'band.title':
     '{train}: the clearance of {bands, plural, one {one band} other {{bands} bands}} at the drum',
   'band.how':
@@ -845,7 +874,7 @@ export const en = {
   'sheet.measure.how':
     'Feeler: between snap ring and backing plate, the backing plate lifted against the ring, evenly round. On air: write down the pressure. Depth gauge: depth less the stack. A set of plates is replaced whole.',
   'sheet.measure.shelf':
-    '{part, select, backing_plate {Backing plates} steel {Steels} snap_ring {Snap rings} washer {Washers} race {Races} shim {Shims} other {Pistons}} on the shelf: {sizes}. Fitted: {fitted}.',
+    '{part, select, backing_plate {Backing plates} steel {Steels} snap_ring {Snap rings} washer {Washers} race {Races} shim {Shims} spacer {Spacers} servo_rod {Servo rods} apply_rod {Apply rods} apply_pin {Apply pins} other {Pistons}} on the shelf: {sizes}. Fitted: {fitted}.',
   'sheet.measure.no limit':
     'No limit in the file: write it down, with its source and your initials.',
   'sheet.measure.band': 'Band, {band}',
@@ -853,7 +882,10 @@ export const en = {
   'sheet.measure.dial': 'dial, push and pull',
   'sheet.measure.turns': 'turns backed off',
   'sheet.measure.travel': 'travel',
-  'sheet.measure.play': 'End play, {shaft}',
+  'sheet.measure.play': '{kind, select, backlash {Backlash, {shaft}} other {End play, {shaft}}}',
+  'sheet.measure.preload': 'Preload, {bearings}',
+  'sheet.measure.preload by':
+    '{by, select, turning {torque, kept turning} pull {force × radius} other {play}}',
   'sheet.test':
     '{test, select, under_power {Road test} coast {Coast} noise {Noise} shift {Shifts} engagement {Engagement} stall {Stall test} fluid {Fluid} slip_log {Slip, by a logger} manual_shift {Lever alone} pan {Pan and magnet} valve_body {Valve body} build_record {Record of the build} seal_rings {Seal rings} inspection {Taken apart} codes {Codes} selector {Selector} filter {Filter} end_play {End play} pressure {Line pressure} device_pressure {Pressure at a device} air_check {Air checks} band_check {Bands} other {Hand checks}}: {caution}',
   'sheet.diagnosis.tests': 'Tests, the cheap ones first',
@@ -909,6 +941,7 @@ export const en = {
   'cli.seen': 'a file of what was seen, or - for standard input; without it, questions are asked',
   'cli.readings': 'a file of readings of the packs, or - for standard input',
   'cli.plays': 'a file of readings of end plays, or - for standard input',
+  'cli.preload': 'a file of readings of preloads, or - for standard input',
   'cli.bands': 'a file of readings of bands, or - for standard input',
   'cli.wear': 'a file of readings of worn parts, or - for standard input',
   'cli.action':
@@ -930,6 +963,8 @@ export const en = {
   'verb.plan': 'the build, step by step: what to look at, and the hand checks that catch mistakes',
   'verb.pack': 'the clearance of packs by your readings, and the part from the shelf that fits',
   'verb.endplay': 'the end play of shafts by your readings, and the washer or race that fits',
+  'verb.preload':
+    'the preload of bearings by the torque that turns them, and the shim that sets it',
   'verb.band': 'the clearance of bands by turns or travel, and how to set it',
   'verb.wear': 'bushings, planets, pump and springs by your readings, and what to do',
   'verb.job': 'write down what is done and found on a job, by whom; nothing is erased',
@@ -1011,6 +1046,8 @@ export const en = {
     "no readings in {file}: write them by device, as in low brake: '{' feeler: [0.42 mm, 0.44 mm, 0.42 mm] '}'",
   'no.measured endplay':
     'no readings in {file}: write them by shaft, as in input shaft: [0.42 mm, 0.44 mm]',
+  'no.measured preload':
+    "no readings in {file}: write them by bearings, as in differential bearings: '{' turning: [1.2 Nm] '}' or '{' gap: [0.14 mm] '}'",
   'no.measured band':
     "no readings in {file}: write them by band, as in low band: '{' turns: 2.5 '}' or low band: '{' travel: [3.10 mm] '}'",
   'no.measured wear':

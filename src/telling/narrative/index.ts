@@ -1,6 +1,7 @@
 export { feltFor, feltText, mistakeText, partTexts } from './building.ts';
 export { brakingText, coastText } from './coast.ts';
 export { choiceText, misconceptionText, questionText } from './lessons.ts';
+export { torqueBoundsText, torqueText } from './preload.ts';
 export { backOffText, turnsText } from './bands.ts';
 export {
   asFineAs,

@@ -3,6 +3,7 @@ import type { PlateKind } from '../../engine/train/index.ts';
 import { digitsIn, type Length, type LengthUnit } from '../../shop/length/index.ts';
 import type { BandRemark } from '../../shop/bands/index.ts';
 import type { Bounds } from '../../shop/limits/index.ts';
+import type { PreloadRemark } from '../../shop/preload/index.ts';
 import type { ClearanceWay, PackRemark } from '../../shop/packs/index.ts';
 import { keyOf, visible, type Voice } from './voice.ts';
 
@@ -41,7 +42,7 @@ export function clearanceWayText(way: ClearanceWay, voice: Voice): string {
 }
 
 /** Whatever must be told before the numbers of a reading are believed. */
-export type Remark = PackRemark | BandRemark;
+export type Remark = PackRemark | BandRemark | PreloadRemark;
 
 /** What a builder must be told before the numbers are believed, and what to do about it. */
 export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm'): string {
@@ -70,6 +71,8 @@ export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm
         place: remark.place,
         meant: remark.meant,
       });
+    case 'other torque unit':
+      return voice.say('remark.other torque unit', { meant: keyOf(remark.meant) });
     case 'uneven':
       return voice.say('remark.uneven', {
         where: remark.where,
@@ -105,6 +108,8 @@ export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm
     case 'shelf too short':
     case 'not as predicted':
     case 'nothing read':
+    case 'gap hidden':
+    case 'wrench and pull differ':
     case 'no pitch':
     case 'no slack':
     case 'turns and travel differ':

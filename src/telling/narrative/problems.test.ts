@@ -200,6 +200,10 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [{ device: 'low bnad', near: 'low band' }, 'no band: low bnad; did you mean low band?'],
     [{ device: 'x' }, 'no band: x; tell under bands of the train file how it is set'],
   ],
+  'no preload': [
+    [{ bearings: 'x' }, 'no preload: x; tell it under preload of the train file'],
+    [{ bearings: 'sied', near: 'side' }, 'no preload: sied; did you mean side?'],
+  ],
   'no wear': [
     [{ part: 'pmup', near: 'pump' }, 'no wear: pmup; did you mean pump?'],
     [{ part: 'x' }, 'no wear: x; tell under wear of the train file what is measured'],
@@ -249,7 +253,7 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     ],
     [
       { name: 'low sprag' },
-      'nothing measured: low sprag; tell in the train file what is measured of it, under packs, endplay, bands or wear',
+      'nothing measured: low sprag; tell in the train file what is measured of it, under packs, endplay, preload, bands or wear',
     ],
   ],
   'other kind': [

@@ -92,6 +92,8 @@ function word(p: Objection, voice: Voice): string {
       return voice.say('problem.not a band', { name: visible(p.device) });
     case 'no band':
       return voice.say('problem.no band', { name: visible(p.device), ...near(p.near) });
+    case 'no preload':
+      return voice.say('problem.no preload', { name: visible(p.bearings), ...near(p.near) });
     case 'no wear':
       return voice.say('problem.no wear', { name: visible(p.part), ...near(p.near) });
     case 'no end play':

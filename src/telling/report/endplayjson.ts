@@ -19,6 +19,7 @@ export function endPlayJson(judged: readonly EndPlayJudgement[]): Json {
       const tool = measured?.clearance ?? HUNDREDTHS;
       return {
         shaft: endPlay.shaft,
+        measure: endPlay.measure ?? 'end play',
         endPlay: measured ? lengthJson(measured.clearance) : null,
         readings: measured ? measured.places.map(lengthJson) : [],
         limits: bounds ? boundsJson(bounds) : null,

@@ -28,12 +28,16 @@ export function endPlayText(train: Train, judged: readonly EndPlayJudgement[], p
   const cautions = ['weight', 'maker'].flatMap((what) => {
     return paragraph(`! ${voice.say('plan.caution.of', { what })}`, page, '  ');
   });
-  const title = { train: visible(train.name), shafts: judged.length };
+  const along = judged.filter(({ endPlay }) => endPlay.measure !== 'backlash').length;
+  const title = {
+    train: visible(train.name),
+    kind: along === judged.length ? 'along' : along === 0 ? 'teeth' : 'both',
+    shafts: judged.length,
+  };
   return [
     ...paragraph(voice.say('endplay.title', title), page).map(page.ink.strong),
     ...section(voice.say('plan.caution'), cautions, page),
-    '',
-    ...paragraph(voice.say('endplay.how'), page),
+    ...(along > 0 ? ['', ...paragraph(voice.say('endplay.how'), page)] : []),
     ...judged.flatMap((its) => ['', ...shaftLines(its, page)]),
     '',
     ...paragraph(voice.say('endplay.legend'), page).map(page.ink.faint),
@@ -61,6 +65,7 @@ function shaftLines(judgement: EndPlayJudgement, page: Page): string[] {
   const part = endPlay.shelf?.part ?? '';
   return [
     ...lines(visible(endPlay.shaft)).map(page.ink.strong),
+    ...(endPlay.measure === 'backlash' ? lines(voice.say('endplay.backlash')) : []),
     ...(reading ? lines(voice.say('endplay.measured', reading)) : []),
     ...(again ? closedLines(again, bounds, page) : []),
     ...(bounds && (bounds.least || bounds.most)

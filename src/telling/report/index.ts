@@ -27,6 +27,8 @@ export {
   marginText,
   sidesOf,
 } from './margintext.ts';
+export { preloadJson } from './preloadjson.ts';
+export { preloadText } from './preloadtext.ts';
 export { wearJson } from './wearjson.ts';
 export { wearText } from './weartext.ts';
 export { planJson } from './planjson.ts';

@@ -1,10 +1,11 @@
 import type { Device, Train } from '../../engine/train/index.ts';
 import type { BandJudgement } from '../../shop/bands/index.ts';
 import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
+import type { PreloadJudgement } from '../../shop/preload/index.ts';
 import type { PackJudgement } from '../../shop/packs/index.ts';
 import { type FoldedJob, standing } from '../../shop/records/index.ts';
 import type { WearJudgement } from '../../shop/wear/index.ts';
-import { type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { keyOf, type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
 import { cautionOf } from './cautions.ts';
 import {
   type Chosen,
@@ -17,6 +18,7 @@ import {
 } from './measured.ts';
 import type { Block, Sheet } from './document.ts';
 import { jobFields } from './filled.ts';
+import { preloadBlock } from './preload.ts';
 import { bandBlock, wornBlocks } from './worn.ts';
 
 /** What was measured of a train, or nothing yet: then there are boxes to write in. */
@@ -24,6 +26,7 @@ export interface Measurements {
   readonly packs: readonly PackJudgement[];
   readonly plays: readonly EndPlayJudgement[];
   readonly bands: readonly BandJudgement[];
+  readonly preloads: readonly PreloadJudgement[];
   readonly wear: readonly WearJudgement[];
 }
 
@@ -50,6 +53,10 @@ export function measureSheet(
         return packBlocks(device, measured.packs.find(isOf(device)), { voice, job });
       }),
       ...measured.plays.map((play) => playBlock(play, { voice, job })),
+      ...measured.preloads.map((preload) => {
+        const chosen = chosenFor(preload.preload.bearings, job);
+        return preloadBlock(preload, { voice, chosen });
+      }),
       ...measured.bands.map((band) =>
         bandBlock(band, { voice, chosen: chosenFor(band.band.device, job) }),
       ),
@@ -112,7 +119,13 @@ function playBlock(judgement: EndPlayJudgement, { voice, job }: Told): Block {
   return {
     block: 'together',
     blocks: [
-      { block: 'heading', text: voice.say('sheet.measure.play', { shaft }) },
+      {
+        block: 'heading',
+        text: voice.say('sheet.measure.play', {
+          kind: keyOf(endPlay.measure ?? 'end play'),
+          shaft,
+        }),
+      },
       ...limitBlocks(bounds, voice),
       ...(endPlay.shelf ? shelfBlocks(endPlay.shelf, voice) : []),
       readingsTable(
