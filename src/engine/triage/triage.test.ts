@@ -105,6 +105,15 @@ describe('what stops a road test, and says why', () => {
   });
 });
 
+it('a gear that growls is listened to, and not driven for another reason', () => {
+  const { open, why } = counsel(seen('noise D 1: growls\nfluid: clean'));
+  expect(why('pulling hard')).toEqual(['growls']);
+  const road = new Set(
+    open.map(({ test }) => test).filter((test) => placeOf(test) === 'on the road'),
+  );
+  expect([...road].toSorted()).toEqual(['coast', 'manual shift', 'noise', 'slip log']);
+});
+
 describe('a stall', () => {
   const stalls = (text: string) => counsel(seen(text)).open.some(({ test }) => test === 'stall');
   const sound = `${DRIVES}fluid: clean\n`;

@@ -90,12 +90,12 @@ function stopsOf(sights: Sights, doubts: Doubts): Map<Stopped, Bar[]> {
     ...seen('slips', ['under power', 'coast', 'slip log'], ['slips']),
     ...seen('slips', ['shift'], ['flares']),
     ...seen('low pressure', ['device pressure'], ['low']),
+    ...seen('growls', ['noise'], ['growls']),
     ...seen('burnt fluid', ['fluid'], ['burnt']),
   ];
   const stall: Bar[] = [
     ...road,
     ...pulling,
-    ...seen('growls', ['noise'], ['growls']),
     ...seen('high pressure', ['pressure', 'device pressure'], ['high']),
     ...(sights.pressureIsRead() ? [] : [{ why: 'pressure unknown' } as const]),
     ...(doubts.ofConverter() >= STALL_SHOWS ? [] : [{ why: 'shows nothing' } as const]),
