@@ -17,6 +17,7 @@ import { marginReport } from './capacity.ts';
 import { measurementsOf } from './measurements.ts';
 import { meant, suggestion } from './names.ts';
 import { type OpenJob, openJob } from './openjob.ts';
+import { patiently } from './patiently.ts';
 import { plannedOf } from './plan.ts';
 import { printed, printingOf } from './printing.ts';
 import { Refusal } from './refusal.ts';
@@ -39,8 +40,13 @@ export async function sheet(given: string, file: string, typed: Session): Promis
   const job = openJob(session);
   const all = SHEETS.filter((one): one is Kind => one !== 'set');
   const kinds = kind === 'set' ? all.filter((one) => isFor(one, train, job)) : [kind];
-  const asked = { train, file, session, job };
-  const sheets = kinds.map((one) => made(one, asked));
+  const sheets = patiently(session, (tell, within) => {
+    return kinds.map((one, k) => {
+      const its = made(one, { train, file, session: within, job });
+      tell(k + 1, kinds.length);
+      return its;
+    });
+  });
   const printing = printingOf(train, file, kind, sheets, session);
   if (session.options.json) return json(printing);
   // Without a job nobody misses its card.

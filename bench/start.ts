@@ -1,0 +1,34 @@
+/**
+ * How long the built command takes from nothing to its answer, against a Node that does nothing:
+ * `node scripts/run.mjs bench/start.ts [times]`. Prints medians; it is no test.
+ */
+import { spawnSync } from 'node:child_process';
+import path from 'node:path';
+
+const [times = '25'] = process.argv.slice(2);
+const CLI = path.resolve('dist/cli.cjs');
+const KESTREL = 'trains/kestrel-three-speed.train.yaml';
+const CALLS: readonly (readonly [name: string, args: readonly string[]])[] = [
+  ['node -e 0', ['-e', '0']],
+  ['holdturn --version', [CLI, '--version']],
+  ['holdturn flow', [CLI, 'flow', KESTREL, '--range', 'D', '--gear', '1']],
+  ['holdturn check', [CLI, 'check', KESTREL]],
+  ['holdturn chart', [CLI, 'chart', KESTREL]],
+];
+
+// In turn, so that what else the machine does falls upon all alike.
+const taken = CALLS.map(() => [] as number[]);
+for (let k = 0; k < Number(times); k++) {
+  CALLS.forEach(([, args], c) => {
+    const began = performance.now();
+    const { status } = spawnSync(process.execPath, args, { stdio: 'ignore' });
+    if (status !== 0) throw new Error(`${args.join(' ')}: exit ${status}`);
+    taken[c]?.push(performance.now() - began);
+  });
+}
+const medians = taken.map((all) => all.toSorted((a, b) => a - b)[all.length >> 1] ?? Number.NaN);
+CALLS.forEach(([name], c) => {
+  const ms = medians[c] ?? Number.NaN;
+  const ratio = ms / (medians[0] ?? Number.NaN);
+  console.log(`${name.padEnd(20)} ${ms.toFixed(1).padStart(7)} ms  ${ratio.toFixed(2)} times`);
+});
