@@ -74,7 +74,10 @@ function inquiryOf(
 }
 
 /** By cause: the chance of each outcome, before anything is known of its ways and reasons. */
-export function byCause(inquiry: Inquiry, { by, rows, outcomes }: Prediction): number[][] {
+export function byCause(inquiry: Inquiry, prediction: Prediction): readonly number[][] {
+  const known = means.get(prediction);
+  if (known) return known;
+  const { by, rows, outcomes } = prediction;
   const chances = inquiry.causes.map(() => outcomes.map(() => 0));
   inquiry[by].forEach(({ cause, share }, k) => {
     const sums = chances[cause] as number[];
@@ -82,8 +85,12 @@ export function byCause(inquiry: Inquiry, { by, rows, outcomes }: Prediction): n
       sums[o] = (sums[o] as number) + share * chance;
     });
   });
+  means.set(prediction, chances);
   return chances;
 }
+
+// A prediction never changes.
+const means = new WeakMap<Prediction, number[][]>();
 
 // Causes that show the same at full load in every gear and to the hands, as they mostly are, and
 // leave the same device in doubt where a test of it may be made.

@@ -43,17 +43,14 @@ export interface Evidence {
 export function rank(inquiry: Inquiry, accounts: readonly Account[]): Ranking {
   const belief = posterior(inquiry, accounts);
   const { causes: chances } = belief;
-  const spoken = accounts.map((account) => ({
-    account,
-    rows: byCause(inquiry, account.prediction),
-  }));
+  const spoken = accounts.flatMap((account) => spokenOf(inquiry, account));
   const mistaken = mistakenBy(inquiry, accounts).map(({ length }) => length);
   const brackets = groupsOf(belief, mistaken).map((among): Bracket => {
     const suspects = among.map((c) => {
       return { cause: inquiry.causes[c] as Cause, chance: chances[c] as number };
     });
     const chance = sumOf(suspects.map((suspect) => suspect.chance));
-    return { chance, suspects, evidence: evidenceOf(inquiry, spoken, among[0] as number) };
+    return { chance, suspects, evidence: evidenceOf(spoken, among[0] as number) };
   });
   const classes = inquiry.apart(openStage(inquiry.practice, accounts));
   const leading = Math.max(
@@ -68,24 +65,34 @@ function sumOf(chances: readonly number[]): number {
 }
 
 interface Spoken {
-  readonly account: Account;
+  readonly observation: Observation;
+  readonly means: readonly number[];
+  readonly outcomes: readonly Outcome[];
   readonly rows: readonly (readonly number[])[];
+  /** How likely it is to be said: by a cause, and by all of them before anything was seen. */
+  by(c: number): number;
+  readonly all: number;
 }
 
-function evidenceOf(inquiry: Inquiry, spoken: readonly Spoken[], c: number): Evidence[] {
-  return spoken.flatMap(({ account: { prediction, said }, rows }) => {
-    const { outcomes } = prediction;
-    return said.map(({ observation, means }) => {
-      const wrong = wrongness(inquiry, observation.sure);
-      const by = (row: readonly number[] = []) =>
-        row.reduce((sum, chance, o) => {
-          return sum + chance * chanceSaid(means, o, outcomes.length, wrong);
-        }, 0);
-      const all = inquiry.causes.reduce((sum, { prior }, k) => sum + prior * by(rows[k]), 0);
-      const own = rows[c] as readonly number[];
-      const likeliest = own.indexOf(Math.max(...own));
-      const would = means.includes(likeliest) ? undefined : outcomes[likeliest];
-      return { observation, factor: by(own) / all, ...(would && { would }) };
-    });
+function spokenOf(inquiry: Inquiry, { prediction, said }: Account): Spoken[] {
+  const { outcomes } = prediction;
+  const rows = byCause(inquiry, prediction);
+  return said.map(({ observation, means }) => {
+    const wrong = wrongness(inquiry, observation.sure);
+    const saying = outcomes.map((_, o) => chanceSaid(means, o, outcomes.length, wrong));
+    const by = (c: number) => {
+      return (rows[c] ?? []).reduce((sum, chance, o) => sum + chance * (saying[o] as number), 0);
+    };
+    const all = inquiry.causes.reduce((sum, { prior }, c) => sum + prior * by(c), 0);
+    return { observation, means, outcomes, rows, by, all };
+  });
+}
+
+function evidenceOf(spoken: readonly Spoken[], c: number): Evidence[] {
+  return spoken.map(({ observation, means, outcomes, rows, by, all }) => {
+    const own = rows[c] as readonly number[];
+    const likeliest = own.indexOf(Math.max(...own));
+    const would = means.includes(likeliest) ? undefined : outcomes[likeliest];
+    return { observation, factor: by(c) / all, ...(would && { would }) };
   });
 }

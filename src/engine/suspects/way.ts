@@ -86,10 +86,9 @@ function singly(cause: Cause, road: Road, grips: readonly Grip[]): readonly Bare
 // A one-way clutch that fails mostly holds nothing; now and then it rolls over above a load.
 const ROLLS = 0.25;
 
-// From nearly nothing to nearly all of it; what hardly holds is as good as dead, and counted there.
-const STRENGTHS = [
-  0.03, 0.06, 0.1, 0.15, 0.21, 0.27, 0.33, 0.4, 0.47, 0.54, 0.62, 0.7, 0.78, 0.86, 0.92, 0.97,
-];
+// From nearly nothing to nearly all of it, close enough that two gears which ask for different
+// torques are parted; what hardly holds is as good as dead, and counted there.
+const STRENGTHS = Array.from({ length: 26 }, (_, k) => 0.98 * 0.87 ** k);
 // Wrong fluid and lining hold more cold; a shrunken seal less.
 const COLD = [
   { cold: 0.7, share: 0.75 },
@@ -97,12 +96,15 @@ const COLD = [
 ];
 const BACK = [1, 1.5];
 // A band holds two to four times better with its wrap than against it.
-const WRAPS = [2, 4];
+const WRAPS = [2, 3, 4];
 
 function weakWays(device: string, cause: Cause, road: Road, grips: readonly Grip[]): Bare[] {
-  const starving = cause.cause === 'device leaks' ? [undefined, 0.45] : [undefined];
+  const leaks = cause.cause === 'device leaks';
+  const starving = leaks ? [undefined, 0.45] : [undefined];
+  const strengths = leaks ? STRENGTHS.filter((_, k) => k % 2 === 0) : STRENGTHS;
+  const backs = worksBothWays(device, road) ? BACK : [1];
   const ways = gripsOf(device, road, grips).flatMap(({ share: gripped, ...grip }) =>
-    BACK.flatMap((back) => {
+    backs.flatMap((back) => {
       const most = mostAsked(device, grip, back, road);
       const scaled = {
         device,
@@ -110,11 +112,11 @@ function weakWays(device: string, cause: Cause, road: Road, grips: readonly Grip
         anticlockwise: grip.anticlockwise * most,
       };
       return COLD.flatMap(({ cold, share }) =>
-        STRENGTHS.flatMap((strength) =>
+        strengths.flatMap((strength) =>
           starving.map((starves): Bare => {
             const weak = { device, strength, cold, grip: scaled, back };
             return {
-              share: (gripped * share) / (BACK.length * STRENGTHS.length * starving.length),
+              share: (gripped * share) / (backs.length * strengths.length * starving.length),
               faults: SOUND,
               weak: [{ ...weak, ...(starves !== undefined && { starves }) }],
             };
@@ -124,6 +126,17 @@ function weakWays(device: string, cause: Cause, road: Road, grips: readonly Grip
     }),
   );
   return ways;
+}
+
+// Whether gears of both ways load the device: only then the pressure in reverse makes a difference.
+function worksBothWays(device: string, road: Road): boolean {
+  const back = road.train.ranges.flatMap(({ gears }) =>
+    gears.flatMap(({ on }) => {
+      const torque = road.torques(SOUND, on, 'under power').get(device)?.most ?? 0;
+      return torque === 0 ? [] : [road.goesBack(on)];
+    }),
+  );
+  return new Set(back).size > 1;
 }
 
 // As the file says; else a band holds one way better, and nobody has said which.
