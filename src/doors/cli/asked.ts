@@ -112,6 +112,8 @@ main shaft: [0.012 in]
 `,
   preloads: `differential bearings: { gap: [0.08 mm, 0.08 mm], pull: { force: [24 N], radius: 50 mm } }
 `,
+  wrenched: `differential bearings: { gap: [0.00 mm], turning: [12 Nm] }
+`,
   teeth: `final drive: [0.14 mm, 0.15 mm, 0.14 mm]
 `,
   rods: `second band: { travel: [4.12 mm, 4.16 mm, 4.14 mm] }

@@ -3,7 +3,13 @@ import { readPractice } from '../../engine/practice/index.ts';
 import { inquire, readSeen } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { Problem } from '../../engine/trainfile/index.ts';
-import { type Job, limitMisfit, readingProblems, type Told } from '../../shop/records/index.ts';
+import {
+  type Job,
+  limitMisfit,
+  measuredNames,
+  readingProblems,
+  type Told,
+} from '../../shop/records/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
 import { meant, suggestion } from './names.ts';
 import { ours } from './ours.ts';
@@ -69,13 +75,8 @@ function seenProblems(text: string, train: Train, session: Session): readonly Pr
   return problems.filter(({ severity }) => severity === 'error');
 }
 
-function mustMeasure(name: string, { packs = [], endPlays = [], devices }: Train): void {
-  const shafts = endPlays.map(({ shaft }) => shaft);
-  const known = [
-    ...packs.map(({ device }) => device),
-    ...shafts,
-    ...devices.map((its) => its.name),
-  ];
+function mustMeasure(name: string, train: Train): void {
+  const known = [...measuredNames(train), ...train.devices.map((its) => its.name)];
   if (meant(name, known) !== name) {
     throw new Refusal('no.measured', suggestion(name, [...new Set(known)]));
   }

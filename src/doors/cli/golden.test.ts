@@ -41,6 +41,7 @@ const TYPED: Readonly<Record<string, readonly string[]>> = {
   preload: [
     `preload ${DUNLIN} preloads`,
     `preload ${DUNLIN} preloads --inch --lang es`,
+    `preload ${DUNLIN} wrenched`,
     `endplay ${DUNLIN} teeth`,
   ],
   wear: [`wear ${KESTREL} worn`, `wear ${KESTREL} worn --lang es`],

@@ -144,6 +144,7 @@ const AGAINST: ReadonlySet<string> = new Set([
   'no gap',
   'no slack',
   'gap hidden',
+  'other torque unit',
   'plate missing',
   'plate doubled',
 ]);

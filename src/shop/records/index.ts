@@ -4,6 +4,6 @@ export type { Job, JobEntry, Told } from './job.ts';
 export { type JobReading, readJob } from './jobfile.ts';
 export { flowText } from './line.ts';
 export { limitMisfit, type Replaced, withLimitsOf } from './limits.ts';
-export { type JobReadings, readingProblems, readingsIn } from './readings.ts';
+export { type JobReadings, measuredNames, readingProblems, readingsIn } from './readings.ts';
 export { seenIn } from './seen.ts';
 export { entryText, newJobText } from './writing.ts';

@@ -475,7 +475,7 @@ export const en = {
   'plan.stop':
     'Stop. Last step at which these can still be seen, and put right without stripping: {mistakes}.',
   'plan.step':
-    '{does, select, height {Height: {name}} tighten {Tighten: {name}} clearance {Pack clearance: {name}} band {Band adjustment: {name}} end_play {End play: {name}} air_check {Air check: {name}} other {Fill with fluid}}',
+    '{does, select, height {Height: {name}} tighten {Tighten: {name}} clearance {Pack clearance: {name}} band {Band adjustment: {name}} end_play {End play: {name}} backlash {Backlash: {name}} air_check {Air check: {name}} other {Fill with fluid}}',
   'plan.first up': 'It begins with the {end, select, input {input} other {output}} end up.',
   'plan.turn over': 'Turn the unit over: {end, select, input {input} other {output}} end up',
   'plan.turned': 'Turned over, and the fixture locked',

@@ -472,7 +472,7 @@ export const es: Messages = {
   'plan.late': '{mistake} (desmontar hasta el paso {step})',
   'plan.stop': 'Alto. Último paso en que aún se puede ver, y corregir sin desmontar: {mistakes}.',
   'plan.step':
-    '{does, select, height {Altura: {name}} tighten {Apretar: {name}} clearance {Holgura del paquete: {name}} band {Ajuste de la banda: {name}} end_play {Juego axial: {name}} air_check {Prueba de aire: {name}} other {Llenar de fluido}}',
+    '{does, select, height {Altura: {name}} tighten {Apretar: {name}} clearance {Holgura del paquete: {name}} band {Ajuste de la banda: {name}} end_play {Juego axial: {name}} backlash {Juego entre dientes: {name}} air_check {Prueba de aire: {name}} other {Llenar de fluido}}',
   'plan.first up':
     'Se empieza con el lado de {end, select, input {entrada} other {salida}} arriba.',
   'plan.turn over':

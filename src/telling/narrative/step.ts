@@ -77,8 +77,9 @@ export function stepTold(step: Step, context: StepContext): StepTold {
       return { ...told, how: [...how, ...shelfTexts(step.band.shelf?.part, voice)], reads: true };
     }
     case 'end play': {
-      const { limit, shelf } = step.endPlay;
-      const how = [...first('endplay.how'), ...limited(limit && boundsOf(limit))];
+      const { limit, shelf, measure } = step.endPlay;
+      const read = measure === 'backlash' ? 'endplay.backlash' : 'endplay.how';
+      const how = [...first(read), ...limited(limit && boundsOf(limit))];
       return { ...told, how: [...how, ...shelfTexts(shelf?.part, voice)], reads: true };
     }
     case 'air check': {
@@ -160,8 +161,8 @@ function lateText(mistake: Mistake, at: number, { train, plan, voice }: StepCont
 }
 
 function titleOf(step: Step, voice: Voice): string {
-  const of = (name: string) =>
-    voice.say('plan.step', { does: keyOf(step.does), name: visible(name) });
+  const of = (name: string, does: string = step.does) =>
+    voice.say('plan.step', { does: keyOf(does), name: visible(name) });
   switch (step.does) {
     case 'fit':
       return visible(step.part.name);
@@ -175,7 +176,7 @@ function titleOf(step: Step, voice: Voice): string {
     case 'band':
       return of(step.band.device);
     case 'end play':
-      return of(step.endPlay.shaft);
+      return of(step.endPlay.shaft, step.endPlay.measure);
     case 'air check':
       return of(step.device.name);
     case 'fill':

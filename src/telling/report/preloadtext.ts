@@ -52,7 +52,10 @@ function bearingLines(judgement: PreloadJudgement, page: Page): string[] {
     ...(limit
       ? lines(voice.say('preload.limits', { state, limits: torqueBoundsText(limit, voice) }))
       : []),
-    ...(verdict ? lines(voice.say('preload.do', { verdict: keyOf(verdict) })) : []),
+    // What is in doubt is read again before anything is done.
+    ...(verdict && !remarks.some(({ remark }) => remark === 'other torque unit')
+      ? lines(voice.say('preload.do', { verdict: keyOf(verdict) }))
+      : []),
     ...(squeeze && (squeeze.least || squeeze.most)
       ? lines(voice.say('preload.squeeze', { limits: boundsText(squeeze, voice, page.unit) }))
       : []),

@@ -47,7 +47,8 @@ const TICK: Cell = { ticks: [''] };
 
 function before(train: Train, voice: Voice): Block[] {
   const first = ['wash', 'fixture', 'plates', 'play', 'feel'];
-  const shafts = (train.endPlays ?? []).map(({ shaft }) => {
+  const along = (train.endPlays ?? []).filter(({ measure }) => measure !== 'backlash');
+  const shafts = along.map(({ shaft }) => {
     return { label: voice.say('sheet.strip.play', { shaft: visible(shaft) }) };
   });
   return [
