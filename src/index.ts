@@ -122,9 +122,15 @@ export type {
 } from './engine/plan/index.ts';
 export type { Step as PlanStep } from './engine/plan/index.ts';
 
-// Which fault a symptom means: what was seen, ranked, and the next best test.
+// Which fault a symptom means: what was seen, ranked, what may not be done, and the next best test.
 export { readPractice } from './engine/practice/index.ts';
 export type { Practice, PracticeReading } from './engine/practice/index.ts';
+export { complaintSeen } from './engine/complaint/index.ts';
+export type { ComplaintSeen } from './engine/complaint/index.ts';
+export { growlers } from './engine/noise/index.ts';
+export type { Growler, Heard } from './engine/noise/index.ts';
+export { diagnose } from './engine/triage/index.ts';
+export type { Bar, Counsel, Diagnosis, Stop as StoppedTest } from './engine/triage/index.ts';
 export {
   accountsOf,
   doubtsOf,

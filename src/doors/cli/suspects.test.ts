@@ -76,6 +76,23 @@ describe('suspects, by questions', () => {
     expect(out.match(/not as it should, not sure/g)?.length).toBe(2);
   });
 
+  it('goes on where a file or a job ends, and asks nothing twice', async () => {
+    const { out } = await ask(`suspects ${KESTREL} seen --ask`, { stdin: 'p\nq\n' });
+    expect(out).not.toContain('What does the driver say?');
+    expect(out).toContain('- D 2: 2.429\n');
+    const first = out.split('\n').find((line) => line.includes('as it should? ('));
+    expect(first).not.toMatch(/^(?:fluid|D 1 under power)/u);
+    const closed = await ask(`suspects ${KESTREL} seen`, { stdin: 'y\n' });
+    expect(closed.out).not.toContain('as it should? (');
+  });
+
+  it('takes an engine speed at a road speed, where something tells its ratio', async () => {
+    const stdin = 'no second\ny\ny\ns\ns\ns\ns\n3640 rpm at 60 km/h\nq\n';
+    const { out, exit } = await ask(`suspects ${KESTREL}`, { stdin });
+    expect(exit).toBe(0);
+    expect(out).toContain('Taken as seen, not surely: shift D 1-2');
+  });
+
   it('ends where nobody answers', async () => {
     const { out, exit } = await ask(`suspects ${KESTREL}`);
     expect(exit).toBe(0);

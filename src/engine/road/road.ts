@@ -22,6 +22,9 @@ export interface RatioRange {
  */
 export const OPEN_SLIP = 0.1;
 
+/** By how much a worn tyre rolls smaller than the file says, or a new one larger. From memory. */
+const TYRE_DOUBT = 0.02;
+
 const KMH_PER_MPH = 1.609344;
 
 /** Reads "2100 rpm at 50 km/h" or "2,100 rpm at 31 mph, locked"; undefined for anything else. */
@@ -50,7 +53,7 @@ const FORM = new RegExp(
 export function ratioByCar(reading: RoadReading, car: Car): RatioRange {
   const wheelRpm = (reading.roadKmh * 1e6) / 60 / (Math.PI * car['tyre mm']);
   const outputRpm = wheelRpm * (car['final drive'] ?? 1);
-  return bounds(reading.engineRpm / outputRpm, reading.doubt, slipOf(reading), 0);
+  return bounds(reading.engineRpm / outputRpm, reading.doubt + TYRE_DOUBT, slipOf(reading), 0);
 }
 
 /**
