@@ -125,22 +125,11 @@ export type { Step as PlanStep } from './engine/plan/index.ts';
 // Which fault a symptom means: what was seen, ranked, what may not be done, and the next best test.
 export { readPractice } from './engine/practice/index.ts';
 export type { Practice, PracticeReading } from './engine/practice/index.ts';
-export { complaintSeen } from './engine/complaint/index.ts';
-export type { ComplaintSeen } from './engine/complaint/index.ts';
-export { growlers } from './engine/noise/index.ts';
-export type { Growler, Heard } from './engine/noise/index.ts';
+export { type ComplaintSeen, complaintSeen } from './engine/complaint/index.ts';
+export { type Growler, growlers, type Heard } from './engine/noise/index.ts';
 export { diagnose } from './engine/triage/index.ts';
 export type { Bar, Counsel, Diagnosis, Stop as StoppedTest } from './engine/triage/index.ts';
-export {
-  accountsOf,
-  doubtsOf,
-  inquire,
-  nextTest,
-  pairsOf,
-  rank,
-  readSeen,
-  seenText,
-} from './engine/suspects/index.ts';
+export { accountsOf, inquire, rank, readSeen, seenText } from './engine/suspects/index.ts';
 export type {
   Account,
   Advice,

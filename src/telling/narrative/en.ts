@@ -958,7 +958,7 @@ export const en = {
   'verb.hand': 'hold some members, turn one: does it turn, and what do the others do?',
   'verb.faults': 'every fault against every gear: what it does, and what shows it first',
   'verb.suspects':
-    'which fault does it mean? suspects ranked by what was seen, and the next best test',
+    'which fault does it mean? suspects ranked by what was seen and said, what must not be tested now and why, and the next best test',
   'verb.capacity': 'what each gear can pass, what slips first, and the least pressure that holds',
   'verb.plan': 'the build, step by step: what to look at, and the hand checks that catch mistakes',
   'verb.pack': 'the clearance of packs by your readings, and the part from the shelf that fits',

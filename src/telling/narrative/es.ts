@@ -953,7 +953,8 @@ export const es: Messages = {
   'verb.draw': 'el esquema cinemático como SVG: del tren solo, o como queda todo en una marcha',
   'verb.hand': 'retener unos miembros y girar otro: ¿gira?, ¿y qué hacen los demás?',
   'verb.faults': 'cada avería en cada marcha: qué hace, y qué la delata primero',
-  'verb.suspects': '¿qué avería significa? sospechosos según lo visto, y la mejor prueba siguiente',
+  'verb.suspects':
+    '¿qué avería significa? sospechosos según lo visto y lo dicho, qué no debe probarse ahora y por qué, y la mejor prueba siguiente',
   'verb.capacity':
     'cuánto puede pasar cada marcha, qué patina primero y la presión mínima que aguanta',
   'verb.plan':
