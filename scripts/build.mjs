@@ -64,7 +64,13 @@ async function buildCommand() {
     write: false,
   });
   for (const file of outputFiles) place(file.path, inAscii(file.text));
-  place('dist/cli.cjs', fs.readFileSync('scripts/launch.cjs', 'utf8'), 0o755);
+  const { version } = JSON.parse(fs.readFileSync('package.json', 'utf8'));
+  const launch = fs.readFileSync('scripts/launch.cjs', 'utf8');
+  place(
+    'dist/cli.cjs',
+    launch.replace("'VERSION'", () => JSON.stringify(version)),
+    0o755,
+  );
   const told = licences(packagesOf(Object.keys(metafile.inputs))).map((its) => {
     return `${its.name} ${its.version} (${its.license})\n\n${its.text}`;
   });

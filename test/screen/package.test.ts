@@ -1,5 +1,14 @@
 import { execFileSync, spawnSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  closeSync,
+  mkdirSync,
+  mkdtempSync,
+  openSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { expect, it } from 'vitest';
@@ -79,3 +88,27 @@ if (train) {
   void [told, lines, holdturn];
 }
 `;
+
+it('the command tells its version as it tells it in Spanish, and says so where it cannot', () => {
+  const cli = path.join(ROOT, 'dist/cli.cjs');
+  const told = (...args: string[]) =>
+    spawnSync(process.execPath, [cli, ...args], { encoding: 'utf8' }).stdout;
+  const { version } = JSON.parse(readFileSync(path.join(ROOT, 'package.json'), 'utf8'));
+  expect(told('--version')).toBe(`${version}\n`);
+  expect(told('--lang', 'es', '--version')).toBe(`${version}\n`);
+  const full = openSync('/dev/full', 'w');
+  for (const args of [['--version'], ['flow', KESTREL]]) {
+    const stdio = ['ignore', full, 'pipe'] as const;
+    const run = spawnSync(process.execPath, [cli, ...args], {
+      encoding: 'utf8',
+      stdio: [...stdio],
+    });
+    expect([run.status, run.stderr]).toEqual([
+      2,
+      expect.stringMatching(/^holdturn: cannot print/u),
+    ]);
+  }
+  closeSync(full);
+});
+
+const KESTREL = path.join(ROOT, 'trains/kestrel-three-speed.train.yaml');
