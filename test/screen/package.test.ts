@@ -91,11 +91,11 @@ if (train) {
 
 it('the command tells its version as it tells it in Spanish, and says so where it cannot', () => {
   const cli = path.join(ROOT, 'dist/cli.cjs');
-  const told = (...args: string[]) =>
+  const printed = (...args: string[]) =>
     spawnSync(process.execPath, [cli, ...args], { encoding: 'utf8' }).stdout;
   const { version } = JSON.parse(readFileSync(path.join(ROOT, 'package.json'), 'utf8'));
-  expect(told('--version')).toBe(`${version}\n`);
-  expect(told('--lang', 'es', '--version')).toBe(`${version}\n`);
+  expect(printed('--version')).toBe(`${version}\n`);
+  expect(printed('--lang', 'es', '--version')).toBe(`${version}\n`);
   const full = openSync('/dev/full', 'w');
   for (const args of [['--version'], ['flow', KESTREL]]) {
     const stdio = ['ignore', full, 'pipe'] as const;
