@@ -76,12 +76,16 @@ export function heldQuestions({ setting, worked }: AskedGear): Draft[] {
     const sum = plus(output, ONE);
     const difference = minus(output, ONE);
     const gap = signOf(difference) < 0 ? opposite(difference) : difference;
+    // Who takes one end's torque for the reaction takes the greater one.
+    const ends: Wrong[] = [
+      ['reaction is the output', is(output, pushed)],
+      ['reaction is the input', is(ONE, pushed)],
+    ];
     const wrong: Wrong[] = [
       ['still means no torque', is(ZERO, null)],
       ['reaction turned round', is(torque, otherWay(pushed))],
       ['reaction added up', is(signOf(ratio) < 0 ? gap : sum, pushed)],
-      ['reaction is the output', is(output, pushed)],
-      ['reaction is the input', is(ONE, pushed)],
+      ...(signOf(difference) < 0 ? ends.toReversed() : ends),
     ];
     const subject = [
       { kind: 'member', name: member },
