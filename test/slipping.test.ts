@@ -210,12 +210,12 @@ describe('which way a band holds better', () => {
     expect(leading()).toEqual(expect.arrayContaining(['high: slips', 'band: slips']));
   });
 
+  // In fourth the band puts 0.306 anticlockwise on its drum (printed with the complaint), which is
+  // pushed clockwise, then: with its wrap if it tightens clockwise.
   it('is known: pushed against its wrap in fourth it may slip there, with its wrap it holds', () => {
-    const both = ['clockwise', 'anticlockwise'].map((tightens) =>
-      leading({ band: band(tightens) }),
-    );
-    const suspected = both.filter((its) => its.includes('band: slips'));
-    expect(suspected.length).toBe(1);
-    for (const its of both) expect(its).toContain('high: slips');
+    expect(leading({ band: band('anticlockwise') })).toContain('band: slips');
+    expect(leading({ band: band('clockwise') })).not.toContain('band: slips');
+    for (const way of ['clockwise', 'anticlockwise'])
+      expect(leading({ band: band(way) })).toContain('high: slips');
   });
 });
