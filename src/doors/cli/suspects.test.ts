@@ -54,6 +54,30 @@ describe('suspects, by a file', () => {
   });
 });
 
+describe('a device that slips', () => {
+  it('is told in a gear as what holds up to a load', async () => {
+    const gear = `flow ${KESTREL} --range D --gear 2 --fault "second brake: slips"`;
+    const { out } = await ask(gear);
+    expect(out.replace(/\s+/g, ' ')).toContain(
+      'With second brake slipping, this is the gear above the load that it still carries.',
+    );
+    expect((await ask(`${gear} --lang es`)).out).toContain('patinando');
+    const sound = `flow ${KESTREL} --range D --gear 2 --fault "intermediate band: slips"`;
+    expect((await ask(sound)).out).not.toContain('slipping');
+  });
+
+  it('is suspected of a gear where it carries nothing only for its leak, and that is said', async () => {
+    const stdin =
+      'D 3: slips\nD 1: drives\nD 2: drives\nR: drives\npressure D 3: low\npressure D 2: low\n';
+    const { out } = await ask(`suspects ${KESTREL} - --all`, { stdin });
+    const told = out.replace(/\s+/g, ' ');
+    expect(told).toContain(
+      'second brake: its circuit leaks (it carries nothing where it slips; a leak takes the pressure of what does)',
+    );
+    expect(told).not.toContain('direct clutch: its circuit leaks (it carries nothing');
+  });
+});
+
 describe('suspects, by questions', () => {
   it('asks one at a time until it knows enough, and ends with a file for next time', async () => {
     // The questions are answered from a train whose low sprag slips.

@@ -20,7 +20,7 @@ function edited(train: Train, fault: Fault): Train {
   switch (fault.what) {
     case 'device':
       return withDevice(train, fault.device, (device) => {
-        return { ...device, stuck: fault.is === 'will not release' ? 'locked' : 'open' };
+        return { ...device, stuck: STUCK[fault.is] };
       });
     case 'one-way':
       return withDevice(train, fault.device, (device) => {
@@ -58,6 +58,14 @@ function edited(train: Train, fault: Fault): Train {
       return withoutPart(train, fault.part);
   }
 }
+
+const STUCK = {
+  'will not apply': 'open',
+  'left out': 'open',
+  slips: 'slipping',
+  leaks: 'slipping',
+  'will not release': 'locked',
+} as const;
 
 // What is splined to a member with teeth stays together, as a drum does; a hub without teeth
 // loses each by itself.

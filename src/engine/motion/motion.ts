@@ -145,7 +145,9 @@ function deviceRows(
     [device.second, -1],
   ]);
   const locked = level(slip);
-  if (device.stuck === 'open') return { device, slip, whenOn: undefined, whenOff: undefined };
+  // What slips is asked about above what it can carry.
+  const open = device.stuck === 'open' || device.stuck === 'slipping';
+  if (open) return { device, slip, whenOn: undefined, whenOff: undefined };
   if (device.stuck === 'locked') return { device, slip, whenOn: locked, whenOff: locked };
   if (isApplied(device)) return { device, slip, whenOn: locked, whenOff: undefined };
   const way = device.lets === 'clockwise' ? 1 : -1;

@@ -21,6 +21,8 @@ export interface Inquiry {
   predict(test: Test): Prediction;
   /** The causes, as places among them, in classes that no test up to the stage parts. */
   apart(stage: Stage): readonly (readonly number[])[];
+  /** Whether a device can carry something under power in a gear of the train in order. */
+  carries(device: string, on: readonly string[]): boolean;
   /** The same train with other causes; what is known of its gears is shared. */
   with(causes: readonly Cause[]): Inquiry;
 }
@@ -68,6 +70,7 @@ function inquiryOf(
       if (!among) classes.set(stage, (among = classesOf(inquiry, stage)));
       return among;
     },
+    carries: (device, on) => road.torques(SOUND, on, 'under power').get(device)?.most !== 0,
     with: (others) => inquiryOf(road, practice, grips, others, tests),
   };
   return inquiry;

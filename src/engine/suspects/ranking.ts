@@ -29,6 +29,8 @@ export interface Bracket {
 export interface Suspect {
   readonly cause: Cause;
   readonly chance: number;
+  /** It carries nothing where it slips: only its leak, which takes the pressure of others, can. */
+  readonly starves: boolean;
 }
 
 /** An observation, and what it says of a bracket. */
@@ -47,7 +49,8 @@ export function rank(inquiry: Inquiry, accounts: readonly Account[]): Ranking {
   const mistaken = mistakenBy(inquiry, accounts).map(({ length }) => length);
   const brackets = groupsOf(belief, mistaken).map((among): Bracket => {
     const suspects = among.map((c) => {
-      return { cause: inquiry.causes[c] as Cause, chance: chances[c] as number };
+      const cause = inquiry.causes[c] as Cause;
+      return { cause, chance: chances[c] as number, starves: starves(inquiry, accounts, cause) };
     });
     const chance = sumOf(suspects.map((suspect) => suspect.chance));
     return { chance, suspects, evidence: evidenceOf(spoken, among[0] as number) };
@@ -58,6 +61,18 @@ export function rank(inquiry: Inquiry, accounts: readonly Account[]): Ranking {
   );
   const enough = leading >= inquiry.practice['enough in a hundred'] / 100;
   return { chances, belief, brackets, enough };
+}
+
+function starves(
+  inquiry: Inquiry,
+  accounts: readonly Account[],
+  { cause, faults: [fault] }: Cause,
+): boolean {
+  if (cause !== 'device leaks' || !fault || !('device' in fault)) return false;
+  return accounts.some(({ test, said, prediction: { outcomes } }) => {
+    if (test.test !== 'under power' || inquiry.carries(fault.device, test.on)) return false;
+    return said.some(({ means }) => means.every((o) => outcomes[o]?.word === 'slips'));
+  });
 }
 
 function sumOf(chances: readonly number[]): number {

@@ -86,8 +86,11 @@ interface Connection {
   readonly name: string;
   readonly first: MemberName;
   readonly second: MemberName;
-  /** Set by faults: `open` never holds, `locked` always does. Absent: sound. */
-  readonly stuck?: 'open' | 'locked';
+  /**
+   * Set by faults: `open` never holds, `locked` always does, `slipping` holds up to some load, and
+   * is asked about above it. Absent: sound.
+   */
+  readonly stuck?: 'open' | 'slipping' | 'locked';
 }
 
 /** A position of the selector, and the gears that it goes through. */

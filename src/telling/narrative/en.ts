@@ -339,6 +339,10 @@ export const en = {
   'suspects.ranked': 'Suspects, the likeliest first',
   'suspects.bracket':
     '{place}. {chance} %: {count, plural, one {{suspect}} other {{count} suspects that nothing seen so far tells apart}}',
+  'suspects.starves':
+    '{suspect} (it carries nothing where it slips; a leak takes the pressure of what does)',
+  'flow.slipping':
+    '{count, plural, one {With {devices} slipping, this is the gear above the load that it still carries. Below it the gear is as it should be; between, speeds lie between the two, and where this one is free they rise with the engine.} other {With {devices} slipping, this is the gear above the load that they still carry. Below it the gear is as it should be; between, speeds lie between the two, and where this one is free they rise with the engine.}}',
   'suspects.one': '{chance} %  {suspect}',
   'suspects.hidden':
     '{count, plural, one {and one more, {chance} %} other {and {count} more, together {chance} %}}',

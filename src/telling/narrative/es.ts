@@ -337,6 +337,10 @@ export const es: Messages = {
   'suspects.ranked': 'Sospechosos, primero el más probable',
   'suspects.bracket':
     '{place}. {chance} %: {count, plural, one {{suspect}} other {{count} sospechosos que nada visto hasta ahora separa}}',
+  'suspects.starves':
+    '{suspect} (no lleva nada donde patina; una fuga quita la presión a lo que lleva)',
+  'flow.slipping':
+    '{count, plural, one {Con {devices} patinando, así queda la marcha por encima de la carga que aún lleva. Por debajo es como debe ser; entre ambas, las velocidades quedan en medio, y donde esta queda libre suben con el motor.} other {Con {devices} patinando, así queda la marcha por encima de la carga que aún llevan. Por debajo es como debe ser; entre ambas, las velocidades quedan en medio, y donde esta queda libre suben con el motor.}}',
   'suspects.one': '{chance} %  {suspect}',
   'suspects.hidden':
     '{count, plural, one {y uno más, {chance} %} other {y {count} más, juntos {chance} %}}',

@@ -28,6 +28,7 @@ export function flowText(report: FlowReport, page: Page): string {
   return [
     ...paragraph(title(report, voice), page).map(page.ink.strong),
     ...paragraph(driveLine(flow, voice), page),
+    ...slippingLines(report, page),
     ...[flow, ...(flow.inReverse ? [flow.inReverse] : [])].flatMap((travel) => [
       ...paragraph(coastLine(travel, voice), page),
       ...paragraph(rollbackLine(travel, voice), page),
@@ -38,6 +39,17 @@ export function flowText(report: FlowReport, page: Page): string {
       ? rest(report, page)
       : ['', ...paragraph(voice.say('flow.more'), page).map(page.ink.faint)]),
   ].join('\n');
+}
+
+// What slips does so only above the load that it still carries.
+function slippingLines({ train, flow: { on } }: FlowReport, page: Page): string[] {
+  const slipping = train.devices.filter(({ name, stuck }) => {
+    return stuck === 'slipping' && on.includes(name);
+  });
+  if (slipping.length === 0) return [];
+  const voice = voiceOf(page.language);
+  const devices = voice.names(slipping.map(({ name }) => name));
+  return paragraph(voice.say('flow.slipping', { devices, count: slipping.length }), page);
 }
 
 /** A train at speeds that are given: what it does, who carries what, and why. */

@@ -165,7 +165,10 @@ function bracketLines(
   page: Page,
 ): string[] {
   const voice = voiceOf(page.language);
-  const named = (suspect: (typeof suspects)[number]) => causeText(suspect.cause, voice);
+  const named = ({ cause, starves }: (typeof suspects)[number]) => {
+    const suspect = causeText(cause, voice);
+    return starves ? voice.say('suspects.starves', { suspect }) : suspect;
+  };
   const head = voice.say('suspects.bracket', {
     place,
     chance: percent(chance, voice),
