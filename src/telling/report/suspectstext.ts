@@ -255,7 +255,8 @@ function few(texts: readonly string[], most: number, voice: Voice, between = ', 
 function indented(text: string, page: Page): string[] {
   // A number that stands in front of a name stays under its neighbours.
   const [, lead = '', rest = ''] = /^(\s*)(.*)$/su.exec(text) ?? [];
-  return paragraph(rest, page, INDENT).map((line, k) => INDENT + (k === 0 ? lead : '') + line);
+  const narrow = { ...page, columns: page.columns - lead.length };
+  return paragraph(rest, narrow, INDENT).map((line, k) => INDENT + (k === 0 ? lead : '') + line);
 }
 
 /** Hundredths; one decimal below ten. */
