@@ -174,8 +174,9 @@ async function printingOf(typed: string): Promise<Printing> {
 function told(ratio: string): string {
   const [num = 0, den = 1] = ratio.split('/').map(Number);
   const decimal = (num / den).toFixed(3).replace(/\.?0+$/u, '');
-  if (den === 1) return ratio;
-  return ratio.length > 15 ? `≈ ${decimal}` : `${ratio} = ${decimal}`;
+  const long = Math.max(Math.abs(num), den) > 999;
+  const text = den === 1 ? ratio : long ? `≈ ${decimal}` : `${ratio} = ${decimal}`;
+  return text.replaceAll('-', '−');
 }
 
 // The digits that the file has stand first or in brackets.

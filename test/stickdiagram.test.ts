@@ -130,9 +130,8 @@ function inGear(train: Train, drawn: StickDiagram, on: readonly string[]): Scene
   const ends = endsOf(train);
   const { speeds, devices, branches, circling } = drive;
   const shown = { ends, speeds, ledger, devices, branches, circling };
-  const letters = { on: 'A', idle: 'I', holding: 'H', overRunning: 'O', held: 'H', free: 'F' };
   const torque = (parts: number) => `${Math.round(parts * 100)} N·m`;
-  const words = { ...letters, torque };
+  const words = { torque };
   return paintStickDiagram(drawn, drawn.name, standingsOf(assemble(train), shown, words));
 }
 

@@ -21,13 +21,13 @@ describe('holdturn draw', () => {
     expect(bare(fs.readFileSync(file, 'utf8'))).toBe(bare((await ask(`draw ${KESTREL}`)).out));
   });
 
-  // Second is held by a brake through a roller; with a hundred in, the carrier takes 1 + 30/66.
-  it('shows a gear: torques, letters, which it is', async () => {
+  // Second is held by a brake through a roller; with a hundred in, the carrier takes 1 + 36/84.
+  it('shows a gear: torques, marks, which it is', async () => {
     const { out } = await ask(`draw ${KESTREL} --range D --gear 2`);
     const words = [...out.matchAll(/<text[^>]*>([^<]*)<\/text>/g)].map(([, text]) => text);
-    expect(words).toEqual(expect.arrayContaining(['D 2, under power', '143 N·m', 'H 43 N·m']));
-    expect(words.filter((text) => text === 'O')).toHaveLength(2);
-    expect(words.filter((text) => text === 'R')).toHaveLength(1);
+    expect(words).toEqual(expect.arrayContaining(['D 2, under power', '143 N·m', '■ 43 N·m']));
+    expect(words.filter((text) => text === '●')).toHaveLength(2);
+    expect(words.filter((text) => text === '»')).toHaveLength(1);
   });
 
   it('shows coasting, and what a fault does to it', async () => {
@@ -43,7 +43,7 @@ describe('holdturn draw', () => {
     expect(out).toContain('<title>rear, seen from the input end</title>');
     expect(out.match(/class="end-wheel end-planet/g)).toHaveLength(3);
     expect(out).toContain('>rear.sun 36 (sun shell) · 43 N·m<');
-    expect(out).toContain('>rear.carrier · H 143 N·m<');
+    expect(out).toContain('>rear.carrier · ■ 143 N·m<');
     const there = await ask(`draw ${KESTREL} --end rear --seen-from output --lang es`);
     expect(there.out).toContain('<title>rear, visto desde el lado de salida</title>');
   });

@@ -61,12 +61,6 @@ function standingsIn(train: Train, { on, gear }: Selection, side: Side, voice: V
   const ends = endsOf(train);
   const ledger = ledgerOf(train, pushesOf(train, working));
   const words = {
-    on: 'O',
-    idle: '(O)',
-    holding: 'H',
-    overRunning: 'R',
-    held: 'H',
-    free: 'F',
     torque: (parts: number) => `${Math.round(parts * 100)} N·m`,
   };
   const shown = { ends, speeds, ledger, devices, branches, circling };
@@ -75,7 +69,7 @@ function standingsIn(train: Train, { on, gear }: Selection, side: Side, voice: V
     ...standingsOf(assemble(train), shown, words),
     key: [
       voice.say('drawn.gear', { gear: applied, side, state: state.replace(' ', '_') }),
-      voice.say('drawn.letters'),
+      voice.say('marks.picture'),
     ],
   };
 }

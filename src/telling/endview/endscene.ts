@@ -81,9 +81,9 @@ function namesOf({ wheels, carrier }: EndView, standings: EndShown['standings'])
   }
   if (carrier) lines.set(carrier.member, carrier.label);
   return [...lines].map(([line, label]) => {
-    const { letter = '', says = '' } = standings?.members.get(label) ?? {};
+    const { mark = '', says = '' } = standings?.members.get(label) ?? {};
     const joined = line === label || line.startsWith(`${label} `) ? '' : ` (${label})`;
-    return [`${line}${joined}`, `${letter} ${says}`.trim()].filter(Boolean).join(' · ');
+    return [`${line}${joined}`, `${mark} ${says}`.trim()].filter(Boolean).join(' · ');
   });
 }
 

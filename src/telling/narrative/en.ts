@@ -838,7 +838,7 @@ export const en = {
   drawn: '{file}: stick diagram of {train}',
   'drawn.end': '{set}, {seen}',
   'drawn.circles':
-    'A strong circle carries load; a broken one is held (H), a dotted one free (F). Torques are for 100 N·m put in.',
+    'A strong circle carries load; a broken one is held (■), a dotted one free (~). Torques are for 100 N·m put in.',
   'drawn.end written': '{file}: {title}',
   'drawn.lever': 'Lever diagram of {train}',
   'drawn.bevel':
@@ -856,8 +856,8 @@ export const en = {
   'drawn.gear':
     '{gear}, {side, select, coast {on coast} other {under power}}{state, select, neutral {: neutral} tied_up {: tied up} other {}}',
   'drawn.nothing on': 'Nothing applied',
-  'drawn.letters':
-    'O is on and carries load. (O) is on and carries nothing. H holds, or is held. R over-runs. F is free. A wide line carries load, the wider the more power; dashes stand still. Torques are for 100 N·m put in.',
+  'marks.picture':
+    '● is on and carries load. ○ is on and carries nothing. ■ holds, or is held. » over-runs. ~ is free. A wide line carries load, the wider the more power; dashes stand still. Torques are for 100 N·m put in.',
   'sheet.drawing': 'The half above the axis; sets and devices are symbols, not to scale.',
   'sheet.field':
     '{field, select, job {Job} complaint {Complaint} by {By} day {Date} initials {Initials} limit {Limit} source {Source} driver {What the driver says} other {Unit}}',
@@ -926,8 +926,8 @@ export const en = {
   'sheet.told':
     '{kind, select, seen {Seen, {of}: {what}} reading {Read, {of}: {what}} chosen {Chosen, {of}: {what}} check {Checked, {of}: {what}} limit {Limit, {of}: {what}} photograph {Photograph: {what}} note {{what}} signed {Signed: {what}} other {Correction}}',
   'sheet.felt': '{has, select, yes {predicted {predicted}; felt {felt}} other {felt {felt}}}',
-  'sheet.chart.letters':
-    'O is on and carries load. (O) is on and carries nothing. H holds. R over-runs. Empty: off, or free.',
+  'marks.chart':
+    '● is on and carries load. ○ is on and carries nothing. ■ holds. » over-runs. Empty: off, or free.',
   'sheet.chart.legend':
     'Nobody applies a one-way clutch: the load makes it hold. A ratio is input speed over output speed, below zero where the output turns against the input; the fraction is exact. On coast the output turns the input.',
 

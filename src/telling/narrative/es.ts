@@ -835,7 +835,7 @@ export const es: Messages = {
   drawn: '{file}: esquema cinemático de {train}',
   'drawn.end': '{set}, {seen}',
   'drawn.circles':
-    'Un círculo fuerte lleva carga; uno a trazos está retenido (H), uno a puntos, libre (F). Los pares son por 100 N·m a la entrada.',
+    'Un círculo fuerte lleva carga; uno a trazos está retenido (■); uno a puntos, libre (~). Los pares son por 100 N·m a la entrada.',
   'drawn.end written': '{file}: {title}',
   'drawn.lever': 'Diagrama de palancas de {train}',
   'drawn.bevel':
@@ -854,8 +854,8 @@ export const es: Messages = {
   'drawn.gear':
     '{gear}, {side, select, coast {en retención} other {en tracción}}{state, select, neutral {: punto muerto} tied_up {: bloqueado} other {}}',
   'drawn.nothing on': 'Nada aplicado',
-  'drawn.letters':
-    'O está aplicado y lleva carga. (O) está aplicado y no lleva nada. H se bloquea, o está retenido. R gira libre. F queda libre. Una línea gruesa lleva carga, tanto más gruesa cuanta más potencia; las rayas están quietas. Los pares son para 100 N·m de entrada.',
+  'marks.picture':
+    '● está aplicado y lleva carga. ○ está aplicado y no lleva nada. ■ retiene, o está retenido. » gira libre. ~ queda libre. Una línea gruesa lleva carga, tanto más gruesa cuanta más potencia; las rayas están quietas. Los pares son para 100 N·m de entrada.',
   'sheet.drawing': 'La mitad sobre el eje; juegos y elementos son símbolos, sin escala.',
   'sheet.field':
     '{field, select, job {Trabajo} complaint {Queja} by {Por} day {Fecha} initials {Iniciales} limit {Límite} source {Fuente} driver {Lo que dice el conductor} other {Unidad}}',
@@ -923,8 +923,8 @@ export const es: Messages = {
   'sheet.told':
     '{kind, select, seen {Visto, {of}: {what}} reading {Leído, {of}: {what}} chosen {Elegido, {of}: {what}} check {Comprobado, {of}: {what}} limit {Límite, {of}: {what}} photograph {Fotografía: {what}} note {{what}} signed {Firmado: {what}} other {Corrección}}',
   'sheet.felt': '{has, select, yes {previsto {predicted}; notado {felt}} other {notado {felt}}}',
-  'sheet.chart.letters':
-    'O: aplicado y lleva carga. (O): aplicado y no lleva nada. H: retiene. R: gira libre. Vacío: suelto o sin carga.',
+  'marks.chart':
+    '● está aplicado y lleva carga. ○ está aplicado y no lleva nada. ■ retiene. » gira libre. Vacío: suelto, o sin carga.',
   'sheet.chart.legend':
     'Nadie aplica una rueda libre: la carga la hace retener. La relación es velocidad de entrada entre velocidad de salida, negativa si la salida gira al revés que la entrada; la fracción es exacta. En retención la salida hace girar la entrada.',
 

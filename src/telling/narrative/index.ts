@@ -26,6 +26,7 @@ export {
   sightText,
   testName,
 } from './suspicion.ts';
+export { type Doing, doingOf, MARKS } from './marks.ts';
 export type { MessageId } from './messages.ts';
 export {
   type Arguments,

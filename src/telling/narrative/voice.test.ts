@@ -88,6 +88,14 @@ describe('a voice', () => {
     expect(english.number(fraction(123456789012, 98765432101))).toBe('≈ 1.25');
   });
 
+  it('says a decimal first of a fraction with more than three digits, and all of it in a proof', () => {
+    expect(english.number(fraction(999, 998))).toBe('999/998 = 1.001');
+    expect(english.number(fraction(23808, 7267))).toBe('≈ 3.276');
+    expect(english.number(fraction(-1, 1000))).toBe('≈ −0.001');
+    expect(english.number(fraction(12345))).toBe('12345');
+    expect(spanish.exactly(fraction(-23808, 7267))).toBe('−23808/7267 = −3,276');
+  });
+
   it('keeps four figures of a small number', () => {
     expect(english.decimal(fraction(1, 300))).toBe('0.003333');
     expect(english.decimal(fraction(-1, 300))).toBe('−0.003333');

@@ -60,12 +60,18 @@ export class Voice {
     return this.list(names.map((name) => this.name(name)));
   }
 
-  /** "27/11 = 2.455", "2", or "≈ 2.455" where the fraction is too long to read. */
+  /** "17/7 = 2.429", "2", or "≈ 3.276" where a reader has more than three digits to take in. */
   number(value: Rational): string {
+    const [num = '', den = '1'] = toText(value).replace('-', '').split('/');
+    const most = den === '1' ? LONGEST : DIGITS;
+    if (Math.max(num.length, den.length) > most) return `≈ ${this.decimal(value)}`;
+    return this.exactly(value);
+  }
+
+  /** "23808/7267 = 3.276", however long: for a proof. */
+  exactly(value: Rational): string {
     const exact = this.written(toText(value));
-    if (value.den === 1) return exact.length > LONGEST ? `≈ ${this.decimal(value)}` : exact;
-    if (exact.length > LONGEST) return `≈ ${this.decimal(value)}`;
-    return `${exact} = ${this.decimal(value)}`;
+    return value.den === 1 ? exact : `${exact} = ${this.decimal(value)}`;
   }
 
   /** Three decimals, or four figures below 1: "2.455", "0.4074". */
@@ -130,7 +136,9 @@ export function visible(text: string): string {
   );
 }
 
+// Of a whole number, and of what stands above or below a fraction's bar.
 const LONGEST = 15;
+const DIGITS = 3;
 const MINUS = '\u2212';
 const voices = new Map<Language, Voice>();
 const getNumberFormat = (...args: ConstructorParameters<typeof Intl.NumberFormat>) =>

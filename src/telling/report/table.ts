@@ -106,7 +106,7 @@ function aligned(cells: readonly Cell[], voice: Voice): string[] {
   const parts = cells.map((cell) => {
     if (typeof cell === 'string') return { exact: '', sign: ' ', decimal: '' };
     const [, exact = '', sign = ' ', decimal = ''] =
-      /^(?:(\S+) )?(?:([=≈]) )?(\S+)$/.exec(voice.number(cell)) ?? [];
+      /^(?:([^\s≈]+) )?(?:([=≈]) )?(\S+)$/.exec(voice.number(cell)) ?? [];
     return { exact, sign, decimal };
   });
   const point = voice.say('decimal');

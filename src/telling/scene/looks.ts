@@ -4,7 +4,7 @@ import { LEVER_LOOKS } from './leverlooks.ts';
 /**
  * How marks look: one style sheet for files and for the screen, which sets the colours by the
  * variables. What a mark means never hangs on a colour: weight, dashes, hatching, arrows and
- * letters say it.
+ * marks say it.
  */
 export const LOOKS = `
 .drawing { background: var(--plate, #fff); font-family: 'Liberation Sans', Arial, sans-serif; }

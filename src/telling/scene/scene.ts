@@ -47,5 +47,5 @@ export interface Subject {
   readonly name: string;
 }
 
-/** How a member or a device stands in the gear that is shown; drawn by weight, hatch and letter. */
+/** How a member or a device stands in the gear that is shown; drawn by weight, hatch and mark. */
 export type Standing = 'carrying' | 'held' | 'over-running' | 'free' | 'idle' | 'released';

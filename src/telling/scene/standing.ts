@@ -14,14 +14,14 @@ export interface Standings {
   readonly loads: ReadonlyMap<string, ReadonlyMap<string, number>>;
   /** Sets and gear pairs through which power goes round in a circle, by name. */
   readonly circling: ReadonlySet<string>;
-  /** What stands at the foot of the sheet: which answer it is, and what its letters mean. */
+  /** What stands at the foot of the sheet: which answer it is, and what its marks mean. */
   readonly key?: readonly string[];
 }
 
 export interface MemberStanding {
   readonly standing: Standing;
-  /** The letter that says the same without weight or colour. */
-  readonly letter: string;
+  /** The mark that says the same without weight or colour. */
+  readonly mark: string;
   /** How it turns, seen from the input end; absent: it stands still, or nothing settles it. */
   readonly way?: Way;
   /** A line under the name: its torque or its speed, as the door words it. */
@@ -32,6 +32,6 @@ export interface MemberStanding {
 
 export interface DeviceStanding {
   readonly standing: Standing;
-  readonly letter: string;
+  readonly mark: string;
   readonly says?: string;
 }

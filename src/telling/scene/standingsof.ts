@@ -7,6 +7,8 @@ import {
 } from '../../engine/flow/index.ts';
 import { type Rational, signOf, toNumber } from '../../engine/linear/index.ts';
 import { type Assembly, type MemberName, outputsOf, type Train } from '../../engine/train/index.ts';
+import { type Doing, doingOf, MARKS } from '../narrative/index.ts';
+import type { Standing } from './scene.ts';
 import type { DeviceStanding, MemberStanding, Standings } from './standing.ts';
 
 /** An answer as far as a drawing shows it; what an answer does not tell may be left out. */
@@ -22,15 +24,9 @@ export interface Shown {
   readonly ends?: ReadonlyMap<MemberName, 'input' | 'output'> | undefined;
 }
 
-/** What stands beside the names: letters, and the torque through a member as a door words it. */
+/** What stands beside the names, as a door words it: the torque through a member. */
 export interface StandingWords {
-  readonly on: string;
-  readonly idle: string;
-  readonly holding: string;
-  readonly overRunning: string;
-  readonly held: string;
-  readonly free: string;
-  /** Of the torque through a member, in parts of the torque that is put in; not negative. */
+  /** In parts of the torque that is put in; not negative. */
   readonly torque: (parts: number) => string;
 }
 
@@ -58,7 +54,7 @@ export function standingsOf(assembly: Assembly, shown: Shown, words: StandingWor
     members.set(label, memberStanding(speed, torque, power.get(body), words));
   });
   const devices = new Map<string, DeviceStanding>();
-  for (const [name, work] of shown.devices ?? []) devices.set(name, deviceStanding(work, words));
+  for (const [name, work] of shown.devices ?? []) devices.set(name, deviceStanding(work));
   return { members, devices, loads: loadsOf(shown), circling: new Set(shown.circling) };
 }
 
@@ -70,34 +66,31 @@ function memberStanding(
 ): MemberStanding {
   const loaded = torque > 0;
   const says = loaded ? { says: words.torque(torque) } : {};
-  if (speed !== undefined && isSpan(speed)) return { standing: 'free', letter: words.free };
+  if (speed !== undefined && isSpan(speed)) return { standing: 'free', mark: MARKS.free };
   const turns = speed === undefined ? 0 : signOf(speed);
   const way = turns === 0 ? {} : ({ way: turns > 0 ? 'clockwise' : 'anticlockwise' } as const);
-  if (!loaded) return { standing: 'idle', letter: '', ...way };
-  if (turns === 0) return { standing: 'held', letter: words.held, ...says };
+  if (!loaded) return { standing: 'idle', mark: '', ...way };
+  if (turns === 0) return { standing: 'held', mark: MARKS.held, ...says };
   return {
     standing: 'carrying',
-    letter: '',
+    mark: '',
     ...way,
     ...says,
     ...(power !== undefined && { power }),
   };
 }
 
-function deviceStanding({ state, torque }: DeviceWork, words: StandingWords): DeviceStanding {
-  switch (state) {
-    case 'applied':
-      return isSpan(torque) || torque.num !== 0
-        ? { standing: 'carrying', letter: words.on }
-        : { standing: 'idle', letter: words.idle };
-    case 'holding':
-      return { standing: 'carrying', letter: words.holding };
-    case 'over-running':
-      return { standing: 'over-running', letter: words.overRunning };
-    case 'released':
-    case 'free':
-      return { standing: 'released', letter: '' };
-  }
+const STANDINGS: Readonly<Record<Doing, Standing>> = {
+  on: 'carrying',
+  idle: 'idle',
+  holding: 'carrying',
+  'over-running': 'over-running',
+  off: 'released',
+};
+
+function deviceStanding(work: DeviceWork): DeviceStanding {
+  const doing = doingOf(work);
+  return { standing: STANDINGS[doing], mark: MARKS[doing] };
 }
 
 // The power through each body, as a part of what is put in.

@@ -1,9 +1,11 @@
-import { type DeviceWork, flow, type Flow, isSpan, type Working } from '../../engine/flow/index.ts';
+import { type DeviceWork, flow, type Flow, type Working } from '../../engine/flow/index.ts';
 import type { Device, Train } from '../../engine/train/index.ts';
 import {
   brakingText,
+  doingOf,
   gearName,
   type Language,
+  MARKS,
   visible,
   type Voice,
   voiceOf,
@@ -11,8 +13,8 @@ import {
 import type { Block, Cell, Column, Sheet } from './document.ts';
 
 /**
- * The application chart: a row a gear, a column a device, under power and on coast. O on,
- * (O) on but carrying nothing, H holding, R over-running; empty: off, or carrying nothing.
+ * The application chart: a row a gear, a column a device, under power and on coast, in the
+ * marks of every chart.
  */
 export function chartSheet(train: Train, language: Language): Sheet {
   const voice = voiceOf(language);
@@ -29,7 +31,7 @@ export function chartSheet(train: Train, language: Language): Sheet {
     blocks: [
       {
         block: 'paragraph',
-        text: voice.say(gears.length === 0 ? 'gears.none' : 'sheet.chart.letters'),
+        text: voice.say(gears.length === 0 ? 'gears.none' : 'marks.chart'),
       },
       { block: 'paragraph', text: voice.say('sheet.chart.legend'), look: 'quiet' },
       ...SIDES.flatMap((side) => parts.flatMap((devices) => part(gears, devices, side, voice))),
@@ -79,7 +81,7 @@ function part(rows: readonly Row[], devices: readonly Device[], side: Side, voic
       columns,
       rows: rows.map((row) => [
         { text: row.name, look: 'strong' },
-        ...devices.map((device) => letterCell(row.flow[side].devices.get(device.name))),
+        ...devices.map((device) => doingCell(row.flow[side].devices.get(device.name))),
         ratioCell(row.flow[side], side, voice),
         ...(side === 'coast' ? [brakingText(row.flow, voice)] : []),
       ]),
@@ -87,18 +89,10 @@ function part(rows: readonly Row[], devices: readonly Device[], side: Side, voic
   ];
 }
 
-function letterCell(work: DeviceWork | undefined): Cell {
-  const carries = work && (isSpan(work.torque) || work.torque.num !== 0);
-  switch (work?.state) {
-    case 'applied':
-      return carries ? { text: 'O', look: 'strong', shaded: true } : '(O)';
-    case 'holding':
-      return { text: 'H', look: 'strong', shaded: true };
-    case 'over-running':
-      return 'R';
-    default:
-      return '';
-  }
+function doingCell(work: DeviceWork | undefined): Cell {
+  const doing = work ? doingOf(work) : 'off';
+  const carries = doing === 'on' || doing === 'holding';
+  return carries ? { text: MARKS[doing], look: 'strong', shaded: true } : MARKS[doing];
 }
 
 function ratioCell({ ratio, state }: Working, side: Side, voice: Voice): Cell {

@@ -29,7 +29,7 @@ export function symbolBoxes(drafting: Drafting, { choice }: Arrangement, { x, y 
   });
 }
 
-/** The room under the case that brakes take with their names, and a letter below. */
+/** The room under the case that brakes take with their names, and a mark below. */
 export function roomAtCase(stations: readonly Station[]): number {
   const lines = stations.flatMap((it) => {
     const brake = it.kind === 'device' && holdsToCase(it.device);

@@ -189,8 +189,8 @@ function paintHandle(handle: Handle, standing: MemberStanding | undefined): Grou
   };
 }
 
-function wordOf({ letter, says }: MemberStanding | DeviceStanding): string {
-  return says === undefined ? letter : `${letter} ${says}`.trim();
+function wordOf({ mark, says }: MemberStanding | DeviceStanding): string {
+  return says === undefined ? mark : `${mark} ${says}`.trim();
 }
 
 function looks(standing: { readonly standing: string } | undefined): string {

@@ -1,7 +1,6 @@
 import type { Fact, Working } from '../../../engine/flow/index.ts';
-import { sentences, voiceOf } from '../../../telling/narrative/index.ts';
+import { doingOf, sentences, voiceOf } from '../../../telling/narrative/index.ts';
 import { language, stand } from '../words.ts';
-import { letterOf } from './letter.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -18,7 +17,7 @@ export function CellReason({ working, device }: Props) {
   return (
     <div class="chart-reason" role="status">
       <p>
-        <b>{device}</b>: {work && say.does[letterOf(work)]}
+        <b>{device}</b>: {work && say.does[doingOf(work)]}
         {work && `. ${say.torque(voiceOf(language.value).quantity(work.torque))}`}
         {work && ` ${say.slip(voiceOf(language.value).quantity(work.slip))}`}
       </p>

@@ -2,12 +2,11 @@ import { Fragment } from 'preact';
 import { useComputed, useSignal } from '@preact/signals';
 import { type Flow, flow, type Working } from '../../../engine/flow/index.ts';
 import type { Gear, Range } from '../../../engine/train/index.ts';
-import { gearName, voiceOf } from '../../../telling/narrative/index.ts';
+import { doingOf, gearName, MARKS, voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { language } from '../words.ts';
 import { CellReason } from './cell.tsx';
 import { Every } from './every.tsx';
-import { letterOf } from './letter.ts';
 import { words } from './words.ts';
 import './chart.css';
 
@@ -18,7 +17,7 @@ interface Row {
 }
 
 /**
- * The application chart, derived: a row a gear of the file, a column a device, a letter for what
+ * The application chart, derived: a row a gear of the file, a column a device, a mark for what
  * the device does there, and each cell opens its reason. Below it every other combination.
  */
 export function Chart({ bench }: { readonly bench: Bench }) {
@@ -85,20 +84,20 @@ export function Chart({ bench }: { readonly bench: Bench }) {
                   </th>
                   {train.devices.map(({ name }) => {
                     const work = working(row).devices.get(name);
-                    const letter = work ? letterOf(work) : 'off';
+                    const doing = work ? doingOf(work) : 'off';
                     const shown = open.value?.gear === row.gear && open.value.device === name;
                     return (
-                      <td key={name} class={`chart-cell chart-${letter}`}>
+                      <td key={name} class={`chart-cell chart-${doing}`}>
                         <button
                           type="button"
                           aria-expanded={shown}
-                          aria-label={`${name}: ${say.does[letter]}`}
+                          aria-label={`${name}: ${say.does[doing]}`}
                           onClick={() => {
                             open.value = shown ? undefined : { gear: row.gear, device: name };
                             if (!shown) bench.pointed.value = { kind: 'device', name };
                           }}
                         >
-                          {say.letter[letter]}
+                          {MARKS[doing] || '·'}
                         </button>
                       </td>
                     );
@@ -118,7 +117,9 @@ export function Chart({ bench }: { readonly bench: Bench }) {
           </tbody>
         </table>
       </div>
-      <p class="aside">{say.key}</p>
+      <p class="aside">
+        {voice.say('marks.chart')} {say.opens}
+      </p>
       <Every bench={bench} />
     </section>
   );

@@ -11,7 +11,6 @@ export const words = spoken({
     coast: 'on coast',
     brakes: 'yes',
     runsFree: 'no',
-    letter: { on: 'O', idle: '(O)', holding: 'H', 'over-running': 'R', off: '·' },
     does: {
       on: 'on, and carries the load',
       idle: 'on, and carries nothing',
@@ -19,7 +18,7 @@ export const words = spoken({
       'over-running': 'over-runs',
       off: 'off, and carries nothing',
     },
-    key: 'O on · (O) on, but carries nothing · H one-way clutch holds · R over-runs. A letter opens its reason.',
+    opens: 'A mark opens its reason.',
     torque: (torque: string) => `It puts ${torque} times the input torque on its first member.`,
     slip: (slip: string) => `Its members turn against each other at ${slip}.`,
     every: 'Every combination of the devices',
@@ -37,7 +36,6 @@ export const words = spoken({
     coast: 'en retención',
     brakes: 'sí',
     runsFree: 'no',
-    letter: { on: 'O', idle: '(O)', holding: 'H', 'over-running': 'R', off: '·' },
     does: {
       on: 'aplicado, y lleva la carga',
       idle: 'aplicado, y no lleva nada',
@@ -45,7 +43,7 @@ export const words = spoken({
       'over-running': 'gira libre',
       off: 'suelto, y no lleva nada',
     },
-    key: 'O aplicado · (O) aplicado, sin carga · H la rueda libre retiene · R gira libre. Una letra abre su razón.',
+    opens: 'Una marca abre su razón.',
     torque: (torque: string) => `Pone ${torque} veces el par de entrada en su primer miembro.`,
     slip: (slip: string) => `Sus miembros giran uno contra otro a ${slip}.`,
     every: 'Todas las combinaciones de los elementos',

@@ -9,7 +9,7 @@ interface Props {
   readonly question: Question;
 }
 
-/** The train as it lies on the bench: nothing moves, and no letter tells what carries. */
+/** The train as it lies on the bench: nothing moves, and no mark tells what carries. */
 export function HiddenAnswer({ bench, question }: Props) {
   const train = bench.file.train.value;
   const scene = useMemo(() => train && paintStickDiagram(stickDiagram(train)), [train]);

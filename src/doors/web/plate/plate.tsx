@@ -7,6 +7,7 @@ import {
   stickDiagram,
   paintStickDiagram,
 } from '../../../telling/stickdiagram/index.ts';
+import { voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench, Build } from '../bench/index.ts';
 import { faultsText } from '../caption.ts';
 import { doubtsOf } from '../doubts/index.ts';
@@ -20,6 +21,7 @@ import { widenReach } from './reach.ts';
 import { shownOf, standingsFor } from './shown.ts';
 import { PlateTable } from './table.tsx';
 import { Warnings } from './warnings.tsx';
+import { language } from '../words.ts';
 import { words } from './words.ts';
 import { drawn as firstDrawn, train as firstTrain } from 'virtual:first-train';
 import './plate.css';
@@ -93,7 +95,7 @@ export function Plate({ bench, build, caption, children }: Props) {
       </div>
       <p id={help} class="aside plate-help">
         <span class="plate-hands">{say.help} </span>
-        {say.key}
+        {voiceOf(language.value).say('marks.picture')}
       </p>
       <Warnings doubts={doubts} />
     </Figure>

@@ -23,5 +23,5 @@ export function standingsFor(build: Build, shown: Shown | undefined): Standings 
   const say = words();
   const assembly = build.assembly.value;
   if (!assembly || !shown) return undefined;
-  return standingsOf(assembly, shown, { ...say.letters, torque: say.torque });
+  return standingsOf(assembly, shown, say);
 }

@@ -2,7 +2,6 @@ import { isSpan, type Quantity } from '../../../engine/flow/index.ts';
 import { voiceOf } from '../../../telling/narrative/index.ts';
 import { spoken } from '../words.ts';
 
-const letters = { on: 'O', idle: '(O)', holding: 'H', overRunning: 'R' };
 const torque = (parts: number) => `${Math.round(parts * 100)} N·m`;
 
 export const words = spoken({
@@ -10,10 +9,8 @@ export const words = spoken({
     title: (train: string) => `Stick diagram of ${train}`,
     wrongTitle: (train: string, faults: string) => `Stick diagram of ${train}, ${faults}`,
     help: 'Draw a dial round to turn its member; tap it to hold it. By keys: the arrows turn, Enter holds and releases. Tap a device to apply it.',
-    key: 'H held, standing still or holding · O on · (O) on, but carries nothing · R over-runs · F free. Torques are for 100 N·m at the input.',
     warnings: 'Warnings',
     look: 'Look again:',
-    letters: { ...letters, held: 'H', free: 'F' },
     torque,
     dial: (member: string, speed: Quantity | undefined) => {
       const name = voiceOf('en').name(member);
@@ -34,10 +31,8 @@ export const words = spoken({
     title: (train: string) => `Esquema cinemático de ${train}`,
     wrongTitle: (train: string, faults: string) => `Esquema cinemático de ${train}, ${faults}`,
     help: 'Arrastre un dial en círculo para girar su miembro; tóquelo para retenerlo. Con teclas: las flechas giran, Intro retiene y suelta. Toque un elemento para aplicarlo.',
-    key: 'H retenido, quieto o que retiene · O aplicado · (O) aplicado, sin carga · R gira libre · F libre. Los pares son para 100 N·m en la entrada.',
     warnings: 'Avisos',
     look: 'Revíselo:',
-    letters: { ...letters, held: 'H', free: 'F' },
     torque,
     dial: (member: string, speed: Quantity | undefined) => {
       const name = voiceOf('es').name(member);

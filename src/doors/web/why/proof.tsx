@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import type { Entry } from '../../../engine/flow/index.ts';
+import { type Entry, isSpan, type Quantity } from '../../../engine/flow/index.ts';
 import { voiceOf } from '../../../telling/narrative/index.ts';
 import type { Subject } from '../../../telling/scene/index.ts';
 import { about, accountsOf, type Build } from '../bench/index.ts';
@@ -32,7 +32,7 @@ export function Proof({ build, subjects }: Props) {
             {entries.map((entry) => (
               <tr key={entry.by + entry.name}>
                 <th scope="row">{by(entry)}</th>
-                <td>{voice.quantity(entry.torque)}</td>
+                <td>{exact(entry.torque)}</td>
               </tr>
             ))}
             <tr class="why-sum">
@@ -47,7 +47,7 @@ export function Proof({ build, subjects }: Props) {
           {say.mesh(voice.name(within))}{' '}
           {terms.map(({ member, coefficient, speed }, k) => (
             <span key={member}>
-              {k > 0 && ' + '}({coefficient} × {voice.number(speed)} <i>{voice.name(member)}</i>)
+              {k > 0 && ' + '}({coefficient} × {voice.exactly(speed)} <i>{voice.name(member)}</i>)
             </span>
           ))}{' '}
           = 0
@@ -56,6 +56,11 @@ export function Proof({ build, subjects }: Props) {
       <p class="aside">{say.signs}</p>
     </div>
   );
+
+  // A proof tells all digits; a range has ends that no sum needs.
+  function exact(quantity: Quantity): string {
+    return isSpan(quantity) ? voice.quantity(quantity) : voice.exactly(quantity);
+  }
 
   function by({ by: kind, name }: Entry): string {
     switch (kind) {
