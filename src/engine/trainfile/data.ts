@@ -1,4 +1,4 @@
-import type { Node } from './tree.ts';
+import type { Node } from './node.ts';
 import type { Value } from './write.ts';
 
 /** What a file says, without where it says it. An empty section says nothing: null. */

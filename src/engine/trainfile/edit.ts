@@ -6,7 +6,8 @@ import type { Mention } from './mention.ts';
 import { Lines } from './place.ts';
 import { readFile } from './reading.ts';
 import { type Splice, spliced, spliceForEntry, spliceForRemoval } from './splice.ts';
-import { type Node, parseTree } from './tree.ts';
+import type { Node } from './node.ts';
+import { parseTree } from './tree.ts';
 import { quoted, scalarText, type Value } from './write.ts';
 
 /** The text after an edit, in which all but the edit stands as it stood; or why there is none. */

@@ -1,5 +1,5 @@
 import type { Span } from './place.ts';
-import type { Node } from './tree.ts';
+import type { Node } from './node.ts';
 
 /**
  * Where a path of keys leads: to the key, or to the item of a list (by its text or its index),

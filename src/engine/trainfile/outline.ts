@@ -9,7 +9,7 @@ import type { CapacityEntry, EngineEntry } from './capacity.ts';
 import type { CarEntry } from './car.ts';
 import type { PackEntry } from './pack.ts';
 import type { FluidEntry, PartEntry } from './part.ts';
-import type { Node } from './tree.ts';
+import type { Node } from './node.ts';
 import type { PreloadEntry } from './preload.ts';
 import type { WearEntry } from './wear.ts';
 import { Walker } from './walker.ts';

@@ -11,7 +11,8 @@ import { Lines, type Place } from './place.ts';
 import type { Problem } from './problem.ts';
 import { checkSense, doubtDevices, MOST_DEVICES, MOST_MEMBERS } from './sense.ts';
 import { checkTeardown, doubtTeardown } from './teardown.ts';
-import { type Node, parseTree } from './tree.ts';
+import type { Node } from './node.ts';
+import { parseTree } from './tree.ts';
 
 /** What a train file says: a train if it has no error, and whatever is to be told. */
 export interface Reading {

@@ -1,5 +1,5 @@
 import type { Span } from './place.ts';
-import type { Entry, List, Node, Section } from './tree.ts';
+import type { Entry, List, Node, Section } from './node.ts';
 import { flowText, scalarText, quoted, sectionLines, type Value } from './write.ts';
 
 /** A text in place of what stands in a span. */

@@ -1,10 +1,8 @@
 import { isMap, isPair, isScalar, isSeq } from 'yaml';
 import type { Findings } from './findings.ts';
+import { MOST_LEVELS } from './node.ts';
 import type { Span } from './place.ts';
 import type { Syntax } from './problem.ts';
-
-/** A train file has five levels. */
-export const MOST_LEVELS = 12;
 
 /** Tells what the YAML library found wrong, one mistake a line: the first makes the others. */
 export function tellSyntax(

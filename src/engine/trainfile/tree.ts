@@ -1,37 +1,7 @@
-import { isAlias, isMap, isScalar, isSeq, parseDocument } from 'yaml';
+import { composedTree } from './composed.ts';
 import type { Findings } from './findings.ts';
-import type { Span } from './place.ts';
-import { MOST_LEVELS, tellSyntax } from './syntax.ts';
-
-/** A file as entries, lists and scalars with their places; all that a train file may hold. */
-export type Node = Scalar | List | Section;
-
-export interface Scalar {
-  readonly kind: 'scalar';
-  /** null where nothing is written; then the span is empty, after the colon. */
-  readonly value: string | number | boolean | null;
-  readonly at: Span;
-}
-
-export interface List {
-  readonly kind: 'list';
-  readonly items: readonly Node[];
-  readonly flow: boolean;
-  readonly at: Span;
-}
-
-export interface Section {
-  readonly kind: 'section';
-  readonly entries: readonly Entry[];
-  readonly flow: boolean;
-  readonly at: Span;
-}
-
-export interface Entry {
-  readonly key: string;
-  readonly keyAt: Span;
-  readonly value: Node;
-}
+import { BAD_CHARACTER, MOST_LEVELS, type Node } from './node.ts';
+import { plainTree } from './plain.ts';
 
 /**
  * A text of this many characters is read in a second at worst, and 120 members with every
@@ -68,7 +38,7 @@ export function parseTree(text: string, findings: Findings): Node | undefined {
     return undefined;
   }
   try {
-    return compose(text, findings);
+    return plainTree(text) ?? composedTree(text, findings);
   } catch (thrown) {
     // The composer calls itself a level at a time and runs out of stack.
     if (!(thrown instanceof RangeError)) throw thrown;
@@ -77,141 +47,5 @@ export function parseTree(text: string, findings: Findings): Node | undefined {
   }
 }
 
-// What YAML calls not printable, the mark that a decoder leaves where bytes were no text, and the
-// marks that turn the letters behind them round: a name must read as it is spelt.
-const BAD_CHARACTER =
-  /[\p{Cs}\ufffd-\uffff]|(?![\t\n\r\x85])\p{Cc}|[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/u;
-
 // Where two copies of a file were put together and some lines would not go.
 const MERGE_MARK = /^(?:<{7}|>{7}) .*$/mu;
-
-function compose(text: string, findings: Findings): Node | undefined {
-  const document = parseDocument(text, {
-    version: '1.2',
-    schema: 'core',
-    merge: false,
-    resolveKnownTags: false,
-    stringKeys: true,
-    // Theirs compares every pair of keys.
-    uniqueKeys: false,
-    prettyErrors: false,
-  });
-  if (document.errors.length > 0) {
-    tellSyntax(document.errors, document.contents, text, findings);
-    return undefined;
-  }
-  const { yaml, tags } = document.directives ?? {};
-  const unknown = document.warnings.some(({ code }) => code === 'BAD_DIRECTIVE');
-  if (yaml?.explicit || Object.keys(tags ?? {}).length > 1 || unknown) {
-    const from = Math.max(0, text.search(/^%/m));
-    const to = text.indexOf('\n', from);
-    findings.error({ from, to }, { problem: 'refused', what: 'directive' });
-    return undefined;
-  }
-  const before = findings.errorCount;
-  const converter = new Converter(text, findings);
-  const root = converter.node(document.contents, { from: 0, to: 0 }, 0);
-  // What stands where something was refused would only be told as a second mistake.
-  return findings.errorCount - before > converter.passed ? undefined : root;
-}
-
-// From the library's nodes to ours, refusing what a train file has no use for.
-class Converter {
-  /** Mistakes behind which the rest still means what it says. */
-  passed = 0;
-  private readonly text: string;
-  private readonly findings: Findings;
-
-  constructor(text: string, findings: Findings) {
-    this.text = text;
-    this.findings = findings;
-  }
-
-  /** `gap` is where the node would stand if there were one. */
-  node(node: unknown, gap: Span, level: number): Node {
-    if (isAlias(node)) {
-      const at = spanOf(node.range, gap);
-      this.findings.error(at, { problem: 'refused', what: 'alias' });
-      return { kind: 'scalar', value: null, at };
-    }
-    if (!isScalar(node) && !isSeq(node) && !isMap(node))
-      return { kind: 'scalar', value: null, at: gap };
-    const at = spanOf(node.range, gap);
-    if (node.anchor !== undefined) this.refuse('anchor', `&${node.anchor}`, at.from);
-    if (node.tag !== undefined) this.refuse('tag', '!', at.from);
-    if (isScalar(node)) {
-      const value = plainValue(node.value);
-      return {
-        kind: 'scalar',
-        value: typeof value === 'string' ? this.sound(value, at) : value,
-        at,
-      };
-    }
-    const flow = node.flow === true;
-    if (level >= MOST_LEVELS) {
-      this.findings.error(at, { problem: 'too deep', most: MOST_LEVELS });
-      return { kind: 'list', items: [], flow, at };
-    }
-    if (isSeq(node)) {
-      const items = node.items.map((item) =>
-        this.node(item, { from: at.from, to: at.from }, level + 1),
-      );
-      return { kind: 'list', items, flow, at };
-    }
-    return { kind: 'section', entries: this.entries(node.items, level), flow, at };
-  }
-
-  private entries(pairs: readonly { key: unknown; value: unknown }[], level: number): Entry[] {
-    const entries = new Map<string, Entry>();
-    for (const pair of pairs) {
-      const keyNode = isScalar(pair.key) ? pair.key : undefined;
-      const keyAt = spanOf(keyNode?.range, { from: 0, to: 0 });
-      const key = this.sound(String(keyNode?.value ?? ''), keyAt);
-      if (key === '<<') {
-        this.findings.error(keyAt, { problem: 'refused', what: 'merge key' });
-        continue;
-      }
-      if (keyNode?.anchor !== undefined) this.refuse('anchor', `&${keyNode.anchor}`, keyAt.from);
-      if (keyNode?.tag !== undefined) this.refuse('tag', '!', keyAt.from);
-      const value = this.node(pair.value, { from: keyAt.to, to: keyAt.to }, level + 1);
-      if (entries.has(key)) {
-        this.findings.error(keyAt, { problem: 'duplicate key', key });
-        this.passed += 1;
-      } else entries.set(key, { key, keyAt, value });
-    }
-    return [...entries.values()];
-  }
-
-  // What may not stand in the file may not be written as an escape either.
-  private sound(text: string, at: Span): string {
-    const bad = BAD_CHARACTER.exec(text);
-    if (!bad) return text;
-    this.findings.error(at, { problem: 'bad character', code: bad[0].codePointAt(0) as number });
-    this.passed += 1;
-    return text.replaceAll(new RegExp(BAD_CHARACTER, 'gu'), '?');
-  }
-
-  // The library keeps no place of an anchor or tag: it stands before its node.
-  private refuse(what: 'anchor' | 'tag', mark: string, before: number): void {
-    let from = Math.max(0, this.text.lastIndexOf(mark, before));
-    if (this.text[from - 1] === '!') from -= 1;
-    const length = /^\S+/.exec(this.text.slice(from, from + 80))?.[0].length ?? 1;
-    this.findings.error({ from, to: from + length }, { problem: 'refused', what });
-  }
-}
-
-function spanOf(range: readonly number[] | null | undefined, gap: Span): Span {
-  const [from, to] = range ?? [];
-  return from === undefined || to === undefined ? gap : { from, to };
-}
-
-function plainValue(value: unknown): Scalar['value'] {
-  switch (typeof value) {
-    case 'string':
-    case 'number':
-    case 'boolean':
-      return value;
-    default:
-      return null;
-  }
-}

@@ -6,7 +6,7 @@ import { type Mention, ROLES } from './mention.ts';
 import { nearest } from './near.ts';
 import type { Span } from './place.ts';
 import type { Expected } from './problem.ts';
-import type { List, Node, Scalar, Section } from './tree.ts';
+import type { List, Node, Scalar, Section } from './node.ts';
 
 // A name longer than this is near to nothing.
 const LONGEST = 80;

@@ -1,0 +1,41 @@
+import type { Span } from './place.ts';
+
+/** A file as entries, lists and scalars with their places; all that a train file may hold. */
+export type Node = Scalar | List | Section;
+
+export interface Scalar {
+  readonly kind: 'scalar';
+  /** null where nothing is written; then the span is empty, after the colon. */
+  readonly value: string | number | boolean | null;
+  readonly at: Span;
+}
+
+export interface List {
+  readonly kind: 'list';
+  readonly items: readonly Node[];
+  readonly flow: boolean;
+  readonly at: Span;
+}
+
+export interface Section {
+  readonly kind: 'section';
+  readonly entries: readonly Entry[];
+  readonly flow: boolean;
+  readonly at: Span;
+}
+
+export interface Entry {
+  readonly key: string;
+  readonly keyAt: Span;
+  readonly value: Node;
+}
+
+/** A train file has five levels. */
+export const MOST_LEVELS = 12;
+
+/**
+ * What YAML calls not printable, the mark that a decoder leaves where bytes were no text, and the
+ * marks that turn the letters behind them round: a name must read as it is spelt.
+ */
+export const BAD_CHARACTER =
+  /[\p{Cs}\ufffd-\uffff]|(?![\t\n\r\x85])\p{Cc}|[\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069]/u;
