@@ -3,6 +3,7 @@ export { type Doubt, doubtsOf } from './doubt.ts';
 export { byCause, inquire, type Inquiry } from './inquiry.ts';
 export {
   type Advice,
+  awaits,
   expectedBits,
   type HeldBack,
   nextTest,

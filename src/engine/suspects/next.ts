@@ -84,7 +84,7 @@ export function nextTest(
     const bits = expectedBits(inquiry, test, told.get(testText(test)), belief);
     if (bits < LEAST_BITS) continue;
     const scored = { test, bits, opening, score: mends ? Infinity : bits / cost };
-    if (missing(practised, accounts)) held.push(scored);
+    if (awaits(practised, accounts)) held.push(scored);
     else best = better(best, scored);
   }
   const [first, ...others] = best;
@@ -94,7 +94,7 @@ export function nextTest(
     others: others.map((scored) => proposal(inquiry, scored, belief)),
     heldBack: more.map(({ test }) => {
       const practised = inquiry.practice.tests[test.test];
-      return { test, ...(missing(practised, accounts) as Missing) };
+      return { test, ...(awaits(practised, accounts) as Missing) };
     }),
   };
 }
@@ -211,7 +211,10 @@ function openingMinutes({ practice }: Inquiry, accounts: readonly Account[], sta
 type Missing = Omit<HeldBack, 'test'>;
 
 /** What must be known before a test and is not: it was said, surely, and nothing was said against it. */
-function missing({ first = {} }: Practised, accounts: readonly Account[]): Missing | undefined {
+export function awaits(
+  { first = {} }: Practised,
+  accounts: readonly Account[],
+): Missing | undefined {
   for (const [test, must] of Object.entries(first) as [TestWord & Missing['first'], string][]) {
     const account = accounts.find((other) => other.test.test === test);
     const said = (account?.said ?? []).map(({ observation, means }) => {

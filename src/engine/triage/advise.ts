@@ -34,12 +34,14 @@ export function advise(
     .filter(open)
     .map((test) => proposalOf(inquiry, accounts, belief, test));
   const sooner = new Set(triage.first);
-  const proposed = chosen(inquiry, accounts, belief, (test) => may(test) && !sooner.has(test));
+  const { proposed, heldBack } = chosen(inquiry, accounts, belief, (test) => {
+    return may(test) && !sooner.has(test);
+  });
   const [best, ...after] = [...first, ...proposed];
   return {
     ...(best && { best }),
     others: after.slice(0, Math.max(MOST_AFTER, first.length - 1)),
-    heldBack: [],
+    heldBack,
     first: first.length,
     stops: stopsOf(triage, leftOf(inquiry, triage, open)),
   };

@@ -1,5 +1,7 @@
 import {
   type Account,
+  type Advice,
+  awaits,
   type Belief,
   byCause,
   type Inquiry,
@@ -27,20 +29,22 @@ export function chosen(
   accounts: readonly Account[],
   belief: Belief,
   may: (test: Test) => boolean,
-): Proposal[] {
-  const { best, others: further } = nextTest(inquiry, accounts, belief, may);
+): Pick<Advice, 'heldBack'> & { readonly proposed: readonly Proposal[] } {
+  const { best, others: further, heldBack } = nextTest(inquiry, accounts, belief, may);
   const parting = best ? [best, ...further] : [];
   const known = new Set(parting.map(({ test }) => test));
   const confirming = new Confirmation(inquiry, belief);
   const others = inquiry.tests
     .filter((test) => !known.has(test) && test.test !== 'hand check' && may(test))
+    .filter((test) => !awaits(inquiry.practice.tests[test.test], accounts))
     .filter((test) => confirming.bits(test) >= LEAST)
     .map((test) => proposalOf(inquiry, accounts, belief, test));
   const worth = ({ test, bits, minutes, opening, practised }: Proposal) => {
     const told = bits + CONFIRMING * confirming.bits(test);
     return told / (opening + minutes * inquiry.practice.risks[practised.risk]);
   };
-  return [...parting, ...others].toSorted((a, b) => worth(b) - worth(a)).slice(0, MOST);
+  const proposed = [...parting, ...others].toSorted((a, b) => worth(b) - worth(a));
+  return { proposed: proposed.slice(0, MOST), heldBack };
 }
 
 /** What a test would say of what is suspected, all of it together, against a unit in order. */

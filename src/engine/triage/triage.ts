@@ -38,6 +38,9 @@ export function triageOf(inquiry: Inquiry, accounts: readonly Account[], belief:
       return { why: 'backwards' };
     const stopped = stopsFor(test, inquiry).flatMap((stop) => stops.get(stop) ?? []);
     if (stopped[0]) return stopped[0];
+    // What growls is no more driven by a light foot than by a heavy one.
+    const growls = test.test === 'slip log' && stops.get('pulling hard')?.find(isGrowl);
+    if (growls) return growls;
     const device = 'device' in test ? test.device : undefined;
     const asked = device === undefined || doubts.of(device) >= IN_QUESTION;
     return asked ? undefined : { why: 'not in question' };
@@ -46,6 +49,10 @@ export function triageOf(inquiry: Inquiry, accounts: readonly Account[], belief:
     test !== undefined && expectedBits(inquiry, test, undefined, belief) >= WORTH_BITS;
   const first = firstOf(inquiry, sights, accounts, doubts, told).filter((test) => !barOf(test));
   return { first, stops, barOf };
+}
+
+function isGrowl({ why }: Bar): boolean {
+  return why === 'growls';
 }
 
 /** A device with a smaller chance to be at fault is not opened for it. */

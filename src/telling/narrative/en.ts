@@ -413,7 +413,6 @@ export const en = {
     'What can be done meanwhile, {place, select, on_the_road {on the road} standing_still {standing still} on_stands {on stands} other {on the bench}}: {tests}.',
   'test.kind':
     '{test, select, under_power {gears under power} coast {engine braking} noise {listening} shift {shifts} engagement {engagement from N} stall {stall} fluid {fluid} codes {codes} selector {lever and detent} filter {filter} end_play {end play} pressure {line pressure} device_pressure {pressure at a device} air_check {air checks} band_check {adjustment of bands} slip_log {slip by a logger, at part throttle} manual_shift {gears by the lever alone} pan {pan and magnet} valve_body {valve body} build_record {record of the build} seal_rings {seal rings} inspection {taking apart and looking} other {hand checks}}',
-  'next.first': 'What comes first in the trade: {tests}.',
   'next.with':
     '{tool, select, nothing {nothing} road {a quiet road} rag_and_light {a rag and a light} scan_tool {a scan tool} stopwatch {a stopwatch} gauge {a pressure gauge} tachometer {a tachometer} logger {a logger} rule {a rule} air_nozzle {an air nozzle} dial_indicator {a dial indicator} other {the bench}}',
   'noise.title': 'Where the noise may be',
@@ -423,7 +422,6 @@ export const en = {
   'ask.driver':
     'What does the driver say? In their words, on one line, as in: no reverse, slips in second when hot, flares two to three, harsh into drive, no engine braking, noise in first. Enter for nothing.',
   'ask.understood': 'Taken as seen, not surely: {observations}.',
-  'ask.enough': 'One more fault may be behind what this one does not explain.',
   'caution.under power':
     'On the road, by somebody who may drive it, with an eye to traffic. On a hoist keep out from under turning wheels, with no loose sleeves; one wheel held makes the other turn twice as fast.',
   'caution.coast':

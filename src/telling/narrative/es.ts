@@ -411,7 +411,6 @@ export const es: Messages = {
     'Qué se puede hacer mientras, {place, select, on_the_road {en carretera} standing_still {parado} on_stands {sobre caballetes} other {en el banco}}: {tests}.',
   'test.kind':
     '{test, select, under_power {marchas en tracción} coast {freno motor} noise {escuchar} shift {cambios} engagement {engrane desde N} stall {calado} fluid {aceite} codes {códigos} selector {palanca y retén} filter {filtro} end_play {juego axial} pressure {presión de línea} device_pressure {presión en un elemento} air_check {pruebas de aire} band_check {ajuste de bandas} slip_log {patinaje con registrador, a medio gas} manual_shift {marchas solo con la palanca} pan {cárter e imán} valve_body {cuerpo de válvulas} build_record {registro del montaje} seal_rings {anillos} inspection {desarmar y mirar} other {comprobaciones a mano}}',
-  'next.first': 'Lo primero en el oficio: {tests}.',
   'next.with':
     '{tool, select, nothing {nada} road {una carretera tranquila} rag_and_light {un trapo y una luz} scan_tool {un lector de códigos} stopwatch {un cronómetro} gauge {un manómetro} tachometer {un tacómetro} logger {un registrador} rule {una regla} air_nozzle {una pistola de aire} dial_indicator {un reloj comparador} other {el banco}}',
   'noise.title': 'Dónde puede estar el ruido',
@@ -421,7 +420,6 @@ export const es: Messages = {
   'ask.driver':
     '¿Qué dice el conductor? Con sus palabras, en una línea, como: no hay marcha atrás, patina en segunda en caliente, se revoluciona de segunda a tercera, brusco al poner D, sin freno motor, ruido en primera. Intro para nada.',
   'ask.understood': 'Tomado por visto, sin seguridad: {observations}.',
-  'ask.enough': 'Otra avería puede estar detrás de lo que esta no explica.',
   'caution.under power':
     'En carretera, quien pueda conducirlo, atento al tráfico. En un elevador, nadie debajo de ruedas que giran, sin mangas sueltas; con una rueda retenida la otra gira al doble.',
   'caution.coast':
