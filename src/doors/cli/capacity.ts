@@ -8,7 +8,7 @@ import {
 } from '../../engine/linear/index.ts';
 import { type AskedGear, type Load, marginsOf } from '../../engine/margin/index.ts';
 import { quantityFrom } from '../../engine/quantity/index.ts';
-import type { Train } from '../../engine/train/index.ts';
+import { gearsOf as gearsIn, type Train } from '../../engine/train/index.ts';
 import { limitsOf } from '../../shop/capacity/index.ts';
 import { visible } from '../../telling/narrative/index.ts';
 import { marginJson, type MarginReport, marginText } from '../../telling/report/index.ts';
@@ -38,9 +38,7 @@ export function marginReport(train: Train, file: string, options: Options): Marg
 
 function gearsOf(train: Train, options: Options): AskedGear[] {
   const chosen = selectionOf(train, options)?.on;
-  const gears = rangesOf(train, options).flatMap(({ name, gears: among }) => {
-    return among.map(({ name: gear, on }) => ({ range: name, gear, on }));
-  });
+  const gears = gearsIn(train, rangesOf(train, options));
   if (gears.length === 0) throw new Refusal('no.ranges');
   return chosen ? gears.filter(({ on }) => on === chosen).slice(0, 1) : gears;
 }

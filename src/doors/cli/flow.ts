@@ -1,5 +1,5 @@
 import { flow as flowOf, flowAt } from '../../engine/flow/index.ts';
-import type { Train } from '../../engine/train/index.ts';
+import { gearsOf, type Train } from '../../engine/train/index.ts';
 import {
   flowAtJson,
   flowAtText,
@@ -37,13 +37,9 @@ function oneGear(train: Train, { on, gear }: Selection, session: Session): Reply
 
 function everyGear(train: Train, { options, language, page }: Session): Reply {
   const losses = lossesOf(options);
-  const gears = rangesOf(train, options).flatMap(({ name: range, gears: among }) =>
-    among.map(({ name, on }): NamedFlow => ({
-      range,
-      gear: name,
-      flow: flowOf(train, on, losses),
-    })),
-  );
+  const gears = gearsOf(train, rangesOf(train, options)).map(({ range, gear, on }): NamedFlow => {
+    return { range, gear, flow: flowOf(train, on, losses) };
+  });
   return options.json
     ? json(gearsJson(gears, language, page.stand))
     : done(gearsText(train, gears, page));

@@ -1,4 +1,10 @@
-import { isApplied, type Gear, type Range, type Train } from '../../engine/train/index.ts';
+import {
+  appliedIn,
+  isApplied,
+  type Gear,
+  type Range,
+  type Train,
+} from '../../engine/train/index.ts';
 import { gearName } from '../../telling/narrative/index.ts';
 import { meant, split, suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
@@ -19,7 +25,7 @@ export function selectionOf(train: Train, options: Options): Selection | undefin
   }
   if (gear === undefined) return undefined;
   const [chosen, among] = gearOf(train, range, gear);
-  return { on: chosen.on, gear: gearName({ range: among.name, gear: chosen.name }) };
+  return { on: appliedIn(train, chosen), gear: gearName({ range: among.name, gear: chosen.name }) };
 }
 
 /** The ranges that --range leaves: all where it is not given. */

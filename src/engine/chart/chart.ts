@@ -2,7 +2,7 @@ import { coasting, ratioOf, type State, stateOf, underPower, vehicleOf } from '.
 import type { Rational } from '../linear/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge } from '../reckon/index.ts';
-import { isApplied, type Train } from '../train/index.ts';
+import { gearsOf, isApplied, type Train } from '../train/index.ts';
 import { maskOf, namesOf } from './mask.ts';
 import type { Chart, ChartGear, GearName, Step } from './answer.ts';
 
@@ -42,11 +42,9 @@ function chartGear(motion: Motion, on: readonly string[], named: readonly GearNa
 // Combination (a bit a device) -> the gears that apply it.
 function declaredNames(train: Train, devices: readonly string[]): Map<number, GearName[]> {
   const names = new Map<number, GearName[]>();
-  for (const range of train.ranges) {
-    for (const gear of range.gears) {
-      const mask = maskOf(gear.on, devices);
-      names.set(mask, [...(names.get(mask) ?? []), { range: range.name, gear: gear.name }]);
-    }
+  for (const { range, gear, on } of gearsOf(train)) {
+    const mask = maskOf(on, devices);
+    names.set(mask, [...(names.get(mask) ?? []), { range, gear }]);
   }
   return names;
 }

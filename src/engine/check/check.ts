@@ -1,7 +1,14 @@
 import { stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge, portsOf } from '../reckon/index.ts';
-import { companyOf, geometryOf, isApplied, outputsOf, type Train } from '../train/index.ts';
+import {
+  companyOf,
+  gearsOf,
+  geometryOf,
+  isApplied,
+  outputsOf,
+  type Train,
+} from '../train/index.ts';
 import type { Reading } from '../trainfile/index.ts';
 import type { Misgiving, Warning } from './warning.ts';
 
@@ -89,7 +96,7 @@ interface Touch {
 
 // A device whose members cannot turn against each other anyway, and one that no gear applies.
 function idleDevices({ train, devices, base }: Motion): Pointed[] {
-  const applied = new Set(train.ranges.flatMap(({ gears }) => gears.flatMap(({ on }) => on)));
+  const applied = new Set(gearsOf(train).flatMap(({ on }) => on));
   return devices.flatMap(({ device, slip }): Pointed[] => {
     const path = ['devices', device.name];
     if (base.reduce(slip).coef.every((coef) => coef === 0)) {
@@ -101,20 +108,18 @@ function idleDevices({ train, devices, base }: Motion): Pointed[] {
 }
 
 function oddGears(motion: Motion): Pointed[] {
-  return motion.train.ranges.flatMap((range) => {
-    return range.gears.flatMap(({ name: gear, on }): Pointed[] => {
-      const state = stateOf(judge(motion, underPower(motion.train, on)));
-      const idle = [range.name, gear].some((name) => /^(n|p|neutral|park)$/i.test(name));
-      const where = { range: range.name, gear };
-      const path = ['ranges', range.name, gear];
-      if (state === 'tied up') return [{ finding: { problem: 'gear ties up', ...where }, path }];
-      if (state === 'neutral' && !idle) {
-        return [{ finding: { problem: 'gear is neutral', ...where }, path }];
-      }
-      if (state === 'driving' && idle) {
-        return [{ finding: { problem: 'neutral drives', ...where }, path }];
-      }
-      return [];
-    });
+  return gearsOf(motion.train).flatMap(({ range, gear, on }): Pointed[] => {
+    const state = stateOf(judge(motion, underPower(motion.train, on)));
+    const idle = [range, gear].some((name) => /^(n|p|neutral|park)$/i.test(name));
+    const where = { range, gear };
+    const path = ['ranges', range, gear];
+    if (state === 'tied up') return [{ finding: { problem: 'gear ties up', ...where }, path }];
+    if (state === 'neutral' && !idle) {
+      return [{ finding: { problem: 'gear is neutral', ...where }, path }];
+    }
+    if (state === 'driving' && idle) {
+      return [{ finding: { problem: 'neutral drives', ...where }, path }];
+    }
+    return [];
   });
 }

@@ -1,6 +1,6 @@
 import { equal, toText } from '../linear/index.ts';
 import type { Motion } from '../motion/index.ts';
-import type { Train } from '../train/index.ts';
+import { gearsOf, type Train } from '../train/index.ts';
 import type {
   Changed,
   FaultCell,
@@ -69,9 +69,7 @@ class RoadTest {
 
   constructor(motion: Motion, spins: boolean) {
     this.trials = new Trials(spins);
-    const declared = motion.train.ranges.flatMap(({ name: range, gears }) =>
-      gears.map(({ name: gear, on }) => ({ range, gear, on })),
-    );
+    const declared = gearsOf(motion.train);
     this.sound = declared.map(({ on }) => this.trials.of(motion, on));
     this.gears = declared.map((gear, k) => {
       const { drive, coast, inReverse } = this.sound[k] as Trial;

@@ -1,7 +1,7 @@
 import { fraction, ONE, opposite, over, type Rational, signOf } from '../linear/index.ts';
 import { type Motion, motionOf, type Question } from '../motion/index.ts';
 import { judge, speedAt, type Verdict } from '../reckon/index.ts';
-import { outputsOf, type Train, type Way } from '../train/index.ts';
+import { gearsOf, outputsOf, type Train, type Way } from '../train/index.ts';
 
 /** Where the vehicle goes. */
 export type Course = 'forward' | 'reverse';
@@ -93,8 +93,7 @@ export class Vehicle {
   }
 
   private get declared(): readonly Way[] {
-    const all = this.train.ranges.flatMap(({ gears }) => gears);
-    return (this.gears ??= all.flatMap(({ on }) => this.drivenBy(on) ?? []));
+    return (this.gears ??= gearsOf(this.train).flatMap(({ on }) => this.drivenBy(on) ?? []));
   }
 
   // Of as many each way, the first that drives tells.

@@ -19,7 +19,7 @@ import {
   reactionsOf,
   stretched,
 } from '../reckon/index.ts';
-import type { Train } from '../train/index.ts';
+import { gearsOf, type Train } from '../train/index.ts';
 import type { DeviceMargin, GearMargin, Load, SideMargin } from './answer.ts';
 import { Balances } from './balances.ts';
 import { Carrying } from './carrying.ts';
@@ -44,7 +44,7 @@ export interface Margins {
 export function marginsOf(
   train: Train,
   limits: readonly Limit[],
-  gears: readonly AskedGear[] = everyGear(train),
+  gears: readonly AskedGear[] = gearsOf(train),
 ): Margins {
   const known = new Map(limits.map((limit) => [limit.device, limit]));
   const motion = motionOf(train);
@@ -83,12 +83,6 @@ export function marginsOf(
       return answers;
     },
   };
-}
-
-function everyGear({ ranges }: Train): AskedGear[] {
-  return ranges.flatMap(({ name, gears }) => {
-    return gears.map((gear) => ({ range: name, gear: gear.name, on: gear.on }));
-  });
 }
 
 interface Side {

@@ -1,3 +1,4 @@
+import { appliedIn, type Gear } from '../train/index.ts';
 import { ourWord } from '../words/index.ts';
 import type { Inquiry } from './inquiry.ts';
 import { baseText, gearText, rangesOf, shiftText, type Test } from './test.ts';
@@ -5,12 +6,13 @@ import { baseText, gearText, rangesOf, shiftText, type Test } from './test.ts';
 /** Tests that are never proposed, and may be seen: line pressure gear by gear, and shifts down. */
 export function moreTests({ train, tests }: Inquiry): Test[] {
   const pressures = rangesOf(train).flatMap(({ name, gears }): Test[] => {
-    const its = gears.map(({ name: gear, on }): Test => {
-      return { test: 'pressure', gear: gearText(name, gear), on };
-    });
+    const pressureIn = (called: string, gear: Gear): Test => {
+      return { test: 'pressure', gear: called, on: appliedIn(train, gear) };
+    };
+    const its = gears.map((gear) => pressureIn(gearText(name, gear.name), gear));
     const [first] = gears;
     const whole = first && gearText(name, first.name) !== name;
-    return whole ? [...its, { test: 'pressure', gear: name, on: first.on }] : its;
+    return whole ? [...its, pressureIn(name, first)] : its;
   });
   const park = { test: 'pressure', gear: 'P', on: [] } as const;
   const down = tests.flatMap((test): Test[] => {

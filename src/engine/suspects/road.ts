@@ -19,7 +19,7 @@ import {
   speedAt,
   type Verdict,
 } from '../reckon/index.ts';
-import { type Device, isFriction, type Train, type Way as Turn } from '../train/index.ts';
+import { type Device, gearsOf, isFriction, type Train, type Way as Turn } from '../train/index.ts';
 import { membersOf } from './cause.ts';
 
 /** One list for all that have no fault of the train, so that what is known of it is found. */
@@ -118,11 +118,9 @@ export class Road {
   private greatest(device: string): number {
     let most = this.carried.get(device);
     if (most === undefined) {
-      const all = this.train.ranges.flatMap(({ gears }) =>
-        gears.map(({ on }) => {
-          return Math.abs(this.torques(SOUND, on, 'under power').get(device)?.most ?? 0);
-        }),
-      );
+      const all = gearsOf(this.train).map(({ on }) => {
+        return Math.abs(this.torques(SOUND, on, 'under power').get(device)?.most ?? 0);
+      });
       this.carried.set(device, (most = Math.max(...all, 0) || 1));
     }
     return most;

@@ -1,5 +1,5 @@
 import { type HandCheck, handChecks } from '../hand/index.ts';
-import { isFriction, type Train } from '../train/index.ts';
+import { appliedIn, gearsOf, isFriction, type Train } from '../train/index.ts';
 
 /** Something to try on a unit, and look what it does. */
 export type Test =
@@ -65,12 +65,13 @@ export type EngineSpeed = (typeof SPEEDS)[number];
  */
 export function testsOf(train: Train, drives: (on: On) => boolean, mostHands: number): Test[] {
   const ranges = rangesOf(train);
-  const gears = ranges.flatMap((range) =>
-    range.gears.map(({ name, on }) => ({ gear: gearText(range.name, name), on })),
-  );
+  const gears = gearsOf(train, ranges).map(({ range, gear, on }) => {
+    return { gear: gearText(range, gear), on };
+  });
   const driving = gears.filter(({ on }) => drives(on));
   const firsts = ranges.flatMap(({ name, gears: [first] }) => {
-    return first && drives(first.on) ? [{ range: name, on: first.on }] : [];
+    const on = first && appliedIn(train, first);
+    return on && drives(on) ? [{ range: name, on }] : [];
   });
   const friction = train.devices.filter(isFriction);
   return [
@@ -118,13 +119,16 @@ export function rangesOf({ ranges }: Train): Train['ranges'] {
 }
 
 // Up from each gear of a range to the next.
-function shiftsOf({ ranges }: Train): Test[] {
-  return ranges.flatMap(({ name, gears }) =>
-    gears.slice(1).map(({ name: to, on }, k): Test => {
-      const { name: from, on: before } = gears[k] as (typeof gears)[number];
-      return { test: 'shift', from: gearText(name, from), before, gear: gearText(name, to), on };
-    }),
-  );
+function shiftsOf(train: Train): Test[] {
+  return train.ranges.flatMap((range) => {
+    const gears = gearsOf(train, [range]).map(({ gear, on }) => {
+      return { gear: gearText(range.name, gear), on };
+    });
+    return gears.slice(1).map((to, k): Test => {
+      const { gear: from, on: before } = gears[k] as (typeof gears)[number];
+      return { test: 'shift', from, before, ...to };
+    });
+  });
 }
 
 /** A test as a person writes it in a file of what was seen; no two of a train are the same. */

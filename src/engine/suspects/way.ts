@@ -1,4 +1,5 @@
 import type { Fault } from '../faults/index.ts';
+import { appliedIn, gearsOf } from '../train/index.ts';
 import type { Cause } from './cause.ts';
 import { type Road, SOUND } from './road.ts';
 import { gearText, rangesOf } from './test.ts';
@@ -130,12 +131,10 @@ function weakWays(device: string, cause: Cause, road: Road, grips: readonly Grip
 
 // Whether gears of both ways load the device: only then the pressure in reverse makes a difference.
 function worksBothWays(device: string, road: Road): boolean {
-  const back = road.train.ranges.flatMap(({ gears }) =>
-    gears.flatMap(({ on }) => {
-      const torque = road.torques(SOUND, on, 'under power').get(device)?.most ?? 0;
-      return torque === 0 ? [] : [road.goesBack(on)];
-    }),
-  );
+  const back = gearsOf(road.train).flatMap(({ on }) => {
+    const torque = road.torques(SOUND, on, 'under power').get(device)?.most ?? 0;
+    return torque === 0 ? [] : [road.goesBack(on)];
+  });
   return new Set(back).size > 1;
 }
 
@@ -156,12 +155,10 @@ function gripsOf(device: string, { train }: Road, grips: readonly Grip[]) {
 
 // What the gear that asks most of it asks under power, over what it could carry there.
 function mostAsked(device: string, grip: Grip, back: number, road: Road): number {
-  const asked = road.train.ranges.flatMap(({ gears }) =>
-    gears.map(({ on }) => {
-      const torque = road.torques(SOUND, on, 'under power').get(device);
-      return over(torque?.least ?? 0, grip) / (road.goesBack(on) ? back : 1);
-    }),
-  );
+  const asked = gearsOf(road.train).map(({ on }) => {
+    const torque = road.torques(SOUND, on, 'under power').get(device);
+    return over(torque?.least ?? 0, grip) / (road.goesBack(on) ? back : 1);
+  });
   return Math.max(...asked, 0) || 1;
 }
 
@@ -198,7 +195,7 @@ function leverWays({ train }: Road): Bare[] {
         new Map(
           range.gears.map(({ name }) => {
             const its = other.gears.find((gear) => gear.name === name) ?? first;
-            return [gearText(range.name, name), its?.on ?? []] as const;
+            return [gearText(range.name, name), its ? appliedIn(train, its) : []] as const;
           }),
         ),
       ];
@@ -217,7 +214,7 @@ function stuckGears({ train }: Road): Bare[] {
   const most = Math.max(...train.ranges.map(({ gears }) => gears.length), 0);
   const range = train.ranges.find(({ gears }) => gears.length === most);
   if (!range || most < 2) return [{ share: 1, faults: SOUND, weak: [] }];
-  return range.gears.map(({ on }) => ({
+  return gearsOf(train, [range]).map(({ on }) => ({
     share: 1 / most,
     faults: SOUND,
     weak: [],

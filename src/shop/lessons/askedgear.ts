@@ -1,6 +1,6 @@
 import type { GearName } from '../../engine/chart/index.ts';
 import { type Flow, flow } from '../../engine/flow/index.ts';
-import type { Gear, Train } from '../../engine/train/index.ts';
+import { appliedIn, type Gear, type Train } from '../../engine/train/index.ts';
 import type { Setting } from './question.ts';
 
 /** A gear with what the engine says of it, worked out once, when it is first asked. */
@@ -17,11 +17,12 @@ export function askedGears(train: Train, only?: GearName): AskedGear[] {
   const seen = new Set<string>();
   return train.ranges.flatMap((range) =>
     range.gears.flatMap((gear): AskedGear[] => {
-      const key = JSON.stringify(gear.on.toSorted());
+      const on = appliedIn(train, gear);
+      const key = JSON.stringify(on.toSorted());
       if (only ? only.range !== range.name || only.gear !== gear.name : seen.has(key)) return [];
       seen.add(key);
       const named = { range: range.name, gear: gear.name };
-      const setting = { on: gear.on, gear: named, end: 'drive', hold: [] } as const;
+      const setting = { on, gear: named, end: 'drive', hold: [] } as const;
       let worked: Flow | undefined;
       return [
         {
@@ -29,7 +30,7 @@ export function askedGears(train: Train, only?: GearName): AskedGear[] {
           gear,
           setting,
           get worked() {
-            return (worked ??= flow(train, gear.on));
+            return (worked ??= flow(train, on));
           },
         },
       ];

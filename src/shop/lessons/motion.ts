@@ -94,7 +94,7 @@ export function backwardsQuestions({ train, gear, setting, worked }: AskedGear):
       ['fault means no drive', { answer: 'state', state: 'neutral' }],
       ['fault ties up', { answer: 'state', state: 'tied up' }],
     ];
-    const found = flow(applyFault(train, fault), gear.on).drive;
+    const found = flow(applyFault(train, fault), setting.on).drive;
     const subject = [{ kind: 'device', name: device.name }] as const;
     const right = outputOf(found);
     const asked = { ...setting, fault };

@@ -25,7 +25,7 @@ export function ratioQuestion({ train, gear, setting, worked }: AskedGear): Draf
   });
   const rerun = (edit: (set: GearSet) => GearSet) => {
     const edited = train.sets.map((set) => (sets.includes(set) ? edit(set) : set));
-    return flow({ ...train, sets: edited }, gear.on).drive.ratio;
+    return flow({ ...train, sets: edited }, setting.on).drive.ratio;
   };
   const wrong: Wrong[] = [];
   const add = (idea: Wrong[0], value: Rational | undefined) => {

@@ -1,5 +1,5 @@
 import { type DeviceWork, flow, type Flow, type Working } from '../../engine/flow/index.ts';
-import type { Device, Train } from '../../engine/train/index.ts';
+import { type Device, gearsOf, type Train } from '../../engine/train/index.ts';
 import {
   brakingText,
   doingOf,
@@ -18,11 +18,8 @@ import type { Block, Cell, Column, Sheet } from './document.ts';
  */
 export function chartSheet(train: Train, language: Language): Sheet {
   const voice = voiceOf(language);
-  const gears = train.ranges.flatMap(({ name: range, gears: among }) => {
-    return among.map(({ name, on }) => ({
-      name: gearName({ range, gear: name }),
-      flow: flow(train, on),
-    }));
+  const gears = gearsOf(train).map(({ range, gear, on }) => {
+    return { name: gearName({ range, gear }), flow: flow(train, on) };
   });
   const parts = gears.length === 0 ? [] : partsOf(train.devices);
   return {

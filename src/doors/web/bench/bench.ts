@@ -1,7 +1,9 @@
 import { batch, computed, signal } from '@preact/signals';
 import { applyFault, faultNamed } from '../../../engine/faults/index.ts';
 import {
+  appliedIn,
   type Gear,
+  gearsOf,
   isApplied,
   type MemberName,
   type Range,
@@ -46,9 +48,11 @@ export class Bench {
   /** The gears of the file whose devices are just those that are applied. */
   readonly gears = computed(() => {
     const on = new Set(this.on.value);
-    const ranges = this.file.train.value?.ranges ?? [];
-    return ranges.flatMap((range) =>
-      range.gears.filter((gear) => isSame(gear, on)).map((gear) => ({ range, gear })),
+    const train = this.file.train.value;
+    return (train?.ranges ?? []).flatMap((range) =>
+      range.gears
+        .filter((gear) => train && isSame(appliedIn(train, gear), on))
+        .map((gear) => ({ range, gear })),
     );
   });
 
@@ -58,12 +62,15 @@ export class Bench {
       this.file.open(name, text, saved, steps);
       this.release();
       this.faults.value = [];
-      this.on.value = this.file.train.value?.ranges[0]?.gears[0]?.on ?? [];
+      const train = this.file.train.value;
+      const [first] = train ? gearsOf(train) : [];
+      this.on.value = first?.on ?? [];
     });
   }
 
   shift(range: Range, gear: Gear): void {
-    if (range.gears.includes(gear)) this.run(gear.on);
+    const train = this.file.train.value;
+    if (train && range.gears.includes(gear)) this.run(appliedIn(train, gear));
   }
 
   /** Applies just these devices and lets the engine turn. */
@@ -138,8 +145,8 @@ export class Bench {
   }
 }
 
-function isSame(gear: Gear, on: ReadonlySet<string>): boolean {
-  return gear.on.length === on.size && gear.on.every((device) => on.has(device));
+function isSame(applied: readonly string[], on: ReadonlySet<string>): boolean {
+  return applied.length === on.size && applied.every((device) => on.has(device));
 }
 
 function faulty(train: Train | undefined, faults: readonly string[]): Train | undefined {

@@ -1,7 +1,7 @@
 import { Fragment } from 'preact';
 import { useComputed, useSignal } from '@preact/signals';
 import { type Flow, flow, type Working } from '../../../engine/flow/index.ts';
-import type { Gear, Range } from '../../../engine/train/index.ts';
+import { appliedIn, type Gear, type Range } from '../../../engine/train/index.ts';
 import { doingOf, gearName, MARKS, voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { language } from '../words.ts';
@@ -29,7 +29,7 @@ export function Chart({ bench }: { readonly bench: Bench }) {
     const train = bench.file.train.value;
     if (!train) return [];
     return train.ranges.flatMap((range) =>
-      range.gears.map((gear) => ({ range, gear, flow: flow(train, gear.on) })),
+      range.gears.map((gear) => ({ range, gear, flow: flow(train, appliedIn(train, gear)) })),
     );
   });
   const train = bench.file.train.value;
@@ -77,7 +77,7 @@ export function Chart({ bench }: { readonly bench: Bench }) {
                     <button
                       type="button"
                       aria-pressed={here.has(row.gear)}
-                      onClick={() => bench.run(row.gear.on, side.value)}
+                      onClick={() => bench.run(row.flow.on, side.value)}
                     >
                       {gearName({ range: row.range.name, gear: row.gear.name })}
                     </button>

@@ -19,10 +19,7 @@ export function Margins({ bench }: { readonly bench: Bench }) {
   const margins = useComputed(() => {
     const train = bench.file.train.value;
     if (!train?.capacities || !train.engine?.['torque Nm']) return undefined;
-    const gears = train.ranges.flatMap(({ name, gears: among }) =>
-      among.map(({ name: gear, on }) => ({ range: name, gear, on })),
-    );
-    return marginsOf(train, limitsOf(train), gears);
+    return marginsOf(train, limitsOf(train));
   });
   const engine = bench.file.train.value?.engine;
   if (!margins.value || !engine) return null;
