@@ -1,4 +1,4 @@
-export { appliedIn, type DeclaredGear, gearsOf } from './gears.ts';
+export { appliedIn, gearsOf } from './gears.ts';
 export { type Assembly, assemble } from './body.ts';
 export type * from './gearset.ts';
 export type { GeometryFinding } from './fit.ts';

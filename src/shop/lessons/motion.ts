@@ -84,7 +84,7 @@ export function freeQuestion({ train, setting, worked }: AskedGear): Draft[] {
 }
 
 /** What a one-way clutch that is fitted backwards does to a gear in which it says something. */
-export function backwardsQuestions({ train, gear, setting, worked }: AskedGear): Draft[] {
+export function backwardsQuestions({ train, setting, worked }: AskedGear): Draft[] {
   return train.devices.flatMap((device): Draft[] => {
     const state = worked.drive.devices.get(device.name)?.state;
     if (device.kind !== 'one-way' || device.stuck || state === 'free') return [];

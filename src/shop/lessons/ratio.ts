@@ -16,7 +16,7 @@ import type { AskedGear } from './askedgear.ts';
 import type { Draft, Wrong } from './draft.ts';
 
 /** The ratio of a gear that drives, against wrong rules run on the same train. */
-export function ratioQuestion({ train, gear, setting, worked }: AskedGear): Draft[] {
+export function ratioQuestion({ train, setting, worked }: AskedGear): Draft[] {
   const { ratio, facts } = worked.drive;
   if (!ratio) return [];
   const working = facts.filter((fact) => fact.fact === 'works');
