@@ -1,5 +1,6 @@
-import { Command, CommanderError, Option } from 'commander';
+import { Command, CommanderError, Help, Option } from 'commander';
 import { type Voice, visible } from '../../telling/narrative/index.ts';
+import { EXAMPLES, type Group, GROUPS } from './groups.ts';
 import { suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
 import type { Options } from './session.ts';
@@ -55,43 +56,15 @@ function programOf(voice: Voice, ears: Ears): Command {
     .helpCommand(false)
     .version(packageJson.version, '--version', voice.say('option.version'))
     .addOption(optionOf('lang', voice));
-  for (const verb of Object.keys(VERBS) as Verb[]) {
-    const command = dressed(program.command(verb), voice, ears)
-      .description(voice.say(`verb.${verb}`))
-      .action(() => {
-        const before = verb === 'sheet' || verb === 'job';
-        const [kind = '', ...files] = before ? command.args : ['', ...command.args];
-        const [file = '', ...rest] = files;
-        if (verb === 'job') {
-          ears.take({ verb, kind, file, words: rest, options: command.opts() });
-          return;
-        }
-        const [seen] = rest;
-        const second = seen !== undefined && { seen };
-        ears.take({ verb, file, ...second, ...(kind && { kind }), options: command.opts() });
-      });
-    if (verb === 'sheet') command.argument('<KIND>', voice.say('cli.kind'));
-    if (verb === 'job') {
-      command.usage(voice.say('cli.usage.job')).argument('<ACTION>', voice.say('cli.action'));
+  for (const group of Object.keys(GROUPS) as Group[]) {
+    for (const verb of GROUPS[group]) {
+      const command = dressed(program.command(verb), voice, ears)
+        .description(voice.say(`verb.${verb}`))
+        .helpGroup(voice.say(`cli.group.${group}`));
+      if (verb === 'screen') screenOf(command, voice, ears);
+      else askingOf(command, verb, voice, ears);
     }
-    command.argument('<FILE>', voice.say(verb === 'job' ? 'cli.job' : 'cli.file'));
-    if (verb === 'job') command.argument('[WORDS...]', voice.say('cli.words'));
-    if (verb === 'suspects') command.argument('[SEEN]', voice.say('cli.seen'));
-    if (verb === 'pack') command.argument('[READINGS]', voice.say('cli.readings'));
-    if (verb === 'endplay') command.argument('[READINGS]', voice.say('cli.plays'));
-    if (verb === 'preload') command.argument('[READINGS]', voice.say('cli.preload'));
-    if (verb === 'band') command.argument('[READINGS]', voice.say('cli.bands'));
-    if (verb === 'wear') command.argument('[READINGS]', voice.say('cli.wear'));
-    for (const option of VERBS[verb]) command.addOption(optionOf(option, voice));
   }
-  dressed(program.command('screen'), voice, ears)
-    .description(voice.say('verb.screen'))
-    .argument('[FILE]', voice.say('cli.file'))
-    .option('--port <PORT>', voice.say('option.port'))
-    .addOption(optionOf('lang', voice))
-    .action((file: string | undefined, { port }: { port?: string }) => {
-      ears.take({ verb: 'screen', ...(file !== undefined && { file }), ...(port && { port }) });
-    });
   dressed(program.command('help'), voice, ears)
     .usage('[VERB]')
     .description(voice.say('verb.help'))
@@ -107,7 +80,46 @@ function programOf(voice: Voice, ears: Ears): Command {
   return program;
 }
 
-// One language, one line an error, nothing printed but by us.
+// A verb that asks about a train file, or does something to a job.
+function askingOf(command: Command, verb: Verb, voice: Voice, { take }: Ears): void {
+  command.action(() => {
+    const before = verb === 'sheet' || verb === 'job';
+    const [kind = '', ...files] = before ? command.args : ['', ...command.args];
+    const [file = '', ...rest] = files;
+    if (verb === 'job') {
+      take({ verb, kind, file, words: rest, options: command.opts() });
+      return;
+    }
+    const [seen] = rest;
+    const second = seen !== undefined && { seen };
+    take({ verb, file, ...second, ...(kind && { kind }), options: command.opts() });
+  });
+  if (verb === 'sheet') command.argument('<KIND>', voice.say('cli.kind'));
+  if (verb === 'job') {
+    command.usage(voice.say('cli.usage.job')).argument('<ACTION>', voice.say('cli.action'));
+  }
+  command.argument('<FILE>', voice.say(verb === 'job' ? 'cli.job' : 'cli.file'));
+  if (verb === 'job') command.argument('[WORDS...]', voice.say('cli.words'));
+  if (verb === 'suspects') command.argument('[SEEN]', voice.say('cli.seen'));
+  if (verb === 'pack') command.argument('[READINGS]', voice.say('cli.readings'));
+  if (verb === 'endplay') command.argument('[READINGS]', voice.say('cli.plays'));
+  if (verb === 'preload') command.argument('[READINGS]', voice.say('cli.preload'));
+  if (verb === 'band') command.argument('[READINGS]', voice.say('cli.bands'));
+  if (verb === 'wear') command.argument('[READINGS]', voice.say('cli.wear'));
+  for (const option of VERBS[verb]) command.addOption(optionOf(option, voice));
+}
+
+function screenOf(command: Command, voice: Voice, { take }: Ears): void {
+  command
+    .argument('[FILE]', voice.say('cli.file'))
+    .option('--port <PORT>', voice.say('option.port'))
+    .addOption(optionOf('lang', voice))
+    .action((file: string | undefined, { port }: { port?: string }) => {
+      take({ verb: 'screen', ...(file !== undefined && { file }), ...(port && { port }) });
+    });
+}
+
+// One language, one line an error, nothing printed but by us; an example behind what it is of.
 function dressed(command: Command, voice: Voice, { print }: Ears): Command {
   const titles: Record<string, string> = {
     'Usage:': voice.say('cli.usage'),
@@ -115,6 +127,7 @@ function dressed(command: Command, voice: Voice, { print }: Ears): Command {
     'Options:': voice.say('cli.options'),
     'Commands:': voice.say('cli.commands'),
   };
+  const groups = Object.keys(GROUPS) as Group[];
   return command
     .exitOverride()
     .showSuggestionAfterError(false)
@@ -123,6 +136,18 @@ function dressed(command: Command, voice: Voice, { print }: Ears): Command {
     .configureHelp({
       helpWidth: 80,
       styleTitle: (title) => titles[title] ?? title,
+      formatItemList: (heading, items, helper) => {
+        const group = groups.find((name) => voice.say(`cli.group.${name}`) === heading);
+        const example = group ? [`  $ holdturn ${EXAMPLES[GROUPS[group][0]]}`] : [];
+        return [...Help.prototype.formatItemList(heading, [...items, ...example], helper)];
+      },
+      formatHelp: (its, helper) => {
+        const text = Help.prototype.formatHelp.call(helper, its, helper);
+        const name = its.name();
+        if (!Object.hasOwn(EXAMPLES, name)) return text;
+        const example = EXAMPLES[name as keyof typeof EXAMPLES];
+        return `${text}${voice.say('cli.example')}\n  $ holdturn ${example}\n`;
+      },
       subcommandTerm: (verb) => {
         return [verb.name(), ...verb.registeredArguments.map((word) => word.name())].join(' ');
       },
