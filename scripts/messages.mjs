@@ -1,26 +1,55 @@
 import { build } from 'esbuild';
+import { parse } from '@formatjs/icu-messageformat-parser';
 
-/** Messages are ICU text; the command carries them read, so that it need not read them again. */
-export const readMessages = {
-  name: 'read-messages',
-  setup({ onResolve, onLoad }) {
-    const parser = '@formatjs/icu-messageformat-parser';
-    onResolve({ filter: new RegExp(`^${parser}$`) }, ({ importer }) => {
-      return importer.includes('node_modules') ? undefined : { path: parser, namespace: 'read' };
-    });
-    onLoad({ filter: /./, namespace: 'read' }, async () => {
-      const { parse } = await import(parser);
-      const read = {};
-      for (const text of await messageTexts()) {
-        read[text] = JSON.stringify(parse(text, { ignoreTag: true }));
-      }
-      const contents = `const read=${JSON.stringify(read)};export const parse=(t)=>JSON.parse(read[t]);`;
-      return { contents, loader: 'js' };
+/**
+ * The command carries no messages: it finds them beside itself, a file a language, read as ICU
+ * text already (`messageFiles`), and takes from there what it says.
+ */
+export const messagesBeside = {
+  name: 'messages-beside',
+  setup({ onLoad }) {
+    onLoad({ filter: /\/narrative\/message\.ts$/ }, async () => {
+      const languages = JSON.stringify(Object.keys(await messages()));
+      return { contents: `export const LANGUAGES = ${languages};\n${MESSAGE_OF}` };
     });
   },
 };
 
-async function messageTexts() {
+/** What stands in the file of each language: a message a line, its id, a tab, and JSON. */
+export async function messageFiles() {
+  return Object.entries(await messages()).map(([language, texts]) => {
+    const lines = Object.entries(texts).map(([id, text]) => {
+      const message = /[{']/.test(text) ? parse(text, { ignoreTag: true }) : text;
+      return `${id}\t${JSON.stringify(message)}\n`;
+    });
+    return { name: `messages.${language}`, text: lines.join('') };
+  });
+}
+
+const MESSAGE_OF = `
+const tables = new Map();
+
+export function messageOf(language, id) {
+  let table = tables.get(language);
+  if (!table) tables.set(language, (table = tableOf(language)));
+  return JSON.parse(table.get(id));
+}
+
+function tableOf(language) {
+  const file = require('node:path').join(__dirname, 'messages.' + language);
+  const table = new Map();
+  const text = require('node:fs').readFileSync(file, 'latin1');
+  for (let from = 0; from < text.length; ) {
+    const tab = text.indexOf('\\t', from);
+    const end = text.indexOf('\\n', tab);
+    table.set(text.slice(from, tab), text.slice(tab + 1, end));
+    from = end + 1;
+  }
+  return table;
+}
+`;
+
+async function messages() {
   const { outputFiles } = await build({
     bundle: true,
     format: 'esm',
@@ -32,6 +61,5 @@ async function messageTexts() {
     write: false,
   });
   const code = Buffer.from(outputFiles[0].contents).toString('base64');
-  const languages = Object.values(await import(`data:text/javascript;base64,${code}`));
-  return new Set(languages.flatMap((messages) => Object.values(messages)));
+  return { ...(await import(`data:text/javascript;base64,${code}`)) };
 }

@@ -111,4 +111,33 @@ it('the command tells its version as it tells it in Spanish, and says so where i
   closeSync(full);
 });
 
+it('a verb that answers at once says from its own file what the whole command says', () => {
+  const cli = path.join(ROOT, 'dist/cli.cjs');
+  const run = (...args: string[]) => {
+    const { stdout, stderr, status } = spawnSync(process.execPath, [cli, ...args], {
+      encoding: 'utf8',
+    });
+    return { stdout, stderr, status };
+  };
+  const asked = [
+    [0, 'flow', KESTREL, '--range', 'D', '--gear', '1'],
+    [0, 'chart', KESTREL, '--json'],
+    [0, 'hand', KESTREL, '--one-way'],
+    [0, 'flow', '--help'],
+    [2, 'flow', KESTREL, '--gaer', '1'],
+    [2, 'hand', `${KESTREL}.none`],
+  ] as const;
+  for (const [status, ...args] of asked) {
+    for (const language of ['en', 'es']) {
+      // Only where the verb is the first word is its own file started.
+      const quick = run(...args, '--lang', language);
+      expect(quick).toEqual(run('--lang', language, ...args));
+      expect([quick.status, quick.stdout + quick.stderr]).toEqual([
+        status,
+        expect.stringMatching(/./u),
+      ]);
+    }
+  }
+});
+
 const KESTREL = path.join(ROOT, 'trains/kestrel-three-speed.train.yaml');

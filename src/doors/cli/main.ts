@@ -26,9 +26,8 @@ void run({
     complain(`holdturn: ${voiceOf('en').say('bad.ours', { reason })}\n`);
     return 3;
   })
-  .then((code) => {
-    process.exitCode = code;
-  });
+  // Everything is written by now: nothing needs to be taken apart in order.
+  .then((code) => process.exit(code));
 
 // A terminal, or the null device, where colours hurt nobody.
 function isDevice(file: number): boolean {

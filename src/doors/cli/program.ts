@@ -28,7 +28,7 @@ export type Call =
 export function callOf(args: readonly string[], voice: Voice): Call {
   let call: Call = { verb: 'screen' };
   let printed = '';
-  const program = programOf(voice, {
+  const program = programOf(args, voice, {
     take: (found) => (call = found),
     print: (text) => (printed += text),
   });
@@ -49,7 +49,8 @@ interface Ears {
   readonly print: (text: string) => void;
 }
 
-function programOf(voice: Voice, ears: Ears): Command {
+// The options of a verb are made only where it is asked for: there are hundreds.
+function programOf(args: readonly string[], voice: Voice, ears: Ears): Command {
   const program = dressed(new Command('holdturn'), voice, ears)
     .usage(voice.say('cli.usage.program'))
     .description(voice.say('cli.about'))
@@ -62,7 +63,11 @@ function programOf(voice: Voice, ears: Ears): Command {
         .description(voice.say(`verb.${verb}`))
         .helpGroup(voice.say(`cli.group.${group}`));
       if (verb === 'screen') screenOf(command, voice, ears);
-      else askingOf(command, verb, voice, ears);
+      else {
+        askingOf(command, verb, voice, ears);
+        const options = args.includes(verb) ? VERBS[verb] : [];
+        for (const option of options) command.addOption(optionOf(option, voice));
+      }
     }
   }
   dressed(program.command('help'), voice, ears)
@@ -106,7 +111,6 @@ function askingOf(command: Command, verb: Verb, voice: Voice, { take }: Ears): v
   if (verb === 'preload') command.argument('[READINGS]', voice.say('cli.preload'));
   if (verb === 'band') command.argument('[READINGS]', voice.say('cli.bands'));
   if (verb === 'wear') command.argument('[READINGS]', voice.say('cli.wear'));
-  for (const option of VERBS[verb]) command.addOption(optionOf(option, voice));
 }
 
 function screenOf(command: Command, voice: Voice, { take }: Ears): void {

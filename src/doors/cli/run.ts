@@ -1,5 +1,6 @@
 import { type Language, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { type Ink, PLAIN } from '../../telling/report/index.ts';
+import { COLOURS } from './ink.ts';
 import { languageOf } from './locale.ts';
 import { callOf } from './program.ts';
 import { Refusal } from './refusal.ts';
@@ -36,7 +37,7 @@ async function replyTo(
   const call = callOf(args, voice);
   if (call.verb === 'text') return { text: call.text, exit: 0 };
   if (call.verb === 'completion') return (await import('./completion.ts')).completion(call.shell);
-  const ink = await inkOf(world);
+  const ink = inkOf(world);
   const session = (options: Session['options']): Session => {
     const page = { language, columns: 80, ink };
     return { world, inputs, language, page, options };
@@ -90,15 +91,12 @@ async function replyTo(
 }
 
 // Colour only where somebody looks at it: NO_COLOR and FORCE_COLOR say so before the terminal.
-async function inkOf({ env, terminal }: World): Promise<Ink> {
+function inkOf({ env, terminal }: World): Ink {
   const force = env['FORCE_COLOR'];
   const coloured = env['NO_COLOR']
     ? false
     : force
       ? force !== '0'
       : terminal && env['TERM'] !== 'dumb';
-  if (!coloured) return PLAIN;
-  const { default: colours } = await import('picocolors');
-  const { bold, dim, red, yellow } = colours.createColors(true);
-  return { strong: bold, faint: dim, bad: red, odd: yellow };
+  return coloured ? COLOURS : PLAIN;
 }

@@ -1,4 +1,3 @@
-import { createHash } from 'node:crypto';
 import path from 'node:path';
 import { nearest, type Problem, type Reading, readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
@@ -58,6 +57,7 @@ function placeOf(file: string, { place }: Problem): string {
 
 /** The start of a hash of a file's text, by which two copies are told apart. */
 export function hashOf(file: string, world: World): string {
+  const { createHash } = process.getBuiltinModule('node:crypto');
   return createHash('sha256').update(textOf(file, world)).digest('hex').slice(0, 12);
 }
 

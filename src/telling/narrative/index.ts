@@ -27,14 +27,7 @@ export {
   testName,
 } from './suspicion.ts';
 export { type Doing, doingOf, MARKS } from './marks.ts';
+export { type Language, LANGUAGES } from './message.ts';
 export type { MessageId } from './messages.ts';
-export {
-  type Arguments,
-  keyOf,
-  type Language,
-  LANGUAGES,
-  visible,
-  type Voice,
-  voiceOf,
-} from './voice.ts';
+export { type Arguments, keyOf, visible, type Voice, voiceOf } from './voice.ts';
 export { growlerText, leftText, stopText } from './triage.ts';

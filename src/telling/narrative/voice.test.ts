@@ -4,7 +4,8 @@ import { fraction } from '../../engine/linear/index.ts';
 import { en } from './en.ts';
 import { es } from './es.ts';
 import type { MessageId, Messages } from './messages.ts';
-import { keyOf, LANGUAGES, visible, voiceOf } from './voice.ts';
+import { LANGUAGES } from './message.ts';
+import { keyOf, visible, voiceOf } from './voice.ts';
 
 const OTHERS: readonly [string, Messages][] = [['es', es]];
 

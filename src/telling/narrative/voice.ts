@@ -1,24 +1,17 @@
-import { parse } from '@formatjs/icu-messageformat-parser';
 import { formatToParts } from 'intl-messageformat';
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
 import { type Rational, toNumber, toText } from '../../engine/linear/index.ts';
 import { CASE, type MemberName } from '../../engine/train/index.ts';
-import { en } from './en.ts';
-import { es } from './es.ts';
-import type { MessageId, Messages } from './messages.ts';
+import { type Language, type Message, messageOf } from './message.ts';
+import type { MessageId } from './messages.ts';
 
-/** A new language is one file with every id of `en`, and its place here. */
-const MESSAGES = { en, es } satisfies Record<string, Messages>;
-
-export type Language = keyof typeof MESSAGES;
+export type { Language } from './message.ts';
 export type Arguments = Readonly<Record<string, string | number>>;
-
-export const LANGUAGES = Object.keys(MESSAGES) as readonly Language[];
 
 /** One language's way to say things. */
 export class Voice {
   readonly language: Language;
-  private readonly parsed = new Map<MessageId, ReturnType<typeof parse>>();
+  private readonly messages = new Map<MessageId, string | Message>();
   private rules: Intl.PluralRules | undefined;
 
   constructor(language: Language) {
@@ -27,14 +20,12 @@ export class Voice {
 
   /** The message with its arguments filled in; throws where one of them is missing. */
   say(id: MessageId, values: Arguments = {}): string {
-    const text: string = MESSAGES[this.language][id];
-    // Most labels are plain words, which need no reading.
-    if (!/[{']/.test(text)) return text;
-    let message = this.parsed.get(id);
-    if (!message) {
-      message = parse(text, { ignoreTag: true });
-      this.parsed.set(id, message);
+    let message = this.messages.get(id);
+    if (message === undefined) {
+      message = messageOf(this.language, id);
+      this.messages.set(id, message);
     }
+    if (typeof message === 'string') return message;
     const formatters = { getNumberFormat, getDateTimeFormat, getPluralRules: () => this.plurals() };
     const none = { number: {}, date: {}, time: {} };
     const parts = formatToParts(message, this.language, formatters, none, { ...values });

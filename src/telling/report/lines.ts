@@ -7,7 +7,7 @@ export function width(text: string): number {
 }
 
 // Latin letters and the signs that our own messages use, a column each.
-const NARROW = /^[\x20-\x7e\xa0-\xac\xae-\u02ff≈’…]*$/u;
+const NARROW = /^[\x20-\x7e\xa0-\xac\xae-\u02ff≈’…−“”■○●┌│└]*$/u;
 
 /**
  * Breaks a text between words; inside one only where it is wider than a line, and then with
