@@ -54,6 +54,11 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'What was done and found on a job, by whom: only added to, struck, never erased.',
   ],
   ['shop/lessons', 'What a class can predict of a train, the wrong ideas, and the votes.'],
+  [
+    'asking/request',
+    'What a person names, resolved against a train; why what was asked has no answer.',
+  ],
+  ['asking/gears', 'What a train does, gear by gear and in the hands, and what it can pass.'],
   ['telling/narrative', 'Facts and problems to sentences; a file a language.'],
   ['telling/report', 'Answers to JSON and to tables of text.'],
   ['telling/scene', 'Shapes and words as plain data, how they look, and SVG: no screen, no file.'],

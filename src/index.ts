@@ -231,7 +231,8 @@ export {
   typstOf,
 } from './telling/sheets/index.ts';
 export type { Block, Measurements, Paper, Printing, Sheet, Stamp } from './telling/sheets/index.ts';
-export type { MarginReport, Suspicion } from './telling/report/index.ts';
+export type { MarginReport } from './asking/gears/index.ts';
+export type { Suspicion } from './telling/report/index.ts';
 
 // What a class can predict of a train, and its votes as plain data.
 export {
@@ -265,7 +266,6 @@ export type { Int, Rational } from './engine/linear/index.ts';
 
 // Reasons and problems as sentences.
 export {
-  AT_THE_INPUT,
   benchText,
   choiceText,
   faultName,
@@ -280,7 +280,9 @@ export {
   roadText,
   sentences,
 } from './telling/narrative/index.ts';
-export type { Language, Stand } from './telling/narrative/index.ts';
+export type { Language } from './telling/narrative/index.ts';
+export { AT_THE_INPUT } from './asking/request/index.ts';
+export type { Stand } from './asking/request/index.ts';
 
 // Drawings as plain data, and as SVG.
 export { endScene, endView, placeWheels } from './telling/endview/index.ts';

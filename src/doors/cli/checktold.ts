@@ -1,4 +1,5 @@
 import path from 'node:path';
+import { meant } from '../../asking/request/index.ts';
 import { readPractice } from '../../engine/practice/index.ts';
 import { inquire, readSeen } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
@@ -11,7 +12,7 @@ import {
   type Told,
 } from '../../shop/records/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
-import { meant, suggestion } from './names.ts';
+import { suggestion } from './names.ts';
 import { ours } from './ours.ts';
 import { Refusal } from './refusal.ts';
 import type { Session } from './session.ts';

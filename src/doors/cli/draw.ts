@@ -2,17 +2,22 @@ import { type Flow, flow, ledgerOf, pushesOf } from '../../engine/flow/index.ts'
 import { assemble, type Train } from '../../engine/train/index.ts';
 import { stickDiagram, paintStickDiagram } from '../../telling/stickdiagram/index.ts';
 import { endsOf, type Standings, standingsOf, toSvg } from '../../telling/scene/index.ts';
-import { AT_THE_INPUT, visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
+import {
+  AT_THE_INPUT,
+  meant,
+  type Selection,
+  selectionOf,
+  trainAsFound,
+} from '../../asking/request/index.ts';
+import { gearName, visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
 import { endSceneOf } from './drawend.ts';
 import { leverSceneOf } from './drawlever.ts';
-import { meant, suggestion } from './names.ts';
+import { suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
-import { type Selection, selectionOf } from './selection.ts';
 import { done, type Options, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
 import { CHOICES } from './verbs.ts';
 import { write } from './written.ts';
-import { trainAsFound } from './wrong.ts';
 import { lookingAt } from './stand.ts';
 
 /**
@@ -64,7 +69,9 @@ function standingsIn(train: Train, { on, gear }: Selection, side: Side, voice: V
     torque: (parts: number) => `${Math.round(parts * 100)} N·m`,
   };
   const shown = { ends, speeds, ledger, devices, branches, circling };
-  const applied = gear ?? (voice.list(on.map(visible)) || voice.say('drawn.nothing on'));
+  const applied = gear
+    ? gearName(gear)
+    : voice.list(on.map(visible)) || voice.say('drawn.nothing on');
   return {
     ...standingsOf(assemble(train), shown, words),
     key: [

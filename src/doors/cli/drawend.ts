@@ -1,8 +1,9 @@
 import type { Train } from '../../engine/train/index.ts';
 import { type EndNote, endScene, endView } from '../../telling/endview/index.ts';
 import { type Scene, type Standings } from '../../telling/scene/index.ts';
-import { seenFrom, type Stand, visible, type Voice } from '../../telling/narrative/index.ts';
-import { meant, suggestion } from './names.ts';
+import { meant, type Stand } from '../../asking/request/index.ts';
+import { seenFrom, visible, type Voice } from '../../telling/narrative/index.ts';
+import { suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
 
 /** The end view of a set or gear pair that a person names, with the words below it. */

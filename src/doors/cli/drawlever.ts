@@ -1,10 +1,10 @@
+import type { Selection } from '../../asking/request/index.ts';
 import { flow, type Working } from '../../engine/flow/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { type Scene } from '../../telling/scene/index.ts';
 import { leverDiagram, leverScene } from '../../telling/levers/index.ts';
 import { visible, type Voice } from '../../telling/narrative/index.ts';
-import type { Selection } from './selection.ts';
 
 /** The lever diagram of a train in a gear, or at rest where none is chosen. */
 export function leverSceneOf(train: Train, { selection, side, voice }: LeverAsked): Scene {

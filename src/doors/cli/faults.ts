@@ -1,6 +1,6 @@
 import { Bench, everyFault, faultMatrix } from '../../engine/faults/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { AT_THE_INPUT } from '../../telling/narrative/index.ts';
+import { AT_THE_INPUT, faultsOf, raceHeld } from '../../asking/request/index.ts';
 import {
   faultsCsv,
   faultsJson,
@@ -11,8 +11,7 @@ import { patiently } from './patiently.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
-import { lookingAt, raceHeld } from './stand.ts';
-import { faultsOf } from './wrong.ts';
+import { lookingAt } from './stand.ts';
 
 /** Every fault against every gear; two at once with --pairs, and then no hand checks. */
 export function faults(file: string, session: Session): Reply {
@@ -20,7 +19,7 @@ export function faults(file: string, session: Session): Reply {
   if (options.json && options.csv) throw new Refusal('bad.csv');
   const train = trainOf(file, session);
   const seen = lookingAt(train, session).page;
-  const page = { ...seen, stand: raceHeld(seen.stand ?? AT_THE_INPUT, options) };
+  const page = { ...seen, stand: raceHeld(seen.stand ?? AT_THE_INPUT, options.hold) };
   const pairs = options.pairs ?? false;
   const only = options.only === undefined ? everyFault(train) : faultsOf(train, options.only);
   refuseEndless(train, pairs ? (only.length * (only.length + 1)) / 2 : only.length);

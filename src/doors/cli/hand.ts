@@ -1,30 +1,35 @@
-import { hand as handOf } from '../../engine/hand/index.ts';
-import { AT_THE_INPUT, wayFor } from '../../telling/narrative/index.ts';
-import { handJson, handText } from '../../telling/report/index.ts';
-import { handsOf } from './members.ts';
-import { oneWay } from './oneway.ts';
-import { selectionOf } from './selection.ts';
+import { askHand } from '../../asking/gears/index.ts';
+import { wayFor } from '../../asking/request/index.ts';
+import { handJson, handText, oneWayJson, oneWayText } from '../../telling/report/index.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
-import { trainAsFound } from './wrong.ts';
-import { lookingAt } from './stand.ts';
 
 /**
  * Hold some, turn one: one way, or both where --way says nothing. With --one-way, the races of
  * one-way clutches by themselves.
  */
-export function hand(file: string, asked: Session): Reply {
-  const train = trainAsFound(trainOf(file, asked), asked.options);
-  const session = lookingAt(train, asked);
-  const { options, language, page } = session;
-  if (options.oneWay !== undefined) return oneWay(train, options.oneWay, session);
-  const stand = page.stand ?? AT_THE_INPUT;
-  const { hold, turn, ways } = handsOf(train, options, stand);
-  const on = selectionOf(train, options)?.on ?? [];
-  const answers = ways.map((way) => handOf(train, { hold, turn, way, on }));
-  if (!options.json) return done(handText(train, answers, page));
-  const all = answers.map((answer) => handJson(answer, language, stand));
-  if (ways.length === 1) return json(all[0]);
+export function hand(file: string, session: Session): Reply {
+  const { options, language } = session;
+  const reply = askHand(trainOf(file, session), options);
+  const { train, stand } = reply;
+  const page = { ...session.page, stand };
+  if (reply.asked === 'races') {
+    return options.json
+      ? json(oneWayJson(reply.clutches, language, stand))
+      : done(oneWayText(train, reply.clutches, page));
+  }
+  const { answers } = reply;
+  if (!options.json) {
+    return done(
+      handText(
+        train,
+        answers.map(({ answer }) => answer),
+        page,
+      ),
+    );
+  }
+  const all = answers.map(({ answer }) => handJson(answer, language, stand));
+  if (answers.length === 1) return json(all[0]);
   // A way is a word, and the reader's; the numbers' signs are everyone's.
-  return json(Object.fromEntries(ways.map((way, i) => [wayFor(way, stand), all[i]])));
+  return json(Object.fromEntries(answers.map(({ way }, i) => [wayFor(way, stand), all[i]])));
 }

@@ -1,6 +1,6 @@
 import type { Arguments, MessageId } from '../../telling/narrative/index.ts';
 
-/** The input is at fault: one line that says what to type instead, and exit code 2. */
+/** The command is used wrongly: one line that says what to type instead, and exit code 2. */
 export class Refusal extends Error {
   readonly id: MessageId;
   readonly values: Arguments;

@@ -1,8 +1,15 @@
-import { type Language, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { NoAnswer } from '../../asking/request/index.ts';
+import {
+  type Language,
+  refusedText,
+  visible,
+  type Voice,
+  voiceOf,
+} from '../../telling/narrative/index.ts';
 import { type Ink, PLAIN } from '../../telling/report/index.ts';
 import { COLOURS } from './ink.ts';
 import { languageOf } from './locale.ts';
-import { callOf } from './program.ts';
+import { type Call, callOf } from './program.ts';
 import { Refusal } from './refusal.ts';
 import { renamed } from './renamed.ts';
 import type { Reply, Session } from './session.ts';
@@ -13,28 +20,42 @@ import type { World } from './world.ts';
 export async function run(machine: World): Promise<number> {
   const { world, inputs } = watched(machine);
   let language: Language = 'en';
+  // The file that is asked about, once that is known.
+  let file = '';
   try {
     language = languageOf(world);
-    const reply = await replyTo(world, inputs, language);
+    const call = callOf(typedNow(world, language), voiceOf(language));
+    if ('file' in call) file = call.file ?? '';
+    const reply = await replyTo(call, world, inputs, language);
     world.out(`${reply.text}\n`);
     return reply.exit;
   } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    world.err(`holdturn: ${visible(voiceOf(language).say(error.id, error.values))}\n`);
+    const said = refusalText(error, file, voiceOf(language));
+    if (said === undefined) throw error;
+    world.err(`holdturn: ${visible(said)}\n`);
     return 2;
   }
 }
 
+// Of what was asked, or of how it was typed; of anything else nothing.
+function refusalText(error: unknown, file: string, voice: Voice): string | undefined {
+  if (error instanceof NoAnswer) return refusedText(error.why, file, voice);
+  return error instanceof Refusal ? voice.say(error.id, error.values) : undefined;
+}
+
+// What was typed, by the names of today.
+function typedNow({ args, err }: World, language: Language): string[] {
+  return renamed(args, (old, now) => {
+    err(`holdturn: ${voiceOf(language).say('problem.renamed', { old, now })}\n`);
+  });
+}
+
 async function replyTo(
+  call: Call,
   world: World,
   inputs: ReadonlySet<string>,
   language: Language,
 ): Promise<Reply> {
-  const voice = voiceOf(language);
-  const args = renamed(world.args, (old, now) => {
-    world.err(`holdturn: ${voice.say('problem.renamed', { old, now })}\n`);
-  });
-  const call = callOf(args, voice);
   if (call.verb === 'text') return { text: call.text, exit: 0 };
   if (call.verb === 'completion') return (await import('./completion.ts')).completion(call.shell);
   const ink = inkOf(world);

@@ -1,6 +1,7 @@
 import path from 'node:path';
 import type { Train } from '../../engine/train/index.ts';
-import { AT_THE_INPUT, keyOf, voiceOf } from '../../telling/narrative/index.ts';
+import { AT_THE_INPUT, meant, trainAsFound } from '../../asking/request/index.ts';
+import { keyOf, voiceOf } from '../../telling/narrative/index.ts';
 import {
   buildSheet,
   chartSheet,
@@ -13,9 +14,9 @@ import {
   type Sheet,
   stripSheet,
 } from '../../telling/sheets/index.ts';
-import { marginReport } from './capacity.ts';
+import { askCapacity } from '../../asking/gears/index.ts';
 import { measurementsOf } from './measurements.ts';
-import { meant, suggestion } from './names.ts';
+import { suggestion } from './names.ts';
 import { type OpenJob, openJob } from './openjob.ts';
 import { patiently } from './patiently.ts';
 import { plannedOf } from './plan.ts';
@@ -25,7 +26,6 @@ import { json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
 import { suspicionOfFile } from './suspects.ts';
 import { SHEETS } from './verbs.ts';
-import { trainAsFound } from './wrong.ts';
 import { lookingAt } from './stand.ts';
 
 type Kind = Exclude<(typeof SHEETS)[number], 'set'>;
@@ -35,14 +35,15 @@ export async function sheet(given: string, file: string, typed: Session): Promis
   const once = readingOnce(typed);
   const kind = SHEETS.find((one) => one === meant(given, SHEETS));
   if (!kind) throw new Refusal('no.kind', suggestion(given, SHEETS));
-  const train = trainAsFound(trainOf(file, once), once.options);
+  const told = trainOf(file, once);
+  const train = trainAsFound(told, once.options);
   const session = lookingAt(train, once);
   const job = openJob(session);
   const all = SHEETS.filter((one): one is Kind => one !== 'set');
   const kinds = kind === 'set' ? all.filter((one) => isFor(one, train, job)) : [kind];
   const sheets = patiently(session, (tell, within) => {
     return kinds.map((one, k) => {
-      const its = made(one, { train, file, session: within, job });
+      const its = made(one, { told, train, file, session: within, job });
       tell(k + 1, kinds.length);
       return its;
     });
@@ -90,13 +91,15 @@ function isFor(kind: Kind, train: Train, job: OpenJob | undefined): boolean {
 }
 
 interface Asked {
+  /** As its file tells it, and as it was found. */
+  readonly told: Train;
   readonly train: Train;
   readonly file: string;
   readonly session: Session;
   readonly job: OpenJob | undefined;
 }
 
-function made(kind: Kind, { train, file, session, job }: Asked): Sheet {
+function made(kind: Kind, { told, train, file, session, job }: Asked): Sheet {
   const { language, page, options } = session;
   const { stand = AT_THE_INPUT } = page;
   const known = job?.job;
@@ -120,7 +123,7 @@ function made(kind: Kind, { train, file, session, job }: Asked): Sheet {
     case 'one-way':
       return oneWayCard(train, language, stand, known);
     case 'capacity':
-      return capacitySheet(marginReport(train, file, options), language);
+      return capacitySheet(askCapacity(told, options), language);
     case 'job':
       if (!known) throw new Refusal('no.job');
       return jobCard(known, language);

@@ -1,5 +1,6 @@
 import { computed, signal } from '@preact/signals';
-import { AT_THE_INPUT, type Language, type Stand } from '../../telling/narrative/index.ts';
+import { AT_THE_INPUT, type Stand } from '../../asking/request/index.ts';
+import type { Language } from '../../telling/narrative/index.ts';
 
 /** The language of the screen. */
 export const language = signal<Language>('en');

@@ -1,6 +1,6 @@
 import type { Felt, Grip, Mistake } from '../../engine/plan/index.ts';
 import { type End, facingOf, type Part, type Train } from '../../engine/train/index.ts';
-import { AT_THE_INPUT, type Stand } from './stand.ts';
+import { AT_THE_INPUT, type Stand } from '../../asking/request/index.ts';
 import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
 
 /** "low sprag: backwards", of one train, in the words of a builder. */

@@ -13,11 +13,11 @@ export {
 } from './packs.ts';
 export { type Objection, problemText } from './problems.ts';
 export { endOf, freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
+export { refusedText, unknownWords } from './refused.ts';
 export { sentences } from './reasons.ts';
 export { timeText, toldText } from './records.ts';
 export { benchText, faultName, gearName, roadText } from './signs.ts';
 export { type CheckTold, lastLook, type StepContext, stepTold } from './step.ts';
-export { AT_THE_INPUT, type Stand, wayFor } from './stand.ts';
 export {
   causeText,
   evidenceText,

@@ -2,7 +2,7 @@ import { opposite, signOf } from '../../engine/linear/index.ts';
 import type { Answer, Misconception, Question } from '../../shop/lessons/index.ts';
 import { seenFrom } from './oneway.ts';
 import { faultName, gearName } from './signs.ts';
-import { AT_THE_INPUT, type Stand, wayFor } from './stand.ts';
+import { AT_THE_INPUT, type Stand, wayFor } from '../../asking/request/index.ts';
 import { keyOf, type Language, type Voice, voiceOf } from './voice.ts';
 
 /** The question with what must be known to answer it: the gear, what is on, who turns what. */

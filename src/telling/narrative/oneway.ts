@@ -1,6 +1,6 @@
 import type { OneWayClutch, Way } from '../../engine/train/index.ts';
 import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
-import { AT_THE_INPUT, opposite, type Stand, wayFor } from './stand.ts';
+import { AT_THE_INPUT, opposite, type Stand, wayFor } from '../../asking/request/index.ts';
 
 /**
  * What the hands find at a one-way clutch, with the four things without which it says nothing:

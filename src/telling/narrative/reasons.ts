@@ -2,7 +2,7 @@ import { type End, type Fact, isSpan, type Port, type Quantity } from '../../eng
 import { ONE, opposite, over, type Rational, signOf } from '../../engine/linear/index.ts';
 import { CASE, type Way } from '../../engine/train/index.ts';
 import { seenFrom } from './oneway.ts';
-import { AT_THE_INPUT, type Stand, wayFor } from './stand.ts';
+import { AT_THE_INPUT, type Stand, wayFor } from '../../asking/request/index.ts';
 import { keyOf, type Language, type Voice, voiceOf } from './voice.ts';
 
 /** The reasons as sentences, one a fact, in the order in which the load travels. */

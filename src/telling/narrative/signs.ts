@@ -12,7 +12,12 @@ import { isSpan, type Quantity } from '../../engine/flow/index.ts';
 import { opposite, signOf } from '../../engine/linear/index.ts';
 import { assemble, type Train } from '../../engine/train/index.ts';
 import { seenFrom } from './oneway.ts';
-import { AT_THE_INPUT, opposite as otherWay, type Stand, wayFor } from './stand.ts';
+import {
+  AT_THE_INPUT,
+  opposite as otherWay,
+  type Stand,
+  wayFor,
+} from '../../asking/request/index.ts';
 import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
 
 /** "low sprag: backwards", in the words of a language. */

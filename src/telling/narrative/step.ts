@@ -6,7 +6,7 @@ import { judgePack } from '../../shop/packs/index.ts';
 import { feltText, gripText, mistakeText, partTexts } from './building.ts';
 import { boltTexts, fillText } from './fastening.ts';
 import { boundsText } from './packs.ts';
-import { AT_THE_INPUT, type Stand } from './stand.ts';
+import { AT_THE_INPUT, type Stand } from '../../asking/request/index.ts';
 import type { MessageId } from './messages.ts';
 import { keyOf, visible, type Voice } from './voice.ts';
 

@@ -6,7 +6,8 @@ import {
   type Outcome,
   roadSign,
 } from '../../engine/faults/index.ts';
-import { benchText, type Language, roadText, type Stand } from '../narrative/index.ts';
+import type { Stand } from '../../asking/request/index.ts';
+import { benchText, type Language, roadText } from '../narrative/index.ts';
 import type { FaultsReport } from './faultstext.ts';
 import { type Json, mapJson, numberJson, quantityJson } from './json.ts';
 

@@ -2,6 +2,7 @@ import type { Fact, Flow, RollbackCase, Travel, Working } from '../../engine/flo
 import { compare, ONE, opposite, type Rational, signOf } from '../../engine/linear/index.ts';
 import type { Train, Way } from '../../engine/train/index.ts';
 import {
+  gearName,
   keyOf,
   type MessageId,
   sentences,
@@ -16,8 +17,8 @@ import { workTables } from './worktables.ts';
 export interface FlowReport {
   readonly train: Train;
   readonly flow: Flow;
-  /** "D 1", where the gear was asked for by its name. */
-  readonly gear?: string;
+  /** Where the gear was asked for by its name. */
+  readonly gear?: { readonly range: string; readonly gear: string };
   readonly all: boolean;
 }
 
@@ -110,7 +111,7 @@ function title({ train, flow, gear }: FlowReport, voice: Voice): string {
   return voice.say('flow.title', {
     train: visible(train.name),
     named: gear === undefined ? 'no' : 'yes',
-    gear: visible(gear ?? ''),
+    gear: gear ? visible(gearName(gear)) : '',
     count: flow.on.length,
     on: voice.names(flow.on),
   });

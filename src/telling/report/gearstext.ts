@@ -1,15 +1,8 @@
-import type { Flow } from '../../engine/flow/index.ts';
+import type { NamedFlow } from '../../asking/gears/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { brakingText, gearName, visible, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph } from './page.ts';
 import { type Cell, table } from './table.ts';
-
-/** A gear that a range of the train's file names, and how it works. */
-export interface NamedFlow {
-  readonly range: string;
-  readonly gear: string;
-  readonly flow: Flow;
-}
 
 /** Every declared gear, a row each. */
 export function gearsText(train: Train, gears: readonly NamedFlow[], page: Page): string {

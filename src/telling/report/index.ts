@@ -6,7 +6,7 @@ export { faultsCsv } from './faultscsv.ts';
 export { faultsJson } from './faultsjson.ts';
 export { type FaultsReport, faultsText } from './faultstext.ts';
 export { flowAtText, flowText } from './flowtext.ts';
-export { gearsText, type NamedFlow } from './gearstext.ts';
+export { gearsText } from './gearstext.ts';
 export { handText } from './handtext.ts';
 export { chartJson, flowJson, flowAtJson, gearsJson, handJson } from './json.ts';
 export { jobJson } from './jobjson.ts';
@@ -20,13 +20,7 @@ export { packText } from './packtext.ts';
 export { suspectsJson } from './suspectsjson.ts';
 export { adviceLines, percent, suspectsText, type Suspicion, unusedLines } from './suspectstext.ts';
 export { marginJson } from './marginjson.ts';
-export {
-  marginCells,
-  type MarginReport,
-  marginSources,
-  marginText,
-  sidesOf,
-} from './margintext.ts';
+export { marginCells, marginSources, marginText, sidesOf } from './margintext.ts';
 export { preloadJson } from './preloadjson.ts';
 export { preloadText } from './preloadtext.ts';
 export { wearJson } from './wearjson.ts';

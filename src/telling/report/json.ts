@@ -9,7 +9,8 @@ import {
 } from '../../engine/flow/index.ts';
 import type { HandAnswer } from '../../engine/hand/index.ts';
 import { type Rational, toNumber, toText } from '../../engine/linear/index.ts';
-import { type Language, sentences, type Stand } from '../narrative/index.ts';
+import type { Stand } from '../../asking/request/index.ts';
+import { type Language, sentences } from '../narrative/index.ts';
 
 /**
  * What `--json` prints. An exact number is { exact: "p/q" or "p", value: its float }; one that

@@ -1,3 +1,4 @@
+import type { MarginReport } from '../../asking/gears/index.ts';
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
 import { fraction, type Rational, times, toNumber } from '../../engine/linear/index.ts';
 import {
@@ -11,17 +12,6 @@ import type { Train } from '../../engine/train/index.ts';
 import { gearName, visible, type Voice, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph, section } from './page.ts';
 import { type Cell, table } from './table.ts';
-
-/** What is told of a train's gears at a load. */
-export interface MarginReport {
-  readonly train: Train;
-  readonly load: Load;
-  readonly gears: readonly GearMargin[];
-  /** Whether one gear was asked for: its devices are told, too. */
-  readonly one: boolean;
-  /** Whether the engine's figures were typed, and none of the file's is used. */
-  readonly typed: boolean;
-}
 
 /** The cautions, a row a gear for either way of the load, and where the figures come from. */
 export function marginText(report: MarginReport, page: Page): string {

@@ -1,13 +1,6 @@
 import type { OneWayClutch, Train } from '../../engine/train/index.ts';
-import {
-  AT_THE_INPUT,
-  freeWay,
-  type Language,
-  oneWayWords,
-  type Stand,
-  visible,
-  voiceOf,
-} from '../narrative/index.ts';
+import { AT_THE_INPUT, type Stand } from '../../asking/request/index.ts';
+import { freeWay, type Language, oneWayWords, visible, voiceOf } from '../narrative/index.ts';
 import type { Json } from './json.ts';
 import { type Page, paragraph } from './page.ts';
 

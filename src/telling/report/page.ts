@@ -1,5 +1,6 @@
 import type { LengthUnit } from '../../shop/length/index.ts';
-import { type Language, type Stand, visible } from '../narrative/index.ts';
+import type { Stand } from '../../asking/request/index.ts';
+import { type Language, visible } from '../narrative/index.ts';
 import { wrap } from './lines.ts';
 
 /** What a text is written on: its language, its width, and how words may be dressed. */

@@ -1,7 +1,8 @@
 import { faultText } from '../../engine/faults/index.ts';
 import type { Grip, Mistake, Plan, PlannedCheck, Step, Watched } from '../../engine/plan/index.ts';
 import type { Part } from '../../engine/train/index.ts';
-import { AT_THE_INPUT, feltFor, type Stand } from '../narrative/index.ts';
+import { AT_THE_INPUT, type Stand } from '../../asking/request/index.ts';
+import { feltFor } from '../narrative/index.ts';
 import type { Json } from './json.ts';
 
 /**

@@ -1,7 +1,7 @@
 import type { Plan, Step, Watched } from '../../engine/plan/index.ts';
 import { isFriction, type Train } from '../../engine/train/index.ts';
+import { AT_THE_INPUT } from '../../asking/request/index.ts';
 import {
-  AT_THE_INPUT,
   type CheckTold,
   keyOf,
   lastLook,

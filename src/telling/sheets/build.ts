@@ -1,12 +1,12 @@
 import type { Plan, Step } from '../../engine/plan/index.ts';
 import { isFriction, type Train } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
+import type { Stand } from '../../asking/request/index.ts';
 import {
   type CheckTold,
   type Language,
   lastLook,
   seenFrom,
-  type Stand,
   type StepContext,
   stepTold,
   type Voice,

@@ -1,5 +1,6 @@
+import type { MarginReport } from '../../asking/gears/index.ts';
 import { type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
-import { marginCells, type MarginReport, marginSources, sidesOf } from '../report/index.ts';
+import { marginCells, marginSources, sidesOf } from '../report/index.ts';
 import { cautionOf } from './cautions.ts';
 import type { Block, Column, Sheet } from './document.ts';
 

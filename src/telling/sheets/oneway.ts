@@ -1,11 +1,11 @@
 import type { OneWayClutch, Train } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
+import type { Stand } from '../../asking/request/index.ts';
 import {
   endOf,
   freeWay,
   keyOf,
   type Language,
-  type Stand,
   visible,
   type Voice,
   voiceOf,

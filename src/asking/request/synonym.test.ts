@@ -1,5 +1,4 @@
 import { expect, it } from 'vitest';
-import { ask } from './asked.ts';
 import { plainName, wayMeant } from './synonym.ts';
 
 it.each([
@@ -22,12 +21,4 @@ it.each([
   ['up', undefined],
 ])('%s is %s', (said, way) => {
   expect(wayMeant(said)).toBe(way);
-});
-
-it('is heard by the command', async () => {
-  const typed =
-    'hand trains/kestrel-three-speed.train.yaml --turn "Rear Arm" --hold "front annulus" --way ccw';
-  const { out, exit } = await ask(typed);
-  expect(exit).toBe(0);
-  expect(out).toContain('With the front ring held, the rear carrier locks anticlockwise');
 });

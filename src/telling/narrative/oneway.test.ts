@@ -3,8 +3,8 @@ import { applyFault } from '../../engine/faults/index.ts';
 import { hand } from '../../engine/hand/index.ts';
 import type { OneWayClutch, Train, Way } from '../../engine/train/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
-import { freeWay, oneWayWords, sentences, type Stand } from './index.ts';
-import { opposite } from './stand.ts';
+import { opposite, type Stand } from '../../asking/request/index.ts';
+import { freeWay, oneWayWords, sentences } from './index.ts';
 
 /** Two races and nothing else, so that either can be held. */
 const RACES = `

@@ -1,0 +1,109 @@
+import {
+  compare,
+  fromNumber,
+  fromText,
+  ONE,
+  type Rational,
+  signOf,
+} from '../../engine/linear/index.ts';
+import {
+  type AskedGear,
+  type GearMargin,
+  type Load,
+  type Margins,
+  marginsOf,
+} from '../../engine/margin/index.ts';
+import { quantityFrom } from '../../engine/quantity/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { limitsOf } from '../../shop/capacity/index.ts';
+import {
+  type AsFound,
+  type Choice,
+  gearsAsked,
+  NoAnswer,
+  selectionOf,
+  trainAsFound,
+} from '../request/index.ts';
+
+/** What gears can pass before something slips, and at what pressure they hold. */
+export interface CapacityRequest extends AsFound, Choice, LoadRequest {}
+
+/** Each with its unit, or in kPa and Nm; what is left out is the file's or the usual one. */
+export interface LoadRequest {
+  readonly pressure?: string;
+  readonly torque?: string;
+  readonly stallRatio?: string;
+}
+
+/** What is told of a train's gears at a load. */
+export interface MarginReport {
+  readonly train: Train;
+  readonly load: Load;
+  readonly gears: readonly GearMargin[];
+  /** Whether one gear was asked for: its devices are told, too. */
+  readonly one: boolean;
+  /** Whether the engine's figures were typed, and none of the file's is used. */
+  readonly typed: boolean;
+}
+
+/** At full throttle in a forward range; common practice, no source. */
+export const USUAL_KPA = 900;
+
+export function askCapacity(file: Train, request: CapacityRequest): MarginReport {
+  const train = trainAsFound(file, request);
+  if (!train.capacities) throw new NoAnswer({ refused: 'no.capacities' });
+  const load = loadAsked(train, request);
+  const gears = marginsAsked(train, request).at(load);
+  const one = request.gear !== undefined;
+  return { train, load, gears, one, typed: allTyped(train, request) };
+}
+
+/** The margins of the gears that are chosen, to be asked at any load. */
+export function marginsAsked(train: Train, choice: Choice): Margins {
+  return marginsOf(train, limitsOf(train), gearsOf(train, choice));
+}
+
+/** The load that is asked about; refuses where nothing tells the engine's torque. */
+export function loadAsked({ engine }: Train, request: LoadRequest): Load {
+  const { pressure = `${USUAL_KPA}`, torque, stallRatio } = request;
+  const ours = engine?.['torque Nm'];
+  if (torque === undefined && ours === undefined) throw new NoAnswer({ refused: 'no.torque' });
+  return {
+    pressureKpa: some(pressure, (its) => quantityFrom(its, 'pressure', 'kPa')?.size, 'pressure'),
+    engineNm:
+      torque === undefined
+        ? fromNumber(ours ?? 0)
+        : some(torque, (its) => quantityFrom(its, 'torque', 'Nm')?.size, 'torque'),
+    stallRatio:
+      stallRatio === undefined
+        ? fromNumber(engine?.['stall ratio'] ?? 1)
+        : some(stallRatio, ratioOf, 'stall ratio'),
+  };
+}
+
+function gearsOf(train: Train, choice: Choice): readonly AskedGear[] {
+  const chosen = selectionOf(train, choice)?.on;
+  const gears = gearsAsked(train, choice);
+  if (gears.length === 0) throw new NoAnswer({ refused: 'no.ranges' });
+  return chosen ? gears.filter(({ on }) => on === chosen).slice(0, 1) : gears;
+}
+
+// Whether nothing of the file's engine is used.
+function allTyped({ engine }: Train, { torque, stallRatio }: LoadRequest): boolean {
+  return torque !== undefined && (stallRatio !== undefined || !engine?.['stall ratio']);
+}
+
+function ratioOf(text: string): Rational | undefined {
+  const ratio = fromText(text);
+  return ratio && compare(ratio, ONE) >= 0 ? ratio : undefined;
+}
+
+function some(
+  given: string,
+  read: (text: string) => Rational | undefined,
+  what: 'pressure' | 'torque' | 'stall ratio',
+): Rational {
+  const value = read(given);
+  if (!value || signOf(value) <= 0) throw new NoAnswer({ refused: `bad.${what}`, given });
+  return value;
+}

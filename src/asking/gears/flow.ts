@@ -1,0 +1,69 @@
+import { flow, type Flow, flowAt, type Working } from '../../engine/flow/index.ts';
+import type { Rational } from '../../engine/linear/index.ts';
+import type { MemberName, Train } from '../../engine/train/index.ts';
+import {
+  type AsFound,
+  type Choice,
+  gearsAsked,
+  lossesOf,
+  NoAnswer,
+  type Selection,
+  selectionOf,
+  speedsOf,
+  type Stand,
+  standAt,
+  trainAsFound,
+} from '../request/index.ts';
+
+/** How a gear works, or every gear; or the train at speeds that are given. */
+export interface FlowRequest extends AsFound, Choice {
+  /** "engine=1000,motor=0". */
+  readonly at?: string;
+  /** "external=0.985,internal=0.99". */
+  readonly meshEfficiency?: string;
+  readonly seenFrom?: string;
+}
+
+export type FlowAnswer = {
+  readonly train: Train;
+  readonly stand: Stand;
+} & (
+  | ({ readonly asked: 'gear'; readonly flow: Flow } & Pick<Selection, 'gear'>)
+  | { readonly asked: 'gears'; readonly gears: readonly NamedFlow[] }
+  | {
+      readonly asked: 'speeds';
+      readonly on: readonly string[];
+      readonly speeds: ReadonlyMap<MemberName, Rational>;
+      readonly working: Working;
+    }
+);
+
+/** A gear that a range of the train's file names, and how it works. */
+export interface NamedFlow {
+  readonly range: string;
+  readonly gear: string;
+  readonly flow: Flow;
+}
+
+export function askFlow(file: Train, request: FlowRequest): FlowAnswer {
+  const { at, meshEfficiency, seenFrom } = request;
+  const train = trainAsFound(file, request);
+  const its = { train, stand: standAt(train, seenFrom) };
+  const selection = selectionOf(train, request);
+  if (at !== undefined) {
+    if (meshEfficiency !== undefined) throw new NoAnswer({ refused: 'bad.at losses' });
+    const on = selection?.on ?? [];
+    const speeds = speedsOf(train, at);
+    const given = [...speeds].map(([member, speed]) => ({ member, speed }));
+    return { ...its, asked: 'speeds', on, speeds, working: flowAt(train, on, given) };
+  }
+  const losses = lossesOf(meshEfficiency);
+  if (selection) {
+    const { on, gear } = selection;
+    return { ...its, asked: 'gear', flow: flow(train, on, losses), ...(gear && { gear }) };
+  }
+  const gears = gearsAsked(train, request).map(({ range, gear, on }): NamedFlow => {
+    return { range, gear, flow: flow(train, on, losses) };
+  });
+  return { ...its, asked: 'gears', gears };
+}

@@ -1,0 +1,59 @@
+import {
+  applyFault,
+  everyFault,
+  type Fault,
+  faultNamed,
+  faultText,
+} from '../../engine/faults/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { trainLoaded } from './loads.ts';
+import { meant, split, unknown } from './names.ts';
+import { NoAnswer } from './refused.ts';
+
+/** What of a train is not as its file says, in a person's words. */
+export interface AsFound {
+  /** Each as in "low sprag: backwards". */
+  readonly fault?: readonly string[];
+  /** Parts that are left out, with commas between. */
+  readonly without?: string;
+  /** How outputs stand, each as in "left half shaft: held". */
+  readonly load?: readonly string[];
+}
+
+/** The train of a file, so loaded, with these faults and without these parts. */
+export function trainAsFound(file: Train, { fault = [], without = '', load }: AsFound): Train {
+  const train = trainLoaded(file, load);
+  const fitted = [...train.devices, ...train.pairs, ...train.sets].map(({ name }) => name);
+  const parts = [...fitted, ...train.joins.map(({ name }) => name)];
+  const missing = split(without, parts).map((given) => {
+    const name = meant(given, parts);
+    if (name === undefined) throw new NoAnswer({ refused: 'no.part', ...unknown(given, parts) });
+    return fitted.includes(name) ? `${name}: left out` : `${name}: stripped`;
+  });
+  return [...missing, ...fault].reduce((found, text) => withFault(found, text), train);
+}
+
+function withFault(train: Train, text: string): Train {
+  return applyFault(train, faultOf(train, text, 'fault'));
+}
+
+/** The only faults that are asked about, with commas between. */
+export function faultsOf(train: Train, text: string): Fault[] {
+  return split(text, everyFault(train).map(faultText)).map((one) => faultOf(train, one, 'only'));
+}
+
+function faultOf(train: Train, text: string, of: 'fault' | 'only'): Fault {
+  const colon = text.lastIndexOf(':');
+  const given = colon < 0 ? text : text.slice(0, colon);
+  const read = faultNamed(text, train);
+  if ('fault' in read) return read.fault;
+  if (read.unknown === 'name') {
+    const name = meant(given, read.known);
+    if (name !== undefined && name !== given.trim() && colon >= 0) {
+      return faultOf(train, `${name}${text.slice(colon)}`, of);
+    }
+    throw new NoAnswer({ refused: 'no.fault name', ...unknown(read.said, read.known), of });
+  }
+  const refused = read.unknown === 'fault' ? 'no.fault' : 'no.fault place';
+  throw new NoAnswer({ refused, ...unknown(read.said, read.known), name: given.trim() });
+}

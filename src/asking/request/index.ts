@@ -1,0 +1,7 @@
+export { type AsFound, faultsOf, trainAsFound } from './found.ts';
+export { lossesOf } from './losses.ts';
+export { type Hands, handsOf, speedsOf } from './members.ts';
+export { meant, unknown } from './names.ts';
+export { NoAnswer, type Refused, type Unknown } from './refused.ts';
+export { type Choice, gearsAsked, type Selection, selectionOf } from './selection.ts';
+export { AT_THE_INPUT, opposite, raceHeld, type Stand, standAt, wayFor } from './stand.ts';

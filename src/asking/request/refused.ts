@@ -1,0 +1,81 @@
+import type { Problem } from '../../engine/trainfile/index.ts';
+
+/**
+ * Why what was asked has no answer, as plain data; telling words it. Texts in it are as they
+ * were given, whatever they would do to a terminal.
+ */
+export type Refused =
+  | UnknownName
+  | {
+      readonly refused:
+        | 'no.way'
+        | 'no.race'
+        | 'no.friction'
+        | 'no.device.at all'
+        | 'bad.speeds'
+        | 'bad.efficiency'
+        | 'bad.pressure'
+        | 'bad.torque'
+        | 'bad.stall ratio';
+      readonly given: string;
+    }
+  | { readonly refused: 'no.load'; readonly given: string; readonly output: string }
+  | { readonly refused: 'bad.loads'; readonly outputs: readonly string[] }
+  /** The ends that the file names beside input and output; none where it names none. */
+  | { readonly refused: 'no.end'; readonly given: string; readonly ends: readonly string[] }
+  | { readonly refused: 'bad.held turned'; readonly member: string }
+  /** The gear stands in each of these ranges. */
+  | {
+      readonly refused: 'bad.gear alone';
+      readonly gear: string;
+      readonly ranges: readonly string[];
+    }
+  | {
+      readonly refused:
+        | 'bad.missing turn'
+        | 'bad.case turned'
+        | 'bad.few speeds'
+        | 'bad.choice'
+        | 'no.ranges'
+        | 'bad.at losses'
+        /** The train's file tells none. */
+        | 'no.capacities'
+        | 'no.torque';
+    }
+  /** What has no meaning beside one-way clutches. */
+  | { readonly refused: 'bad.one-way'; readonly option: string }
+  | { readonly refused: 'bad.many devices'; readonly count: number; readonly most: number };
+
+/** A name that nothing bears: the nearest that something does, and all that could stand there. */
+export type UnknownName = Unknown &
+  (
+    | {
+        readonly refused:
+          | 'no.member'
+          | 'no.range'
+          | 'no.gear'
+          | 'no.device'
+          | 'no.part'
+          | 'no.output'
+          | 'no.one-way';
+      }
+    /** Of which part of the request. */
+    | { readonly refused: 'no.fault name'; readonly of: 'fault' | 'only' }
+    | { readonly refused: 'no.fault' | 'no.fault place'; readonly name: string }
+  );
+
+export interface Unknown {
+  readonly given: string;
+  readonly near?: string;
+  readonly known: readonly string[];
+}
+
+/** Thrown by whatever is asked, and caught where a door words what came of it. */
+export class NoAnswer extends Error {
+  readonly why: Refused;
+
+  constructor(why: Refused) {
+    super(why.refused);
+    this.why = why;
+  }
+}

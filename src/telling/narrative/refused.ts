@@ -1,0 +1,75 @@
+import type { Refused, Unknown } from '../../asking/request/index.ts';
+import { type Arguments, visible, type Voice } from './voice.ts';
+
+/** Why there is no answer, and what to say instead: one line. `file` is what the train's text is called. */
+export function refusedText(why: Refused, file: string, voice: Voice): string {
+  switch (why.refused) {
+    case 'no.member':
+    case 'no.range':
+    case 'no.gear':
+    case 'no.device':
+    case 'no.part':
+    case 'no.output':
+    case 'no.one-way':
+      return voice.say(why.refused, unknownWords(why));
+    case 'no.fault name':
+      return voice.say('no.fault name', { ...unknownWords(why), option: `--${why.of}` });
+    case 'no.fault':
+    case 'no.fault place': {
+      const all = visible(why.known.join(', '));
+      return voice.say(why.refused, { ...unknownWords(why), all, name: visible(why.name) });
+    }
+    case 'no.way':
+    case 'no.race':
+    case 'no.friction':
+    case 'no.device.at all':
+    case 'bad.speeds':
+    case 'bad.efficiency':
+    case 'bad.pressure':
+    case 'bad.torque':
+    case 'bad.stall ratio':
+      return voice.say(why.refused, { given: visible(why.given) });
+    case 'no.load':
+      return voice.say('no.load', { given: visible(why.given), name: visible(why.output) });
+    case 'bad.loads':
+      return voice.say('bad.loads', { all: visible(why.outputs.join(', ')) });
+    case 'no.end': {
+      const named = [...why.ends, 'input', 'output'].map(visible).join(', ');
+      const all = why.ends.length > 0 ? named : 'no';
+      return voice.say('no.end', { given: visible(why.given), all });
+    }
+    case 'bad.held turned':
+      return voice.say('bad.held turned', { member: visible(why.member) });
+    case 'bad.gear alone': {
+      const all = visible(why.ranges.join(', '));
+      return voice.say('bad.gear alone', { gear: visible(why.gear), all });
+    }
+    case 'bad.missing turn':
+    case 'bad.case turned':
+    case 'bad.few speeds':
+    case 'bad.choice':
+    case 'no.ranges':
+    case 'bad.at losses':
+      return voice.say(why.refused);
+    case 'no.capacities':
+    case 'no.torque':
+      return voice.say(why.refused, { file: visible(file) });
+    case 'bad.one-way':
+      return voice.say('bad.one-way', { option: `--${why.option}` });
+    case 'bad.many devices':
+      return voice.say('bad.many devices', { count: why.count, most: why.most });
+  }
+}
+
+/** The arguments of a message on an unknown name: the nearest, else the first that could stand there. */
+export function unknownWords({ given, near, known }: Unknown): Arguments {
+  const few = known.slice(0, MOST_TOLD).join(', ');
+  return {
+    given: visible(given),
+    has: near === undefined ? 'no' : 'yes',
+    near: visible(near ?? ''),
+    all: visible(few + (known.length > MOST_TOLD ? ', …' : '')),
+  };
+}
+
+const MOST_TOLD = 12;
