@@ -54,12 +54,13 @@ export function askCapacity(file: Train, request: CapacityRequest): MarginReport
   if (!train.capacities) throw new NoAnswer({ refused: 'no.capacities' });
   const load = loadAsked(train, request);
   const gears = marginsAsked(train, request).at(load);
+  if (gears.length === 0) throw new NoAnswer({ refused: 'no.ranges' });
   const one = request.gear !== undefined;
   return { train, load, gears, one, typed: allTyped(train, request) };
 }
 
 /** The margins of the gears that are chosen, to be asked at any load. */
-export function marginsAsked(train: Train, choice: Choice): Margins {
+export function marginsAsked(train: Train, choice: Choice = {}): Margins {
   return marginsOf(train, limitsOf(train), gearsOf(train, choice));
 }
 
@@ -84,7 +85,6 @@ export function loadAsked({ engine }: Train, request: LoadRequest): Load {
 function gearsOf(train: Train, choice: Choice): readonly AskedGear[] {
   const chosen = selectionOf(train, choice)?.on;
   const gears = gearsAsked(train, choice);
-  if (gears.length === 0) throw new NoAnswer({ refused: 'no.ranges' });
   return chosen ? gears.filter(({ on }) => on === chosen).slice(0, 1) : gears;
 }
 

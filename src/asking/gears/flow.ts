@@ -1,4 +1,10 @@
-import { flow, type Flow, flowAt, type Working } from '../../engine/flow/index.ts';
+import {
+  flow,
+  type Flow,
+  flowAt,
+  type MeshEfficiency,
+  type Working,
+} from '../../engine/flow/index.ts';
 import type { Rational } from '../../engine/linear/index.ts';
 import type { MemberName, Train } from '../../engine/train/index.ts';
 import {
@@ -62,8 +68,16 @@ export function askFlow(file: Train, request: FlowRequest): FlowAnswer {
     const { on, gear } = selection;
     return { ...its, asked: 'gear', flow: flow(train, on, losses), ...(gear && { gear }) };
   }
-  const gears = gearsAsked(train, request).map(({ range, gear, on }): NamedFlow => {
+  return { ...its, asked: 'gears', gears: flowsOf(train, request, losses) };
+}
+
+/** Every gear that the file names, or those of a range. */
+export function flowsOf(
+  train: Train,
+  choice: Pick<Choice, 'range'> = {},
+  losses?: MeshEfficiency,
+): readonly NamedFlow[] {
+  return gearsAsked(train, choice).map(({ range, gear, on }) => {
     return { range, gear, flow: flow(train, on, losses) };
   });
-  return { ...its, asked: 'gears', gears };
 }

@@ -1,5 +1,3 @@
-import type { Problem } from '../../engine/trainfile/index.ts';
-
 /**
  * Why what was asked has no answer, as plain data; telling words it. Texts in it are as they
  * were given, whatever they would do to a terminal.

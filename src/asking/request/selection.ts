@@ -36,7 +36,7 @@ export function selectionOf(train: Train, choice: Choice): Selection | undefined
 }
 
 /** The gears of the range that is named, or of all. */
-export function gearsAsked(train: Train, { range }: Choice) {
+export function gearsAsked(train: Train, { range }: Pick<Choice, 'range'>) {
   return gearsOf(train, rangesOf(train, range));
 }
 

@@ -5,10 +5,8 @@ import {
   type DeviceMargin,
   firstToSlip,
   type GearMargin,
-  type Load,
   type SideMargin,
 } from '../../engine/margin/index.ts';
-import type { Train } from '../../engine/train/index.ts';
 import { gearName, visible, type Voice, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph, section } from './page.ts';
 import { type Cell, table } from './table.ts';

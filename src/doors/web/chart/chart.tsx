@@ -1,7 +1,7 @@
 import { Fragment } from 'preact';
 import { useComputed, useSignal } from '@preact/signals';
-import { type Flow, flow, type Working } from '../../../engine/flow/index.ts';
-import { appliedIn, type Gear, type Range } from '../../../engine/train/index.ts';
+import { flowsOf, type NamedFlow } from '../../../asking/gears/index.ts';
+import type { Working } from '../../../engine/flow/index.ts';
 import { doingOf, gearName, MARKS, voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { language } from '../words.ts';
@@ -9,12 +9,6 @@ import { CellReason } from './cell.tsx';
 import { Every } from './every.tsx';
 import { words } from './words.ts';
 import './chart.css';
-
-interface Row {
-  readonly range: Range;
-  readonly gear: Gear;
-  readonly flow: Flow;
-}
 
 /**
  * The application chart, derived: a row a gear of the file, a column a device, a mark for what
@@ -24,22 +18,18 @@ export function Chart({ bench }: { readonly bench: Bench }) {
   const say = words();
   const voice = voiceOf(language.value);
   const side = useSignal<'drive' | 'coast'>('drive');
-  const open = useSignal<{ readonly gear: Gear; readonly device: string } | undefined>(undefined);
-  const rows = useComputed<readonly Row[]>(() => {
-    const train = bench.file.train.value;
-    if (!train) return [];
-    return train.ranges.flatMap((range) =>
-      range.gears.map((gear) => ({ range, gear, flow: flow(train, appliedIn(train, gear)) })),
-    );
-  });
+  const open = useSignal<{ readonly gear: string; readonly device: string } | undefined>(undefined);
+  const rows = useComputed(() => (bench.file.train.value ? flowsOf(bench.file.train.value) : []));
   const train = bench.file.train.value;
   if (!train) return null;
-  const working = (row: Row): Working => row.flow[side.value];
-  const ratio = (row: Row) => {
+  const working = (row: NamedFlow): Working => row.flow[side.value];
+  const ratio = (row: NamedFlow) => {
     const { state, ratio: number } = working(row);
     return number ? voice.number(number) : voice.say('state', { state });
   };
-  const here = new Set(bench.gears.value.map(({ gear }) => gear));
+  const here = new Set(
+    bench.gears.value.map(({ range, gear }) => keyOf({ range: range.name, gear: gear.name })),
+  );
   return (
     <section class="chart" aria-label={say.title}>
       <header class="chart-head">
@@ -71,21 +61,21 @@ export function Chart({ bench }: { readonly bench: Bench }) {
           </thead>
           <tbody>
             {rows.value.map((row) => (
-              <Fragment key={`${row.range.name} ${row.gear.name}`}>
-                <tr class={here.has(row.gear) ? 'chart-here' : ''}>
+              <Fragment key={keyOf(row)}>
+                <tr class={here.has(keyOf(row)) ? 'chart-here' : ''}>
                   <th scope="row">
                     <button
                       type="button"
-                      aria-pressed={here.has(row.gear)}
+                      aria-pressed={here.has(keyOf(row))}
                       onClick={() => bench.run(row.flow.on, side.value)}
                     >
-                      {gearName({ range: row.range.name, gear: row.gear.name })}
+                      {gearName(row)}
                     </button>
                   </th>
                   {train.devices.map(({ name }) => {
                     const work = working(row).devices.get(name);
                     const doing = work ? doingOf(work) : 'off';
-                    const shown = open.value?.gear === row.gear && open.value.device === name;
+                    const shown = open.value?.gear === keyOf(row) && open.value.device === name;
                     return (
                       <td key={name} class={`chart-cell chart-${doing}`}>
                         <button
@@ -93,7 +83,7 @@ export function Chart({ bench }: { readonly bench: Bench }) {
                           aria-expanded={shown}
                           aria-label={`${name}: ${say.does[doing]}`}
                           onClick={() => {
-                            open.value = shown ? undefined : { gear: row.gear, device: name };
+                            open.value = shown ? undefined : { gear: keyOf(row), device: name };
                             if (!shown) bench.pointed.value = { kind: 'device', name };
                           }}
                         >
@@ -105,7 +95,7 @@ export function Chart({ bench }: { readonly bench: Bench }) {
                   <td class="chart-number">{ratio(row)}</td>
                   <td>{row.flow.coast.engineBraking ? say.brakes : say.runsFree}</td>
                 </tr>
-                {open.value?.gear === row.gear && (
+                {open.value?.gear === keyOf(row) && (
                   <tr>
                     <td colSpan={train.devices.length + 3}>
                       <CellReason working={working(row)} device={open.value.device} />
@@ -123,4 +113,8 @@ export function Chart({ bench }: { readonly bench: Bench }) {
       <Every bench={bench} />
     </section>
   );
+}
+
+function keyOf({ range, gear }: Pick<NamedFlow, 'range' | 'gear'>): string {
+  return `${range} ${gear}`;
 }

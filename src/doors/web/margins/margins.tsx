@@ -1,7 +1,7 @@
 import { useComputed, useSignal } from '@preact/signals';
-import { fraction, toNumber } from '../../../engine/linear/index.ts';
-import { type GearMargin, marginsOf, type SideMargin } from '../../../engine/margin/index.ts';
-import { limitsOf } from '../../../shop/capacity/index.ts';
+import { loadAsked, marginsAsked, USUAL_KPA } from '../../../asking/gears/index.ts';
+import { toNumber } from '../../../engine/linear/index.ts';
+import type { GearMargin, SideMargin } from '../../../engine/margin/index.ts';
 import { gearName, voiceOf } from '../../../telling/narrative/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { language } from '../words.ts';
@@ -19,15 +19,11 @@ export function Margins({ bench }: { readonly bench: Bench }) {
   const margins = useComputed(() => {
     const train = bench.file.train.value;
     if (!train?.capacities || !train.engine?.['torque Nm']) return undefined;
-    return marginsOf(train, limitsOf(train));
+    return marginsAsked(train);
   });
-  const engine = bench.file.train.value?.engine;
-  if (!margins.value || !engine) return null;
-  const load = {
-    pressureKpa: fraction(pressureKpa.value),
-    engineNm: fraction(Math.round((engine['torque Nm'] ?? 0) * 1000), 1000),
-    stallRatio: fraction(Math.round((engine['stall ratio'] ?? 1) * 1000), 1000),
-  };
+  const train = bench.file.train.value;
+  if (!margins.value || !train) return null;
+  const load = loadAsked(train, { pressure: `${pressureKpa.value}` });
   return (
     <section class="margins" aria-label={say.title}>
       <h2>{say.title}</h2>
@@ -99,6 +95,3 @@ export function Margins({ bench }: { readonly bench: Bench }) {
     );
   }
 }
-
-// At full throttle in a forward range; common practice, no source.
-const USUAL_KPA = 900;
