@@ -28,6 +28,7 @@ import { diagnosis } from './diagnosis.ts';
 import { eightSpeed } from './faults.ts';
 import { sheets } from './sheets.ts';
 import { stacks } from './stacks.ts';
+import { steps } from './step.ts';
 import { highsModel, inFloats, splitModel, startHighs } from '../test/peers.ts';
 
 // Its types say that the package is CommonJS; what Node imports is a module of its own.
@@ -41,6 +42,7 @@ await manyStates(peersUs);
 startOfTheCommand();
 eightSpeed();
 stacks();
+steps();
 sheets();
 diagnosis();
 

@@ -33,6 +33,8 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['engine/triage', 'What comes first, what may not be done now and why, and what is done next.'],
   ['engine/plan', 'The build, step by step, and the fewest hand checks that catch its mistakes.'],
   ['engine/margin', 'What a gear can pass before something slips, and at what pressure it holds.'],
+  ['engine/inertia', 'How hard members are to spin up: given, or estimated and said to be.'],
+  ['engine/step', 'A train with inertias moving in time: what grips, slips and holds in a step.'],
   ['engine/check', 'Is this a sensible train? Warnings from its teeth and its behaviour.'],
   ['shop/length', 'Lengths exact in millimetres and inches, with the last digit a tool told.'],
   [

@@ -1,0 +1,1 @@
+export { ESTIMATE, type Inertia, inertiasOf } from './inertia.ts';

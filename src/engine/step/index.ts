@@ -1,0 +1,1 @@
+export { Stepper } from './stepper.ts';
