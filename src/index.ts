@@ -9,16 +9,10 @@
 
 // A train file becomes a train and its problems; reading never throws. An edit of a file keeps
 // every other byte of it; a train can also be written as a file.
-export { put, readTrain, remove, rename, trainText } from './engine/trainfile/index.ts';
-export type {
-  Edited,
-  Place,
-  Problem,
-  Reading,
-  Refusal,
-  Renaming,
-  Value,
-} from './engine/trainfile/index.ts';
+export { readTrain, rename, trainText } from './engine/trainfile/index.ts';
+export { put, remove } from './engine/yaml/index.ts';
+export type { Reading, Renaming } from './engine/trainfile/index.ts';
+export type { Edited, Place, Problem, Refusal, Value } from './engine/yaml/index.ts';
 export type {
   Device,
   EndPlay,

@@ -1,4 +1,4 @@
-import { nearest } from '../../engine/trainfile/index.ts';
+import { nearest } from '../../engine/yaml/index.ts';
 import type { Unknown } from './refused.ts';
 import { plainName } from './synonym.ts';
 

@@ -3,7 +3,7 @@ import { meant } from '../../asking/request/index.ts';
 import { readPractice } from '../../engine/practice/index.ts';
 import { inquire, readSeen } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import type { Problem } from '../../engine/trainfile/index.ts';
+import type { Problem } from '../../engine/yaml/index.ts';
 import {
   type Job,
   limitMisfit,

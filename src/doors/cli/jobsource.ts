@@ -1,4 +1,4 @@
-import type { Problem } from '../../engine/trainfile/index.ts';
+import type { Problem } from '../../engine/yaml/index.ts';
 import { foldJob, type FoldedJob, readJob } from '../../shop/records/index.ts';
 import type { Session } from './session.ts';
 import { refuseFile, textOf } from './source.ts';

@@ -1,5 +1,5 @@
 import type { Train } from '../../engine/train/index.ts';
-import type { Problem } from '../../engine/trainfile/index.ts';
+import type { Problem } from '../../engine/yaml/index.ts';
 import { speakAgainst, type Verdict } from '../../shop/limits/index.ts';
 import type { JobReadings } from '../../shop/records/index.ts';
 import type { Page } from '../../telling/report/index.ts';

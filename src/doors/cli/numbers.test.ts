@@ -1,6 +1,7 @@
 import fs from 'node:fs';
 import { expect, it } from 'vitest';
-import { type Node, Findings, Lines, parseTree, readTrain } from '../../engine/trainfile/index.ts';
+import { readTrain } from '../../engine/trainfile/index.ts';
+import { type Node, Findings, Lines, parseTree } from '../../engine/yaml/index.ts';
 import { DISK } from './disk.ts';
 import { run } from './run.ts';
 

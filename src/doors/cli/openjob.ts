@@ -1,6 +1,6 @@
 import type { Inquiry, Observation } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import type { Problem } from '../../engine/trainfile/index.ts';
+import type { Problem } from '../../engine/yaml/index.ts';
 import { boundsOf } from '../../shop/limits/index.ts';
 import {
   foldJob,

@@ -1,5 +1,6 @@
 import path from 'node:path';
-import { nearest, type Problem, type Reading, readTrain } from '../../engine/trainfile/index.ts';
+import { type Reading, readTrain } from '../../engine/trainfile/index.ts';
+import { nearest, type Problem } from '../../engine/yaml/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
 import { MOST_BYTES } from './disk.ts';

@@ -1,4 +1,4 @@
-import { Findings, Lines, type Node, parseTree } from '../../engine/trainfile/index.ts';
+import { Findings, Lines, type Node, parseTree } from '../../engine/yaml/index.ts';
 import { flowText, KINDS, type Told } from '../../shop/records/index.ts';
 import type { Limit } from '../../engine/train/index.ts';
 import { visible } from '../../telling/narrative/index.ts';

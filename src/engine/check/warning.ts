@@ -1,4 +1,4 @@
-import type { Located } from '../trainfile/index.ts';
+import type { Located } from '../yaml/index.ts';
 import type { GeometryFinding, MemberName, Way } from '../train/index.ts';
 
 /** What a train that can be read may have against it, with the place that it is about. */

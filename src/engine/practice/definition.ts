@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Expected } from '../trainfile/index.ts';
+import type { Expected } from '../yaml/index.ts';
 import {
   CAUSES,
   GEAR_ROWS,

@@ -1,4 +1,5 @@
-import { Findings, find, Lines, parseTree, type Problem, Walker } from '../trainfile/index.ts';
+import { Walker } from '../form/index.ts';
+import { Findings, find, Lines, parseTree, type Problem } from '../yaml/index.ts';
 import { PRACTICE } from './definition.ts';
 import type { CauseWord, Practice, TestWord } from './practice.ts';
 

@@ -2,7 +2,8 @@ import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type Practice, readPractice } from '../practice/index.ts';
 import type { Train } from '../train/index.ts';
-import { type Problem, readTrain } from '../trainfile/index.ts';
+import { readTrain } from '../trainfile/index.ts';
+import type { Problem } from '../yaml/index.ts';
 import { inquire, readSeen } from './index.ts';
 
 // Every file of faulty/ has its problems drawn under the offending text in a file beside it.

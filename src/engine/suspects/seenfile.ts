@@ -8,7 +8,7 @@ import {
   parseTree,
   type Problem,
   type Span,
-} from '../trainfile/index.ts';
+} from '../yaml/index.ts';
 import { type RoadReading, roadReadingFrom, roadReadingText } from '../road/index.ts';
 import { newWord } from '../words/index.ts';
 import { splitConditions, under } from './condition.ts';

@@ -1,6 +1,8 @@
+import { fits, type Form, mayBeAbsent, type Mention, opened, within } from '../form/index.ts';
+import { FILE } from '../sections/index.ts';
 import type { Train } from '../train/index.ts';
-import { type Edited, remove } from './edit.ts';
-import { inTurn } from './mend.ts';
+import { type Edited, inTurn, remove } from '../yaml/index.ts';
+import { readFile } from './reading.ts';
 
 /** An entry of a train file, by what it is called. */
 export type Thing =
@@ -8,49 +10,82 @@ export type Thing =
   | { readonly thing: 'gear'; readonly within: string; readonly name: string };
 
 /**
- * Takes a thing out of the file, with all that `goingWith` it, and its name out of joins, gears
- * and parts. `train` is what the text says so far.
+ * Takes a thing out of the file, with all that `goingWith` it, and its name out of wherever it may
+ * be left out. `train` is what the text says so far.
  */
 export function discard(text: string, train: Train, thing: Thing): Edited {
   const gone = [...goingWith(train, thing), thing];
-  const named = (kind: Thing['thing']) =>
-    new Set(gone.filter((one) => one.thing === kind).map(({ name }) => name));
-  const [sets, devices] = [named('set'), named('device')];
-  const isGone = (name: string) => sets.has(name.split('.')[0] ?? '') && name.includes('.');
-  const isCarried = (name: string) => isGone(name) || devices.has(name.split('.')[0] ?? '');
-  const items = (path: readonly string[], list: readonly string[], is: (name: string) => boolean) =>
-    list.flatMap((name, i) => (is(name) ? [[...path, `${i}`]] : []));
-  const joins = named('join');
-  const gears = train.ranges.flatMap(({ name: range, gears: its }) =>
-    its.flatMap(({ name, on }) => items(['ranges', range, name], on, (one) => devices.has(one))),
-  );
-  const joined = train.joins
-    .filter(({ name }) => !joins.has(name))
-    .flatMap(({ name, members }) => items(['joined', name], members, isGone));
-  const carried = (train.teardown ?? []).flatMap(({ name, carries }) =>
-    items(['teardown', name, 'carries'], carries, isCarried),
-  );
-  const measured = (train.teardown ?? []).flatMap((part) => [
-    ...(['feeds', 'closes'] as const).flatMap((key) => {
-      return items(['teardown', part.name, key], part[key] ?? [], (one) => devices.has(one));
-    }),
-    ...(devices.has(part.sets ?? '') ? [['teardown', part.name, 'sets']] : []),
-  ]);
-  const told = [
-    ...(train.capacities ?? []).map(({ device }) => ['capacities', device]),
-    ...(train.bands ?? []).map(({ device }) => ['bands', device]),
-    ...(train.packs ?? []).map(({ device }) => ['packs', device]),
-  ].filter(([, device = '']) => devices.has(device));
+  const things = gone.map(pathOf);
+  const { mentions } = readFile(text);
+  const lost = mentions
+    .filter(({ path }) => !things.some((one) => leads(one, path)))
+    .filter((mention) => isLost(mention, gone))
+    .map(({ path }) => path);
+  const isEmptied = (list: readonly string[]) =>
+    mentions.filter(({ path }) => leads(list, path)).length ===
+    lost.filter((path) => leads(list, path)).length;
+  const places = new Map<string, readonly string[]>();
+  for (const path of lost) {
+    const place = leftOut(path, isEmptied);
+    if (place) places.set(place.join('\n'), place);
+  }
   // An item is taken from the back of its list, so that those ahead keep their index.
-  const paths = [
-    ...[...gears, ...joined, ...carried, ...measured].toReversed(),
-    ...told,
-    ...gone.map(pathOf),
-  ];
+  const paths = [...[...places.values()].toReversed(), ...things];
   return inTurn(
     text,
     paths.map((path) => (before) => remove(before, path)),
   );
+}
+
+// Whether a name is of something that goes.
+function isLost({ role, name }: Mention, gone: readonly Thing[]): boolean {
+  const goes = (thing: Thing['thing'], its: string) =>
+    gone.some((one) => one.thing === thing && one.name === its);
+  const [base = '', ...part] = name.split('.');
+  const ofSet = part.length > 0 && goes('set', base);
+  switch (role.names) {
+    case 'member':
+      return ofSet;
+    case 'carried':
+      return ofSet || goes('device', base);
+    case 'device':
+    case 'gap':
+      return goes('device', name);
+    case 'set':
+    case 'gear pair':
+      return goes(role.names, name);
+    default:
+      return false;
+  }
+}
+
+// How far down a path something may be left out: an entry by name, an item, a key that need not
+// stand. The last item of a list that may not be empty goes with its list.
+function leftOut(
+  path: readonly string[],
+  isEmptied: (list: readonly string[]) => boolean,
+): readonly string[] | undefined {
+  let form: Form | undefined = FILE as unknown as Form;
+  let found: readonly string[] | undefined;
+  for (const [i, step] of path.entries()) {
+    const outer: Form = opened(form);
+    form = within(outer, step);
+    if (!form) break;
+    const list = listIn(outer);
+    const isItem = list && (fits(list, []) || !isEmptied(path.slice(0, i)));
+    if (outer.type === 'record' || isItem || mayBeAbsent(form)) found = path.slice(0, i + 1);
+  }
+  // What a file must say stays, to be said anew.
+  return path[0] === 'output' ? undefined : found;
+}
+
+function listIn(form: Form): Form | undefined {
+  if (form.type === 'array') return form;
+  return form.type === 'union' ? form.options.find(({ type }) => type === 'array') : undefined;
+}
+
+function leads(start: readonly string[], path: readonly string[]): boolean {
+  return start.every((step, i) => path[i] === step);
 }
 
 /**

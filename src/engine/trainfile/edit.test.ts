@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Edited, put, readTrain, remove, rename, type Renaming, type Value } from './index.ts';
+import { type Edited, put, remove, type Value } from '../yaml/index.ts';
+import { readTrain, rename, type Renaming } from './index.ts';
 
 const FILE = `# A file that a person has laid out.
 holdturn: 1
@@ -226,6 +227,14 @@ describe('renaming', () => {
     [{ what: 'set', from: 'odd', to: 'even' }, /\bodd\b/g, 'even'],
   ])('%j changes just these words', (renaming, words, to) => {
     expect(rename(FILE, renaming)).toEqual({ text: FILE.replace(words, to) });
+  });
+});
+
+describe('renaming a gear pair', () => {
+  it.each(['final drive: last', 'final drive: [last]'])('changes %j too', (drive) => {
+    const text = `${drive}\ngear pairs:\n  last: { driver: [a, 17], driven: [b, 62] }\n`;
+    const edited = rename(text, { what: 'gear pair', from: 'last', to: 'axle' });
+    expect(edited).toEqual({ text: text.replaceAll('last', 'axle') });
   });
 });
 

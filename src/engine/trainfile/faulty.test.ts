@@ -1,6 +1,7 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Problem, readTrain } from './index.ts';
+import { type Problem } from '../yaml/index.ts';
+import { readTrain } from './index.ts';
 
 // Every file of trains/faulty has its problems drawn under the offending text in a file beside
 // it. UPDATE=1 accepts what is drawn now: read the difference before it is committed.

@@ -1,9 +1,7 @@
-import { CASE, type GearSet, isApplied, outputsOf, type Train } from '../train/index.ts';
-import type { Findings } from './findings.ts';
-import type { Mention, Role } from './mention.ts';
-import { looksLike, near } from './near.ts';
+import type { Mention, NamedKind } from '../form/index.ts';
+import { CASE, type GearSet, outputsOf, type Train } from '../train/index.ts';
+import { type Findings, looksLike, type Named, near } from '../yaml/index.ts';
 import { partsOf } from './parts.ts';
-import type { Named } from './problem.ts';
 
 /**
  * Does every name mean something, and one thing? `train` is what could be read; a name that
@@ -13,21 +11,27 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
   const defined = checkDefinitions(mentions, findings);
   const sets = new Map(train.sets.map((set) => [set.name, set]));
   const devices = new Map(train.devices.map((device) => [device.name, device]));
-  const named = (role: Role) => mentions.filter(({ as }) => as === role).map(({ name }) => name);
-  const [setNames, deviceNames] = [new Set(named('set')), new Set(named('device'))];
-  const pairNames = new Set(named('gear pair'));
+  const ownNames = (kind: NamedKind) =>
+    mentions.filter(({ role }) => role.own && role.names === kind).map(({ name }) => name);
+  const [setNames, deviceNames] = [new Set(ownNames('set')), new Set(ownNames('device'))];
+  const pairNames = new Set(ownNames('gear pair'));
   const wheels = new Map<string | undefined, Set<string>>();
-  for (const { as, name, path } of mentions) {
-    if (as === 'wheel') wheels.set(path[1], (wheels.get(path[1]) ?? new Set()).add(name));
+  for (const { role, name, path } of mentions) {
+    if (role.own && role.names === 'wheel')
+      wheels.set(path[1], (wheels.get(path[1]) ?? new Set()).add(name));
   }
   for (const mention of mentions) {
-    const { as, name, at, path } = mention;
-    switch (as) {
+    const { role, name, at, path } = mention;
+    if (role.own && role.names !== 'member') {
+      if (role.names === 'wheel' && name === 'carrier')
+        findings.error(at, { problem: 'reserved name', name });
+      continue;
+    }
+    switch (role.names) {
       case 'member':
-      case 'join':
         checkMember(mention, sets, setNames, defined, findings);
         break;
-      case 'shared':
+      case 'set':
         if (!setNames.has(name)) {
           findings.error(at, () => ({
             problem: 'unknown set',
@@ -36,8 +40,7 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
           }));
         }
         break;
-      case 'applied':
-      case 'fed': {
+      case 'device': {
         const device = devices.get(name);
         if (!deviceNames.has(name)) {
           findings.error(at, () => ({
@@ -45,28 +48,11 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
             device: name,
             ...near(name, deviceNames),
           }));
-        } else if (device && !isApplied(device))
-          findings.error(at, { problem: 'not applied', device: name });
+        } else if (device && role.only?.(device) === false && role.otherwise)
+          findings.error(at, role.otherwise(name));
         break;
       }
-      case 'sized':
-      case 'packed':
-      case 'set band': {
-        const device = devices.get(name);
-        if (!deviceNames.has(name)) {
-          findings.error(at, () => ({
-            problem: 'unknown device',
-            device: name,
-            ...near(name, deviceNames),
-          }));
-        } else if (as === 'packed' && device && device.kind !== 'clutch' && device.kind !== 'brake')
-          findings.error(at, { problem: 'no plates', device: name });
-        else if (as === 'set band' && device && device.kind !== 'band')
-          findings.error(at, { problem: 'not a band', device: name });
-        break;
-      }
-      case 'meshed':
-      case 'carried': {
+      case 'wheel': {
         const set = path[1] ?? '';
         const there = wheels.get(set) ?? new Set();
         if (!there.has(name)) {
@@ -79,10 +65,7 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
         }
         break;
       }
-      case 'wheel':
-        if (name === 'carrier') findings.error(at, { problem: 'reserved name', name });
-        break;
-      case 'final pair':
+      case 'gear pair':
         if (!pairNames.has(name)) {
           findings.error(at, () => ({
             problem: 'unknown gear pair',
@@ -91,15 +74,11 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
           }));
         }
         break;
-      case 'set':
-      case 'gear pair':
-      case 'device':
+      case 'part': // what these mean is the teardown's to check
+      case 'carried':
+      case 'gap':
       case 'range':
       case 'gear':
-      case 'part': // and see `checkTeardown`
-      case 'on a part':
-      case 'cover':
-      case 'closed':
         break;
     }
   }
@@ -109,7 +88,7 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
 export function doubtNames(train: Train, mentions: readonly Mention[], findings: Findings): void {
   const places = new Map<string, Mention[]>();
   for (const mention of mentions) {
-    if (mention.as !== 'member' && mention.as !== 'join') continue;
+    if (mention.role.names !== 'member') continue;
     if (mention.name.includes('.')) continue;
     places.set(mention.name, [...(places.get(mention.name) ?? []), mention]);
   }
@@ -129,17 +108,19 @@ export function doubtNames(train: Train, mentions: readonly Mention[], findings:
 // join, for either can be stripped.
 function checkDefinitions(mentions: readonly Mention[], findings: Findings): Map<string, Named> {
   const defined = new Map<string, Named>();
-  for (const { as, name, at } of mentions) {
-    if (as !== 'set' && as !== 'gear pair' && as !== 'device') continue;
+  for (const { role, name, at } of mentions) {
+    const { own, names } = role;
+    if (!own || (names !== 'set' && names !== 'gear pair' && names !== 'device')) continue;
     const by = defined.get(name);
     if (name === CASE) findings.error(at, { problem: 'reserved name', name });
     else if (by !== undefined) findings.error(at, { problem: 'name taken', name, by });
-    else defined.set(name, as);
+    else defined.set(name, names);
   }
   // A part may be called after the member that it is, but not after what can be left out too.
-  for (const { as, name, at } of mentions) {
+  for (const { role, name, at } of mentions) {
     const by = defined.get(name);
-    if (as === 'part' && by !== undefined) findings.error(at, { problem: 'name taken', name, by });
+    if (role.names === 'part' && role.own && by !== undefined)
+      findings.error(at, { problem: 'name taken', name, by });
   }
   return defined;
 }

@@ -1,9 +1,8 @@
-import { isApplied, isFriction, type Train } from '../train/index.ts';
-import { type Caret, caretAt } from './caret.ts';
-import { FILE, TELLING } from './definition.ts';
-import { ROLES, type Role } from './mention.ts';
+import { type Form, opened, type Role, within } from '../form/index.ts';
+import { FILE } from '../sections/index.ts';
+import type { Train } from '../train/index.ts';
+import { type Caret, caretAt, scalarText } from '../yaml/index.ts';
 import { membersOf } from './parts.ts';
-import { scalarText } from './write.ts';
 
 /** What may be typed at a place: it takes the place of the text from `from` to the caret. */
 export interface Offers {
@@ -16,22 +15,10 @@ export interface Offer {
   readonly label: string;
   /** What is put; `\u0000` stands where the reader types on. */
   readonly put: string;
-  readonly what: 'key' | 'word' | 'form' | Role;
+  /** `key`, `word` or `form`; of a name, what it is where it would stand. */
+  readonly what: string;
 }
 
-type Entries = Readonly<Record<string, Form>>;
-type Form =
-  | { readonly type: 'exact_optional' | 'nullish'; readonly wrapped: Form }
-  | { readonly type: 'union'; readonly options: readonly Form[] }
-  | { readonly type: 'record'; readonly key: Form; readonly value: Form }
-  | { readonly type: 'strict_object'; readonly entries: Entries }
-  | { readonly type: 'array'; readonly item: Form }
-  | { readonly type: 'strict_tuple'; readonly items: readonly Form[] }
-  | { readonly type: 'picklist'; readonly options: readonly string[] }
-  | { readonly type: 'literal'; readonly literal: string | number }
-  | { readonly type: 'string' | 'number' };
-
-const TELLING_FORMS = TELLING as unknown as readonly (readonly [key: string, form: Form])[];
 const HERE = '\u0000';
 
 /**
@@ -57,33 +44,9 @@ function formAt(root: Form, caret: Caret): Form | undefined {
   return form && told(opened(form), caret.at === 'key' ? caret.beside : []);
 }
 
-function opened(form: Form): Form {
-  return form.type === 'exact_optional' || form.type === 'nullish' ? opened(form.wrapped) : form;
-}
-
 function told(form: Form, keysBeside: readonly string[]): Form {
   if (form.type !== 'union') return form;
-  const key = TELLING_FORMS.find(
-    ([telling, its]) => keysBeside.includes(telling) && form.options.includes(its),
-  );
-  return key?.[1] ?? form;
-}
-
-function within(form: Form, step: string): Form | undefined {
-  switch (form.type) {
-    case 'record':
-      return form.value;
-    case 'strict_object':
-      return Object.hasOwn(form.entries, step) ? form.entries[step] : undefined;
-    case 'array':
-      return form.item;
-    case 'strict_tuple':
-      return form.items[Number(step)];
-    case 'union':
-      return form.options.map((option) => within(option, step)).find((its) => its !== undefined);
-    default:
-      return undefined;
-  }
+  return form.telling?.find(([key]) => keysBeside.includes(key))?.[1] ?? form;
 }
 
 function keys(form: Form, { beside, word, flow, path }: Caret, known: Train): Offer[] {
@@ -104,41 +67,31 @@ function keys(form: Form, { beside, word, flow, path }: Caret, known: Train): Of
       return named(Object.keys(form.entries), 'key');
     case 'union':
       return named(
-        TELLING_FORMS.flatMap(([key, its]) => (form.options.includes(its) ? [key] : [])),
+        (form.telling ?? []).map(([key]) => key),
         'key',
       );
     case 'record': {
-      const role = roleOf(form.key);
+      const { role } = form.key;
       // A thing of its own is given a name that nobody else has.
-      const isNew = role === undefined || OWN.has(role);
-      return isNew ? [] : named(namesFor(role, known, ''), role);
+      const isNew = role === undefined || (role.own && role.names !== 'member');
+      return isNew ? [] : named(namesFor(role, known, ''), role.as);
     }
     default:
       return [];
   }
 }
 
-const OWN: ReadonlySet<Role> = new Set([
-  'set',
-  'gear pair',
-  'device',
-  'range',
-  'gear',
-  'wheel',
-  'part',
-]);
-
 function values(given: Form, caret: Caret, known: Train): Offer[] {
   const form = opened(given);
-  const role = roleOf(given) ?? roleOf(form);
+  const { role } = form;
   if (role) {
     return namesFor(role, known, caret.path[1] ?? '')
       .filter((name) => !caret.beside.includes(name))
-      .map((name) => ({ label: name, put: scalarText(name), what: role }));
+      .map((name) => ({ label: name, put: scalarText(name), what: role.as }));
   }
   switch (form.type) {
     case 'picklist':
-      return form.options.map((word) => ({ label: word, put: word, what: 'word' }));
+      return (form.options ?? []).map((word) => ({ label: word, put: word, what: 'word' }));
     case 'literal':
       return [{ label: `${form.literal}`, put: `${form.literal}`, what: 'word' }];
     case 'union':
@@ -167,48 +120,40 @@ function frame(given: Form): string {
   return form.type === 'record' || form.type === 'strict_object' ? `{ ${HERE} }` : HERE;
 }
 
-function roleOf(form: Form): Role | undefined {
-  // A definition that only adds a description to another starts with it.
-  const [base] = (form as { readonly pipe?: readonly unknown[] }).pipe ?? [];
-  return ROLES.get(form) ?? ROLES.get(base);
-}
-
+// The names that may stand for a role; of a member that a join makes, those without a dot.
 function namesFor(role: Role, train: Train, within_: string): string[] {
   const { sets, devices, teardown = [] } = train;
-  switch (role) {
+  const { names, own, only, offered = only ?? isAny } = role;
+  switch (names) {
     case 'member':
-      return membersOf(train);
-    case 'join':
-      return membersOf(train).filter((name) => !name.includes('.'));
-    case 'on a part':
-      return [...membersOf(train), ...devices.map(({ name }) => name)];
-    case 'applied':
-      return devices.filter(isApplied).map(({ name }) => name);
-    case 'fed':
-      return devices.filter(isFriction).map(({ name }) => name);
-    case 'sized':
-      return devices.map(({ name }) => name);
-    case 'packed':
-      return devices.filter(({ kind }) => kind === 'clutch' || kind === 'brake').map(nameOf);
-    case 'final pair':
+      return membersOf(train).filter((name) => !own || !name.includes('.'));
+    case 'carried':
+      return [...membersOf(train), ...devices.map(nameOf)];
+    case 'device':
+      return devices.filter(offered).map(nameOf);
+    case 'gear pair':
       return train.pairs.map(nameOf);
-    case 'shared':
+    case 'set':
       return sets.map(nameOf);
-    case 'meshed':
-    case 'carried': {
+    case 'wheel': {
       const set = sets.find(({ name }) => name === within_);
       return set?.kind === 'wheels' ? [...set.wheels.keys()] : [];
     }
-    case 'closed':
+    case 'gap':
       return [
         ...[...(train.packs ?? []), ...(train.bands ?? [])].map(({ device }) => device),
         ...(train.endPlays ?? []).map(({ shaft }) => shaft),
       ];
-    case 'cover':
+    case 'part':
       return teardown.map(nameOf);
-    default:
+    case 'range':
+    case 'gear':
       return [];
   }
+}
+
+function isAny(): boolean {
+  return true;
 }
 
 function nameOf({ name }: { readonly name: string }): string {

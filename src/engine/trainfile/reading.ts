@@ -1,18 +1,22 @@
+import { type Mention } from '../form/index.ts';
+import { SECTIONS, trainOf } from '../sections/index.ts';
 import type { Train } from '../train/index.ts';
-import { buildTrain } from './build.ts';
-import { checkCapacities } from './capacities.ts';
-import { find } from './find.ts';
-import { Findings } from './findings.ts';
-import type { Mention } from './mention.ts';
+import {
+  find,
+  Findings,
+  Lines,
+  type Node,
+  parseTree,
+  type Place,
+  type Problem,
+} from '../yaml/index.ts';
 import { checkNames, doubtNames } from './names.ts';
 import { type Outline, outlineOf } from './outline.ts';
 import { partsOf } from './parts.ts';
-import { Lines, type Place } from './place.ts';
-import type { Problem } from './problem.ts';
-import { checkSense, doubtDevices, MOST_DEVICES, MOST_MEMBERS } from './sense.ts';
-import { checkTeardown, doubtTeardown } from './teardown.ts';
-import type { Node } from './node.ts';
-import { parseTree } from './tree.ts';
+
+/** The most that is read of one train. */
+const MOST_MEMBERS = 120;
+const MOST_DEVICES = 64;
 
 /** What a train file says: a train if it has no error, and whatever is to be told. */
 export interface Reading {
@@ -61,7 +65,7 @@ export function readFile(text: string): FileReading {
   const root = parseTree(text, findings);
   // Where the YAML is broken, what it seems to say would only add noise.
   const outline = root && outlineOf(root, text, findings);
-  const soFar = root && outline && trainOf(root, outline, findings);
+  const soFar = root && outline && checkedTrain(root, outline, findings);
   return {
     train: findings.errorCount === 0 ? soFar : undefined,
     soFar,
@@ -72,39 +76,28 @@ export function readFile(text: string): FileReading {
   };
 }
 
-function trainOf(root: Node, { file, mentions }: Outline, findings: Findings): Train {
-  const train = buildTrain(file);
+function checkedTrain(root: Node, { entries, mentions }: Outline, findings: Findings): Train {
+  const train = trainOf(entries);
   const at = (...path: string[]) => find(root, path);
   const members = memberCount(train, mentions);
-  const devices = mentions.filter(({ as }) => as === 'device').length;
-  if (members > MOST_MEMBERS) {
-    findings.error(at('sets'), {
-      problem: 'too many',
-      what: 'members',
-      count: members,
-      most: MOST_MEMBERS,
-    });
+  const devices = mentions.filter(({ role }) => role.names === 'device' && role.own).length;
+  const most = [
+    ['sets', 'members', members, MOST_MEMBERS],
+    ['devices', 'devices', devices, MOST_DEVICES],
+  ] as const;
+  const tooMany = most.filter(([, , count, limit]) => count > limit);
+  for (const [key, what, count, limit] of tooMany) {
+    findings.error(at(key), { problem: 'too many', what, count, most: limit });
   }
-  if (devices > MOST_DEVICES) {
-    findings.error(at('devices'), {
-      problem: 'too many',
-      what: 'devices',
-      count: devices,
-      most: MOST_DEVICES,
-    });
-  }
-  if (members > MOST_MEMBERS || devices > MOST_DEVICES) return train;
+  if (tooMany.length > 0) return train;
   checkNames(train, mentions, findings);
-  checkSense(train, at, findings);
+  for (const section of SECTIONS) section.check?.(train, at, findings);
   doubtNames(train, mentions, findings);
-  // Parts carry what is known to be there.
   if (findings.errorCount === 0) {
-    checkTeardown(train, at, findings);
-    checkCapacities(train, at, findings);
+    for (const section of SECTIONS) section.checkSound?.(train, at, findings);
   }
   if (findings.errorCount === 0) {
-    doubtDevices(train, at, findings);
-    doubtTeardown(train, at, findings);
+    for (const section of SECTIONS) section.doubt?.(train, at, findings);
   }
   return train;
 }
@@ -113,6 +106,6 @@ function memberCount(train: Train, mentions: readonly Mention[]): number {
   const names = new Set(
     train.sets.flatMap((set) => partsOf(set).map((part) => `${set.name}.${part}`)),
   );
-  for (const { as, name } of mentions) if (as === 'member' || as === 'join') names.add(name);
+  for (const { role, name } of mentions) if (role.names === 'member') names.add(name);
   return names.size;
 }

@@ -1,7 +1,8 @@
 import * as v from 'valibot';
 import { fromText, type Rational } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { type Expected, length, type Problem, readNamed } from '../../engine/trainfile/index.ts';
+import { length, readNamed } from '../../engine/form/index.ts';
+import type { Expected, Problem } from '../../engine/yaml/index.ts';
 import { readLength } from '../limits/index.ts';
 import type { BandReadings } from './readings.ts';
 

@@ -1,4 +1,4 @@
-import type { Located } from '../../engine/trainfile/index.ts';
+import type { Located } from '../../engine/yaml/index.ts';
 
 /** What a train file's limits, shelves and sizes may have against them, with the place. */
 export type FigureWarning = Located<FigureDoubt>;

@@ -1,5 +1,6 @@
 import * as v from 'valibot';
-import { type Expected, length } from '../../engine/trainfile/index.ts';
+import { length } from '../../engine/form/index.ts';
+import type { Expected } from '../../engine/yaml/index.ts';
 import type { AgainReadings } from './again.ts';
 import { readLength } from './bounds.ts';
 

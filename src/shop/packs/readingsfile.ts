@@ -1,12 +1,7 @@
 import * as v from 'valibot';
 import type { Train } from '../../engine/train/index.ts';
-import {
-  type Expected,
-  length,
-  pressure,
-  type Problem,
-  readNamed,
-} from '../../engine/trainfile/index.ts';
+import { length, pressure, readNamed } from '../../engine/form/index.ts';
+import type { Expected, Problem } from '../../engine/yaml/index.ts';
 import { AGAIN, againOf, readLength } from '../limits/index.ts';
 import type { PackReadings } from './readings.ts';
 

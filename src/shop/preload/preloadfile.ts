@@ -1,13 +1,7 @@
 import * as v from 'valibot';
 import type { Train } from '../../engine/train/index.ts';
-import {
-  type Expected,
-  force,
-  length,
-  type Problem,
-  readNamed,
-  torque,
-} from '../../engine/trainfile/index.ts';
+import { force, length, readNamed, torque } from '../../engine/form/index.ts';
+import type { Expected, Problem } from '../../engine/yaml/index.ts';
 import { readLength } from '../limits/index.ts';
 import type { PreloadReadings } from './readings.ts';
 import { pulled, readTorque } from './torque.ts';

@@ -1,17 +1,15 @@
 import * as v from 'valibot';
 import type { Limit } from '../../engine/train/index.ts';
+import { note, text, Walker } from '../../engine/form/index.ts';
+import { LIMIT } from '../../engine/sections/index.ts';
 import {
   type Expected,
   Findings,
-  LIMIT,
   Lines,
   type Node,
-  note,
   parseTree,
   type Problem,
-  text,
-  Walker,
-} from '../../engine/trainfile/index.ts';
+} from '../../engine/yaml/index.ts';
 import type { JobEntry, Told } from './job.ts';
 import { limitMistake } from './limits.ts';
 import { flowText } from './line.ts';

@@ -1,14 +1,12 @@
 import * as v from 'valibot';
+import { note, text as anyText, Walker } from '../../engine/form/index.ts';
 import {
   type Expected,
   Findings,
   Lines,
-  note,
   parseTree,
   type Problem,
-  text as anyText,
-  Walker,
-} from '../../engine/trainfile/index.ts';
+} from '../../engine/yaml/index.ts';
 import { INITIALS, readEntry } from './entry.ts';
 import type { Job, JobEntry } from './job.ts';
 import { lineRead } from './line.ts';

@@ -1,6 +1,6 @@
 import { compare } from '../../engine/linear/index.ts';
 import type { Limit, Train } from '../../engine/train/index.ts';
-import type { Mistake, Problem } from '../../engine/trainfile/index.ts';
+import type { Mistake, Problem } from '../../engine/yaml/index.ts';
 import { boundsOf, inTwoUnits } from '../limits/index.ts';
 import { type FoldedJob, standing } from './fold.ts';
 import type { Told } from './job.ts';

@@ -1,4 +1,4 @@
-import { type Node, type Problem, scalarText } from '../../engine/trainfile/index.ts';
+import { type Node, type Problem, scalarText } from '../../engine/yaml/index.ts';
 import { idOf } from './id.ts';
 
 // One entry, one line: whatever merges texts line by line keeps or drops it whole, and a union

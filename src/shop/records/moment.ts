@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Expected } from '../../engine/trainfile/index.ts';
+import type { Expected } from '../../engine/yaml/index.ts';
 
 const DAY = String.raw`(\d{4})-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])`;
 const CLOCK = String.raw`([01]\d|2[0-3]):([0-5]\d):([0-5]\d\.\d{3})`;

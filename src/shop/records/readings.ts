@@ -1,5 +1,5 @@
 import type { Train } from '../../engine/train/index.ts';
-import { type Mistake, nearest, type Node, type Problem } from '../../engine/trainfile/index.ts';
+import { type Mistake, nearest, type Node, type Problem } from '../../engine/yaml/index.ts';
 import { type BandReadings, readBands } from '../bands/index.ts';
 import { type PlayReadings, readPlays } from '../endplay/index.ts';
 import { type PackReadings, readReadings } from '../packs/index.ts';

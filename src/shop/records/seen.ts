@@ -1,6 +1,6 @@
 import type { Inquiry, Observation } from '../../engine/suspects/index.ts';
 import { readSeen } from '../../engine/suspects/index.ts';
-import type { Problem } from '../../engine/trainfile/index.ts';
+import type { Problem } from '../../engine/yaml/index.ts';
 import { type FoldedJob, standing } from './fold.ts';
 import { atEntry, fileText } from './line.ts';
 

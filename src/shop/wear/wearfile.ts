@@ -1,6 +1,7 @@
 import * as v from 'valibot';
 import type { Train } from '../../engine/train/index.ts';
-import { type Expected, length, type Problem, readNamed } from '../../engine/trainfile/index.ts';
+import { length, readNamed } from '../../engine/form/index.ts';
+import type { Expected, Problem } from '../../engine/yaml/index.ts';
 import { readLength } from '../limits/index.ts';
 import type { WearReadings } from './readings.ts';
 

@@ -1,5 +1,5 @@
 import type { Warning } from '../../engine/check/index.ts';
-import type { Problem } from '../../engine/trainfile/index.ts';
+import type { Problem } from '../../engine/yaml/index.ts';
 import type { FigureWarning } from '../../shop/figures/index.ts';
 import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
 

@@ -1,4 +1,4 @@
-import type { Problem } from '../../engine/trainfile/index.ts';
+import type { Problem } from '../../engine/yaml/index.ts';
 import { problemText, type Objection, visible, voiceOf } from '../narrative/index.ts';
 import type { Json } from './json.ts';
 import { type Page, paragraph } from './page.ts';

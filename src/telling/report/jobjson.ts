@@ -1,4 +1,4 @@
-import type { Problem } from '../../engine/trainfile/index.ts';
+import type { Problem } from '../../engine/yaml/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import { problemText } from '../narrative/index.ts';
 import type { Json } from './json.ts';

@@ -1,5 +1,5 @@
 import type { FoldedEntry, FoldedJob } from '../../shop/records/index.ts';
-import type { Problem } from '../../engine/trainfile/index.ts';
+import type { Problem } from '../../engine/yaml/index.ts';
 import { problemText, timeText, toldText, visible, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph, section } from './page.ts';
 

@@ -23,7 +23,7 @@ import {
   lineNumbers,
   type ViewUpdate,
 } from '@codemirror/view';
-import type { Place } from '../../../engine/trainfile/index.ts';
+import type { Place } from '../../../engine/yaml/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { completing, type Known } from './completing.ts';
 import { looksOfText } from './editorlooks.ts';

@@ -1,15 +1,14 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import type { Train } from '../../../engine/train/index.ts';
+import { isName } from '../../../engine/form/index.ts';
 import {
   discard,
-  type Edited,
-  isName,
   readTrain,
   type Reading,
-  type Refusal,
   rename,
   type Thing,
 } from '../../../engine/trainfile/index.ts';
+import type { Edited, Refusal } from '../../../engine/yaml/index.ts';
 import {
   type Answer,
   type Asked,

@@ -1,5 +1,5 @@
 import { useMemo } from 'preact/hooks';
-import { type Problem } from '../../../engine/trainfile/index.ts';
+import type { Problem } from '../../../engine/yaml/index.ts';
 import { problemText } from '../../../telling/narrative/index.ts';
 import type { Bench } from '../bench/index.ts';
 import { language } from '../words.ts';

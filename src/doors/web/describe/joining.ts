@@ -5,7 +5,7 @@ import {
   outputsOf,
   type Train,
 } from '../../../engine/train/index.ts';
-import { type Edited, mend } from '../../../engine/trainfile/index.ts';
+import { type Edited, mend } from '../../../engine/yaml/index.ts';
 
 /**
  * Makes one piece of the pieces that have these names: adds them to a join that one of them has

@@ -1,13 +1,6 @@
 import type { Train } from '../../../engine/train/index.ts';
-import {
-  type Edited,
-  inTurn,
-  mend,
-  pathOf,
-  put,
-  type Thing,
-  type Value,
-} from '../../../engine/trainfile/index.ts';
+import { pathOf, type Thing } from '../../../engine/trainfile/index.ts';
+import { type Edited, inTurn, mend, put, type Value } from '../../../engine/yaml/index.ts';
 import type { Answers, Inquiry, Topic } from './asking.ts';
 import { joined } from './joining.ts';
 import type { StepKey } from './steps.ts';

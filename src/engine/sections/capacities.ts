@@ -1,0 +1,41 @@
+import type { Train } from '../train/index.ts';
+import type { Findings } from '../yaml/index.ts';
+import { CAPACITY } from './capacity.ts';
+import { SIZED_DEVICE } from './names.ts';
+import { listed, type PlaceOf } from './section.ts';
+
+export const CAPACITIES = listed({
+  key: 'capacities',
+  field: 'capacities',
+  as: 'device',
+  name: SIZED_DEVICE,
+  entry: CAPACITY,
+  description: 'How much each device can carry, by device.',
+  checkSound: checkCapacities,
+});
+
+// Rings that are inside out, and sizes that are another kind of device's.
+function checkCapacities(train: Train, at: PlaceOf, findings: Findings): void {
+  for (const capacity of train.capacities ?? []) {
+    const { device } = capacity;
+    for (const key of ['lining mm', 'piston mm', 'servo mm'] as const) {
+      const [outer, inner] = (capacity as Rings)[key] ?? [1, 0];
+      if (inner < outer) continue;
+      findings.error(at('capacities', device, key), { problem: 'inside out', outer, inner });
+    }
+    const kind = train.devices.find(({ name }) => name === device)?.kind;
+    const fits =
+      'faces' in capacity
+        ? kind === 'clutch' || kind === 'brake'
+        : 'tightens' in capacity
+          ? kind === 'band'
+          : 'torque Nm' in capacity || kind !== 'one-way';
+    if (kind && !fits) {
+      findings.error(at('capacities', device), { problem: 'other kind', device, kind });
+    }
+  }
+}
+
+type Rings = {
+  readonly [key in 'lining mm' | 'piston mm' | 'servo mm']?: readonly [number, number];
+};

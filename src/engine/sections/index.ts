@@ -1,0 +1,2 @@
+export { FILE, SECTIONS, trainOf, VERSION } from './file.ts';
+export { LIMIT } from './limit.ts';

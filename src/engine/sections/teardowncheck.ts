@@ -1,0 +1,108 @@
+import {
+  assemble,
+  carriersOf,
+  CASE,
+  ownName,
+  piecesOf,
+  setGearing,
+  type Train,
+} from '../train/index.ts';
+import { type Findings, near } from '../yaml/index.ts';
+import type { PlaceOf } from './section.ts';
+
+/** Names that mean nothing, things carried twice, and parts that come off before their covers. */
+export function checkTeardown(train: Train, at: PlaceOf, findings: Findings): void {
+  const { teardown = [] } = train;
+  if (teardown.length === 0) return;
+  const carriable = carriableIn(train);
+  const own = ownName(train);
+  const carriers = new Map<string, string>();
+  const order = new Map(teardown.map(({ name }, i) => [name, i]));
+  const measured = new Set(measuredIn(train));
+  teardown.forEach((part, i) => {
+    const { name, carries, covers = [], under = [], 'hidden by': hidden = [] } = part;
+    carries.forEach((carried, k) => {
+      const place = () => at('teardown', name, 'carries', `${k}`);
+      const by = carriers.get(own(carried));
+      if (!carriable.has(carried)) {
+        findings.error(place(), () => {
+          return { problem: 'unknown carried', name: carried, ...near(carried, carriable) };
+        });
+      } else if (by !== undefined) {
+        findings.error(place(), { problem: 'carried twice', name: carried, by });
+      }
+      carriers.set(own(carried), by ?? name);
+    });
+    const measurable = (its: string, ...path: string[]) => {
+      if (measured.has(its)) return;
+      findings.error(at('teardown', name, ...path), () => {
+        return { problem: 'nothing to measure', name: its, ...near(its, measured) };
+      });
+    };
+    if (part.sets !== undefined) measurable(part.sets, 'sets');
+    part.closes?.forEach((its, k) => measurable(its, 'closes', `${k}`));
+    const cover = (key: 'covers' | 'under' | 'hidden by') => (other: string, k: number) => {
+      const place = () => at('teardown', name, key, `${k}`);
+      const j = order.get(other);
+      if (j === undefined) {
+        findings.error(place(), () => {
+          return { problem: 'unknown teardown part', part: other, ...near(other, order.keys()) };
+        });
+      } else if (key === 'covers' ? j <= i : j >= i) {
+        const [its, off] = key === 'covers' ? [other, name] : [name, other];
+        findings.error(place(), { problem: 'comes off too early', part: its, cover: off });
+      }
+    };
+    covers.forEach(cover('covers'));
+    under.forEach(cover('under'));
+    hidden.forEach(cover('hidden by'));
+  });
+}
+
+/**
+ * Warns of what a teardown forgets: devices (a one-way clutch may come as its two races), wheels
+ * and carriers of sets, and bodies that no part brings. For trains without mistakes.
+ */
+export function doubtTeardown(train: Train, at: PlaceOf, findings: Findings): void {
+  if (!train.teardown) return;
+  const carriers = carriersOf(train);
+  const own = ownName(train);
+  const forgotten = train.devices.flatMap((device): string[] => {
+    const [whole = '', ...races] = piecesOf(device);
+    if (carriers.has(whole)) return [];
+    const missing = races.filter((race) => !carriers.has(race));
+    return missing.length === 1 ? missing : missing.length === 0 && races.length > 0 ? [] : [whole];
+  });
+  const gearings = train.sets.map((set) => setGearing(train, set));
+  const planets = new Set(gearings.flatMap((its) => its.planets.map(({ member }) => member)));
+  const wheels = gearings.flatMap((its) => its.members.map(own));
+  const members = new Set(wheels.filter((wheel) => !planets.has(wheel)));
+  forgotten.push(...[...members].filter((member) => !carriers.has(member)));
+  for (const { label, names } of assemble(train).bodies) {
+    const told = names.some((name) => carriers.has(own(name)) || members.has(own(name)));
+    const planet = names.some((name) => planets.has(own(name)));
+    if (!told && !planet && !names.includes(CASE)) forgotten.push(label);
+  }
+  for (const name of forgotten) {
+    findings.warning(at('teardown'), { problem: 'not carried', name });
+  }
+}
+
+// What has a gap that is measured or set.
+function measuredIn({ packs = [], bands = [], endPlays = [] }: Train): string[] {
+  return [
+    ...[...packs, ...bands].map(({ device }) => device),
+    ...endPlays.map(({ shaft }) => shaft),
+  ];
+}
+
+// What a part can bring: any name of a member but the case, devices, and races.
+function carriableIn(train: Train): Set<string> {
+  const names = new Set<string>(assemble(train).members);
+  for (const set of train.sets) {
+    for (const { member } of setGearing(train, set).planets) names.add(member);
+  }
+  for (const device of train.devices) for (const piece of piecesOf(device)) names.add(piece);
+  names.delete(CASE);
+  return names;
+}

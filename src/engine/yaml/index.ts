@@ -1,0 +1,14 @@
+export { type Caret, caretAt } from './caret.ts';
+export { dataOf } from './data.ts';
+export { type Edited, proved, put, type Refusal, remove, treeOf } from './edit.ts';
+export type { Expected } from './expected.ts';
+export { find } from './find.ts';
+export { Findings } from './findings.ts';
+export { inTurn, mend } from './mend.ts';
+export { looksLike, near, nearest } from './near.ts';
+export { Lines, type Place, type Span } from './place.ts';
+export type * from './problem.ts';
+export type { Splice } from './splice.ts';
+export type { List, Node, Scalar, Section } from './node.ts';
+export { parseTree } from './tree.ts';
+export { flowText, quoted, scalarText, sectionLines, type Value } from './write.ts';
