@@ -17,11 +17,14 @@ const NAMES = fs
   .filter((file) => file.endsWith('.train.yaml'))
   .map((file) => file.slice(0, -'.train.yaml'.length));
 
-const scratch = fs.mkdtempSync(path.join(ROOT, 'node_modules/.cache/sheets-'));
+const cache = path.join(ROOT, 'node_modules/.cache');
+fs.mkdirSync(cache, { recursive: true });
+const scratch = fs.mkdtempSync(path.join(cache, 'sheets-'));
 afterAll(() => fs.rmSync(scratch, { recursive: true }));
 
 interface TrainFile {
   readonly name: string;
+  readonly ends?: readonly string[];
   readonly devices?: Readonly<Record<string, Readonly<Record<string, unknown>>>>;
   readonly teardown?: Readonly<Record<string, Part>>;
   readonly packs?: Readonly<Record<string, { readonly limits?: Readonly<Record<string, Limit>> }>>;
@@ -141,7 +144,7 @@ describe.each(NAMES)('%s', async (name) => {
         const [inner = '', outer = ''] = races.map((race) => race.replace('.', ' '));
         const locks = lets === 'clockwise' ? 'anticlockwise' : 'clockwise';
         expect(textOn('One-way card')).toContain(
-          `outer race: ${outer} inner race: ${inner} input end as described turns ${lets}, locks ${locks}`,
+          `outer race: ${outer} inner race: ${inner} ${train.ends?.[0] ?? 'input end'} as described turns ${lets}, locks ${locks}`,
         );
       }
     });

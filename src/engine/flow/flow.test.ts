@@ -36,6 +36,18 @@ devices:
   sprag: { one-way: [main.ring, case], lets: clockwise }
 `;
 
+const TWO_SETS = `
+sets:
+  main: { sun: 30, ring: 66, planets: 3 }
+  low: { sun: 30, ring: 66, planets: 3 }
+joined: { shaft: [main.sun], middle: [main.carrier, low.sun], drum: [low.carrier] }
+devices:
+  band: { band: main.ring }
+  sprag: { one-way: [main.ring, case], lets: clockwise }
+  low brake: { brake: low.ring }
+  low roller: { one-way: [low.ring, case], lets: clockwise }
+`;
+
 describe('a reaction that several devices could take', () => {
   const torques = (on: string[]) => {
     const { drive } = flow(trainOf(ONE_SET), on);
@@ -75,6 +87,15 @@ describe('a reaction that several devices could take', () => {
     ]);
     expect(drive.efficiency?.state).toBe('runs');
     expect(drive.facts).toContainEqual({ fact: 'shares', devices: ['band', 'sprag'] });
+  });
+  test('is told apart from another that others could take', () => {
+    const { drive } = flow(trainOf(TWO_SETS), ['band', 'low brake']);
+    const shared = drive.facts.filter(({ fact }) => fact === 'shares');
+    expect(shared).toEqual([
+      { fact: 'shares', devices: ['band', 'sprag'] },
+      { fact: 'shares', devices: ['low brake', 'low roller'] },
+    ]);
+    expect(shown(drive.devices.get('low brake')?.torque)).toBe('0..176/25');
   });
   test('falls on the friction device alone on coast, where the one-way clutch over-runs', () => {
     const { coast } = flow(trainOf(ONE_SET), ['band']);

@@ -1,5 +1,13 @@
 import { type Rational, signOf } from '../linear/index.ts';
-import { isSpan, isZero, type Quantity, sizeOf, speedAt, type Verdict } from '../reckon/index.ts';
+import {
+  isSpan,
+  isZero,
+  type Quantity,
+  sharedReactions,
+  sizeOf,
+  speedAt,
+  type Verdict,
+} from '../reckon/index.ts';
 import type { Device, MemberName, Way } from '../train/index.ts';
 import type { DeviceWork, State } from './answer.ts';
 import { type Element, pushOf, type Touch } from './element.ts';
@@ -31,7 +39,7 @@ export function reasonsOf(known: Known): Fact[] {
   const facts: Fact[] = [{ fact: 'turned', ...start }];
   const ends = turned === 'output' ? (question.tied ?? [given.member]) : [given.member];
   facts.push(...pathFacts(verdict, elements, ends));
-  facts.push(...sharedFacts(devices));
+  facts.push(...sharedFacts(verdict, devices));
   if (state === 'tied up') return [...facts, { fact: 'tied up', ...start }];
   facts.push(...looseFacts(verdict, devices));
   const end = { member: labelOf(verdict, load), end: other };
@@ -57,7 +65,7 @@ export function reasonsAt(known: Omit<Known, 'turned' | 'outputs'>): Fact[] {
       given.map(({ member }) => member),
     ),
   );
-  facts.push(...sharedFacts(devices));
+  facts.push(...sharedFacts(verdict, devices));
   const end = { member: labelOf(verdict, reluctant as string), end: 'output' } as const;
   if (state === 'tied up') return [...facts, { fact: 'tied up', ...end, way: 'clockwise' }];
   facts.push(...looseFacts(verdict, devices));
@@ -148,9 +156,16 @@ function fromTo(touches: readonly Touch[], from: number, speeds: readonly Ration
   return touches.toSorted((a, b) => giving(a) - giving(b));
 }
 
-function sharedFacts(devices: ReadonlyMap<string, DeviceWork>): Fact[] {
-  const shared = [...devices].filter(([, { torque }]) => isSpan(torque)).map(([name]) => name);
-  return shared.length > 0 ? [{ fact: 'shares', devices: shared }] : [];
+// A fact a reaction: the devices on the suns of two sets have nothing to share.
+function sharedFacts(verdict: Verdict, works: ReadonlyMap<string, DeviceWork>): Fact[] {
+  const { devices } = verdict.motion.train;
+  const loose = devices.flatMap(({ name }, d) => {
+    const work = works.get(name);
+    return work && isSpan(work.torque) ? [d] : [];
+  });
+  return sharedReactions(verdict, loose).map((group): Fact => {
+    return { fact: 'shares', devices: group.map((d) => (devices[d] as Device).name) };
+  });
 }
 
 // One-way clutches that over-run, and friction devices that are on for nothing.

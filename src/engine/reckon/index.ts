@@ -1,3 +1,4 @@
+export { sharedReactions } from './circuits.ts';
 export { reactionsOf } from './loads.ts';
 export { type Port, portsOf, portTorque } from './port.ts';
 export * from './quantity.ts';
