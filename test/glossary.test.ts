@@ -8,19 +8,19 @@ const sources = readSources();
 const pages = sources
   .filter(({ path }) => /^src\/doors\/web\/.*\.tsx?$/.test(path) && !path.includes('.test.'))
   .flatMap(spokenIn);
-// What a person reads of us in English: the README without its examples, and what files say of
-// themselves.
+// What a person reads of us in English: the README and the handbook without their examples, and
+// what files say of themselves.
 const papers = sources
-  .filter(({ path }) => path === 'README.md' || /^trains\/[^/]*\.train\.yaml$/.test(path))
+  .filter(({ path }) => /^README\.md$|^docs\/.*\.md$|^trains\/[^/]*\.train\.yaml$/.test(path))
   .map(({ path, text }): Said => ({
     where: path,
-    en: path === 'README.md' ? prose(text) : aboutOf(text),
+    en: path.endsWith('.md') ? prose(text) : aboutOf(text),
   }));
 
 describe('one word for one thing, in both languages', () => {
   it.each([
     ['the words of the page', pages],
-    ['the README and what our trains say of themselves', papers],
+    ['the handbook and what our trains say of themselves', papers],
   ] as const)('%s', (_, said) => {
     expect(said.length).toBeGreaterThan(5);
     expect(said.flatMap((its) => against(GLOSSARY, its))).toEqual([]);

@@ -13,7 +13,33 @@ import type { Fault } from './fault.ts';
  * the fault names what the train lacks.
  */
 export function applyFault(train: Train, fault: Fault): Train {
+  refuseStranger(train, fault);
   return { ...edited(train, fault), healthy: train.healthy ?? train };
+}
+
+// What names a device, a part, a member or a planet is told where that is looked for.
+function refuseStranger(train: Train, fault: Fault): void {
+  const { joins, pairs, sets } = train;
+  const among = (name: string, all: readonly { readonly name: string }[]) => {
+    if (all.some((its) => its.name === name)) return;
+    throw new RangeError(
+      `nothing is called ${name}: there are ${all.map((its) => its.name).join(', ')}`,
+    );
+  };
+  if (fault.what === 'join') among(fault.join, joins);
+  if (fault.what === 'pair') among(fault.pair, pairs);
+  if (fault.what === 'set') among(fault.set, sets);
+  if (fault.what === 'wheel') {
+    const gearings = sets.map((set) => setGearing(train, set));
+    const names = gearings.flatMap(({ members, planets }) => [
+      ...members,
+      ...planets.map(({ member }) => member),
+    ]);
+    among(
+      fault.member,
+      [...new Set(names)].map((name) => ({ name })),
+    );
+  }
 }
 
 function edited(train: Train, fault: Fault): Train {

@@ -21,8 +21,8 @@ import { workingOf } from './working.ts';
 
 /**
  * How `train` works with the friction devices `on` applied: under power, on coast and rolled
- * back. With a fault it travels as the healthy gear does. Names that are no friction device of
- * the train are ignored. Every answer has been checked against its certificate.
+ * back. With a fault it travels as the healthy gear does. Throws where the train has no device of
+ * such a name. Every answer has been checked against its certificate.
  */
 export function flow(
   train: Train,

@@ -40,13 +40,20 @@ export interface Margins {
   over(pressuresKpa: readonly Rational[], engine: Omit<Load, 'pressureKpa'>): GearMargin[][];
 }
 
-/** Makes gears of a train ready to be asked what they can pass. Every answer is proved. */
+/**
+ * Makes gears of a train ready to be asked what they can pass. Every answer is proved. Throws where
+ * a limit or a gear is of a device that the train does not have.
+ */
 export function marginsOf(
   train: Train,
   limits: readonly Limit[],
   gears: readonly AskedGear[] = gearsOf(train),
 ): Margins {
   const known = new Map(limits.map((limit) => [limit.device, limit]));
+  for (const name of known.keys()) {
+    if (train.devices.some((device) => device.name === name)) continue;
+    throw new RangeError(`no device is called ${name}`);
+  }
   const motion = motionOf(train);
   const balances = new Balances(motion);
   const vehicle = vehicleOf(train);

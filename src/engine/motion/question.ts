@@ -33,7 +33,9 @@ export interface Posed {
   readonly firstReluctant: number;
 }
 
+/** Throws where a device or a member is asked about that the train does not have. */
 export function pose(motion: Motion, question: Question): Posed {
+  refuseStrangers(motion, question.on);
   const rows: Row[] = [...motion.base.rows];
   const deviceRow = motion.devices.map(({ device, whenOn, whenOff }) => {
     const row = question.on.has(device.name) ? whenOn : whenOff;
@@ -64,4 +66,12 @@ export function pose(motion: Motion, question: Question): Posed {
 export function tiesOf(motion: Motion, { tied = [] }: Pick<Question, 'tied'>): Form[] {
   const [first, ...others] = tied;
   return first === undefined ? [] : others.map((member) => motion.apart(member, first));
+}
+
+function refuseStrangers({ devices }: Motion, on: Iterable<string>): void {
+  for (const name of on) {
+    if (devices.some(({ device }) => device.name === name)) continue;
+    const names = devices.map(({ device }) => device.name).join(', ');
+    throw new RangeError(`no device is called ${name}: there are ${names}`);
+  }
 }
