@@ -49,9 +49,11 @@ class Sentence {
   private last: Claim[] = [];
 
   take(part: Part): void {
-    const { symptoms, places, shift, when, whenFirst, said, link } = part;
-    if (symptoms.length === 0) this.withoutSymptom(part);
-    else {
+    const { symptoms, places, shift, when, whenFirst, said, link, denies } = part;
+    if (denies) this.unknown.push(said);
+    if (symptoms.length === 0) {
+      if (!denies) this.withoutSymptom(part);
+    } else {
       const under = { ...this.when, ...when };
       if (whenFirst) this.when = under;
       const named = [...this.waiting, ...places];
@@ -68,13 +70,22 @@ class Sentence {
   }
 
   // A bare list of gears belongs to what was said before it, or waits for what comes.
-  private withoutSymptom({ places, bare, when, said, link, leads }: Part): void {
+  private withoutSymptom(part: Part): void {
+    const { places, bare, when, said, leads } = part;
     if (bare && places.length > 0) {
-      if (link === 'except') this.extend({ except: places });
+      if (this.takesOut(part)) this.extend({ except: places });
       else if (this.last.length > 0 && !leads) this.extend({ places });
       else this.waiting.push(...places);
     } else if (when.heat || when.load) this.when = { ...this.when, ...when };
     else this.unknown.push(said);
+  }
+
+  // "In every gear but second", "in third, not in second"; but "no second, not in D" says it again.
+  private takesOut({ link, not }: Part): boolean {
+    const [before] = this.last;
+    if (!before || link === 'except') return link === 'except';
+    if (link === 'but' && before.places.includes('all')) return true;
+    return not && before.symptom !== 'no drive' && before.symptom !== 'no shift';
   }
 
   private extend({ places = [], except = [] }: Partial<Pick<Claim, 'places' | 'except'>>): void {

@@ -44,6 +44,9 @@ describe('a complaint in the driver’s words', () => {
     ['ruido en primera y segunda', ['noise in 1 2']],
     ['se revoluciona de segunda a tercera', ['flares 2-3']],
     ['no retiene en segunda, salvo en frío', ['no braking in 2']],
+    ['slips in reverse, not in second', ['slips in R but 2']],
+    ['slips in every gear but second', ['slips in all but 2']],
+    ['no second, not in D', ['no drive in 2 D']],
   ])('%j', (text, claims) => {
     expect(complaintOf(text).claims.map(told)).toEqual(claims);
   });
@@ -64,6 +67,30 @@ describe('a complaint in the driver’s words', () => {
     ]) {
       expect(complaintOf(text).claims).toEqual([]);
     }
+  });
+
+  // What is not so is no symptom, and what else was meant nobody guesses.
+  it.each([
+    'it does not tie up in second',
+    "it doesn't slip in second",
+    'no longer slips',
+    'it never slips in third',
+    'no slipping in second',
+    'no flare 2-3',
+    'it is not harsh into drive',
+    'does not growl in first',
+    'second is not good',
+    'ya no patina en segunda',
+    'nunca patina',
+    'no es brusco al meter D',
+  ])('tells %j back', (text) => {
+    expect(complaintOf(text)).toEqual({ claims: [], unknown: [text] });
+    expect(complaintSeen(text, kestrel)).toEqual({ observations: [], unused: [text] });
+  });
+
+  it('hears what is so beside what is not', () => {
+    const { claims, unknown } = complaintOf('it does not slip in second, but it slips in third');
+    expect([claims.map(told), unknown]).toEqual([['slips in 3'], ['it does not slip in second']]);
   });
 
   it('takes no time or speed for a gear', () => {
@@ -101,6 +128,12 @@ describe('what it means on a train', () => {
   it('of a car that starts in second is the ratio of second', () => {
     const [[line]] = seen('it starts in second') as [string[], string[]];
     expect(line).toMatch(/^- D 1: 1\.\d+, not sure$/u);
+  });
+
+  it('is not of gears that were taken out', () => {
+    const [lines] = seen('slips in every gear but second');
+    expect(lines).toContain('- D 3: slips, not sure');
+    expect(lines).not.toContain('- D 2: slips, not sure');
   });
 
   it('of a gear that the train lacks is told back', () => {

@@ -1,10 +1,12 @@
 import {
+  DENIAL,
   FILLERS,
   GEARS,
   HEATS,
   type Link,
   LINKS,
   LOADS,
+  NOT,
   type Place,
   plainWords,
   SHIFT,
@@ -17,6 +19,8 @@ export interface Part {
   readonly said: string;
   readonly link: Link;
   readonly symptoms: readonly Symptom[];
+  /** Something is said not to be so: what else is meant by it, the driver must say. */
+  readonly denies: boolean;
   readonly places: readonly Place[];
   readonly shift?: readonly [from: Place, to: Place];
   readonly when: { readonly heat?: 'cold' | 'hot'; readonly load?: 'light' | 'heavy' };
@@ -24,6 +28,8 @@ export interface Part {
   readonly whenFirst: boolean;
   /** Gears and nothing else. */
   readonly bare: boolean;
+  /** Gears that are said not to be among those before. */
+  readonly not: boolean;
   /** The part behind it is tied to it by "and", and says what is wrong with both. */
   readonly leads: boolean;
 }
@@ -64,11 +70,12 @@ function partOf(said: string, link: Link): Omit<Part, 'leads'> & { readonly fron
   return {
     said,
     link,
-    symptoms: symptomsIn(words),
+    ...symptomsIn(words),
     ...whereIn(words),
     when: { ...(heat && { heat }), ...(load && { load }) },
     whenFirst: whenIsFirst(words),
     bare: without.replace(FILLERS, '').trim() === '',
+    not: NOT.test(words),
     fronted: GEARS.some(([, form]) => form.test(first)),
   };
 }
@@ -80,16 +87,19 @@ function whenIsFirst(words: string): boolean {
   return when < first(SYMPTOMS.flatMap(([, forms]) => forms));
 }
 
-function symptomsIn(words: string): Symptom[] {
+// A symptom behind a denial that is not its own ("no reverse" is) is none: "it does not slip".
+function symptomsIn(words: string): Pick<Part, 'symptoms' | 'denies'> {
   let rest = words;
-  const found: Symptom[] = [];
+  let denies = false;
+  const symptoms: Symptom[] = [];
   for (const [symptom, forms] of SYMPTOMS) {
-    const form = forms.find((its) => its.test(rest));
-    if (!form) continue;
-    rest = rest.replace(form, ' ');
-    found.push(symptom);
+    const said = forms.map((form) => form.exec(rest)).find((match) => match !== null);
+    if (!said) continue;
+    if (DENIAL.test(rest.slice(0, said.index))) denies = true;
+    else symptoms.push(symptom);
+    rest = `${rest.slice(0, said.index)} ${rest.slice(said.index + said[0].length)}`;
   }
-  return found;
+  return { symptoms, denies };
 }
 
 function whereIn(words: string): Pick<Part, 'places' | 'shift'> {

@@ -50,7 +50,15 @@ class Meaning {
     this.places = new Places(inquiry);
   }
 
-  of(told: Claim): Meant[] {
+  /** Without the gears that were taken out. */
+  of(claim: Claim): Meant[] {
+    const out = new Set(claim.except.flatMap((place) => this.places.named(place)));
+    return this.all(claim).filter(({ test }) => {
+      return !('gear' in test && test.gear !== undefined && out.has(test.gear));
+    });
+  }
+
+  private all(told: Claim): Meant[] {
     // "No second, not in D": of gears with a number the lever says no more.
     const numbered = told.places.filter((place) => typeof place === 'number');
     const claim = numbered.length > 0 ? { ...told, places: told.places.filter(isGear) } : told;
@@ -116,8 +124,7 @@ class Meaning {
   }
 
   // Only where it should brake; of no gear in particular, in all of them.
-  private coasting({ places, except }: Claim): Meant[] {
-    const out = new Set(except.flatMap((place) => this.places.named(place)));
+  private coasting({ places }: Claim): Meant[] {
     const named = places.flatMap((place) => this.places.named(place));
     const braking = this.inquiry.tests.filter((test) => {
       const { outcomes, whole } = this.inquiry.predict(test);
@@ -125,7 +132,7 @@ class Meaning {
     });
     const its = braking.filter((test) => {
       const gear = 'gear' in test ? (test.gear ?? '') : '';
-      return !out.has(gear) && (named.length === 0 || named.includes(gear));
+      return named.length === 0 || named.includes(gear);
     });
     return saying(its, 'runs free');
   }

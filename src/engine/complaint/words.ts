@@ -215,5 +215,16 @@ export const SYMPTOMS: readonly (readonly [Symptom, readonly RegExp[]])[] = [
   ],
 ];
 
+/** What turns the words behind it round. */
+export const DENIAL = new RegExp(
+  String.raw`\b(?:not|never|no|no longer|no more|without|nor|neither|hardly|stopped` +
+    String.raw`|(?:do|does|did|is|was|has|have|wo|will|would|ca|could) ?nt` +
+    String.raw`|nunca|jamas|tampoco|sin|dejo de)\b`,
+  'u',
+);
+
+/** Gears that are taken out of those before: "…, not in second". */
+export const NOT = /^(?:not|no) /u;
+
 /** On the way into a gear. */
 export const INTO = /\b(?:in ?to|going|changes? to|shifts? to|al (?:pasar|entrar|cambiar))\b/iu;
