@@ -1,13 +1,15 @@
 import { askChart } from '../../asking/gears/index.ts';
-import { chartJson, chartText } from '../../telling/report/index.ts';
+import { chartCsv, chartJson, chartText } from '../../telling/report/index.ts';
+import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
 
-/** Every combination of the friction devices. */
+/** Every combination of the friction devices; with --csv the application chart of the file's gears. */
 export function chart(file: string, session: Session): Reply {
   const { options, page } = session;
+  if (options.json && options.csv) throw new Refusal('bad.csv');
   const { train, chart: answer } = askChart(trainOf(file, session), options);
-  return options.json
-    ? json(chartJson(answer))
-    : done(chartText(train, answer, options.all ?? false, page));
+  if (options.json) return json(chartJson(answer));
+  if (options.csv) return done(chartCsv(train, page));
+  return done(chartText(train, answer, options.all ?? false, page));
 }

@@ -212,6 +212,20 @@ describe('--json', () => {
 });
 
 describe('--csv', () => {
+  it('tells the application chart in the words that its marks stand for', async () => {
+    const { out } = await ask(`chart ${K} --csv`);
+    const lines = out.trimEnd().split('\r\n');
+    expect(lines[0]).toBe(
+      'gear,state,forward clutch,direct clutch,intermediate band,second brake,second roller,low brake,low sprag,ratio,engine braking',
+    );
+    expect(lines[1]).toBe('D 1,Under power,on,off,off,off,off,off,holds,2.4285714285714284,');
+    expect(lines[3]).toBe('D 3,Under power,on,on,off,idle,over-runs,off,over-runs,1,');
+    expect(lines[8]).toMatch(/^D 1,On coast,/u);
+    expect(lines).toHaveLength(15);
+    const { out: spanish } = await ask(`chart ${K} --csv --lang es`);
+    expect(spanish.split('\r\n')[3]).toContain(',aplicado,aplicado,suelto,sin carga,gira libre,');
+  });
+
   it('has the healthy train first, a line a fault, and as many values in each', async () => {
     const { out } = await ask(`faults ${K} --only "low sprag: backwards" --csv`);
     const [heads = '', healthy = '', fault = ''] = out.trimEnd().split('\r\n');

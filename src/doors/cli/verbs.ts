@@ -15,7 +15,7 @@ export const VERBS = {
     'json',
     'lang',
   ],
-  chart: ['without', 'fault', 'load', 'all', 'json', 'lang'],
+  chart: ['without', 'fault', 'load', 'all', 'json', 'csv', 'lang'],
   hand: [
     'hold',
     'turn',

@@ -297,10 +297,13 @@ export const en = {
   'chart.title':
     '{train}: {devices, plural, one {{devices} friction device} other {{devices} friction devices}}, {combinations, plural, one {{combinations} combination} other {{combinations} combinations}}\n{driving, plural, =0 {None drives} one {{driving} drives} other {{driving} drive}}, {neutral, plural, one {{neutral} is neutral} other {{neutral} are neutral}}, {tied, plural, one {{tied} is tied up} other {{tied} are tied up}}.',
   'chart.all': 'Every combination',
+  doing:
+    '{doing, select, on {on} idle {idle} holding {holds} over_running {over-runs} other {off}}',
   'chart.named': 'Gears that the ranges name',
   'chart.unnamed': 'Gears that no range names',
   'chart.steps': 'Shifts by one device, and what an overlap or a gap between two gives',
-  'chart.more': 'Every combination, neutral and tied up too: --all.',
+  'chart.more':
+    'Every combination, neutral and tied up too: --all. What each device does in each gear, for a spreadsheet: --csv.',
   'hand.turns': 'It turns',
   'hand.locks': 'It locks',
   'hand.legend':

@@ -296,10 +296,13 @@ export const es: Messages = {
   'chart.title':
     '{train}: {devices, plural, one {{devices} elemento de fricción} other {{devices} elementos de fricción}}, {combinations, plural, one {{combinations} combinación} other {{combinations} combinaciones}}\n{driving, plural, =0 {Ninguna transmite} one {{driving} transmite} other {{driving} transmiten}}, {neutral, plural, one {{neutral} es punto muerto} other {{neutral} son punto muerto}}, {tied, plural, one {{tied} bloquea} other {{tied} bloquean}}.',
   'chart.all': 'Todas las combinaciones',
+  doing:
+    '{doing, select, on {aplicado} idle {sin carga} holding {retiene} over_running {gira libre} other {suelto}}',
   'chart.named': 'Marchas que las gamas nombran',
   'chart.unnamed': 'Marchas que ninguna gama nombra',
   'chart.steps': 'Cambios de un elemento, y qué da un solape o un hueco entre dos',
-  'chart.more': 'Todas las combinaciones, también punto muerto y bloqueo: --all.',
+  'chart.more':
+    'Todas las combinaciones, también punto muerto y bloqueo: --all. Qué hace cada elemento en cada marcha, para una hoja de cálculo: --csv.',
   'hand.turns': 'Gira',
   'hand.locks': 'Se bloquea',
   'hand.legend':

@@ -6,6 +6,7 @@ import {
 } from '../../engine/faults/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { benchText, gearName, roadText, voiceOf } from '../narrative/index.ts';
+import { csvOf } from './csv.ts';
 import type { FaultsReport } from './faultstext.ts';
 import type { Page } from './page.ts';
 
@@ -51,12 +52,5 @@ export function faultsCsv({ train, matrix, bench }: FaultsReport, page: Page): s
     [voice.say('faults.healthy'), '', ...cells(matrix.gears), '', ...(bench ? [''] : [])],
     ...matrix.rows.map(line),
   ];
-  return lines.map((values) => values.map(cellText).join(',')).join('\r\n');
-}
-
-// A spreadsheet takes a text that begins with one of these signs for a formula.
-function cellText(value: string | number): string {
-  if (typeof value === 'number') return String(value);
-  const safe = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+  return csvOf(lines);
 }

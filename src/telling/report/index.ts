@@ -1,5 +1,6 @@
 export { bandJson } from './bandjson.ts';
 export { bandText } from './bandtext.ts';
+export { chartCsv } from './chartcsv.ts';
 export { chartText } from './charttext.ts';
 export { checkJson, checkText } from './checked.ts';
 export { faultsCsv } from './faultscsv.ts';
