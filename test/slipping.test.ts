@@ -30,7 +30,7 @@ const files = fs.readdirSync(FOLDER).filter((name) => name.endsWith('.train.yaml
 const text = fs.readFileSync(new URL('../experience.yaml', import.meta.url), 'utf8');
 const practice = readPractice(text).practice as Practice;
 const LOADS = { light: 0.3, ordinary: 0.5, heavy: 1 } as const;
-const COASTING = 0.15;
+const COASTING = 0.2;
 const STRENGTHS = [0.2, 0.45, 0.75];
 
 const trains = files.flatMap((file) => {

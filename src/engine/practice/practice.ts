@@ -93,6 +93,7 @@ export type CauseWord = (typeof CAUSES)[number];
 export const KINDS = [
   'not fed',
   'seal leaks',
+  'rings leak',
   'valve leaks',
   'lining worn',
   'band loose',

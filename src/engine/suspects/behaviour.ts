@@ -22,15 +22,25 @@ export function behaviour(road: Road, way: Way, driven: Driven, side: Side): Sho
   const on = way.instead?.get(driven.gear) ?? driven.on;
   const run = road.run(way.faults, on, side);
   const { beyond, released } = overload(road, way, driven, on, side, run);
-  if (beyond <= 1 || !released) return firm(run, road.run(SOUND, driven.on, side), side);
+  const goes = chanceToSlip(beyond);
+  if (goes === 0 || !released) return firm(run, road.run(SOUND, driven.on, side), side);
   // Far beyond what it holds nobody calls it slipping any more.
   const slips = beyond < 2 ? 0.96 : beyond < 5 ? 0.75 : 0.4;
   const mostly = side === 'coast' ? slips - 0.3 : slips;
   return [
-    [{ word: 'slips' }, mostly],
-    [plainly(released, side), 1 - mostly],
+    [{ word: 'slips' }, goes * mostly],
+    [plainly(released, side), goes * (1 - mostly)],
+    ...(goes < 1 ? [[plainly(run, side), 1 - goes] as const] : []),
   ];
 }
+
+// No two people pull alike: near what it holds it slips or not.
+function chanceToSlip(beyond: number): number {
+  if (beyond <= 0) return 0;
+  return Math.min(1, Math.max(0, 0.5 + Math.log(beyond) / (2 * Math.log(NEAR))));
+}
+
+const NEAR = 1.05;
 
 /** How far the load is beyond what is weak; above 1 it slips. And what the train does released. */
 export function overload(
@@ -45,7 +55,7 @@ export function overload(
   let released: Run | undefined;
   if (run.state !== 'driving') return { beyond };
   const back = road.goesBack(on);
-  const load = LOADS[driven.load ?? 'ordinary'] * (side === 'coast' ? COASTING : 1);
+  const load = LOADS[side][driven.load ?? 'ordinary'];
   if (way.weak.length === 0) return { beyond };
   const torques = road.torques(way.faults, on, side);
   for (const weakness of way.weak) {
@@ -122,6 +132,9 @@ export function plainly({ state, ratio }: Run, side: Side): Outcome {
   return ratio ? { word: words[0], ratio } : { word: words[1] };
 }
 
-// Parts of full load; common practice, no source. The foot off, the engine drags with less.
-const LOADS = { light: 0.3, ordinary: 0.5, heavy: 1 };
-const COASTING = 0.3;
+// Parts of full load; common practice, no source. The foot off, an engine drags with about a
+// fifth of its full torque, whatever it pulled with before.
+const LOADS = {
+  'under power': { light: 0.3, ordinary: 0.5, heavy: 1 },
+  coast: { light: 0.15, ordinary: 0.2, heavy: 0.25 },
+};

@@ -1,6 +1,7 @@
 export { type Cause } from './cause.ts';
 export { type Doubt, doubtsOf } from './doubt.ts';
-export { byCause, inquire, type Inquiry } from './inquiry.ts';
+export { foreseen } from './foreseen.ts';
+export { inquire, type Inquiry } from './inquiry.ts';
 export {
   type Advice,
   awaits,
@@ -14,7 +15,14 @@ export { type Account, accountsOf, type Observation } from './observation.ts';
 export { type Outcome, type Sight, sightOf } from './outcome.ts';
 export { pairsOf } from './pair.ts';
 export { type Belief, posterior } from './posterior.ts';
-export { type Bracket, type Evidence, rank, type Ranking, type Suspect } from './ranking.ts';
+export {
+  type Bracket,
+  type Evidence,
+  rank,
+  type Ranking,
+  sideOf,
+  type Suspect,
+} from './ranking.ts';
 export { sightMeant } from './saying.ts';
 export { readSeen, type SeenReading, seenText } from './seenfile.ts';
 export { speedSight } from './speed.ts';

@@ -46,7 +46,7 @@ function inquiryOf(
   causes: readonly Cause[],
   tests: readonly Test[],
 ): Inquiry {
-  const ways = waysOf(causes, road, grips);
+  const ways = waysOf(causes, road, grips, practice.tests.stall.shows ?? {});
   const reasons = reasonsOf(causes, practice, road);
   const predictor = new Predictor(road, practice, { causes, ways, reasons });
   const known = new Map<string, Prediction>();

@@ -1,7 +1,8 @@
 import type { Practised, Stage, TestWord } from '../practice/index.ts';
 import { STAGES } from '../practice/index.ts';
 import type { Cause } from './cause.ts';
-import { byCause, type Inquiry } from './inquiry.ts';
+import { foreseen } from './foreseen.ts';
+import type { Inquiry } from './inquiry.ts';
 import { type Account, openStage, wrongness } from './observation.ts';
 import type { Outcome } from './outcome.ts';
 import type { Belief } from './posterior.ts';
@@ -240,10 +241,11 @@ export function proposalOf(
   return proposal(inquiry, { test, bits, opening, score: 0 }, belief);
 }
 
-function proposal(inquiry: Inquiry, { test, bits, opening }: Scored, { causes }: Belief): Proposal {
+function proposal(inquiry: Inquiry, { test, bits, opening }: Scored, belief: Belief): Proposal {
+  const { causes } = belief;
   const practised = inquiry.practice.tests[test.test];
   const prediction = inquiry.predict(test);
-  const rows = byCause(inquiry, prediction);
+  const rows = foreseen(inquiry, prediction, belief);
   const leading = inquiry.causes
     .map((cause, c) => ({ cause, c, chance: causes[c] as number }))
     .filter(({ chance }) => chance >= LEADING)

@@ -8,6 +8,8 @@ export interface Belief {
   /** By way and by reason: the chance of its cause, and within the cause of it. */
   readonly ways: readonly number[];
   readonly reasons: readonly number[];
+  /** By way and by reason: its chance within its cause, of which all together are 1. */
+  readonly within: Readonly<Record<'ways' | 'reasons', readonly number[]>>;
   /** By cause: the logarithm of how likely it is that just this would be seen. */
   readonly fits: readonly number[];
 }
@@ -32,6 +34,7 @@ export function posterior(inquiry: Inquiry, accounts: readonly Account[]): Belie
     causes: chances,
     ways: within(ways, inquiry.ways),
     reasons: within(reasons, inquiry.reasons),
+    within: { ways: ways.within, reasons: reasons.within },
     fits,
   };
 }
@@ -81,9 +84,9 @@ function shares(logs: readonly number[]): number[] {
   return weights.map((weight) => weight / sum);
 }
 
-// Over every outcome that the test may have had.
-function likelihood(row: readonly number[], likelihoods: readonly number[]): number {
+/** Of what was said of a test, over every outcome that it may have had; never quite impossible. */
+export function likelihood(row: readonly number[], likelihoods: readonly number[]): number {
   const sum = row.reduce((total, chance, o) => total + chance * (likelihoods[o] as number), 0);
-  // Never quite impossible, so that whatever is said can be ranked.
+  // So that whatever is said can be ranked.
   return Math.max(sum, Number.MIN_VALUE);
 }

@@ -135,11 +135,16 @@ export class Predictor {
     const { causes, ways } = this.cases;
     const whole = this.road.run(SOUND, on, 'under power');
     const made = new Map<string, readonly number[]>();
+    const words: readonly OutcomeWord[] = OUTCOMES[test];
+    const certain = new Map(words.map((word) => [word, words.map((w) => (w === word ? 1 : 0))]));
+    const only = (word: OutcomeWord) => certain.get(word) as readonly number[];
     const rows = ways.map((way) => {
       const run = this.run(way, on);
       const { cause, faults } = causes[way.cause] as Cause;
       const stalled = test === 'stall' && this.slipsAtStall(way, on);
       const eased = 'heat' in how && how.heat !== undefined && isEased(way, how.heat);
+      const firm = test === 'stall' && run.state === 'driving' && !stalled;
+      if (firm && way.stalls !== undefined) return only(way.stalls);
       const needed = !eased && (faults.length === 0 || !sameRun(run, whole) || this.needs(way, on));
       const row =
         run.state === 'neutral' || stalled

@@ -1,7 +1,8 @@
 import { groupsOf } from './bracket.ts';
 import type { Cause } from './cause.ts';
 import { mistakenBy } from './doubt.ts';
-import { byCause, type Inquiry } from './inquiry.ts';
+import { foreseen } from './foreseen.ts';
+import type { Inquiry } from './inquiry.ts';
 import { type Account, chanceSaid, type Observation, openStage, wrongness } from './observation.ts';
 import type { Outcome } from './outcome.ts';
 import { type Belief, posterior } from './posterior.ts';
@@ -36,24 +37,29 @@ export interface Suspect {
 /** An observation, and what it says of a bracket. */
 export interface Evidence {
   readonly observation: Observation;
-  /** How much likelier it was by this cause than by all of them: above 1 speaks for it. */
+  /** The suspects of whom it says so; absent: all of the bracket. */
+  readonly of?: readonly Cause[];
+  /**
+   * How much likelier it was by these than by all causes, the rest being as it was seen: above 1
+   * speaks for each of them. Of several, the one that it says least of.
+   */
   readonly factor: number;
-  /** What the cause would most likely have shown, where that is something else. */
+  /** What they would most likely have shown, all of them, where that is something else. */
   readonly would?: Outcome;
 }
 
 export function rank(inquiry: Inquiry, accounts: readonly Account[]): Ranking {
   const belief = posterior(inquiry, accounts);
   const { causes: chances } = belief;
-  const spoken = accounts.flatMap((account) => spokenOf(inquiry, account));
-  const mistaken = mistakenBy(inquiry, accounts).map(({ length }) => length);
+  const spoken = accounts.flatMap((account) => spokenOf(inquiry, account, belief));
+  const mistaken = mistakenBy(inquiry, accounts);
   const brackets = groupsOf(belief, mistaken).map((among): Bracket => {
     const suspects = among.map((c) => {
       const cause = inquiry.causes[c] as Cause;
       return { cause, chance: chances[c] as number, starves: starves(inquiry, accounts, cause) };
     });
     const chance = sumOf(suspects.map((suspect) => suspect.chance));
-    return { chance, suspects, evidence: evidenceOf(spoken, among[0] as number) };
+    return { chance, suspects, evidence: spoken.flatMap((one) => evidenceOf(inquiry, one, among)) };
   });
   const classes = inquiry.apart(openStage(inquiry.practice, accounts));
   const leading = Math.max(
@@ -89,9 +95,10 @@ interface Spoken {
   readonly all: number;
 }
 
-function spokenOf(inquiry: Inquiry, { prediction, said }: Account): Spoken[] {
+function spokenOf(inquiry: Inquiry, account: Account, belief: Belief): Spoken[] {
+  const { prediction, said } = account;
   const { outcomes } = prediction;
-  const rows = byCause(inquiry, prediction);
+  const rows = foreseen(inquiry, prediction, belief, account);
   return said.map(({ observation, means }) => {
     const wrong = wrongness(inquiry, observation.sure);
     const saying = outcomes.map((_, o) => chanceSaid(means, o, outcomes.length, wrong));
@@ -103,11 +110,34 @@ function spokenOf(inquiry: Inquiry, { prediction, said }: Account): Spoken[] {
   });
 }
 
-function evidenceOf(spoken: readonly Spoken[], c: number): Evidence[] {
-  return spoken.map(({ observation, means, outcomes, rows, by, all }) => {
-    const own = rows[c] as readonly number[];
-    const likeliest = own.indexOf(Math.max(...own));
-    const would = means.includes(likeliest) ? undefined : outcomes[likeliest];
-    return { observation, factor: by(c) / all, ...(would && { would }) };
+// Once for all, where it says the same of all; else for those of whom it says one thing and those
+// of whom it says another.
+function evidenceOf({ causes }: Inquiry, spoken: Spoken, among: readonly number[]): Evidence[] {
+  const { observation, means, outcomes, rows, by, all } = spoken;
+  return ([1, -1, 0] as const).flatMap((side): Evidence[] => {
+    const its = among.filter((c) => sideOf(by(c) / all) === side);
+    if (its.length === 0) return [];
+    const factors = its.map((c) => by(c) / all);
+    const factor = factors.reduce((a, b) =>
+      Math.abs(Math.log(b)) < Math.abs(Math.log(a)) ? b : a,
+    );
+    const likeliest = new Set(
+      its.map((c) => {
+        const own = rows[c] as readonly number[];
+        return own.indexOf(Math.max(...own));
+      }),
+    );
+    const [only] = likeliest;
+    const other = likeliest.size === 1 && only !== undefined && !means.includes(only);
+    const would = other ? outcomes[only] : undefined;
+    const of = its.length < among.length && { of: its.map((c) => causes[c] as Cause) };
+    return [{ observation, ...of, factor, ...(would && { would }) }];
   });
 }
+
+/** Whether an observation speaks for a cause (1), against it (-1), or says nothing of it. */
+export function sideOf(factor: number): -1 | 0 | 1 {
+  return factor > 1 + SAYS ? 1 : factor < 1 - SAYS ? -1 : 0;
+}
+
+const SAYS = 0.05;

@@ -1,4 +1,5 @@
 import type { Fault } from '../faults/index.ts';
+import type { OutcomeWord, Shows } from '../practice/index.ts';
 import { appliedIn, gearsOf } from '../train/index.ts';
 import type { Cause } from './cause.ts';
 import { type Road, SOUND } from './road.ts';
@@ -17,6 +18,8 @@ export interface Way {
   readonly weak: readonly Weakness[];
   /** What is applied in place of what a gear applies, by gear. */
   readonly instead?: ReadonlyMap<string, readonly string[]>;
+  /** What a stall shows in whichever range, where something holds: engine and converter are the same. */
+  readonly stalls?: OutcomeWord;
 }
 
 /** What holds with a part of its strength. */
@@ -42,15 +45,23 @@ export interface Grip {
   readonly anticlockwise: number;
 }
 
-/** The ways of all causes; `grips`: what the file says of how strong a device is. */
-export function waysOf(causes: readonly Cause[], road: Road, grips: readonly Grip[]): Way[] {
+/**
+ * The ways of all causes; `grips`: what the file says of how strong a device is, `stall`: what the
+ * practice says that a stall shows.
+ */
+export function waysOf(
+  causes: readonly Cause[],
+  road: Road,
+  grips: readonly Grip[],
+  stall: Shows,
+): Way[] {
   const made = new Map<Cause, readonly Bare[]>();
   const of = (cause: Cause): readonly Bare[] => {
     let ways = made.get(cause);
     if (!ways) {
       ways = cause.both
         ? product(of(cause.both[0]), of(cause.both[1]))
-        : singly(cause, road, grips);
+        : singly(cause, road, grips, stall);
       made.set(cause, ways);
     }
     return ways;
@@ -60,7 +71,7 @@ export function waysOf(causes: readonly Cause[], road: Road, grips: readonly Gri
 
 type Bare = Omit<Way, 'cause'>;
 
-function singly(cause: Cause, road: Road, grips: readonly Grip[]): readonly Bare[] {
+function singly(cause: Cause, road: Road, grips: readonly Grip[], stall: Shows): readonly Bare[] {
   const plain: Bare = { share: 1, faults: cause.faults, weak: [] };
   const [fault] = cause.faults;
   switch (cause.cause) {
@@ -75,6 +86,9 @@ function singly(cause: Cause, road: Road, grips: readonly Grip[]): readonly Bare
     }
     case 'low line pressure':
       return lineWays();
+    case 'stator slips':
+    case 'engine weak':
+      return stallWays(cause, stall);
     case 'selector linkage':
       return leverWays(road);
     case 'control':
@@ -90,18 +104,31 @@ const ROLLS = 0.25;
 // From nearly nothing to nearly all of it, close enough that two gears which ask for different
 // torques are parted; what hardly holds is as good as dead, and counted there.
 const STRENGTHS = Array.from({ length: 26 }, (_, k) => 0.98 * 0.87 ** k);
+
+// A car is brought while it still drives: what has lost little is as frequent as what has lost
+// much, so that on steps of equal proportion a strength weighs as much as it is.
+function weightOf(strength: number, among: readonly number[]): number {
+  return strength / among.reduce((sum, its) => sum + its, 0);
+}
+
 // Wrong fluid and lining hold more cold; a shrunken seal less.
 const COLD = [
   { cold: 0.7, share: 0.75 },
   { cold: 1.4, share: 0.25 },
 ];
 const BACK = [1, 1.5];
+// A leak takes little of what the pump gives, and now and then so much that the others want it.
+const ENOUGH = [{ share: 1, starves: undefined }];
+const STARVING = [
+  { share: 0.8, starves: undefined },
+  { share: 0.2, starves: 0.45 },
+];
 // A band holds two to four times better with its wrap than against it.
 const WRAPS = [2, 3, 4];
 
 function weakWays(device: string, cause: Cause, road: Road, grips: readonly Grip[]): Bare[] {
   const leaks = cause.cause === 'device leaks';
-  const starving = leaks ? [undefined, 0.45] : [undefined];
+  const starving = leaks ? STARVING : ENOUGH;
   const strengths = leaks ? STRENGTHS.filter((_, k) => k % 2 === 0) : STRENGTHS;
   const backs = worksBothWays(device, road) ? BACK : [1];
   const ways = gripsOf(device, road, grips).flatMap(({ share: gripped, ...grip }) =>
@@ -114,10 +141,10 @@ function weakWays(device: string, cause: Cause, road: Road, grips: readonly Grip
       };
       return COLD.flatMap(({ cold, share }) =>
         strengths.flatMap((strength) =>
-          starving.map((starves): Bare => {
+          starving.map(({ starves, share: starved }): Bare => {
             const weak = { device, strength, cold, grip: scaled, back };
             return {
-              share: (gripped * share) / (backs.length * strengths.length * starving.length),
+              share: (gripped * share * starved * weightOf(strength, strengths)) / backs.length,
               faults: SOUND,
               weak: [{ ...weak, ...(starves !== undefined && { starves }) }],
             };
@@ -174,7 +201,7 @@ function lineWays(): Bare[] {
   const colds = [0.4, 1];
   return colds.flatMap((cold) =>
     STRENGTHS.map((strength): Bare => {
-      const share = 1 / (colds.length * STRENGTHS.length);
+      const share = weightOf(strength, STRENGTHS) / colds.length;
       return { share, faults: SOUND, weak: [{ strength, cold, grip: NO_GRIP, back: 1 }] };
     }),
   );
@@ -209,17 +236,41 @@ function leverWays({ train }: Road): Bare[] {
   ];
 }
 
-// Every gear of the range that has most of them is the same one.
-function stuckGears({ train }: Road): Bare[] {
-  const most = Math.max(...train.ranges.map(({ gears }) => gears.length), 0);
-  const range = train.ranges.find(({ gears }) => gears.length === most);
+// Stalled in one range or another, an engine and its converter do the same.
+function stallWays({ cause, faults }: Cause, stall: Shows): Bare[] {
+  const shown = Object.entries(stall[cause] ?? {}) as [OutcomeWord, number][];
+  const sum = shown.reduce((total, [, weight]) => total + weight, 0);
+  if (sum === 0) return [{ share: 1, faults, weak: [] }];
+  return shown
+    .filter(([, weight]) => weight > 0)
+    .map(([stalls, weight]) => ({ share: weight / sum, faults, weak: [], stalls }));
+}
+
+// A control that stays in one gear: every gear of the range that has most of them is that one, and
+// of every forward range, where the lever alone brings no other.
+function stuckGears(road: Road): Bare[] {
+  const { ranges } = road.train;
+  const most = Math.max(...ranges.map(({ gears }) => gears.length), 0);
+  const range = ranges.find(({ gears }) => gears.length === most);
   if (!range || most < 2) return [{ share: 1, faults: SOUND, weak: [] }];
-  return gearsOf(train, [range]).map(({ on }) => ({
-    share: 1 / most,
-    faults: SOUND,
-    weak: [],
-    instead: new Map(range.gears.map(({ name }) => [gearText(range.name, name), on])),
-  }));
+  const forward = ranges.filter((other) => {
+    return gearsOf(road.train, [other]).every(({ on }) => goesForward(road, on));
+  });
+  const reaches = forward.length > 1 ? [[range], forward] : [[range]];
+  return reaches.flatMap((reach) =>
+    gearsOf(road.train, [range]).map(({ on }) => ({
+      share: 1 / (most * reaches.length),
+      faults: SOUND,
+      weak: [],
+      instead: new Map(
+        gearsOf(road.train, reach).map(({ range: its, gear }) => [gearText(its, gear), on]),
+      ),
+    })),
+  );
+}
+
+function goesForward(road: Road, on: readonly string[]): boolean {
+  return road.run(SOUND, on, 'under power').state === 'driving' && !road.goesBack(on);
 }
 
 // Two causes at once, each in its ways; of many, some that stand for all.
@@ -238,11 +289,13 @@ function product(a: readonly Bare[], b: readonly Bare[]): Bare[] {
     others.map((other): Bare => {
       const faults = both(one.faults, other.faults);
       const instead = one.instead ?? other.instead;
+      const stalls = one.stalls ?? other.stalls;
       return {
         share: one.share * other.share,
         faults,
         weak: [...one.weak, ...other.weak],
         ...(instead && { instead }),
+        ...(stalls !== undefined && { stalls }),
       };
     }),
   );

@@ -3,7 +3,7 @@ import {
   type Advice,
   awaits,
   type Belief,
-  byCause,
+  foreseen,
   type Inquiry,
   nextTest,
   type Proposal,
@@ -33,9 +33,11 @@ export function chosen(
   const { best, others: further, heldBack } = nextTest(inquiry, accounts, belief, may);
   const parting = best ? [best, ...further] : [];
   const known = new Set(parting.map(({ test }) => test));
+  const kinds = seenKinds(accounts);
   const confirming = new Confirmation(inquiry, belief);
   const others = inquiry.tests
     .filter((test) => !known.has(test) && test.test !== 'hand check' && may(test))
+    .filter((test) => 'device' in test || !kinds.has(test.test))
     .filter((test) => !awaits(inquiry.practice.tests[test.test], accounts))
     .filter((test) => confirming.bits(test) >= LEAST)
     .map((test) => proposalOf(inquiry, accounts, belief, test));
@@ -47,15 +49,25 @@ export function chosen(
   return { proposed: proposed.slice(0, MOST), heldBack };
 }
 
+// Another gear or range confirms nothing that one of them has not; it may part the suspects.
+function seenKinds(accounts: readonly Account[]): ReadonlySet<string> {
+  const sure = accounts.filter(({ said }) => {
+    return said.some(({ observation }) => observation.sure === 'sure');
+  });
+  return new Set(sure.map(({ test }) => test.test));
+}
+
 /** What a test would say of what is suspected, all of it together, against a unit in order. */
 class Confirmation {
   private readonly inquiry: Inquiry;
+  private readonly belief: Belief;
   private readonly chances: readonly number[];
   private readonly sound: number;
 
-  constructor(inquiry: Inquiry, { causes }: Belief) {
+  constructor(inquiry: Inquiry, belief: Belief) {
     this.inquiry = inquiry;
-    this.chances = causes;
+    this.belief = belief;
+    this.chances = belief.causes;
     this.sound = inquiry.causes.findIndex(({ cause }) => cause === 'nothing wrong');
   }
 
@@ -65,7 +77,7 @@ class Confirmation {
    */
   bits(test: Test): number {
     const prediction = this.inquiry.predict(test);
-    const rows = byCause(this.inquiry, prediction);
+    const rows = foreseen(this.inquiry, prediction, this.belief);
     const wrong = 1 - (this.chances[this.sound] ?? 0);
     const suspected = prediction.outcomes.map((_, o) => {
       const sum = rows.reduce((all, row, c) => {

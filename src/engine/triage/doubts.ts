@@ -18,6 +18,10 @@ export class Doubts {
     return this.sum(({ cause }) => words.includes(cause));
   }
 
+  ofLine(): number {
+    return this.kind('low line pressure', 'high line pressure');
+  }
+
   ofConverter(): number {
     return this.kind('stator slips', 'engine weak');
   }

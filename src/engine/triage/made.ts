@@ -7,6 +7,7 @@ export class Made {
   private readonly texts: ReadonlySet<string>;
   private readonly kinds: ReadonlySet<string>;
   private readonly lame: ReadonlySet<string>;
+  private readonly slipping: ReadonlySet<string>;
   private readonly well: ReadonlySet<string>;
   private readonly weak: boolean;
   private readonly inquiry: Inquiry;
@@ -18,6 +19,7 @@ export class Made {
     this.texts = new Set(made.map(({ test }) => baseText(test)));
     this.kinds = new Set(made.map(({ test }) => test.test));
     this.lame = gearsOf(accounts.filter(isLame));
+    this.slipping = gearsOf(accounts.filter(isSlipping));
     this.well = gearsOf(accounts.filter(isWell));
   }
 
@@ -29,8 +31,9 @@ export class Made {
       // A gear that was not there when it was driven does not come by a shift either.
       case 'shift':
         return this.lame.has(test.gear) || this.lame.has(test.from);
+      // What was seen to slip is not pulled again to see it by a logger.
       case 'slip log':
-        return this.lame.has(test.gear);
+        return this.lame.has(test.gear) || this.slipping.has(test.gear);
       case 'engagement':
         return this.engaged(test);
       default:
@@ -38,13 +41,22 @@ export class Made {
     }
   }
 
+  /** Whether the first gear of a range has surely been itself. */
+  drives(test: Test & { readonly test: 'engagement' }): boolean {
+    return this.well.has(this.firstOf(test));
+  }
+
   // A range whose first gear was driven has engaged or not; how soon, matters where something is
   // weak. Only the ranges from which drivers start are timed.
-  private engaged({ range, on }: Test & { readonly test: 'engagement' }): boolean {
-    const first = this.inquiry.tests.find((test) => test.test === 'under power' && test.on === on);
-    const gear = first && 'gear' in first ? (first.gear as string) : '';
+  private engaged(engagement: Test & { readonly test: 'engagement' }): boolean {
+    const gear = this.firstOf(engagement);
     const known = this.lame.has(gear) || (this.well.has(gear) && !this.weak);
-    return known || !startsOf(this.inquiry).includes(range);
+    return known || !startsOf(this.inquiry).includes(engagement.range);
+  }
+
+  private firstOf({ on }: Test & { readonly test: 'engagement' }): string {
+    const first = this.inquiry.tests.find((test) => test.test === 'under power' && test.on === on);
+    return first && 'gear' in first ? (first.gear as string) : '';
   }
 }
 
@@ -91,6 +103,13 @@ function isLame({ test, said, prediction: { outcomes, own } }: Account): boolean
   if (test.test !== 'under power') return false;
   return said.some(({ means }) => {
     return means.length > 0 && means.every((o) => o !== own && outcomes[o]?.word !== 'slips');
+  });
+}
+
+function isSlipping({ test, said, prediction: { outcomes } }: Account): boolean {
+  if (test.test !== 'under power') return false;
+  return said.some(({ observation, means }) => {
+    return observation.sure === 'sure' && means.every((o) => outcomes[o]?.word === 'slips');
   });
 }
 

@@ -27,6 +27,13 @@ export class Sights {
       );
   }
 
+  /** The low readings at devices that are on in a gear: pulling there burns them, however lightly. */
+  starved(on: readonly string[]): Observation[] {
+    return this.saying(['device pressure'], ['low']).filter(({ test }) => {
+      return 'device' in test && on.includes(test.device);
+    });
+  }
+
   /** Gears that nothing should drive and that drive. */
   creeping(): Observation[] {
     return this.accounts

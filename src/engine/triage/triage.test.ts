@@ -105,6 +105,21 @@ describe('what stops a road test, and says why', () => {
   });
 });
 
+it('a pull is not offered by another name: no log of what slipped, nor where the gauge is low', () => {
+  const logged = (text: string) =>
+    counsel(seen(text)).open.flatMap((test) => (test.test === 'slip log' ? [test.gear] : []));
+  const slipped = 'D 2 heavy: slips\nD 3 heavy: drives\npressure: good\nfluid: clean\n';
+  expect(logged(slipped)).not.toContain('D 2');
+  expect(logged(slipped)).toContain('L 2');
+  expect(logged(`${slipped}pressure at second brake: low`)).not.toContain('L 2');
+});
+
+it('nobody times a range that drives, where nothing it applies is in doubt', () => {
+  const text =
+    'D 1: no drive\nD 2: drives\nD 3: drives\nL 1: drives\nR: drives\nL 1 coast: brakes\npressure: good';
+  expect(counsel(seen(text)).open.map(testText)).not.toContain('N to R');
+});
+
 it('a gear that growls is listened to, and not driven for another reason', () => {
   const { open, why } = counsel(seen('noise D 1: growls\nfluid: clean'));
   expect(why('pulling hard')).toEqual(['growls']);
@@ -124,6 +139,10 @@ describe('a stall', () => {
     expect(stalls(`${sound}pressure: good, not sure`)).toBe(false);
     expect(stalls(`${sound}pressure: high`)).toBe(false);
     expect(counsel(seen(sound)).why('stall test')).toContain('pressure unknown');
+  });
+
+  it('is not made again once two ranges agree', () => {
+    expect(stalls(`${sound}pressure: good\nstall D: low\nstall R: low`)).toBe(false);
   });
 
   it.each([

@@ -41,14 +41,21 @@ export function triageOf(inquiry: Inquiry, accounts: readonly Account[], belief:
     // What growls is no more driven by a light foot than by a heavy one.
     const growls = test.test === 'slip log' && stops.get('pulling hard')?.find(isGrowl);
     if (growls) return growls;
-    const device = 'device' in test ? test.device : undefined;
-    const asked = device === undefined || doubts.of(device) >= IN_QUESTION;
-    return asked ? undefined : { why: 'not in question' };
+    const starved = test.test === 'slip log' ? sights.starved(test.on) : [];
+    if (starved.length > 0) return { why: 'low pressure', because: starved };
+    return isAsked(test, doubts, made) ? undefined : { why: 'not in question' };
   };
   const told = (test: Test | undefined) =>
     test !== undefined && expectedBits(inquiry, test, undefined, belief) >= WORTH_BITS;
   const first = firstOf(inquiry, sights, accounts, doubts, told).filter((test) => !barOf(test));
   return { first, stops, barOf };
+}
+
+// Whether it asks after something that may be at fault; of a range that drives, how soon it does.
+function isAsked(test: Test, doubts: Doubts, made: Made): boolean {
+  if ('device' in test) return doubts.of(test.device) >= IN_QUESTION;
+  if (test.test !== 'engagement' || !made.drives(test)) return true;
+  return test.on.some((device) => doubts.of(device) >= LATE) || doubts.ofLine() >= LATE;
 }
 
 function isGrowl({ why }: Bar): boolean {
@@ -58,12 +65,19 @@ function isGrowl({ why }: Bar): boolean {
 /** A device with a smaller chance to be at fault is not opened for it. */
 const IN_QUESTION = 0.02;
 
-/** With a smaller chance that a stall would show what is wrong, nobody stalls. */
+/** With a smaller chance that something is weak, nobody takes the time in which a gear comes. */
+const LATE = 0.1;
+
+/** With a smaller chance that a stall would show what is wrong, or that it would not, nobody stalls. */
 const STALL_SHOWS = 0.1;
+
+function isOpen(chance: number): boolean {
+  return chance >= STALL_SHOWS && chance <= 1 - STALL_SHOWS;
+}
 
 const LEVER_FIRST = 0.05;
 
-/** Once something was seen, codes are read first only where so many bits are expected of them. */
+/** Once something was seen, what comes first is made only where so many bits are expected of it. */
 const WORTH_BITS = 0.01;
 
 // What a test is, for a stop.
@@ -105,7 +119,7 @@ function stopsOf(sights: Sights, doubts: Doubts): Map<Stopped, Bar[]> {
     ...pulling,
     ...seen('high pressure', ['pressure', 'device pressure'], ['high']),
     ...(sights.pressureIsRead() ? [] : [{ why: 'pressure unknown' } as const]),
-    ...(doubts.ofConverter() >= STALL_SHOWS ? [] : [{ why: 'shows nothing' } as const]),
+    ...(isOpen(doubts.ofConverter()) ? [] : [{ why: 'shows nothing' } as const]),
   ];
   const lever = leverFirst(sights, doubts);
   const opening: Bar[] = [
@@ -133,7 +147,8 @@ function firstOf(
   const one = (word: TestWord) => inquiry.tests.filter(({ test }) => test === word).slice(0, 1);
   const nothing = accounts.every(({ test }) => OUTSIDE.has(test.test));
   const lever = leverFirst(sights, doubts);
-  const pressure = (nothing || sights.weak()) && !sights.pressureIsKnown();
+  const line = one('pressure');
+  const pressure = (nothing || (sights.weak() && told(line[0]))) && !sights.pressureIsKnown();
   const driven = new Set(
     accounts.flatMap(({ test }) => ('gear' in test && test.gear ? [test.gear.split(' ')[0]] : [])),
   );
@@ -144,8 +159,8 @@ function firstOf(
     ...one('fluid'),
     ...(lever ? one('selector') : []),
     ...(nothing || told(one('codes')[0]) ? one('codes') : []),
-    ...(pressure ? one('pressure') : []),
-    ...engaging,
+    ...(pressure ? line : []),
+    ...(nothing ? engaging : engaging.filter(told)),
   ];
 }
 

@@ -335,13 +335,14 @@ export const en = {
   'seen.said': '{test}: {outcome}',
   'seen.speed': '{reading}, a ratio of {from} to {to}',
   'seen.against': '{test}: {outcome}, not {would}',
+  'seen.of': '{evidence} (of {suspects}{more, plural, =0 {} other { and {more} more}} only)',
   'seen.sure': '{sure, select, sure {sure} other {not sure}}',
   'suspects.title': '{train}: what may be wrong',
   'suspects.nothing seen': 'Nothing has been seen yet: this is how often things are wrong.',
   'suspects.seen': 'Seen',
   'suspects.ranked': 'Suspects, the likeliest first',
   'suspects.bracket':
-    '{place}. {chance} %: {count, plural, one {{suspect}} other {{count} suspects that nothing seen so far tells apart}}',
+    '{place}. {chance} %: {count, plural, one {{suspect}} other {{count} suspects that nothing seen so far surely tells apart}}',
   'suspects.starves':
     '{suspect} (it carries nothing where it slips; a leak takes the pressure of what does)',
   'flow.slipping':

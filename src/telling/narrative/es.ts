@@ -333,13 +333,14 @@ export const es: Messages = {
   'seen.said': '{test}: {outcome}',
   'seen.speed': '{reading}, una relación de {from} a {to}',
   'seen.against': '{test}: {outcome}, no {would}',
+  'seen.of': '{evidence} (solo de {suspects}{more, plural, =0 {} other { y {more} más}})',
   'seen.sure': '{sure, select, sure {seguro} other {no seguro}}',
   'suspects.title': '{train}: qué puede fallar',
   'suspects.nothing seen': 'Aún no se ha visto nada: así de a menudo falla cada cosa.',
   'suspects.seen': 'Visto',
   'suspects.ranked': 'Sospechosos, primero el más probable',
   'suspects.bracket':
-    '{place}. {chance} %: {count, plural, one {{suspect}} other {{count} sospechosos que nada visto hasta ahora separa}}',
+    '{place}. {chance} %: {count, plural, one {{suspect}} other {{count} sospechosos que nada visto hasta ahora separa con seguridad}}',
   'suspects.starves':
     '{suspect} (no lleva nada donde patina; una fuga quita la presión a lo que lleva)',
   'flow.slipping':

@@ -72,16 +72,27 @@ export function observationText({ test, sight }: Observation, voice: Voice): str
   return voice.say('seen.said', values);
 }
 
-/** As it speaks for a suspect; or with what the suspect would have shown, against it. */
+/**
+ * As it speaks for suspects; or with what they would have shown, against them. Where it is not
+ * said of all that stand together, it names those of whom it is.
+ */
 export function evidenceText(evidence: Evidence, voice: Voice): string {
-  const { observation, factor, would } = evidence;
-  if (factor >= 1 || !would) return observationText(observation, voice);
-  return voice.say('seen.against', {
-    test: testName(observation.test, voice),
-    outcome: sightText(observation.sight, voice),
-    would: outcomeText(would, voice),
-  });
+  const { observation, of, factor, would } = evidence;
+  const told =
+    factor >= 1 || !would
+      ? observationText(observation, voice)
+      : voice.say('seen.against', {
+          test: testName(observation.test, voice),
+          outcome: sightText(observation.sight, voice),
+          would: outcomeText(would, voice),
+        });
+  if (!of) return told;
+  const named = of.slice(0, MOST_NAMED).map((cause) => causeText(cause, voice));
+  const suspects = named.join(', ');
+  return voice.say('seen.of', { evidence: told, suspects, more: of.length - named.length });
 }
+
+const MOST_NAMED = 3;
 
 function wordText(
   word: OutcomeWord | 'as it should' | 'not as it should',

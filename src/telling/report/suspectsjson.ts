@@ -22,9 +22,10 @@ export function suspectsJson(suspicion: Suspicion): Json {
     suspects: ranking.brackets.map(({ chance, suspects, evidence }) => ({
       chance,
       bracket: suspects.map(({ cause, chance: its }) => ({ ...causeJson(cause), chance: its })),
-      evidence: evidence.map(({ observation, factor, would }) => {
+      evidence: evidence.map(({ observation, of, factor, would }) => {
         const other = would && { would: outcomeJson(would) };
-        return { ...observationJson(observation), factor, ...other };
+        const some = of && { of: of.map(causeJson) };
+        return { ...observationJson(observation), ...some, factor, ...other };
       }),
     })),
     enough: ranking.enough,

@@ -7,7 +7,7 @@ import type {
   Ranking,
 } from '../../engine/suspects/index.ts';
 import type { Counsel, Diagnosis, Stop } from '../../engine/triage/index.ts';
-import { testText } from '../../engine/suspects/index.ts';
+import { sideOf, testText } from '../../engine/suspects/index.ts';
 import {
   causeText,
   evidenceText,
@@ -181,8 +181,8 @@ function bracketLines(
   const spoken = evidence.toSorted(
     (a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)),
   );
-  const pro = spoken.filter(({ factor }) => factor > 1.05);
-  const contra = spoken.filter(({ factor }) => factor < 0.95);
+  const pro = spoken.filter(({ factor }) => sideOf(factor) > 0);
+  const contra = spoken.filter(({ factor }) => sideOf(factor) < 0);
   const inner = { ...page, columns: page.columns - INDENT.length };
   const told = [
     ...listed.flatMap((suspect) => {

@@ -1,5 +1,5 @@
 import { STAGES, type TestWord } from '../../engine/practice/index.ts';
-import { type Bracket, type Test, testText } from '../../engine/suspects/index.ts';
+import { type Bracket, sideOf, type Test, testText } from '../../engine/suspects/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import {
   causeText,
@@ -136,7 +136,7 @@ function bracketRow({ chance, suspects, evidence }: Bracket, voice: Voice): Cell
   const named = suspects.slice(0, MOST_SUSPECTS).map(({ cause }) => causeText(cause, voice));
   const more = suspects.length - named.length;
   const spoken = evidence
-    .filter(({ factor }) => factor > 1.05 || factor < 0.95)
+    .filter(({ factor }) => sideOf(factor) !== 0)
     .toSorted((a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)))
     .slice(0, MOST_EVIDENCE);
   const said = (['for', 'against'] as const).flatMap((side) => {

@@ -1,0 +1,154 @@
+import fs from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { faultText } from '../faults/index.ts';
+import { type Practice, readPractice } from '../practice/index.ts';
+import type { Train } from '../train/index.ts';
+import { readTrain } from '../trainfile/index.ts';
+import { mistakenBy } from './doubt.ts';
+import {
+  accountsOf,
+  type Bracket,
+  type Cause,
+  inquire,
+  type Inquiry,
+  posterior,
+  rank,
+  readSeen,
+  sideOf,
+} from './index.ts';
+
+const here = (file: string) =>
+  fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
+const practice = readPractice(here('experience.yaml')).practice as Practice;
+const trainOf = (text: string) => readTrain(text).train as Train;
+const kestrel = inquire(trainOf(here('trains/kestrel-three-speed.train.yaml')), practice);
+
+// One set whose band reduces and whose clutch makes it turn as one.
+const BANDED = inquire(
+  trainOf(`holdturn: 1
+name: One band
+input: crank
+output: shaft
+sets: { only: { sun: 30, ring: 70, planets: 4 } }
+joined: { crank: [only.ring], shaft: [only.carrier] }
+devices:
+  band: { band: only.sun }
+  clutch: { clutch: [only.ring, only.sun] }
+ranges: { D: { "1": [band], "2": [clutch] }, N: { "N": [] } }
+`),
+  practice,
+);
+
+const SEEN = {
+  'no braking in L 2': 'L 2 coast: runs free\nL 2: drives\nL 1 coast: brakes',
+  'a slip in third': 'D 3 heavy: slips\nR: drives\nD 2: drives\npressure: good',
+  'what cannot be': 'D 1: ties up\nD 2: drives\nD 3: no drive\nR: slips\nfluid: metal',
+};
+
+function told(text: string, inquiry: Inquiry = kestrel) {
+  const { observations, problems } = readSeen(text, inquiry);
+  expect(problems).toEqual([]);
+  const accounts = accountsOf(inquiry, observations);
+  return { accounts, ...rank(inquiry, accounts) };
+}
+
+function name({ cause, faults }: Cause): string {
+  return faults.length === 0 ? cause : faults.map(faultText).join(' + ');
+}
+
+function leading(text: string, inquiry: Inquiry = kestrel): string[] {
+  return told(text, inquiry).brackets[0]?.suspects.map(({ cause }) => name(cause)) ?? [];
+}
+
+describe('what stands together', () => {
+  it.each(Object.entries(SEEN))('stands in the order of its chance: %s', (_, text) => {
+    const chances = told(text).brackets.map(({ chance }) => chance);
+    expect(chances).toEqual(chances.toSorted((a, b) => b - a));
+  });
+
+  it.each(Object.entries(SEEN))('leaves the same unexplained: %s', (_, text) => {
+    const { accounts, brackets } = told(text);
+    const mistaken = mistakenBy(kestrel, accounts);
+    for (const { suspects } of brackets) {
+      const each = suspects.map(({ cause }) => new Set(mistaken[kestrel.causes.indexOf(cause)]));
+      for (const its of each) expect(its).toEqual(each[0]);
+    }
+  });
+
+  // How likely what was seen of one test was, by the rest: by Bayes' rule what all of it is, over
+  // what the rest is.
+  it.each(Object.entries(SEEN))(
+    'is told for and against each of whom it is true: %s',
+    (_, text) => {
+      const { accounts, belief, brackets } = told(text);
+      for (const account of accounts) {
+        const rest = posterior(
+          kestrel,
+          accounts.filter((other) => other !== account),
+        );
+        const each = belief.fits.map((fit, c) => Math.exp(fit - (rest.fits[c] as number)));
+        const all = kestrel.causes.reduce(
+          (sum, { prior }, c) => sum + prior * (each[c] as number),
+          0,
+        );
+        const side = (cause: Cause) =>
+          sideOf((each[kestrel.causes.indexOf(cause)] as number) / all);
+        for (const { suspects, evidence } of brackets) {
+          const of = suspects.map(({ cause }) => cause);
+          const its = evidence.filter(({ observation }) => observation.test === account.test);
+          const named = its.flatMap((one) => one.of ?? of);
+          expect(new Set(named)).toEqual(new Set(of));
+          for (const one of its)
+            for (const cause of one.of ?? of)
+              expect(side(cause), name(cause)).toBe(sideOf(one.factor));
+        }
+      }
+    },
+  );
+
+  it('speaks for a control that stays in second where second drives', () => {
+    const text = 'D 1: 1.429\nD 2: drives\nD 3: 1.429\nR: drives\ncodes: set';
+    const [{ suspects, evidence }] = told(text).brackets as [Bracket];
+    expect(suspects.map(({ cause }) => name(cause))).toEqual(['control']);
+    const second = evidence.find(({ observation }) => {
+      return (
+        observation.sight.saw === 'drives' &&
+        'gear' in observation.test &&
+        observation.test.gear === 'D 2'
+      );
+    });
+    expect(sideOf(second?.factor ?? 0)).toBe(1);
+  });
+});
+
+describe('pressure at a device', () => {
+  const slips =
+    'D 2 heavy: slips\nD 2 light: drives\nD 1: drives\nD 3 heavy: drives\npressure: good\n';
+
+  it('that is low is no worn lining: its circuit leads', () => {
+    const lost = leading(`${slips}pressure at second brake: low`);
+    expect(lost).toContain('second brake: leaks');
+    expect(lost).not.toContain('second brake: slips');
+  });
+
+  it('that is good is no leak: its lining leads', () => {
+    const worn = leading(`${slips}pressure at second brake: good`);
+    expect(worn).toContain('second brake: slips');
+    expect(worn).not.toContain('second brake: leaks');
+  });
+});
+
+it('a band that pulls and does not hold back holds one way: the one sure sight counts', () => {
+  const text =
+    'D 1: drives\nD 2: drives\nD 1 coast: slips\nD 2 coast: brakes\npressure: good\npressure at band: good';
+  expect(leading(text, BANDED)).toEqual(['band: slips']);
+});
+
+it('a dead control has one gear in every forward range, and nothing else is to be doubted', () => {
+  const text = 'D 1: 1.429\nD 2: drives\nD 3: 1.429\nL 1: 1.429\nL 2: drives\nR: drives';
+  const { accounts, brackets } = told(text);
+  expect(brackets[0]?.suspects.map(({ cause }) => name(cause))).toEqual(['control']);
+  expect(
+    mistakenBy(kestrel, accounts)[kestrel.causes.findIndex(({ cause }) => cause === 'control')],
+  ).toEqual([]);
+});
