@@ -1,6 +1,7 @@
 import type { Outcome } from './outcome.ts';
 import { type Road, type Run, sameRun, type Side, SOUND, type Torque } from './road.ts';
-import { over, type Way, type Weakness } from './way.ts';
+import type { Way, Weakness } from './way.ts';
+import { over } from './weakness.ts';
 
 /** A gear, and how it is driven. */
 export interface Driven {

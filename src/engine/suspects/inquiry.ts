@@ -5,7 +5,8 @@ import { type Prediction, Predictor } from './prediction.ts';
 import { Road, SOUND } from './road.ts';
 import { type Reason, reasonsOf } from './tables.ts';
 import { type Test, testText, testsOf } from './test.ts';
-import { type Grip, type Way, waysOf } from './way.ts';
+import type { Grip, Way } from './way.ts';
+import { waysOf } from './ways.ts';
 
 /** A train under suspicion: what may be wrong with it, and what each test would then show. */
 export interface Inquiry {
@@ -77,7 +78,7 @@ function inquiryOf(
 }
 
 /** By cause: the chance of each outcome, before anything is known of its ways and reasons. */
-export function byCause(inquiry: Inquiry, prediction: Prediction): readonly number[][] {
+function byCause(inquiry: Inquiry, prediction: Prediction): readonly number[][] {
   const known = means.get(prediction);
   if (known) return known;
   const { by, rows, outcomes } = prediction;

@@ -1,0 +1,62 @@
+import { appliedIn, gearsOf } from '../train/index.ts';
+import { type Road, SOUND } from './road.ts';
+import { gearText, rangesOf } from './test.ts';
+import type { Bare } from './way.ts';
+
+/** The lever out by a notch: one of its positions is another's, next to it. */
+export function leverWays({ train }: Road): Bare[] {
+  const order = ['P', 'R', 'N', 'D'];
+  const ranges = rangesOf(train).toSorted((a, b) => {
+    const place = (name: string) => (order.includes(name) ? order.indexOf(name) : order.length);
+    return place(a.name) - place(b.name);
+  });
+  const swaps = ranges.flatMap((range, k) =>
+    [ranges[k - 1], ranges[k + 1]].flatMap((other) => {
+      if (!other) return [];
+      const [first] = other.gears;
+      return [
+        new Map(
+          range.gears.map(({ name }) => {
+            const its = other.gears.find((gear) => gear.name === name) ?? first;
+            return [gearText(range.name, name), its ? appliedIn(train, its) : []] as const;
+          }),
+        ),
+      ];
+    }),
+  );
+  // Or it is out and nothing of it is felt in a gear.
+  const felt = 0.7 / Math.max(1, swaps.length);
+  return [
+    { share: swaps.length > 0 ? 0.3 : 1, faults: SOUND, weak: [] },
+    ...swaps.map((instead) => ({ share: felt, faults: SOUND, weak: [], instead })),
+  ];
+}
+
+/**
+ * A control that stays in one gear: every gear of the range that has most of them is that one, and
+ * of every forward range, where the lever alone brings no other.
+ */
+export function stuckGears(road: Road): Bare[] {
+  const { ranges } = road.train;
+  const most = Math.max(...ranges.map(({ gears }) => gears.length), 0);
+  const range = ranges.find(({ gears }) => gears.length === most);
+  if (!range || most < 2) return [{ share: 1, faults: SOUND, weak: [] }];
+  const forward = ranges.filter((other) => {
+    return gearsOf(road.train, [other]).every(({ on }) => goesForward(road, on));
+  });
+  const reaches = forward.length > 1 ? [[range], forward] : [[range]];
+  return reaches.flatMap((reach) =>
+    gearsOf(road.train, [range]).map(({ on }) => ({
+      share: 1 / (most * reaches.length),
+      faults: SOUND,
+      weak: [],
+      instead: new Map(
+        gearsOf(road.train, reach).map(({ range: its, gear }) => [gearText(its, gear), on]),
+      ),
+    })),
+  );
+}
+
+function goesForward(road: Road, on: readonly string[]): boolean {
+  return road.run(SOUND, on, 'under power').state === 'driving' && !road.goesBack(on);
+}
