@@ -1,6 +1,6 @@
 import type { Rational } from '../linear/index.ts';
 import type { Quantity } from '../reckon/index.ts';
-import type { MemberName, Way } from '../train/index.ts';
+import type { DeviceKind, MemberName, Way } from '../train/index.ts';
 
 /**
  * One reason, read off a certificate; a sentence in every language. Torques are sizes (not
@@ -104,7 +104,6 @@ export type Fact =
     };
 
 export type End = 'input' | 'output';
-export type DeviceKind = 'clutch' | 'brake' | 'band' | 'pawl' | 'one-way';
 
 /** A member of a set as its load finds it. */
 export interface Port {

@@ -105,12 +105,23 @@ export interface Gear {
   readonly on: readonly string[];
 }
 
+export type DeviceKind = Device['kind'];
+
+const APPLIED_BY = {
+  clutch: 'oil',
+  brake: 'oil',
+  band: 'oil',
+  pawl: 'the selector',
+  'one-way': 'its load',
+} as const satisfies Record<DeviceKind, string>;
+export const DEVICE_KINDS = Object.keys(APPLIED_BY) as readonly DeviceKind[];
+
 /** Whether oil applies it, and it could slip. */
 export function isFriction(device: Device): device is FrictionDevice {
-  return isApplied(device) && device.kind !== 'pawl';
+  return APPLIED_BY[device.kind] === 'oil';
 }
 
 /** Whether it is applied and released; a one-way clutch is moved by its load alone. */
 export function isApplied(device: Device): device is FrictionDevice | Pawl {
-  return device.kind !== 'one-way';
+  return APPLIED_BY[device.kind] !== 'its load';
 }

@@ -97,6 +97,15 @@ devices: { w: { freewheel: [a.annulus, case], lets: clockwise } }
   });
 });
 
+describe('a file that is not whole', () => {
+  it('tells what could be read so far', () => {
+    const { train, soFar } = readTrain('holdturn: 1\ninput: crank\nsets: { a: { sun: 30 } }\n');
+    expect(train).toBeUndefined();
+    expect(soFar).toMatchObject({ name: '', input: 'crank', output: '', sets: [] });
+    expect(readTrain('a: [').soFar).toBeUndefined();
+  });
+});
+
 describe('a train of ours', () => {
   it.each(trains)('%s is read, written and read alike', (_, text) => {
     const { train, problems } = readTrain(text);

@@ -1,4 +1,4 @@
-import type { GearSet, Train } from '../../../engine/train/index.ts';
+import type { Device, GearSet, Train } from '../../../engine/train/index.ts';
 import type { Thing } from '../../../engine/trainfile/index.ts';
 import { type Answer, type Answers, type Inquiry, inquire } from './asking.ts';
 
@@ -37,12 +37,7 @@ export function changeOf(train: Train, thing: Thing): Inquiry | undefined {
     case 'device': {
       const device = called(train.devices);
       if (!device) return undefined;
-      const { kind, first, second } = device;
-      const before =
-        kind === 'one-way'
-          ? said({ kind, inner: first, outer: second, lets: device.lets })
-          : said({ kind, first, second: kind === 'clutch' ? second : undefined });
-      return inquire('device', { changes: thing, before });
+      return inquire('device', { changes: thing, before: deviceSaid(device) });
     }
     case 'gear': {
       const range = train.ranges.find((one) => one.name === thing.within);
@@ -51,6 +46,19 @@ export function changeOf(train: Train, thing: Thing): Inquiry | undefined {
     }
     case 'range':
       return undefined;
+  }
+}
+function deviceSaid(device: Device): Answers {
+  const { kind, first, second } = device;
+  switch (kind) {
+    case 'clutch':
+      return said({ kind, first, second });
+    case 'brake':
+    case 'band':
+    case 'pawl':
+      return said({ kind, first });
+    case 'one-way':
+      return said({ kind, inner: first, outer: second, lets: device.lets });
   }
 }
 

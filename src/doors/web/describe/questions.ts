@@ -1,3 +1,4 @@
+import type { DeviceKind } from '../../../engine/train/index.ts';
 import { spoken } from '../words.ts';
 
 /** The questions, each by its step; `it` is what the round is about, in the reader's words. */
@@ -90,7 +91,7 @@ export const questions = spoken({
         band: 'A band: it holds a drum to the case',
         pawl: 'A park pawl: a tooth that locks a part to the case',
         'one-way': 'A one-way clutch: sprags or rollers',
-      },
+      } satisfies Record<DeviceKind, string>,
       turns: {
         external: 'Teeth outside on both: they turn opposite ways',
         internal: 'One inside the other: they turn the same way',
@@ -188,7 +189,7 @@ export const questions = spoken({
         band: 'Una banda: retiene un tambor contra la carcasa',
         pawl: 'Un trinquete de estacionamiento: un diente que traba una pieza con la carcasa',
         'one-way': 'Una rueda libre: de cuñas o de rodillos',
-      },
+      } satisfies Record<DeviceKind, string>,
       turns: {
         external: 'Dientes por fuera en las dos: giran al revés',
         internal: 'Una dentro de la otra: giran igual',

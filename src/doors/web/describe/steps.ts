@@ -1,4 +1,11 @@
-import { CASE, isApplied, type MemberName, type Train } from '../../../engine/train/index.ts';
+import {
+  CASE,
+  DEVICE_KINDS,
+  type DeviceKind,
+  isApplied,
+  type MemberName,
+  type Train,
+} from '../../../engine/train/index.ts';
 import type { Answers, Inquiry } from './asking.ts';
 import { freshJoin } from './joining.ts';
 import { piecesOf, pieceWith } from './pieces.ts';
@@ -132,8 +139,8 @@ function setSteps(answers: Answers, train: Train, self: string | undefined): Ste
 }
 
 function deviceSteps(answers: Answers, train: Train, named: readonly Step[]): Step[] {
-  const kind = words('kind', ['clutch', 'brake', 'band', 'pawl', 'one-way']);
-  switch (answers.get('kind')) {
+  const kind = words('kind', DEVICE_KINDS);
+  switch (answers.get('kind') as DeviceKind | undefined) {
     case 'clutch': {
       const first = memberSaid(answers, 'first');
       return [kind, ...named, member('first', train, [CASE]), member('second', train, [first])];
@@ -147,7 +154,7 @@ function deviceSteps(answers: Answers, train: Train, named: readonly Step[]): St
       const way: Step = { ...words('lets', ['clockwise', 'anticlockwise']), kind: 'way' };
       return [kind, ...named, member('inner', train), member('outer', train, [inner]), way];
     }
-    default:
+    case undefined:
       return [kind];
   }
 }

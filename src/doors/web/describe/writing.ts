@@ -1,4 +1,4 @@
-import type { Train } from '../../../engine/train/index.ts';
+import type { DeviceKind, Train } from '../../../engine/train/index.ts';
 import { pathOf, type Thing } from '../../../engine/trainfile/index.ts';
 import { type Edited, inTurn, mend, put, type Value } from '../../../engine/yaml/index.ts';
 import type { Answers, Inquiry, Topic } from './asking.ts';
@@ -59,13 +59,20 @@ function fresh(topic: Topic, says: Sayer): Thing {
 }
 
 function deviceValue(says: Sayer): Value {
-  const kind = says.text('kind');
-  if (kind === 'clutch') return mapOf({ clutch: [says.text('first'), says.text('second')] });
-  if (kind !== 'one-way') return mapOf({ [kind]: says.text('first') });
-  return mapOf({
-    'one-way': [says.text('inner'), says.text('outer')],
-    lets: says.text('lets'),
-  });
+  const kind = says.text('kind') as DeviceKind;
+  switch (kind) {
+    case 'clutch':
+      return mapOf({ clutch: [says.text('first'), says.text('second')] });
+    case 'brake':
+    case 'band':
+    case 'pawl':
+      return mapOf({ [kind]: says.text('first') });
+    case 'one-way':
+      return mapOf({
+        'one-way': [says.text('inner'), says.text('outer')],
+        lets: says.text('lets'),
+      });
+  }
 }
 
 function setValue(says: Sayer, { before }: Inquiry): Value {
