@@ -224,9 +224,10 @@ export {
   stripSheet,
   typstOf,
 } from './telling/sheets/index.ts';
-export type { Block, Measurements, Paper, Printing, Sheet, Stamp } from './telling/sheets/index.ts';
+export type { Block, Paper, Printing, Sheet, Stamp } from './telling/sheets/index.ts';
 export type { MarginReport } from './asking/gears/index.ts';
-export type { Suspicion } from './telling/report/index.ts';
+export type { Measurements } from './asking/build/index.ts';
+export type { Suspicion } from './asking/faults/index.ts';
 
 // What a class can predict of a train, and its votes as plain data.
 export {

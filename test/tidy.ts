@@ -152,6 +152,16 @@ export const RULES: readonly Rule[] = [
     right: [file('bench/a.ts', 'performance.now()'), file('src/engine/a.ts', '// Up to date.')],
   },
   {
+    name: 'only doors have files',
+    about: (path) => code(path) && /^src\/(?!doors\/)/.test(path) && !test(path),
+    faults: lines(/'node:/, () => 'text in and out; a door reads files'),
+    wrong: [file('src/asking/a.ts', "import fs from 'node:fs';")],
+    right: [
+      file('src/asking/a.test.ts', "import fs from 'node:fs';"),
+      file('src/doors/cli/a.ts', "import path from 'node:path';"),
+    ],
+  },
+  {
     name: 'no test is timed',
     about: (path) => code(path) && test(path),
     faults: lines(/\bperformance\.|\bhrtime\b|\bconsole\.time/, () => 'put it in bench/'),

@@ -1,4 +1,5 @@
 export { type AsFound, faultsOf, trainAsFound } from './found.ts';
+export { errorsIn, type Given, mustBeSound, type Renamed, renamedIn, trainIn } from './given.ts';
 export { lossesOf } from './losses.ts';
 export { type Hands, handsOf, speedsOf } from './members.ts';
 export { meant, unknown } from './names.ts';

@@ -1,3 +1,5 @@
+import type { Problem } from '../../engine/yaml/index.ts';
+
 /**
  * Why what was asked has no answer, as plain data; telling words it. Texts in it are as they
  * were given, whatever they would do to a terminal.
@@ -38,11 +40,35 @@ export type Refused =
         | 'bad.at losses'
         /** The train's file tells none. */
         | 'no.capacities'
-        | 'no.torque';
+        | 'no.torque'
+        | 'no.teardown'
+        | 'bad.series alone';
     }
   /** What has no meaning beside one-way clutches. */
   | { readonly refused: 'bad.one-way'; readonly option: string }
-  | { readonly refused: 'bad.many devices'; readonly count: number; readonly most: number };
+  | {
+      readonly refused: 'bad.many devices' | 'bad.many parts';
+      readonly count: number;
+      readonly most: number;
+    }
+  | { readonly refused: 'bad.many faults'; readonly rows: number; readonly gears: number }
+  | {
+      readonly refused: 'bad.trials' | 'bad.series';
+      readonly given: string;
+      readonly least: number;
+      readonly most: number;
+    }
+  /** Neither in the readings nor in the job. */
+  | {
+      readonly refused: `no.measured ${'pack' | 'endplay' | 'preload' | 'band' | 'wear'}`;
+      readonly called: string;
+    }
+  /** The text of a train, or another, that cannot be read; the first problem first. */
+  | {
+      readonly refused: 'bad.train' | 'bad.file';
+      readonly called: string;
+      readonly problems: readonly Problem[];
+    };
 
 /** A name that nothing bears: the nearest that something does, and all that could stand there. */
 export type UnknownName = Unknown &

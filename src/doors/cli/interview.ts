@@ -1,3 +1,10 @@
+import {
+  type Case,
+  type Suspicion,
+  suspicionOf,
+  type Told,
+  toldBy,
+} from '../../asking/faults/index.ts';
 import { roadReadingFrom } from '../../engine/road/index.ts';
 import {
   type Inquiry,
@@ -25,11 +32,9 @@ import {
   paragraph,
   percent,
   suspectsText,
-  type Suspicion,
   unusedLines,
 } from '../../telling/report/index.ts';
 import { done, type Reply, type Session } from './session.ts';
-import { suspicionOf, type Told, toldBy } from './suspicion.ts';
 
 /**
  * Asks what the driver says, where nothing is known yet, then a question at a time: what comes
@@ -38,9 +43,7 @@ import { suspicionOf, type Told, toldBy } from './suspicion.ts';
  * file.
  */
 export async function interview(
-  inquiry: Inquiry,
-  practice: string,
-  known: Told,
+  { inquiry, told: known, practice }: Case,
   lines: AsyncIterable<string>,
   { world, page, options }: Session,
 ): Promise<Reply> {
@@ -54,7 +57,7 @@ export async function interview(
   const prompt = world.terminal ? '> ' : '>\n';
   const offered = (test: Test) => !skipped.has(testText(test));
   const asked = (): Test | undefined => {
-    const suspicion = suspicionOf(inquiry, told, practice, offered);
+    const suspicion = suspicionOf({ inquiry, told, practice }, offered);
     const { best, first } = suspicion.advice;
     if (!best || (suspicion.ranking.enough && first === 0)) return undefined;
     const stops = suspicion.advice.stops.filter((stop) => {
@@ -98,7 +101,7 @@ export async function interview(
       }
     }
   }
-  const suspicion = suspicionOf(inquiry, told, practice, offered);
+  const suspicion = suspicionOf({ inquiry, told, practice }, offered);
   const file = seenText(told.observations).trimEnd();
   return done(
     [

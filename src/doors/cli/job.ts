@@ -1,4 +1,5 @@
 import path from 'node:path';
+import { jobIn } from '../../asking/job/index.ts';
 import {
   entryText,
   type FoldedJob,
@@ -12,12 +13,11 @@ import { problemText, visible, voiceOf } from '../../telling/narrative/index.ts'
 import { jobJson, jobText } from '../../telling/report/index.ts';
 import { localTime, typedTime } from './clock.ts';
 import { checkTold } from './checktold.ts';
-import { jobIn } from './jobsource.ts';
 import type { Ledger } from './ledger.ts';
 import { suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
-import { hashOf, trainOf } from './source.ts';
+import { givenIn, hashOf, trainOf } from './source.ts';
 import { toldBy } from './told.ts';
 import { JOB_ACTIONS } from './verbs.ts';
 import { reasonOf } from './watched.ts';
@@ -80,7 +80,7 @@ function struck(file: string, words: readonly string[], session: Session): Reply
   const { because } = session.options;
   if (given === undefined) throw new Refusal('bad.missing id');
   if (because === undefined) throw new Refusal('bad.missing option', { option: '--because' });
-  const id = entryMeant(given, jobIn(file, session).job).id;
+  const id = entryMeant(given, jobIn(givenIn(file, session.world)).job).id;
   const told = correction.length > 0 ? { told: toldBy(correction, session.options) } : {};
   return added(file, { ...told, strikes: { id, because } }, session);
 }
@@ -105,7 +105,7 @@ function added(
   session: Session,
 ): Reply {
   const { told, strikes } = said;
-  const { job: before } = jobIn(file, session);
+  const { job: before } = jobIn(givenIn(file, session.world));
   const [at, who] = [timeOf(session), initialsOf(session)];
   const { id, body, text } = entryText({
     at,
@@ -125,7 +125,7 @@ function added(
 
 function shown(file: string, words: readonly string[], session: Session): Reply {
   spare(words);
-  const { job: its, problems } = jobIn(file, session);
+  const { job: its, problems } = jobIn(givenIn(file, session.world));
   return session.options.json
     ? json(jobJson(its, problems))
     : done(jobText(its, problems, session.page));

@@ -1,14 +1,31 @@
-import type { Problem } from '../../engine/yaml/index.ts';
-import { foldJob, type FoldedJob, readJob } from '../../shop/records/index.ts';
+import { type OpenJob, openJob } from '../../asking/job/index.ts';
+import { jobNoteText, voiceOf } from '../../telling/narrative/index.ts';
+import { paragraph } from '../../telling/report/index.ts';
 import type { Session } from './session.ts';
-import { refuseFile, textOf } from './source.ts';
+import { givenIn, hashOf } from './source.ts';
 
-/** The job of a file as it stands, and what of the file cannot be read; refuses what is no job. */
-export function jobIn(
+/** The job of --job; undefined where none is named. Refuses what is no job file. */
+export function jobAsked({ options, world }: Session): OpenJob | undefined {
+  return options.job === undefined ? undefined : openJob(givenIn(options.job, world));
+}
+
+/** What is to be said of a job beside an answer to a train whose text has this hash. */
+export function notesOf(
+  job: OpenJob | undefined,
+  hash: string,
+  { language }: Session,
+): readonly string[] {
+  return (job?.notes(hash) ?? []).map((note) => jobNoteText(note, voiceOf(language)));
+}
+
+/** A text with what of the job was left out behind it; the text alone without a job. */
+export function noted(
+  text: string,
+  job: OpenJob | undefined,
   file: string,
   session: Session,
-): { readonly job: FoldedJob; readonly problems: readonly Problem[] } {
-  const { job, problems } = readJob(textOf(file, session.world));
-  if (job) return { job: foldJob(job), problems };
-  return refuseFile(file, problems, session);
+): string {
+  const notes = job ? notesOf(job, hashOf(file, session.world), session) : [];
+  const lines = notes.flatMap((note) => paragraph(`! ${note}`, session.page, '  '));
+  return lines.length === 0 ? text : [text, '', ...lines].join('\n');
 }

@@ -14,16 +14,16 @@ import {
   type Sheet,
   stripSheet,
 } from '../../telling/sheets/index.ts';
+import { askMeasurements, askPlan, type Measurements } from '../../asking/build/index.ts';
 import { askCapacity } from '../../asking/gears/index.ts';
-import { measurementsOf } from './measurements.ts';
 import { suggestion } from './names.ts';
-import { type OpenJob, openJob } from './openjob.ts';
+import { type OpenJob } from '../../asking/job/index.ts';
+import { jobAsked, notesOf } from './jobsource.ts';
 import { patiently } from './patiently.ts';
-import { plannedOf } from './plan.ts';
 import { printed, printingOf } from './printing.ts';
 import { Refusal } from './refusal.ts';
 import { json, type Reply, type Session } from './session.ts';
-import { trainOf } from './source.ts';
+import { givenIn, trainOf } from './source.ts';
 import { suspicionOfFile } from './suspects.ts';
 import { SHEETS } from './verbs.ts';
 import { lookingAt } from './stand.ts';
@@ -38,12 +38,12 @@ export async function sheet(given: string, file: string, typed: Session): Promis
   const told = trainOf(file, once);
   const train = trainAsFound(told, once.options);
   const session = lookingAt(train, once);
-  const job = openJob(session);
+  const job = jobAsked(session);
   const all = SHEETS.filter((one): one is Kind => one !== 'set');
   const kinds = kind === 'set' ? all.filter((one) => isFor(one, train, job)) : [kind];
   const sheets = patiently(session, (tell, within) => {
     return kinds.map((one, k) => {
-      const its = made(one, { told, train, file, session: within, job });
+      const its = made(one, { told, train, session: within, job });
       tell(k + 1, kinds.length);
       return its;
     });
@@ -52,7 +52,7 @@ export async function sheet(given: string, file: string, typed: Session): Promis
   if (session.options.json) return json(printing);
   // Without a job nobody misses its card.
   const left = all.filter((one) => kind === 'set' && one !== 'job' && !kinds.includes(one));
-  const notes = [...leftOut(left, session), ...(job?.notes(printing.stamp.hash) ?? [])];
+  const notes = [...leftOut(left, session), ...notesOf(job, printing.stamp.hash, session)];
   return printed(printing, notes, session);
 }
 
@@ -94,12 +94,11 @@ interface Asked {
   /** As its file tells it, and as it was found. */
   readonly told: Train;
   readonly train: Train;
-  readonly file: string;
   readonly session: Session;
   readonly job: OpenJob | undefined;
 }
 
-function made(kind: Kind, { told, train, file, session, job }: Asked): Sheet {
+function made(kind: Kind, { told, train, session, job }: Asked): Sheet {
   const { language, page, options } = session;
   const { stand = AT_THE_INPUT } = page;
   const known = job?.job;
@@ -117,9 +116,9 @@ function made(kind: Kind, { told, train, file, session, job }: Asked): Sheet {
     case 'strip':
       return stripSheet(train, language, known);
     case 'measure':
-      return measureSheet(train, measurementsOf(train, session, job), language, known);
+      return measureSheet(train, measurementsIn(train, session, job), language, known);
     case 'build':
-      return buildSheet(train, plannedOf(train, file), language, stand, known);
+      return buildSheet(train, askPlan(train), language, stand, known);
     case 'one-way':
       return oneWayCard(train, language, stand, known);
     case 'capacity':
@@ -128,4 +127,14 @@ function made(kind: Kind, { told, train, file, session, job }: Asked): Sheet {
       if (!known) throw new Refusal('no.job');
       return jobCard(known, language);
   }
+}
+
+// A file that is named goes before the job.
+function measurementsIn(train: Train, session: Session, job: OpenJob | undefined): Measurements {
+  const { options, world } = session;
+  return askMeasurements(train, {
+    ...(options.readings && { readings: givenIn(options.readings, world) }),
+    ...(options.plays && { plays: givenIn(options.plays, world) }),
+    ...(job && { job }),
+  });
 }

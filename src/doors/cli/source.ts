@@ -1,6 +1,7 @@
 import path from 'node:path';
+import { type Given, type Renamed, trainIn } from '../../asking/request/index.ts';
 import { type Reading, readTrain } from '../../engine/trainfile/index.ts';
-import { nearest, type Problem } from '../../engine/yaml/index.ts';
+import { nearest } from '../../engine/yaml/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
 import { MOST_BYTES } from './disk.ts';
@@ -16,50 +17,28 @@ export function readFile(file: string, { world }: Session): Reading {
 
 /** The train of a file; refuses with its first error where there is none. */
 export function trainOf(file: string, session: Session): Train {
-  const { train, problems } = readFile(file, session);
-  const errors = problems.filter(({ severity }) => severity === 'error');
-  const [first] = errors;
-  if (!first && train) {
-    tellRenamed(file, problems, session);
-    return train;
+  const { train, renamed } = trainIn(givenIn(file, session.world));
+  tellRenamed(renamed, session);
+  return train;
+}
+
+/** Tells, on standard error, which words of files have another name now. */
+export function tellRenamed(renamed: readonly Renamed[], { world, language }: Session): void {
+  for (const { called, problem } of renamed) {
+    const { line, column } = problem.place;
+    world.err(`holdturn: ${called}:${line}:${column}: ${problemText(problem, language)}\n`);
   }
-  throw new Refusal('bad.train', {
-    file,
-    place: first ? placeOf(file, first) : file,
-    problem: first ? problemText(first, session.language) : '',
-    more: errors.length - 1,
-  });
-}
-
-/** Refuses a file beside the train's with its first problem. */
-export function refuseFile(file: string, problems: readonly Problem[], session: Session): never {
-  const [first] = problems as [Problem];
-  const problem = problemText(first, session.language);
-  const place = placeOf(file, first);
-  throw new Refusal('bad.file', { place, problem, more: problems.length - 1 });
-}
-
-/** Tells, on standard error, which words of a file have another name now. */
-export function tellRenamed(
-  file: string,
-  problems: readonly Problem[],
-  { world, language }: Session,
-): void {
-  for (const problem of problems) {
-    if (problem.problem !== 'renamed') continue;
-    world.err(`holdturn: ${placeOf(file, problem)}: ${problemText(problem, language)}\n`);
-  }
-}
-
-// "file:line:column", which editors and terminals turn into a link.
-function placeOf(file: string, { place }: Problem): string {
-  return `${file}:${place.line}:${place.column}`;
 }
 
 /** The start of a hash of a file's text, by which two copies are told apart. */
 export function hashOf(file: string, world: World): string {
   const { createHash } = process.getBuiltinModule('node:crypto');
   return createHash('sha256').update(textOf(file, world)).digest('hex').slice(0, 12);
+}
+
+/** A file's text by the name of the file; refuses what cannot be read. */
+export function givenIn(file: string, world: World): Given {
+  return { called: file, text: textOf(file, world) };
 }
 
 /** A file's text; refuses what cannot be read. */

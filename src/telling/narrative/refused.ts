@@ -1,4 +1,5 @@
 import type { Refused, Unknown } from '../../asking/request/index.ts';
+import { problemText } from './problems.ts';
 import { type Arguments, visible, type Voice } from './voice.ts';
 
 /** Why there is no answer, and what to say instead: one line. `file` is what the train's text is called. */
@@ -50,15 +51,49 @@ export function refusedText(why: Refused, file: string, voice: Voice): string {
     case 'bad.choice':
     case 'no.ranges':
     case 'bad.at losses':
+    case 'bad.series alone':
       return voice.say(why.refused);
     case 'no.capacities':
     case 'no.torque':
+    case 'no.teardown':
       return voice.say(why.refused, { file: visible(file) });
     case 'bad.one-way':
       return voice.say('bad.one-way', { option: `--${why.option}` });
     case 'bad.many devices':
-      return voice.say('bad.many devices', { count: why.count, most: why.most });
+    case 'bad.many parts':
+      return voice.say(why.refused, { count: why.count, most: why.most });
+    case 'bad.many faults':
+      return voice.say('bad.many faults', { rows: why.rows, gears: why.gears });
+    case 'bad.trials':
+    case 'bad.series': {
+      const [given, least, most] = [visible(why.given), `${why.least}`, `${why.most}`];
+      return voice.say(why.refused, { given, least, most });
+    }
+    case 'no.measured pack':
+    case 'no.measured endplay':
+    case 'no.measured preload':
+    case 'no.measured band':
+    case 'no.measured wear':
+      return voice.say(why.refused, { file: visible(why.called) });
+    case 'bad.train':
+    case 'bad.file':
+      return unreadText(why, voice);
   }
+}
+
+// The first problem, by "file:line:column", which editors and terminals turn into a link.
+function unreadText(
+  { refused, called, problems }: Extract<Refused, { refused: 'bad.train' | 'bad.file' }>,
+  voice: Voice,
+): string {
+  const [first] = problems;
+  const file = visible(called);
+  return voice.say(refused, {
+    file,
+    place: first ? `${file}:${first.place.line}:${first.place.column}` : file,
+    problem: first ? problemText(first, voice.language) : '',
+    more: problems.length - 1,
+  });
 }
 
 /** The arguments of a message on an unknown name: the nearest, else the first that could stand there. */

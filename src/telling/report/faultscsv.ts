@@ -1,3 +1,4 @@
+import type { FaultsReport } from '../../asking/faults/index.ts';
 import {
   type FaultRow,
   faultText,
@@ -7,7 +8,6 @@ import {
 import { toNumber } from '../../engine/linear/index.ts';
 import { benchText, gearName, roadText, voiceOf } from '../narrative/index.ts';
 import { csvOf } from './csv.ts';
-import type { FaultsReport } from './faultstext.ts';
 import type { Page } from './page.ts';
 
 /**

@@ -1,3 +1,4 @@
+import type { FaultsReport } from '../../asking/faults/index.ts';
 import {
   type BenchSign,
   type Changed,
@@ -8,7 +9,6 @@ import {
 } from '../../engine/faults/index.ts';
 import type { Stand } from '../../asking/request/index.ts';
 import { benchText, type Language, roadText } from '../narrative/index.ts';
-import type { FaultsReport } from './faultstext.ts';
 import { type Json, mapJson, numberJson, quantityJson } from './json.ts';
 
 /**

@@ -1,15 +1,8 @@
-import type { BenchSign, FaultClass, FaultMatrix, FaultRow } from '../../engine/faults/index.ts';
-import type { Train } from '../../engine/train/index.ts';
+import type { FaultsReport } from '../../asking/faults/index.ts';
+import type { FaultClass, FaultRow } from '../../engine/faults/index.ts';
 import { benchText, roadText, visible, voiceOf } from '../narrative/index.ts';
 import { faultsTable, nameOf } from './faultstable.ts';
 import { type Page, paragraph, section } from './page.ts';
-
-/** Faults against gears, and for each row what shows it on the bench, where that was asked. */
-export interface FaultsReport {
-  readonly train: Train;
-  readonly matrix: FaultMatrix;
-  readonly bench?: readonly (BenchSign | undefined)[];
-}
 
 export function faultsText(report: FaultsReport, page: Page): string {
   const { train, matrix, bench } = report;

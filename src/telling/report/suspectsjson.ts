@@ -1,3 +1,4 @@
+import type { Suspicion } from '../../asking/faults/index.ts';
 import { faultText } from '../../engine/faults/index.ts';
 import {
   type Cause,
@@ -9,7 +10,6 @@ import {
 } from '../../engine/suspects/index.ts';
 import type { Stop } from '../../engine/triage/index.ts';
 import { type Json, numberJson } from './json.ts';
-import type { Suspicion } from './suspectstext.ts';
 
 /**
  * Tests are named as in a file of what was seen, faults as for --fault; chances are from 0 to

@@ -1,3 +1,4 @@
+import type { Suspicion } from '../../asking/faults/index.ts';
 import type { Growler } from '../../engine/noise/index.ts';
 import type {
   Bracket,
@@ -6,7 +7,7 @@ import type {
   Proposal,
   Ranking,
 } from '../../engine/suspects/index.ts';
-import type { Counsel, Diagnosis, Stop } from '../../engine/triage/index.ts';
+import type { Counsel, Stop } from '../../engine/triage/index.ts';
 import { sideOf, testText } from '../../engine/suspects/index.ts';
 import {
   causeText,
@@ -25,14 +26,6 @@ import {
 } from '../narrative/index.ts';
 import { type Page, paragraph, section } from './page.ts';
 import { table } from './table.ts';
-
-/** What is known of a train under suspicion. */
-export interface Suspicion extends Diagnosis {
-  /** What the driver says of which nothing could be made. */
-  readonly unused: readonly string[];
-  /** The name of the practice file. */
-  readonly practice: string;
-}
 
 /** What was seen, who is suspected and why, what contradicts, and what to test next. */
 export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): string {

@@ -1,3 +1,4 @@
+import type { Suspicion } from '../../asking/faults/index.ts';
 import { STAGES, type TestWord } from '../../engine/practice/index.ts';
 import { type Bracket, sideOf, type Test, testText } from '../../engine/suspects/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
@@ -14,7 +15,7 @@ import {
   type Voice,
   voiceOf,
 } from '../narrative/index.ts';
-import { percent, type Suspicion } from '../report/index.ts';
+import { percent } from '../report/index.ts';
 import { cautionOf } from './cautions.ts';
 import type { Block, Caution, Cell, Column, Sheet, Table } from './document.ts';
 import { fieldOf, headOf, jobFields } from './filled.ts';

@@ -13,6 +13,6 @@ export { drawingSheet } from './drawing.ts';
 export { jobCard } from './job.ts';
 export { diagnosisSheet } from './diagnosis.ts';
 export { capacitySheet } from './capacity.ts';
-export { type Measurements, measureSheet } from './measure.ts';
+export { measureSheet } from './measure.ts';
 export { oneWayCard } from './oneway.ts';
 export { stripSheet } from './strip.ts';

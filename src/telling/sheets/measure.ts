@@ -1,10 +1,8 @@
+import type { Measurements } from '../../asking/build/index.ts';
 import type { Device, Train } from '../../engine/train/index.ts';
-import type { BandJudgement } from '../../shop/bands/index.ts';
 import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
-import type { PreloadJudgement } from '../../shop/preload/index.ts';
 import type { PackJudgement } from '../../shop/packs/index.ts';
 import { type FoldedJob, standing } from '../../shop/records/index.ts';
-import type { WearJudgement } from '../../shop/wear/index.ts';
 import { keyOf, type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
 import { cautionOf } from './cautions.ts';
 import {
@@ -20,15 +18,6 @@ import type { Block, Sheet } from './document.ts';
 import { jobFields } from './filled.ts';
 import { preloadBlock } from './preload.ts';
 import { bandBlock, wornBlocks } from './worn.ts';
-
-/** What was measured of a train, or nothing yet: then there are boxes to write in. */
-export interface Measurements {
-  readonly packs: readonly PackJudgement[];
-  readonly plays: readonly EndPlayJudgement[];
-  readonly bands: readonly BandJudgement[];
-  readonly preloads: readonly PreloadJudgement[];
-  readonly wear: readonly WearJudgement[];
-}
 
 /**
  * The measure-and-select sheet: every pack, end play, band and worn part with its limit and the

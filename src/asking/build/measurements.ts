@@ -1,0 +1,61 @@
+import type { Train } from '../../engine/train/index.ts';
+import { type BandJudgement, judgeBand } from '../../shop/bands/index.ts';
+import { type EndPlayJudgement, judgeEndPlay, readPlays } from '../../shop/endplay/index.ts';
+import { judgePack, type PackJudgement, readReadings } from '../../shop/packs/index.ts';
+import { judgePreload, type PreloadJudgement } from '../../shop/preload/index.ts';
+import { judgeWear, type WearJudgement } from '../../shop/wear/index.ts';
+import type { OpenJob } from '../job/index.ts';
+import { type Given, mustBeSound } from '../request/index.ts';
+import { wrapOf } from './bands.ts';
+import { trainWith } from './kind.ts';
+
+/** What was measured of a train, or nothing yet: then there are boxes to write in. */
+export interface Measurements {
+  readonly packs: readonly PackJudgement[];
+  readonly plays: readonly EndPlayJudgement[];
+  readonly bands: readonly BandJudgement[];
+  readonly preloads: readonly PreloadJudgement[];
+  readonly wear: readonly WearJudgement[];
+}
+
+/** Readings of packs, of end plays, and a job, before which the others go. */
+export interface MeasurementsRequest {
+  readonly readings?: Given;
+  readonly plays?: Given;
+  readonly job?: OpenJob;
+}
+
+/** What is told of the train's packs, shafts, bearings, bands and wear, all of which are there. */
+export function askMeasurements(train: Train, request: MeasurementsRequest): Measurements {
+  const { readings, plays, job } = request;
+  const read = readReadings(readings?.text ?? '{}', train);
+  if (readings) mustBeSound(readings, read.problems);
+  const played = readPlays(plays?.text ?? '{}', train);
+  if (plays) mustBeSound(plays, played.problems);
+  const limited = trainWith(job, train);
+  const { packs = [], endPlays = [], bands = [], preloads = [], wear = [] } = limited;
+  const told = job?.readings(train);
+  const packReadings = [...read.readings, ...(told?.packs ?? [])];
+  const playReadings = [...played.readings, ...(told?.plays ?? [])];
+  return {
+    packs: packs.map((pack) => {
+      const { device } = pack;
+      return judgePack(pack, packReadings.find((its) => its.device === device) ?? { device });
+    }),
+    plays: endPlays.map((play) => {
+      return judgeEndPlay(play, playReadings.find(({ shaft }) => shaft === play.shaft) ?? {});
+    }),
+    preloads: preloads.map((preload) => {
+      const its = told?.preloads.find(({ bearings }) => bearings === preload.bearings);
+      return judgePreload(preload, its ?? {});
+    }),
+    bands: bands.map((band) => {
+      const { device } = band;
+      const its = told?.bands.find((one) => one.device === device) ?? {};
+      return judgeBand(band, its, wrapOf(limited, device));
+    }),
+    wear: wear.map((check) => {
+      return judgeWear(check, told?.wear.find(({ part }) => part === check.part) ?? {});
+    }),
+  };
+}

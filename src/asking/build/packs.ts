@@ -1,0 +1,34 @@
+import type { Pack, Train } from '../../engine/train/index.ts';
+import { judgePack, type PackJudgement, readReadings } from '../../shop/packs/index.ts';
+import { measured, type Measured, type MeasureRequest } from './kind.ts';
+import { trialsAsked, type TrialsRequest } from './trials.ts';
+
+/** The packs that readings or a job tell of. */
+export function askPacks(
+  file: Train,
+  request: MeasureRequest & TrialsRequest,
+): Measured<PackJudgement> {
+  const trials = trialsAsked(request);
+  return measured(
+    {
+      what: 'pack',
+      read: readReadings,
+      inJob: ({ packs }) => packs,
+      nameOf: ({ device }) => device,
+      judge: ({ packs = [] }, all) => {
+        // Readings are of packs that the train tells.
+        return all.map((its) => {
+          const of = packs.find(({ device }) => device === its.device) as Pack;
+          return judgePack(of, its, trials);
+        });
+      },
+      verdicts: ({ verdict, again, gauge, wear }) => {
+        // What was measured again with the chosen part is the last word.
+        const last = again?.agrees === false ? undefined : (again?.verdict ?? verdict);
+        return [last, gauge?.verdict, ...wear.map((its) => its.verdict)];
+      },
+    },
+    file,
+    request,
+  );
+}

@@ -1,0 +1,1 @@
+export { jobIn, type JobNote, type OpenJob, openJob } from './openjob.ts';

@@ -1,0 +1,83 @@
+import type { Inquiry, Observation } from '../../engine/suspects/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import type { Problem } from '../../engine/yaml/index.ts';
+import {
+  foldJob,
+  type FoldedJob,
+  type JobReadings,
+  readingsIn,
+  readJob,
+  type Replaced,
+  seenIn,
+  withLimitsOf,
+} from '../../shop/records/index.ts';
+import { type Given, NoAnswer } from '../request/index.ts';
+
+/** A job that answers and sheets are filled in from. It remembers what of it could not be used. */
+export interface OpenJob {
+  readonly called: string;
+  readonly job: FoldedJob;
+  /** What was measured; what was seen; the train with the limits of the job. */
+  readings(train: Train): JobReadings;
+  seen(inquiry: Inquiry): readonly Observation[];
+  withLimits(train: Train): Train;
+  /** What is to be said of it beside the answer to a train whose text has this hash. */
+  notes(hash: string): readonly JobNote[];
+}
+
+export type JobNote =
+  /** A limit that stands in the place of the file's. */
+  | { readonly note: 'limit'; readonly replaced: Replaced }
+  /** Lines that were left out, and what is wrong with the first. */
+  | {
+      readonly note: 'unused';
+      readonly called: string;
+      readonly count: number;
+      readonly first: Problem;
+    }
+  /** It was opened with another train file. */
+  | { readonly note: 'other train'; readonly called: string };
+
+/** Reads a job; refuses what is none. What of it cannot be used is left out, and noted. */
+export function openJob(given: Given): OpenJob {
+  const { called } = given;
+  const { job, problems } = jobIn(given);
+  let replaced: readonly Replaced[] = [];
+  const unused = new Map<number, Problem>();
+  const used = <Its extends { readonly problems: readonly Problem[] }>(its: Its): Its => {
+    for (const problem of its.problems) unused.set(problem.place.line, problem);
+    return its;
+  };
+  used({ problems });
+  return {
+    called,
+    job,
+    readings: (train) => used(readingsIn(job, train)),
+    seen: (inquiry) => used(seenIn(job, inquiry)).observations,
+    withLimits(train) {
+      const limited = used(withLimitsOf(job, train));
+      replaced = limited.replaced;
+      return limited.train;
+    },
+    notes(hash) {
+      const [first] = [...unused.values()].toSorted((a, b) => a.place.line - b.place.line);
+      const its = job.train?.hash;
+      const other = its !== undefined && !its.startsWith(hash) && !hash.startsWith(its);
+      return [
+        ...replaced.map((one) => ({ note: 'limit', replaced: one }) as const),
+        ...(first ? [{ note: 'unused', called, count: unused.size, first } as const] : []),
+        ...(other ? [{ note: 'other train', called } as const] : []),
+      ];
+    },
+  };
+}
+
+/** The job of a text as it stands, and what of it cannot be read; refuses what is no job. */
+export function jobIn({ called, text }: Given): {
+  readonly job: FoldedJob;
+  readonly problems: readonly Problem[];
+} {
+  const { job, problems } = readJob(text);
+  if (!job) throw new NoAnswer({ refused: 'bad.file', called, problems });
+  return { job: foldJob(job), problems };
+}
