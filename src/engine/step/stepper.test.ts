@@ -49,6 +49,15 @@ describe('two inertias and a clutch', () => {
   });
 });
 
+it('steps of a millisecond lose less than a fiftieth of the heat of a shift by themselves', () => {
+  const { stepper } = moving(TWO, { a: 0.3, b: 4 }, ['a', 'b'], { a: 400, b: 250 });
+  stepper.pushing[0] = stepper.pulling[0] = 150;
+  for (let k = 0; k < 500; k++) stepper.step(1e-3);
+  expect(Math.abs(stepper.slipOf(0))).toBeLessThan(1e-9);
+  expect(stepper.loss).toBeGreaterThan(0);
+  expect(stepper.loss / (stepper.heat[0] as number)).toBeLessThan(0.02);
+});
+
 it('a device that sticks takes more until it slips', () => {
   const { stepper } = moving(TWO, { a: 1, b: 1 }, ['a', 'b']);
   stepper.pushing[0] = stepper.pulling[0] = 10;

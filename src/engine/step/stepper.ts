@@ -1,8 +1,7 @@
 import type { Inertia } from '../inertia/index.ts';
 import type { Motion } from '../motion/index.ts';
 import type { MemberName } from '../train/index.ts';
-import { ExactPivots } from './exact.ts';
-import { BoxedPivots, GRIPS, LEAST, MOST } from './boxed.ts';
+import { Contacts } from './contacts.ts';
 import { type Coupling, couplingOf, dot } from './coupling.ts';
 import { inverseOf } from './inverse.ts';
 
@@ -16,8 +15,7 @@ import { inverseOf } from './inverse.ts';
  * (J. J. Moreau's implicit scheme for dry friction, from memory). Where several devices share a
  * reaction the speeds are settled and their torques are not: what is told is one way to share it.
  *
- * The state that held in the step before is tried first and checked; only where it fails do
- * `BoxedPivots` find another. A step that keeps its state allocates nothing.
+ * A step allocates nothing, but where devices grip together that never did before.
  */
 export class Stepper {
   /** What each device can take, in the train's order (N·m), as it drags its first member clockwise. */
@@ -33,21 +31,13 @@ export class Stepper {
   work = 0;
   loss = 0;
 
-  private exact?: ExactPivots;
   private readonly coupling: Coupling;
   private readonly u: Float64Array;
   private readonly was: Float64Array;
   private readonly slip: Float64Array;
-  private readonly impulse: Float64Array;
-  private readonly least: Float64Array;
-  private readonly most: Float64Array;
-  private readonly unhindered: Float64Array;
-  private readonly state: Uint8Array;
+  private readonly contacts: Contacts;
   private readonly oneWay: Int8Array; // 1 where the slip's sign is turned, −1 where not, 0: friction
   private readonly ports: Float64Array;
-  private readonly pivots: BoxedPivots;
-  private readonly grips = new Map<string, Grip>();
-  private grip: Grip;
   private readonly devices: number;
   private lastH = 1;
 
@@ -62,10 +52,9 @@ export class Stepper {
     this.devices = motion.devices.length;
     const each = () => new Float64Array(this.devices);
     [this.pushing, this.pulling, this.heat] = [each(), each(), each()];
-    [this.slip, this.impulse, this.unhindered] = [each(), each(), each()];
-    [this.least, this.most] = [each(), each()];
+    this.slip = each();
+    this.contacts = new Contacts(this.coupling, this.devices);
     this.sticking = each().fill(1);
-    this.state = new Uint8Array(this.devices);
     this.oneWay = Int8Array.from(motion.devices, ({ device }) => {
       return device.kind !== 'one-way' ? 0 : device.lets === 'clockwise' ? 1 : -1;
     });
@@ -76,8 +65,6 @@ export class Stepper {
     this.was = new Float64Array(free);
     this.torque = new Float64Array(ports.length);
     this.ports = Float64Array.from(ports.flatMap((port) => this.coupling.speedOf(port)));
-    this.pivots = new BoxedPivots(this.devices);
-    this.grip = this.gripOf() as Grip;
   }
 
   /**
@@ -96,15 +83,14 @@ export class Stepper {
       this.u[i] = rows.reduce((sum, row, k) => sum + (row[i] ?? 0) * (pushes[k] ?? 0), 0);
     }
     this.slipsOf(this.u, this.slip);
-    this.state.fill(LEAST);
-    this.grip = this.gripOf() as Grip;
+    this.contacts.release();
     this.heat.fill(0);
     [this.work, this.loss] = [0, 0];
   }
 
   /** One step of `h` seconds with the torques and capacities as they stand now. */
   step(h: number): void {
-    const { u, was, unhindered, devices } = this;
+    const { u, was, contacts, devices } = this;
     const { free, slips } = this.coupling;
     this.lastH = h;
     was.set(u);
@@ -115,10 +101,10 @@ export class Stepper {
         u[i] = (u[i] as number) + push * (this.ports[p * free + i] as number);
       }
     }
-    this.slipsOf(u, unhindered);
-    if (!this.settle(NEAR)) this.find();
+    this.slipsOf(u, contacts.unhindered);
+    contacts.settle(u);
     for (let k = 0; k < devices; k++) {
-      const by = this.impulse[k] as number;
+      const by = contacts.impulse[k] as number;
       if (by === 0) continue;
       for (let i = 0; i < free; i++) {
         u[i] = (u[i] as number) - by * (slips[k * free + i] as number);
@@ -141,7 +127,7 @@ export class Stepper {
 
   /** The torque of the k-th device on its first member over the last step, N·m. */
   torqueOf(k: number): number {
-    const torque = (this.impulse[k] as number) / this.lastH;
+    const torque = (this.contacts.impulse[k] as number) / this.lastH;
     return this.oneWay[k] === 1 ? torque : 0 - torque;
   }
 
@@ -159,9 +145,10 @@ export class Stepper {
 
   // What a device can take in this step: more where it grips as the step begins.
   private bound(h: number): void {
-    const { least, most, slip, state } = this;
+    const { contacts, slip } = this;
+    const { least, most } = contacts;
     for (let k = 0; k < this.devices; k++) {
-      const still = state[k] === GRIPS || Math.abs(slip[k] as number) <= STILL;
+      const still = contacts.gripped(k) || Math.abs(slip[k] as number) <= STILL;
       const reach = still ? h * (this.sticking[k] as number) : h;
       // A positive slip is met by what drags the first member anticlockwise.
       const met = this.oneWay[k] === 1 ? this.pushing : this.pulling;
@@ -171,88 +158,6 @@ export class Stepper {
       if (!((least[k] as number) > -Infinity))
         throw new RangeError('a friction device has an end to its strength');
     }
-  }
-
-  // Another state that holds: by pivots on float64, or where those cannot tell, on fractions.
-  private find(): void {
-    const { unhindered, least, most, state } = this;
-    if (this.pivots.solve(this.coupling.mutual, unhindered, least, most, state)) {
-      const grip = this.gripOf();
-      if (grip) this.grip = grip;
-      if (grip && this.settle(NEAR * 1000)) return;
-    }
-    this.exact ??= new ExactPivots(this.coupling);
-    this.exact.solve(this.u, least, most, state);
-    const grip = this.gripOf();
-    if (!grip) throw new Error('devices that share a reaction were told to grip');
-    this.grip = grip;
-    this.settle(Infinity);
-  }
-
-  // Impulses by the state that stands; whether it holds, as near as rounding can carry it.
-  private settle(near: number): boolean {
-    const { impulse, unhindered, least, most, state, devices, grip } = this;
-    const { mutual } = this.coupling;
-    const { at, inverse } = grip;
-    const count = at.length;
-    for (let k = 0; k < devices; k++) {
-      const where = state[k] as number;
-      impulse[k] = where === GRIPS ? 0 : ((where === MOST ? most[k] : least[k]) as number);
-      if (impulse[k] === Infinity) return false;
-    }
-    for (let g = 0; g < count; g++) {
-      const k = at[g] as number;
-      let q = unhindered[k] as number;
-      for (let j = 0; j < devices; j++) {
-        if (state[j] !== GRIPS) q -= (mutual[k * devices + j] as number) * (impulse[j] as number);
-      }
-      grip.q[g] = q;
-    }
-    let holds = true;
-    for (let g = 0; g < count; g++) {
-      const k = at[g] as number;
-      let sum = 0;
-      let size = 0;
-      for (let j = 0; j < count; j++) {
-        const part = (inverse[g * count + j] as number) * (grip.q[j] as number);
-        sum += part;
-        size += Math.abs(part);
-      }
-      const [low, high] = [least[k] as number, most[k] as number];
-      holds &&= sum >= low - near * size && sum <= high + near * size;
-      impulse[k] = sum < low ? low : sum > high ? high : sum;
-    }
-    if (!holds) return false;
-    for (let k = 0; k < devices; k++) {
-      if (state[k] === GRIPS || !((most[k] as number) > (least[k] as number))) continue;
-      let slip = unhindered[k] as number;
-      let size = Math.abs(slip);
-      for (let j = 0; j < devices; j++) {
-        const change = (mutual[k * devices + j] as number) * (impulse[j] as number);
-        slip -= change;
-        size += Math.abs(change);
-      }
-      const wrong = state[k] === MOST ? -slip : slip;
-      if (wrong > near * size) return false;
-    }
-    return true;
-  }
-
-  // Undefined where those that grip share a reaction.
-  private gripOf(): Grip | undefined {
-    const key = String(this.state);
-    const known = this.grips.get(key);
-    if (known) return known;
-    const at = Int32Array.from([...this.state.keys()].filter((k) => this.state[k] === GRIPS));
-    const { mutual } = this.coupling;
-    const own = Float64Array.from(
-      [...at].flatMap((k) => [...at].map((j) => mutual[k * this.devices + j] as number)),
-    );
-    const inverse = inverseOf(own, at.length);
-    if (!inverse) return undefined;
-    const grip = { at, inverse, q: new Float64Array(at.length) };
-    this.grips.set(key, grip);
-    return grip;
   }
 
   private slipsOf(u: Float64Array, into: Float64Array): void {
@@ -266,7 +171,8 @@ export class Stepper {
 
   // ΔT = h τᵀv − Σ impulse · slip − ½ |Δu|²: the last is what the step itself loses.
   private account(h: number): void {
-    const { u, was, impulse, slip, heat } = this;
+    const { u, was, slip, heat } = this;
+    const { impulse } = this.contacts;
     const { free } = this.coupling;
     for (let p = 0; p < this.torque.length; p++) {
       let speed = 0;
@@ -287,13 +193,5 @@ export class Stepper {
   }
 }
 
-/** The devices that grip in a state, and the inverse of what they do to one another. */
-interface Grip {
-  readonly at: Int32Array;
-  readonly inverse: Float64Array;
-  readonly q: Float64Array;
-}
-
-// A slip that rounding leaves of none, rad/s; and how far rounding may carry a check.
+// A slip that rounding leaves of none, rad/s.
 const STILL = 1e-9;
-const NEAR = 1e-12;
