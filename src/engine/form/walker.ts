@@ -64,7 +64,11 @@ export class Walker {
         if (node.kind !== 'section') return this.unexpected(node, form.message, owner);
         return this.record(node, form.key, form.value, path);
       case 'strict_object':
-        if (node.kind !== 'section') return this.unexpected(node, form.message, owner);
+        if (node.kind !== 'section') {
+          // A form without a word of its own is told by its keys; a whole file would be too many.
+          const keys = form.message === 'section' && path.length > 0;
+          return this.unexpected(node, keys ? Object.keys(form.entries) : form.message, owner);
+        }
         return this.object(node, form.entries, [], path, owner);
       case 'array':
         if (node.kind !== 'list') return this.unexpected(node, form.message, owner);
@@ -215,10 +219,11 @@ export class Walker {
     return name;
   }
 
-  private unexpected(node: Node, what: Expected, owner: Span): undefined {
+  private unexpected(node: Node, what: Expected | readonly string[], owner: Span): undefined {
     const at = node.at.from < node.at.to ? node.at : owner;
     const found = cut(this.text.slice(node.at.from, node.at.to));
-    this.findings.error(at, { problem: 'expected', what, found });
+    if (typeof what === 'string') this.findings.error(at, { problem: 'expected', what, found });
+    else this.findings.error(at, { problem: 'expected keys', keys: what, found });
   }
 }
 

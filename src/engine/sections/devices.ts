@@ -105,7 +105,8 @@ function deviceOf(name: string, entry: Entry<typeof DEVICE>): Device {
   return { kind: 'one-way', name, first, second, lets: entry.lets };
 }
 
-function deviceValue(device: Device): Value {
+/** As it stands in a file, without its name. */
+export function deviceValue(device: Device): Value {
   switch (device.kind) {
     case 'clutch':
       return mapOf({ clutch: [device.first, device.second] });

@@ -56,7 +56,8 @@ function gearPair(name: string, { driver, driven, kind }: Entry<typeof GEAR_PAIR
   };
 }
 
-function pairValue({ driver, driven, kind }: GearPair): Value {
+/** As it stands in a file, without its name. */
+export function pairValue({ driver, driven, kind }: GearPair): Value {
   return mapOf({
     driver: [driver.member, driver.teeth],
     driven: [driven.member, driven.teeth],

@@ -39,7 +39,8 @@ function gearSet(name: string, entry: Entry<typeof SET>): GearSet {
   return { kind: 'plain', name, ...entry };
 }
 
-function setValue(set: GearSet): Value {
+/** As it stands in a file, without its name. */
+export function setValue(set: GearSet): Value {
   switch (set.kind) {
     case 'plain':
       return mapOf({ sun: set.sun, ring: set.ring, planets: set.planets, planet: set.planet });

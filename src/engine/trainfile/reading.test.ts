@@ -106,6 +106,21 @@ describe('a file that is not whole', () => {
   });
 });
 
+describe('a thing that should have entries', () => {
+  it.each([
+    ['car: 5', ['tyre mm', 'final drive', 'source', 'by']],
+    ['bands: { ring band: { limits: [1 mm] } }', ['clearance', 'travel']],
+  ])('%j is told by its keys', (text, keys) => {
+    expect(readTrain(text).problems).toContainEqual(
+      expect.objectContaining({ problem: 'expected keys', keys }),
+    );
+  });
+
+  it('is not, where it is the whole file', () => {
+    expect(readTrain('a train').problems).toMatchObject([{ problem: 'expected', what: 'section' }]);
+  });
+});
+
 describe('a train of ours', () => {
   it.each(trains)('%s is read, written and read alike', (_, text) => {
     const { train, problems } = readTrain(text);

@@ -35,6 +35,8 @@ export type Mistake =
   | { readonly problem: 'missing key'; readonly keys: readonly string[] }
   /** Something else was expected; `found` is what stands there, cut short, '' for nothing. */
   | { readonly problem: 'expected'; readonly what: Expected; readonly found: string }
+  /** The same, where a thing with these keys was expected. */
+  | { readonly problem: 'expected keys'; readonly keys: readonly string[]; readonly found: string }
   | { readonly problem: 'newer version'; readonly version: number; readonly newest: number }
   | {
       readonly problem: 'too many';

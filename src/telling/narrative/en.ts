@@ -108,6 +108,8 @@ export const en = {
     'unknown key: {name}{has, select, yes {; did you mean {near}?} other {; leave it out}}',
   'problem.misplaced key': 'misplaced key: {name} cannot stand beside {beside}; keep one of them',
   'problem.missing key': 'missing key: add {names}',
+  'problem.expected keys':
+    'expected entries, as in {form}{has, select, yes {, not {found}} other {}}',
   'problem.expected': '{what}{has, select, yes {, not {found}} other {}}',
   'problem.newer version':
     'newer version: {version}; this Holdturn reads up to {newest}, so bring it up to date',

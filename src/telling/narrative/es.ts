@@ -105,6 +105,8 @@ export const es: Messages = {
   'problem.misplaced key':
     'clave fuera de lugar: {name} no puede estar junto a {beside}; deje una de las dos',
   'problem.missing key': 'falta una clave: añada {names}',
+  'problem.expected keys':
+    'se esperaban entradas, como en {form}{has, select, yes {, no {found}} other {}}',
   'problem.expected': '{what}{has, select, yes {, no {found}} other {}}',
   'problem.newer version':
     'versión más nueva: {version}; este Holdturn lee hasta la {newest}, actualícelo',

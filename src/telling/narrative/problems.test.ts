@@ -73,6 +73,13 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [{ keys: ['ring'] }, 'missing key: add ring'],
     [{ keys: ['clutch', 'brake', 'band'] }, 'missing key: add clutch, brake or band'],
   ],
+  'expected keys': [
+    [
+      { keys: ['clearance', 'travel'], found: '5' },
+      'expected entries, as in { clearance: …, travel: … }, not 5',
+    ],
+    [{ keys: ['torque Nm'], found: '' }, 'expected entries, as in { torque Nm: … }'],
+  ],
   expected: [
     [
       { what: 'teeth', found: 'thirty' },

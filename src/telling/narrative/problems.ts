@@ -54,6 +54,11 @@ function word(p: Objection, voice: Voice): string {
       const has = p.found === '' ? 'no' : 'yes';
       return voice.say('problem.expected', { what, has, found: visible(p.found) });
     }
+    case 'expected keys': {
+      const form = `{ ${p.keys.map((key) => `${visible(key)}: …`).join(', ')} }`;
+      const has = p.found === '' ? 'no' : 'yes';
+      return voice.say('problem.expected keys', { form, has, found: visible(p.found) });
+    }
     case 'newer version':
       return voice.say('problem.newer version', { version: p.version, newest: p.newest });
     case 'too many':

@@ -1,6 +1,15 @@
-import type { DeviceKind, Train } from '../../../engine/train/index.ts';
+import { deviceValue, pairValue, setValue } from '../../../engine/sections/index.ts';
+import {
+  CASE,
+  type Device,
+  type DeviceKind,
+  type GearPair,
+  type GearSet,
+  type Train,
+  type Way,
+} from '../../../engine/train/index.ts';
 import { pathOf, type Thing } from '../../../engine/trainfile/index.ts';
-import { type Edited, inTurn, mend, put, type Value } from '../../../engine/yaml/index.ts';
+import { type Edited, inTurn, mend, put } from '../../../engine/yaml/index.ts';
 import type { Answers, Inquiry, Topic } from './asking.ts';
 import { joined } from './joining.ts';
 import type { StepKey } from './steps.ts';
@@ -23,7 +32,7 @@ function answered(text: string, train: Train, inquiry: Inquiry): Edited {
     case 'output':
       return put(text, [topic], says.text('member'));
     case 'set':
-      return mend(text, path, setValue(says, inquiry));
+      return mend(text, path, setValue(setSaid(says, inquiry)));
     case 'join': {
       const picked = says.list('with');
       if (changes) return mend(text, path, picked);
@@ -32,19 +41,10 @@ function answered(text: string, train: Train, inquiry: Inquiry): Edited {
         : joined(text, train, [member, ...picked], says.text('name'));
     }
     case 'gear pair': {
-      const kind = says.text('turns');
-      return mend(
-        text,
-        path,
-        mapOf({
-          driver: [says.text('driver'), says.number('driver teeth') ?? 1],
-          driven: [says.text('driven'), says.number('driven teeth') ?? 1],
-          kind: kind === 'external' ? undefined : kind,
-        }),
-      );
+      return mend(text, path, pairValue(pairSaid(says)));
     }
     case 'device':
-      return mend(text, path, deviceValue(says));
+      return mend(text, path, deviceValue(deviceSaid(says)));
     case 'gear':
       return mend(text, path, says.list('on'));
   }
@@ -58,57 +58,73 @@ function fresh(topic: Topic, says: Sayer): Thing {
   return { thing: isThing ? topic : 'gear pair', name };
 }
 
-function deviceValue(says: Sayer): Value {
+// What was said, as the train has it; the sections write it. The path has the name.
+const name = '';
+
+function deviceSaid(says: Sayer): Device {
   const kind = says.text('kind') as DeviceKind;
   switch (kind) {
     case 'clutch':
-      return mapOf({ clutch: [says.text('first'), says.text('second')] });
+      return { kind, name, first: says.text('first'), second: says.text('second') };
     case 'brake':
     case 'band':
     case 'pawl':
-      return mapOf({ [kind]: says.text('first') });
-    case 'one-way':
-      return mapOf({
-        'one-way': [says.text('inner'), says.text('outer')],
-        lets: says.text('lets'),
-      });
+      return { kind, name, first: says.text('first'), second: CASE };
+    case 'one-way': {
+      const lets = says.text('lets') as Way;
+      return { kind, name, first: says.text('inner'), second: says.text('outer'), lets };
+    }
   }
 }
 
-function setValue(says: Sayer, { before }: Inquiry): Value {
-  const kind = says.text('planets are');
+function pairSaid(says: Sayer): GearPair {
+  return {
+    name,
+    driver: { member: says.text('driver'), teeth: says.counted('driver teeth') },
+    driven: { member: says.text('driven'), teeth: says.counted('driven teeth') },
+    kind: says.text('turns') as GearPair['kind'],
+  };
+}
+
+function setSaid(says: Sayer, { before }: Inquiry): GearSet {
+  const kind = says.text('planets are') as Exclude<GearSet['kind'], 'wheels'>;
   // Counts that are not asked for stay, while the set is of the kind that they are of.
   const kept = sayerOf(before.get('planets are') === kind ? before : new Map());
-  const wheels = { sun: says.number('sun'), ring: says.number('ring') };
+  const planets = says.number('planets');
+  const wheels = () => ({ name, sun: says.counted('sun'), ring: says.counted('ring') });
   switch (kind) {
-    case 'pair':
-      return mapOf({
-        ...wheels,
-        pairs: says.number('pairs'),
-        inner: kept.number('inner'),
-        outer: kept.number('outer'),
-      });
-    case 'stepped': {
-      const steps = [says.number('first step') ?? 1, says.number('second step') ?? 1];
-      return mapOf({ ...wheels, planets: says.number('planets'), steps });
+    case 'plain':
+      return { kind, ...wheels(), ...given({ planets, planet: says.number('planet') }) };
+    case 'pair': {
+      const [inner, outer] = [kept.number('inner'), kept.number('outer')];
+      return { kind, ...wheels(), pairs: says.counted('pairs'), ...given({ inner, outer }) };
     }
-    case 'sharing':
-      return mapOf({
-        shares: says.text('shares'),
-        ...wheels,
-        planets: kept.number('planets'),
-        pairs: says.number('inner planets'),
-        inner: says.number('inner planets') === undefined ? undefined : kept.number('inner'),
-      });
-    case 'bevel':
-      return mapOf({
-        sides: [says.number('left') ?? 1, says.number('right') ?? 1],
-        pinions: says.number('bevels'),
-        pinion: kept.number('inner'),
-      });
-    default:
-      return mapOf({ ...wheels, planets: says.number('planets'), planet: says.number('planet') });
+    case 'stepped': {
+      const steps = [says.counted('first step'), says.counted('second step')] as const;
+      return { kind, ...wheels(), steps, ...given({ planets }) };
+    }
+    case 'sharing': {
+      const pairs = says.number('inner planets');
+      const inner = pairs === undefined ? undefined : kept.number('inner');
+      const [sun, ring] = [says.number('sun'), says.number('ring')];
+      const own = given({ sun, ring, planets: kept.number('planets'), pairs, inner });
+      return { kind, name, shares: says.text('shares'), ...own };
+    }
+    case 'bevel': {
+      const sides = [says.counted('left'), says.counted('right')] as const;
+      const [pinions, pinion] = [says.number('bevels'), kept.number('inner')];
+      return { kind, name, sides, ...given({ pinions, pinion }) };
+    }
   }
+}
+
+// Those of the counts that were given.
+function given<Key extends string>(
+  counts: Readonly<Record<Key, number | undefined>>,
+): { readonly [Its in Key]?: number } {
+  return Object.fromEntries(Object.entries(counts).filter(([, count]) => count !== undefined)) as {
+    readonly [Its in Key]?: number;
+  };
 }
 
 type Sayer = ReturnType<typeof sayerOf>;
@@ -123,15 +139,13 @@ function sayerOf(answers: Answers) {
       const said = answers.get(key);
       return typeof said === 'number' ? said : undefined;
     },
+    /** Of a step that must be answered. */
+    counted(key: StepKey): number {
+      return this.number(key) ?? 1;
+    },
     list(key: StepKey): readonly string[] {
       const said = answers.get(key);
       return Array.isArray(said) ? (said as readonly string[]) : [];
     },
   };
-}
-
-function mapOf(entries: Readonly<Record<string, Value | undefined>>): Value {
-  return new Map(
-    Object.entries(entries).filter((entry): entry is [string, Value] => entry[1] !== undefined),
-  );
 }
