@@ -288,3 +288,10 @@ export type * from './telling/scene/index.ts';
 export type * from './telling/stickdiagram/index.ts';
 export type * from './telling/endview/index.ts';
 export type * from './telling/levers/index.ts';
+
+// What a train's levers and standings are made of.
+export { motionOf } from './engine/motion/index.ts';
+export { assemble } from './engine/train/index.ts';
+
+// The types that those above are made of.
+export type * from './needed.ts';

@@ -92,7 +92,7 @@ function isIn(file: string, folder: string): boolean {
 
 // The front of the house: the list of its rooms and its public names.
 function isFront(source: Source): boolean {
-  return source.path === 'src/index.ts' || source.path === 'src/house.ts';
+  return ['src/index.ts', 'src/needed.ts', 'src/house.ts'].includes(source.path);
 }
 
 function isTest(source: Source): boolean {

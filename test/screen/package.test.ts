@@ -7,11 +7,13 @@ import {
   readdirSync,
   readFileSync,
   rmSync,
+  symlinkSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { expect, it } from 'vitest';
+import { programsOf } from '../handbook.ts';
 import { ROOT } from '../sources.ts';
 
 const read = (file: string) => readFileSync(path.join(ROOT, 'dist', file), 'utf8');
@@ -48,8 +50,8 @@ it('the page carries those of the worker that serves it offline, too', () => {
 });
 
 // As a program of somebody's own finds it, without the types of a browser, of Node or of anything
-// that the package needs to run.
-it('the package compiles in an empty folder by the language alone', () => {
+// that the package needs to run; then with what it needs, and nothing else.
+it('each program of the handbook compiles strictly in an empty folder, and prints what it says', () => {
   const folder = mkdtempSync(path.join(tmpdir(), 'holdturn-package-'));
   const home = path.join(folder, 'node_modules/holdturn');
   mkdirSync(home, { recursive: true });
@@ -57,6 +59,11 @@ it('the package compiles in an empty folder by the language alone', () => {
   execFileSync('npm', pack, { cwd: ROOT, stdio: 'ignore' });
   const packed = readdirSync(folder).find((file) => file.endsWith('.tgz')) ?? '';
   execFileSync('tar', ['-xzf', path.join(folder, packed), '--strip-components=1', '-C', home]);
+  const inPackage = (file: string) => readFileSync(path.join(home, file), 'utf8');
+  const programs = programsOf(inPackage('docs/program.md'), {
+    kestrel: inPackage('trains/kestrel-three-speed.train.yaml'),
+    experience: inPackage('experience.yaml'),
+  });
   const compilerOptions = {
     target: 'ES2022',
     lib: ['ES2022'],
@@ -66,28 +73,31 @@ it('the package compiles in an empty folder by the language alone', () => {
     exactOptionalPropertyTypes: true,
     noUncheckedIndexedAccess: true,
     skipLibCheck: false,
-    noEmit: true,
   };
   const write = (name: string, text: string) => writeFileSync(path.join(folder, name), text);
-  write('tsconfig.json', JSON.stringify({ compilerOptions, files: ['mine.ts'] }));
-  write('mine.ts', PROGRAM);
+  write('package.json', '{ "type": "module" }');
+  const include = ['*.ts'];
+  write('tsconfig.json', JSON.stringify({ compilerOptions, include }));
+  write('all.ts', "import * as holdturn from 'holdturn';\n\nvoid holdturn;\n");
+  programs.forEach(({ source }, k) => write(`program${k}.ts`, `${CONSOLE}${source}`));
   const tsc = path.join(ROOT, 'node_modules/typescript/bin/tsc');
   const { stdout, status } = spawnSync(process.execPath, [tsc, '-p', folder], { encoding: 'utf8' });
-  rmSync(folder, { recursive: true });
   expect([stdout, status]).toEqual(['', 0]);
+  for (const needed of Object.keys(JSON.parse(inPackage('package.json')).dependencies)) {
+    const place = path.join(folder, 'node_modules', needed);
+    mkdirSync(path.dirname(place), { recursive: true });
+    symlinkSync(path.join(ROOT, 'node_modules', needed), place);
+  }
+  expect(programs.length).toBeGreaterThan(5);
+  for (const [k, { prints }] of programs.entries()) {
+    const ran = spawnSync(process.execPath, [`program${k}.js`], { cwd: folder, encoding: 'utf8' });
+    expect([ran.stderr, ran.stdout]).toEqual(['', prints]);
+  }
+  rmSync(folder, { recursive: true });
 });
 
-const PROGRAM = `import * as holdturn from 'holdturn';
-import { flow, readTrain, sentences, toText, type Flow } from 'holdturn';
-
-const { train, problems } = readTrain('holdturn: 1');
-const lines: number[] = problems.map(({ place }) => place.line);
-if (train) {
-  const { drive }: Flow = flow(train, ['forward clutch']);
-  const told: string = drive.ratio ? toText(drive.ratio) : sentences(drive.facts, 'en').join(' ');
-  void [told, lines, holdturn];
-}
-`;
+// Of Node's and of browsers' alike.
+const CONSOLE = 'declare const console: { log(...told: readonly unknown[]): void };\n';
 
 it('the command tells its version as it tells it in Spanish, and says so where it cannot', () => {
   const cli = path.join(ROOT, 'dist/cli.cjs');

@@ -27,4 +27,5 @@ export type Fault =
  * as an edit of the train, above that.
  */
 export type FrictionFault = 'will not apply' | 'will not release' | 'slips' | 'leaks' | 'left out';
+/** What can be wrong with a one-way clutch. */
 export type OneWayFault = 'slips' | 'seized' | 'backwards' | 'left out';

@@ -19,3 +19,4 @@ export { observe, poseOf } from './observed.ts';
 export { freeFacts, labelOf, pathFacts } from './reasons.ts';
 export { ratioOf, stateOf } from './working.ts';
 export { isSpan, type Quantity, type Span } from '../reckon/index.ts';
+export type { Course } from './vehicle.ts';

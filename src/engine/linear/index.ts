@@ -6,3 +6,4 @@ export { add, type Int, lcm, multiply, negate } from './integer.ts';
 export * from './programme.ts';
 export * from './rational.ts';
 export { type Bound, type Extremes, extremes, freedom, solve } from './simplex.ts';
+export type { Reduced } from './base.ts';

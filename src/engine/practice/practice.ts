@@ -143,5 +143,7 @@ export const OUTCOMES = {
   'build record': ['complete', 'part missing'],
   inspection: ['sound', 'worn', 'broken'],
 } as const;
+/** A test, as files say it. */
 export type TestWord = keyof typeof OUTCOMES;
+/** What a test can show, as files say it. */
 export type OutcomeWord = (typeof OUTCOMES)[TestWord][number];

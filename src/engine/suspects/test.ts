@@ -24,7 +24,7 @@ export type Test =
   | ({ readonly test: 'slip log' } & Gear)
   | { readonly test: 'hand check'; readonly check: HandCheck };
 
-type UnitTest =
+export type UnitTest =
   | 'fluid'
   | 'codes'
   | 'selector'
@@ -34,21 +34,21 @@ type UnitTest =
   | 'build record'
   | 'manual shift';
 
-interface Gear {
+export interface Gear {
   readonly gear: string;
   readonly on: On;
 }
 
 /** Left out: driven as people drive. */
-interface Load {
+export interface Load {
   readonly load?: (typeof LOADS)[number];
 }
 
-interface Heat {
+export interface Heat {
   readonly heat?: (typeof HEATS)[number];
 }
 
-type On = readonly string[];
+export type On = readonly string[];
 
 /** Light: a flat road. Heavy: full throttle, or a steep hill. */
 export const LOADS = ['light', 'heavy'] as const;

@@ -27,4 +27,5 @@ export interface RodShelf {
 }
 
 export const ROD_PARTS = ['servo rod', 'apply rod', 'apply pin'] as const;
-type RodPart = (typeof ROD_PARTS)[number];
+/** What sets a band, as files say it. */
+export type RodPart = (typeof ROD_PARTS)[number];

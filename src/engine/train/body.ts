@@ -23,6 +23,7 @@ export interface Assembly {
   bodyOf(name: MemberName): number | undefined;
 }
 
+/** Which names of a train are one body, by its joins and its planets. */
 export function assemble(train: Train): Assembly {
   const gearing = gearingOf(train);
   const groups = new Groups();

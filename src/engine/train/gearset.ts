@@ -70,7 +70,7 @@ export interface BevelSet extends Named {
   readonly pinions?: number;
 }
 
-interface Named {
+export interface Named {
   readonly name: string;
   /** Set by faults: wheels with no teeth left, by member name. Absent: none. */
   readonly stripped?: readonly MemberName[];

@@ -26,3 +26,6 @@ export * from './member.ts';
 export * from './train.ts';
 export * from './preload.ts';
 export * from './wear.ts';
+export type { Body } from './body.ts';
+export type { SpacingRule } from './fit.ts';
+export type { Gearing, Planet } from './mesh.ts';

@@ -31,4 +31,5 @@ export interface PreloadShelf {
 }
 
 export const PRELOAD_PARTS = ['shim', 'washer', 'spacer'] as const;
+/** What sets a preload, as files say it. */
 export type PreloadPart = (typeof PRELOAD_PARTS)[number];

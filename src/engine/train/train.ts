@@ -82,7 +82,7 @@ export interface OneWayClutch extends Connection {
   readonly lets: Way;
 }
 
-interface Connection {
+export interface Connection {
   readonly name: string;
   readonly first: MemberName;
   readonly second: MemberName;

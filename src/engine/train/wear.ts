@@ -17,4 +17,5 @@ export const WEAR_KINDS = [
   'gear side',
   'spring length',
 ] as const;
+/** How something that wears is measured, as files say it. */
 export type WearKind = (typeof WEAR_KINDS)[number];

@@ -34,4 +34,5 @@ export type FigureDoubt =
   | { readonly problem: 'squash of no cushion'; readonly of: string }
   | { readonly problem: 'squash without air'; readonly of: string };
 
+/** A section of the file that counts friction plates. */
 export type CountedIn = 'teardown' | 'packs' | 'capacities';

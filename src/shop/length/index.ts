@@ -13,3 +13,5 @@ export {
   type WrittenUnit,
 } from './length.ts';
 export { type Gap, type StackTerm, stackUp } from './stack.ts';
+export type { Quantile } from './draws.ts';
+export type { Share } from './draws.ts';

@@ -3,3 +3,4 @@ export type { Answer, Choice, FirstSign, Question, Setting, Subject } from './qu
 export { type Kind, KINDS } from './question.ts';
 export { type QuestionOptions, questionsInTurn, questionsOf } from './questions.ts';
 export { again, reveal, type Round, roundOf, tally, type Tally, unvote, vote } from './round.ts';
+export type { TallyRow } from './round.ts';

@@ -44,4 +44,5 @@ export const MISCONCEPTIONS = [
   'fault shows wherever fitted', // "it shows in the first gear that uses the device"
   'fault hides', // "another device does the work, so nothing shows"
 ] as const;
+/** The wrong idea that a wrong choice comes from. */
 export type Misconception = (typeof MISCONCEPTIONS)[number];

@@ -75,6 +75,7 @@ export type Answer =
   /** The first gear that works otherwise; null is none. */
   | { readonly answer: 'sign'; readonly sign: FirstSign | null };
 
+/** The gear in which a fault shows first on the road, the end that is driven there, and what it does. */
 export interface FirstSign {
   readonly gear: GearName;
   readonly end: 'drive' | 'coast';

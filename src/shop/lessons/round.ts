@@ -51,6 +51,7 @@ export interface TallyRow {
   readonly change?: number;
 }
 
+/** How a round stands: the votes of each choice, and which is right once it is revealed. */
 export function tally({ question, votes, before }: Round): Tally {
   const total = votes.reduce((sum, count) => sum + count, 0);
   const right = votes[question.choices.findIndex((choice) => choice.right)] ?? 0;

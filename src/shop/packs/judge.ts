@@ -72,6 +72,7 @@ export interface PackJudgement {
   readonly remarks: readonly PackRemark[];
 }
 
+/** Judges the readings of a pack: the clearance by each way, the limits, and the part that sets it right. */
 export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked): PackJudgement {
   const measured = clearancesBy(readings, pack);
   // A stroke with the squash still in it is judged only where there is nothing better.

@@ -7,3 +7,4 @@ export { limitMisfit, type Replaced, withLimitsOf } from './limits.ts';
 export { type JobReadings, measuredNames, readingProblems, readingsIn } from './readings.ts';
 export { seenIn } from './seen.ts';
 export { entryText, newJobText } from './writing.ts';
+export type { EntryDraft } from './writing.ts';

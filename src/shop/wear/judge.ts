@@ -28,6 +28,7 @@ export interface WearJudgement {
   readonly remarks: readonly GapRemark[];
 }
 
+/** Judges what wears by its worst reading against the limit of the file. */
 export function judgeWear(check: WearCheck, readings: Omit<WearReadings, 'part'>): WearJudgement {
   const bounds = check.limit && boundsOf(check.limit);
   const usable = usableBounds(bounds);

@@ -30,6 +30,7 @@ export interface MemberStanding {
   readonly power?: number;
 }
 
+/** How a device stands in a picture. */
 export interface DeviceStanding {
   readonly standing: Standing;
   readonly mark: string;

@@ -1,0 +1,123 @@
+/**
+ * The types that the public names of `index.ts` are made of, so that a program can call each. Where
+ * two rooms call theirs alike, one has another name here.
+ */
+export type { Coast, Travel, End, Port, Course } from './engine/flow/index.ts';
+export type { Base, Reduced, Form, Row, Vector } from './engine/linear/index.ts';
+export type { DeviceRows, Motion, Given } from './engine/motion/index.ts';
+export type { Part as PartAtWork } from './engine/noise/index.ts';
+export type { Doing } from './engine/plan/index.ts';
+export type {
+  CauseWord,
+  Kind as ReasonWord,
+  OutcomeWord,
+  Practised,
+  Risk,
+  Row as PracticeRow,
+  Shows,
+  Stage,
+  Sureness,
+  TestWord,
+  Tool,
+} from './engine/practice/index.ts';
+export type { RatioRange, RoadReading } from './engine/road/index.ts';
+export type {
+  HeldBack,
+  Part as ProposalPart,
+  Said,
+  Outcome as TestOutcome,
+  Sight,
+  Belief,
+  Prediction,
+  Reason,
+  EngineSpeed,
+  Gear as TestGear,
+  Heat,
+  Load as TestLoad,
+  On,
+  UnitTest,
+  Grip as DeviceGrip,
+  Way as CauseWay,
+  Weakness,
+} from './engine/suspects/index.ts';
+export type {
+  BandSetting,
+  RodPart,
+  RodShelf,
+  Assembly,
+  Body,
+  BandSizes,
+  PlateSizes,
+  Rating,
+  SignedRating,
+  Sourced,
+  Car,
+  PlayKind,
+  StackPart,
+  WasherPart,
+  WasherShelf,
+  GeometryFinding,
+  SpacingRule,
+  BevelSet,
+  Named as NamedSet,
+  PairSet,
+  PlainSet,
+  SharingSet,
+  SteppedSet,
+  WheelSet,
+  Gearing,
+  Mesh,
+  Planet,
+  LengthText,
+  Limit as FileLimit,
+  PlateKind,
+  ShelfPart,
+  Bolts,
+  End as UnitEnd,
+  Facing,
+  Fluid,
+  TorqueText,
+  Preload,
+  PreloadPart,
+  PreloadShelf,
+  TorqueLimit,
+  Connection,
+  DeviceKind,
+  Pawl,
+  WearCheck,
+  WearKind,
+} from './engine/train/index.ts';
+export type { Stopped, Place as TestPlace } from './engine/triage/index.ts';
+export type {
+  Expected,
+  Doubt as FileDoubt,
+  Located,
+  Mistake as FileMistake,
+  Named as NamedProblem,
+  Syntax,
+} from './engine/yaml/index.ts';
+export type { BandRemark } from './shop/bands/index.ts';
+export type { CountedIn, FigureDoubt } from './shop/figures/index.ts';
+export type { Quantile, Share, WrittenUnit } from './shop/length/index.ts';
+export type { TallyRow } from './shop/lessons/index.ts';
+export type { AgainReadings, MeanGap, GapRemark } from './shop/limits/index.ts';
+export type { PreloadRemark, Torque, TorqueBounds } from './shop/preload/index.ts';
+export type { Replaced, EntryDraft } from './shop/records/index.ts';
+export type { Objection } from './telling/narrative/index.ts';
+export type {
+  Caution,
+  Cell as SheetCell,
+  Column as SheetColumn,
+  Field as SheetField,
+  Fields as SheetFields,
+  Figure as SheetFigure,
+  Lines as SheetLines,
+  Look as SheetLook,
+  Table as SheetTable,
+  Ticks,
+  Together,
+  Told as SheetTold,
+} from './telling/sheets/index.ts';
+export type { Subject as SceneSubject } from './telling/scene/index.ts';
+export type { LeverNode as DiagramNode } from './telling/levers/index.ts';
+export type { Branch as LineBranch } from './telling/stickdiagram/index.ts';
