@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { toText } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
-import { NoAnswer } from '../request/index.ts';
+import { refusedBy } from '../request/refusedby.ts';
 import { askCapacity, askChart, askFlow, askHand } from './index.ts';
 
 const trainOf = (name: string) => {
@@ -11,16 +11,6 @@ const trainOf = (name: string) => {
 };
 const kestrel = trainOf('kestrel-three-speed');
 const wren = trainOf('wren-plain-set');
-
-/** What is refused, as data; the answer where nothing is. */
-function refusedBy(ask: () => unknown): unknown {
-  try {
-    return ask();
-  } catch (error) {
-    if (error instanceof NoAnswer) return error.why;
-    throw error;
-  }
-}
 
 describe('how a gear works', () => {
   it('is asked by its names, in the trade’s other words and any case', () => {

@@ -63,6 +63,11 @@ export type Refused =
       readonly refused: `no.measured ${'pack' | 'endplay' | 'preload' | 'band' | 'wear'}`;
       readonly called: string;
     }
+  /** The words of an entry of a job, of which there are too many, none, or such as say nothing. */
+  | { readonly refused: 'bad.excess'; readonly given: string }
+  | { readonly refused: 'bad.missing words'; readonly kind: string }
+  | { readonly refused: 'bad.words'; readonly kind: string; readonly given: string }
+  | { readonly refused: 'bad.entry'; readonly problem: Problem }
   /** The text of a train, or another, that cannot be read; the first problem first. */
   | {
       readonly refused: 'bad.train' | 'bad.file';
@@ -81,7 +86,11 @@ export type UnknownName = Unknown &
           | 'no.device'
           | 'no.part'
           | 'no.output'
-          | 'no.one-way';
+          | 'no.one-way'
+          | 'no.entry kind'
+          | 'no.entry'
+          /** That is measured, or a device. */
+          | 'no.measured';
       }
     /** Of which part of the request. */
     | { readonly refused: 'no.fault name'; readonly of: 'fault' | 'only' }

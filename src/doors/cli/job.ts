@@ -1,5 +1,6 @@
 import path from 'node:path';
-import { jobIn } from '../../asking/job/index.ts';
+import { entryMeant, entryTold, jobIn, mustFit } from '../../asking/job/index.ts';
+import { NoAnswer } from '../../asking/request/index.ts';
 import {
   entryText,
   type FoldedJob,
@@ -9,16 +10,15 @@ import {
   readJob,
   type Told,
 } from '../../shop/records/index.ts';
-import { problemText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { visible, voiceOf } from '../../telling/narrative/index.ts';
 import { jobJson, jobText } from '../../telling/report/index.ts';
 import { localTime, typedTime } from './clock.ts';
-import { checkTold } from './checktold.ts';
 import type { Ledger } from './ledger.ts';
 import { suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
-import { givenIn, hashOf, trainOf } from './source.ts';
-import { toldBy } from './told.ts';
+import { ours } from './ours.ts';
+import { givenIn, hashOf, textOf, trainOf } from './source.ts';
 import { JOB_ACTIONS } from './verbs.ts';
 import { reasonOf } from './watched.ts';
 import type { World } from './world.ts';
@@ -36,7 +36,7 @@ export function job(
     case 'new':
       return opened(file, words, session);
     case 'add':
-      return added(file, { told: toldBy(words, session.options) }, session);
+      return added(file, { told: entryTold(words, session.options) }, session);
     case 'strike':
       return struck(file, words, session);
     case 'show':
@@ -61,7 +61,7 @@ function opened(file: string, words: readonly string[], session: Session): Reply
     at: timeOf(session),
   });
   const [problem] = readJob(text).problems;
-  if (problem) throw new Refusal('bad.entry', { problem: problemText(problem, session.language) });
+  if (problem) throw new NoAnswer({ refused: 'bad.entry', problem });
   kept(file, session, (ledger) => ledger.create(file, text));
   return session.options.json
     ? json({ file })
@@ -81,22 +81,8 @@ function struck(file: string, words: readonly string[], session: Session): Reply
   if (given === undefined) throw new Refusal('bad.missing id');
   if (because === undefined) throw new Refusal('bad.missing option', { option: '--because' });
   const id = entryMeant(given, jobIn(givenIn(file, session.world)).job).id;
-  const told = correction.length > 0 ? { told: toldBy(correction, session.options) } : {};
+  const told = correction.length > 0 ? { told: entryTold(correction, session.options) } : {};
   return added(file, { ...told, strikes: { id, because } }, session);
-}
-
-// Its first four letters are enough where no other begins so.
-function entryMeant(given: string, { entries }: FoldedJob): JobEntry {
-  const start = given.trim().toLowerCase();
-  const [entry, ...others] = entries.filter(({ id }) => id.startsWith(start));
-  if (entry && others.length === 0 && start.length >= 4) return entry;
-  throw new Refusal(
-    'no.entry',
-    suggestion(
-      given,
-      entries.map(({ id }) => id),
-    ),
-  );
 }
 
 function added(
@@ -114,7 +100,7 @@ function added(
     ...(strikes && { strikes }),
   });
   const [problem] = readEntry(body, id).problems;
-  if (problem) throw new Refusal('bad.entry', { problem: problemText(problem, session.language) });
+  if (problem) throw new NoAnswer({ refused: 'bad.entry', problem });
   if (told) checkTold(told, before, file, session);
   kept(file, session, (ledger) => ledger.append(file, text));
   const values = { id, strikes: strikes ? 'yes' : 'no', struck: strikes?.id ?? '' };
@@ -160,4 +146,27 @@ function kept(file: string, { world }: Session, keep: (ledger: Ledger) => void):
 function ledgerOf({ ledger }: World): Ledger {
   if (!ledger) throw new Error('nothing is kept here');
   return ledger;
+}
+
+// Refuses what the train does not know: that of --train, else the job's own, where it still
+// stands beside the job. Without one only the form is known to be right.
+function checkTold(
+  told: Told,
+  before: Pick<FoldedJob, 'train'>,
+  file: string,
+  session: Session,
+): void {
+  const trainFile = session.options.train ?? beside(before, file, session);
+  if (trainFile === undefined) return;
+  mustFit(told, trainOf(trainFile, session), textOf(ours('experience.yaml'), session.world));
+}
+
+function beside(
+  { train }: Pick<FoldedJob, 'train'>,
+  file: string,
+  { world }: Session,
+): string | undefined {
+  if (!train) return undefined;
+  const its = path.resolve(path.dirname(file), train.file);
+  return world.list(path.dirname(its)).includes(path.basename(its)) ? its : undefined;
 }

@@ -1,6 +1,5 @@
 import path from 'node:path';
 import { type Given, type Renamed, trainIn } from '../../asking/request/index.ts';
-import { type Reading, readTrain } from '../../engine/trainfile/index.ts';
 import { nearest } from '../../engine/yaml/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
@@ -9,11 +8,6 @@ import { Refusal } from './refusal.ts';
 import type { Session } from './session.ts';
 import { reasonOf } from './watched.ts';
 import type { World } from './world.ts';
-
-/** Reads a train file, which may be full of mistakes; refuses what cannot be read at all. */
-export function readFile(file: string, { world }: Session): Reading {
-  return readTrain(textOf(file, world));
-}
 
 /** The train of a file; refuses with its first error where there is none. */
 export function trainOf(file: string, session: Session): Train {

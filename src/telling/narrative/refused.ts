@@ -12,6 +12,9 @@ export function refusedText(why: Refused, file: string, voice: Voice): string {
     case 'no.part':
     case 'no.output':
     case 'no.one-way':
+    case 'no.entry kind':
+    case 'no.entry':
+    case 'no.measured':
       return voice.say(why.refused, unknownWords(why));
     case 'no.fault name':
       return voice.say('no.fault name', { ...unknownWords(why), option: `--${why.of}` });
@@ -26,6 +29,7 @@ export function refusedText(why: Refused, file: string, voice: Voice): string {
     case 'no.device.at all':
     case 'bad.speeds':
     case 'bad.efficiency':
+    case 'bad.excess':
     case 'bad.pressure':
     case 'bad.torque':
     case 'bad.stall ratio':
@@ -75,6 +79,12 @@ export function refusedText(why: Refused, file: string, voice: Voice): string {
     case 'no.measured band':
     case 'no.measured wear':
       return voice.say(why.refused, { file: visible(why.called) });
+    case 'bad.missing words':
+      return voice.say('bad.missing words', { kind: why.kind });
+    case 'bad.words':
+      return voice.say('bad.words', { kind: why.kind, given: visible(why.given) });
+    case 'bad.entry':
+      return voice.say('bad.entry', { problem: problemText(why.problem, voice.language) });
     case 'bad.train':
     case 'bad.file':
       return unreadText(why, voice);

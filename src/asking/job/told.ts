@@ -1,21 +1,23 @@
 import { Findings, Lines, type Node, parseTree } from '../../engine/yaml/index.ts';
 import { flowText, KINDS, type Told } from '../../shop/records/index.ts';
 import type { Limit } from '../../engine/train/index.ts';
-import { visible } from '../../telling/narrative/index.ts';
-import { suggestion } from './names.ts';
-import { Refusal } from './refusal.ts';
-import type { Options } from './session.ts';
+import { NoAnswer, unknown } from '../request/index.ts';
 
-/** What somebody types after `job add FILE`: a kind of entry and its words. */
-export function toldBy(words: readonly string[], { by, predicted }: Options): Told {
+/** Who writes an entry, and what a hand check was expected to show. */
+export interface EntryRequest {
+  readonly by?: string;
+  readonly predicted?: string;
+}
+
+/** What an entry says, by the words in which somebody tells it: its kind first. */
+export function entryTold(words: readonly string[], { by, predicted }: EntryRequest): Told {
   const [given = '', first = '', second, ...more] = words;
   const kind = KINDS.find((one) => one === given.trim().toLowerCase());
-  if (!kind)
-    throw new Refusal('no.entry kind', { ...suggestion(given, KINDS), all: KINDS.join(', ') });
+  if (!kind) throw new NoAnswer({ refused: 'no.entry kind', ...unknown(given, KINDS) });
   const one = kind === 'photograph' || kind === 'note' || kind === 'signed';
   const spare = one && second !== undefined ? [second, ...more] : more;
-  if (spare.length > 0) throw new Refusal('bad.excess', { given: visible(spare.join(' ')) });
-  if (first.trim() === '') throw new Refusal('bad.missing words', { kind });
+  if (spare.length > 0) throw new NoAnswer({ refused: 'bad.excess', given: spare.join(' ') });
+  if (first.trim() === '') throw new NoAnswer({ refused: 'bad.missing words', kind });
   switch (kind) {
     case 'photograph':
       return { kind, name: first };
@@ -25,7 +27,7 @@ export function toldBy(words: readonly string[], { by, predicted }: Options): To
       return { kind, what: first };
   }
   const [of, said] = second === undefined ? halves(first) : [first.trim(), second.trim()];
-  if (of === '' || said === '') throw new Refusal('bad.missing words', { kind });
+  if (of === '' || said === '') throw new NoAnswer({ refused: 'bad.missing words', kind });
   switch (kind) {
     case 'seen':
       return { kind, of, text: flowText(nodeOf(said, kind)) };
@@ -60,7 +62,7 @@ function nodeOf(said: string, kind: 'seen' | 'reading' | 'limit'): Node {
   const findings = new Findings(new Lines(text));
   const node = parseTree(text, findings);
   const [problem] = findings.list();
-  if (problem || !node) throw new Refusal('bad.words', { kind, given: visible(said) });
+  if (problem || !node) throw new NoAnswer({ refused: 'bad.words', kind, given: said });
   return node;
 }
 
@@ -71,7 +73,7 @@ const COMMA =
 // Its values as texts, of which the entry's reading refuses those that are none.
 function limitOf(node: Node, said: string): Limit & { readonly of?: string } {
   if (node.kind !== 'section')
-    throw new Refusal('bad.words', { kind: 'limit', given: visible(said) });
+    throw new NoAnswer({ refused: 'bad.words', kind: 'limit', given: said });
   const texts = node.entries.map(({ key, value }) => [
     key,
     value.kind === 'scalar' ? `${value.value}` : '',

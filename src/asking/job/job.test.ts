@@ -1,0 +1,90 @@
+import fs from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import type { Train } from '../../engine/train/index.ts';
+import { readTrain } from '../../engine/trainfile/index.ts';
+import { entryText, newJobText } from '../../shop/records/index.ts';
+import { refusedBy } from '../request/refusedby.ts';
+import { entryMeant, entryTold, mustFit, openJob } from './index.ts';
+
+const kestrel = readTrain(fs.readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8'))
+  .train as Train;
+const practice = fs.readFileSync('experience.yaml', 'utf8');
+
+// An invented job of invented people.
+const at = '2026-11-25T12:40:07.000Z';
+const train = { file: 'kestrel', hash: '0123456789ab' };
+const NEW = newJobText({ unit: 'bench 4', train, complaint: 'slips when hot', by: 'TW', at });
+const entry = (...words: string[]) =>
+  entryText({ at, who: 'TW', told: entryTold(words, { by: 'TW' }) });
+
+describe('an entry', () => {
+  it('is told in the words of a person', () => {
+    expect(entryTold(['Seen', 'D 2: slips'], {})).toEqual({
+      kind: 'seen',
+      of: 'D 2',
+      text: 'slips',
+    });
+    expect(entryTold(['chosen', 'low brake', '1.80 mm steel'], {})).toMatchObject({
+      of: 'low brake',
+      part: '1.80 mm steel',
+    });
+  });
+
+  it.each<[string, readonly string[], object]>([
+    ['a kind that is none', ['noet', 'x'], { refused: 'no.entry kind', near: 'note' }],
+    ['no words', ['note'], { refused: 'bad.missing words', kind: 'note' }],
+    ['words too many', ['note', 'a', 'b'], { refused: 'bad.excess', given: 'b' }],
+    ['brackets that do not close', ['reading', 'a', '[1'], { refused: 'bad.words' }],
+  ])('is refused with %s', (_, words, why) => {
+    expect(refusedBy(() => entryTold(words, {}))).toMatchObject(why);
+  });
+
+  it.each<[string, readonly string[], object | undefined]>([
+    ['what the train has', ['seen', 'D 2: slips'], undefined],
+    ['a gear that is none', ['seen', 'D 22: slips'], { refused: 'bad.entry' }],
+    [
+      'a part of nothing',
+      ['chosen', 'lo brake', 'x'],
+      { refused: 'no.measured', near: 'low brake' },
+    ],
+  ])('must fit the train: %s', (_, words, why) => {
+    const refused = refusedBy(() => mustFit(entryTold(words, {}), kestrel, practice));
+    if (why) expect(refused).toMatchObject(why);
+    else expect(refused).toBe(undefined);
+  });
+
+  it('is meant by the first four letters of its id', () => {
+    const { id, text } = entry('note', 'the drum is scored');
+    const { job } = openJob({ called: 'job', text: NEW + text });
+    expect(entryMeant(id.slice(0, 4), job).id).toBe(id);
+    expect(refusedBy(() => entryMeant(id.slice(0, 3), job))).toMatchObject({ refused: 'no.entry' });
+  });
+});
+
+describe('an open job', () => {
+  it('notes what of it could not be used, and another train than its own', () => {
+    const text = `${NEW}${entry('seen', 'D 2: slips').text}- { at: 2026-11-25T1`;
+    const job = openJob({ called: 'bench 4', text });
+    expect(job.notes('0123456789ab')).toMatchObject([
+      { note: 'unused', called: 'bench 4', count: 1 },
+    ]);
+    expect(job.notes('ffff').at(-1)).toEqual({ note: 'other train', called: 'bench 4' });
+  });
+
+  it('notes a limit that stands in the place of the file’s', () => {
+    const limit = entry('limit', 'turbine shaft', 'least: 0.10 mm, most: 0.20 mm, source: page 12');
+    const job = openJob({ called: 'job', text: NEW + limit.text });
+    const limited = job.withLimits(kestrel);
+    expect(limited.endPlays).not.toEqual(kestrel.endPlays);
+    expect(job.notes('0123456789ab')).toMatchObject([
+      { note: 'limit', replaced: { of: 'turbine shaft' } },
+    ]);
+  });
+
+  it('is no job: refused, by the name that it was given', () => {
+    expect(refusedBy(() => openJob({ called: 'shopping', text: 'milk' }))).toMatchObject({
+      refused: 'bad.file',
+      called: 'shopping',
+    });
+  });
+});
