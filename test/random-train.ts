@@ -1,4 +1,5 @@
 import {
+  assemble,
   CASE,
   type Device,
   type GearPair,
@@ -25,7 +26,9 @@ export function randomTrain(seed: number): Train {
   const pairs = draft.pairs();
   const places = [...draft.members, ...pairs.flatMap((p) => [p.driver.member, p.driven.member])];
   const input = dice.chance(0.7) ? INPUT_SHAFT : dice.pick(places);
-  const output = dice.pick(places.filter((name) => name !== input));
+  const bare = { name: '', about: '', input, output: input, ranges: [], devices: [] };
+  const { bodyOf } = assemble({ ...bare, sets: draft.sets, pairs, joins: draft.joins });
+  const output = dice.pick(places.filter((name) => bodyOf(name) !== bodyOf(input)));
   const devices = draft.devices([...new Set([...places, input])], input);
   const ranges = rangesOf(dice, devices);
   const { sets, joins } = draft;

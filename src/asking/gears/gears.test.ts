@@ -30,6 +30,16 @@ describe('how a gear works', () => {
     ]);
   });
 
+  it.each([
+    [['low sprag: backwards', 'low sprag: backwards']],
+    [['low brake: will not apply', 'low brake: will not release']],
+    [['sun shell: stripped', 'sun shell: stripped']],
+  ])('has one fault of a thing, not %j', (fault) => {
+    const [before, given] = fault;
+    const asked = refusedBy(() => askFlow(kestrel, { range: 'D', gear: '1', fault }));
+    expect(asked).toEqual({ refused: 'bad.fault twice', given, before });
+  });
+
   it('is asked of the train as it was found', () => {
     const answer = askFlow(kestrel, { range: 'D', gear: '1', fault: ['low sprag: slips'] });
     if (answer.asked !== 'gear') throw new Error(answer.asked);

@@ -30,11 +30,20 @@ export function trainAsFound(file: Train, { fault = [], without = '', load }: As
     if (name === undefined) throw new NoAnswer({ refused: 'no.part', ...unknown(given, parts) });
     return fitted.includes(name) ? `${name}: left out` : `${name}: stripped`;
   });
-  return [...missing, ...fault].reduce((found, text) => withFault(found, text), train);
+  const faults = [...missing, ...fault].map((text) => faultOf(train, text, 'fault'));
+  faults.forEach((one, k) => {
+    const before = faults.slice(0, k).find((other) => ofOneThing(one, other));
+    if (!before) return;
+    const [given, other] = [faultText(one), faultText(before)];
+    throw new NoAnswer({ refused: 'bad.fault twice', given, before: other });
+  });
+  return faults.reduce(applyFault, train);
 }
 
-function withFault(train: Train, text: string): Train {
-  return applyFault(train, faultOf(train, text, 'fault'));
+// A device that is backwards twice would be right again; one that slips and sticks is no device.
+function ofOneThing(a: Fault, b: Fault): boolean {
+  if ('device' in a && 'device' in b) return a.device === b.device;
+  return faultText(a) === faultText(b);
 }
 
 /** The only faults that are asked about, with commas between. */

@@ -5,7 +5,11 @@ import { NoAnswer } from './refused.ts';
 /** The train with its outputs as texts like "left half shaft: held" say. */
 export function trainLoaded(train: Train, texts: readonly string[] = []): Train {
   const outputs = outputsOf(train);
-  const loads = new Map(texts.map((text) => loadOf(text, outputs)));
+  const loads = new Map<string, OutputLoad>();
+  for (const [output, load] of texts.map((text) => loadOf(text, outputs))) {
+    if (loads.has(output)) throw new NoAnswer({ refused: 'bad.load twice', output });
+    loads.set(output, load);
+  }
   const bare = outputs.every((name) => (loads.get(name) ?? 'road') !== 'road');
   if (bare) throw new NoAnswer({ refused: 'bad.loads', outputs });
   return withLoads(train, loads);

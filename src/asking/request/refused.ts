@@ -21,6 +21,8 @@ export type Refused =
     }
   | { readonly refused: 'no.load'; readonly given: string; readonly output: string }
   | { readonly refused: 'bad.loads'; readonly outputs: readonly string[] }
+  | { readonly refused: 'bad.load twice'; readonly output: string }
+  | { readonly refused: 'bad.fault twice'; readonly given: string; readonly before: string }
   /** The ends that the file names beside input and output; none where it names none. */
   | { readonly refused: 'no.end'; readonly given: string; readonly ends: readonly string[] }
   | { readonly refused: 'bad.held turned'; readonly member: string }

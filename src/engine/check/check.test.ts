@@ -41,8 +41,13 @@ describe('check', () => {
       .replace('  N:', '  R: { "R": [back] }\n  N:')
       .replace('ring brake: { brake: main.ring }', 'ring brake: { clutch: [main.ring, shaft] }');
     expect(warnings(text)).toEqual(['5: forward taken, clockwise']);
-    const said = text.replace('sets:', 'forward: anticlockwise\nsets:');
+    const said = text.replace('sets:', 'forward: clockwise\nsets:');
     expect(warnings(said)).toEqual([]);
+  });
+  test('doubts a forward that most gears go against', () => {
+    const said = (way: string) => SOUND.replace('sets:', `forward: ${way}\nsets:`);
+    expect(warnings(said('clockwise'))).toEqual([]);
+    expect(warnings(said('anticlockwise'))).toEqual(['6: forward against, anticlockwise']);
   });
   test('says nothing where reading found errors', () => {
     expect(warnings(SOUND.replace('output: drum', ''))).toEqual([]);

@@ -40,10 +40,15 @@ export function check(reading: Reading): Warning[] {
   ];
 }
 
-// Said, not doubted: most vehicles have a reverse.
+// What was taken is said, not doubted: most vehicles have a reverse.
 function forwardTaken(train: Train): Pointed[] {
   const vehicle = vehicleOf(train);
-  if (train.forward || !vehicle.hasReverse) return [];
+  if (train.forward) {
+    const against = vehicle.mostly !== undefined && vehicle.mostly !== train.forward;
+    const finding = { problem: 'forward against', way: train.forward } as const;
+    return against ? [{ finding, path: ['forward'] }] : [];
+  }
+  if (!vehicle.hasReverse) return [];
   return [{ finding: { problem: 'forward taken', way: vehicle.forward }, path: ['output'] }];
 }
 

@@ -22,5 +22,7 @@ export type Misgiving =
   | { readonly problem: 'gear ties up'; readonly range: string; readonly gear: string }
   /** Gears drive the output both ways, and the file does not say which is forward. */
   | { readonly problem: 'forward taken'; readonly way: Way }
+  /** The file says which is forward, and most gears that drive go the other way. */
+  | { readonly problem: 'forward against'; readonly way: Way }
   /** A gear or a range called N or P that drives. */
   | { readonly problem: 'neutral drives'; readonly range: string; readonly gear: string };

@@ -51,6 +51,8 @@ export function vehicleOf(train: Train): Vehicle {
   return vehicle;
 }
 
+const WAYS: readonly Way[] = ['clockwise', 'anticlockwise'];
+
 // A train never changes: what was found of it stands.
 const known = new WeakMap<Train, Vehicle>();
 
@@ -68,9 +70,16 @@ export class Vehicle {
     this.train = train;
   }
 
-  /** The way of the output as it goes forward: the file's, else that of most declared gears. */
+  /** The file's; else that of most declared gears that drive; of as many each way, of the first. */
   get forward(): Way {
-    return this.train.forward ?? (this.isMostly('anticlockwise') ? 'anticlockwise' : 'clockwise');
+    return this.train.forward ?? this.mostly ?? this.declared[0] ?? 'clockwise';
+  }
+
+  /** How more than half of the declared gears that drive turn the output, if one way does. */
+  get mostly(): Way | undefined {
+    return WAYS.find((way) => {
+      return this.declared.filter((driven) => driven === way).length * 2 > this.declared.length;
+    });
   }
 
   /** Whether declared gears drive the output both ways. */
@@ -94,13 +103,6 @@ export class Vehicle {
 
   private get declared(): readonly Way[] {
     return (this.gears ??= gearsOf(this.train).flatMap(({ on }) => this.drivenBy(on) ?? []));
-  }
-
-  // Of as many each way, the first that drives tells.
-  private isMostly(way: Way): boolean {
-    const its = this.declared.filter((driven) => driven === way).length;
-    const others = this.declared.length - its;
-    return its > others || (its === others && this.declared[0] === way);
   }
 
   // Every fault of a matrix asks the same gears.

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { plainName, or, text, WAY } from '../form/index.ts';
-import { CASE, outputsOf, type Train } from '../train/index.ts';
+import { assemble, CASE, outputsOf, type Train } from '../train/index.ts';
 import { MEMBER } from './names.ts';
 import { section } from './section.ts';
 
@@ -67,6 +67,21 @@ export const OUTPUT = section({
       } else if (all.indexOf(member) < i) {
         findings.error(place(), { problem: 'listed twice', name: member });
       }
+    });
+  },
+  checkSound: (train, at, findings) => {
+    const { bodyOf, onPins, gearing } = assemble(train);
+    const ends = new Map<number | undefined, { by: string; end: 'input' | 'output' }>();
+    ends.set(bodyOf(train.input), { by: train.input, end: 'input' });
+    outputsOf(train).forEach((member, i) => {
+      const place = train.others ? at('output', `${i}`) : at('output');
+      const body = bodyOf(member);
+      const other = ends.get(body);
+      if (other) findings.error(place, { problem: 'end taken', member, ...other });
+      else if (onPins.has(body as number) && gearing.planets.some((its) => its.member === member)) {
+        findings.error(place, { problem: 'planet as an end', member });
+      }
+      ends.set(body, { by: member, end: 'output' });
     });
   },
 });

@@ -62,6 +62,26 @@ describe('a train file', () => {
     expect(readTrain(`\ufeff${json.replaceAll(',', ',\r\n')}`).problems).toEqual([]);
   });
 
+  it.each([
+    ['a.sun', ['3:1 end taken']],
+    ['b.sun', ['3:1 end taken']],
+    ['[a.carrier, b.sun]', ['3:21 end taken']],
+    ['[a.carrier, b.ring]', ['3:21 end taken']],
+    ['a.planet', ['3:1 planet as an end']],
+    ['[a.carrier, a.planet]', ['3:21 planet as an end']],
+    ['[a.carrier, b.carrier]', []],
+  ])('knows whether the output %s is one', (output, told) => {
+    const text = `holdturn: 1
+input: shaft
+output: ${output}
+sets: { a: { sun: 30, ring: 66, planets: 3 }, b: { sun: 30, ring: 66, planets: 3 } }
+joined: { shaft: [a.sun, b.sun], middle: [a.carrier, b.ring] }
+`;
+    const { problems } = readTrain(text);
+    const shown = problems.map(({ place, problem }) => `${place.line}:${place.column} ${problem}`);
+    expect(shown).toEqual(told);
+  });
+
   it('takes the words of other shops', () => {
     const text = `holdturn: 1
 input: a.annulus

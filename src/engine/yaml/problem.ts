@@ -94,6 +94,15 @@ export type Mistake =
   | { readonly problem: 'joined to itself'; readonly member: string }
   | { readonly problem: 'unknown gear pair'; readonly pair: string; readonly near?: string }
   | { readonly problem: 'case cannot turn'; readonly end: 'input' | 'output' }
+  /** An output that is the input, or another output, by whatever name. */
+  | {
+      readonly problem: 'end taken';
+      readonly member: string;
+      readonly by: string;
+      readonly end: 'input' | 'output';
+    }
+  /** What turns on a pin comes round with its carrier: no shaft drives it, and none is driven. */
+  | { readonly problem: 'planet as an end'; readonly member: string }
   /** Only the planets of plain, pair and stepped sets can be shared. */
   | { readonly problem: 'cannot share'; readonly set: string }
   | { readonly problem: 'shares in a circle'; readonly sets: readonly string[] }

@@ -159,6 +159,12 @@ export const en = {
   'problem.joined to itself': 'joined to itself: {name}; name another member',
   'problem.case cannot turn':
     '{end, select, input {the case cannot turn: name another member as the input} other {the case cannot turn: name another member as the output}}',
+  'problem.end taken':
+    '{end, select, input {the output is the input: {member} turns with {by}; name the member that drives the load} other {one output by two names: {member} turns with {by}; name it once}}',
+  'problem.planet as an end':
+    'a planet is no output: {member} goes round with its carrier; name a member on the axis',
+  'problem.forward against':
+    'most gears that drive turn the output the other way than {key} says: is it seen from the input end?',
   'problem.forward taken':
     'the gears drive the output both ways; forward is taken to be {way}, as most of them go: write {key}, or the other way',
   'problem.cannot share':
@@ -1136,6 +1142,8 @@ export const en = {
   'no.output':
     'unknown output: {given}; {has, select, yes {did you mean {near}?} other {the outputs are {all}}}',
   'no.load': 'unknown load: {given}; type {name}: held, {name}: none or {name}: road',
+  'bad.fault twice': 'two faults of one thing: {given} and {before}; name one fault of each',
+  'bad.load twice': 'two loads of one output: {output}; name one',
   'bad.loads': 'no output is left that drives a load: leave one of {all} on the road',
   'no.member':
     'unknown member: {given}; {has, select, yes {did you mean {near}?} other {the members are {all}}}',

@@ -157,6 +157,12 @@ export const es: Messages = {
   'problem.joined to itself': 'unido consigo mismo: {name}; nombre otro miembro',
   'problem.case cannot turn':
     '{end, select, input {la carcasa no puede girar: nombre otro miembro como entrada} other {la carcasa no puede girar: nombre otro miembro como salida}}',
+  'problem.end taken':
+    '{end, select, input {la salida es la entrada: {member} gira con {by}; nombre el miembro que mueve la carga} other {una salida con dos nombres: {member} gira con {by}; nómbrela una vez}}',
+  'problem.planet as an end':
+    'un satélite no es salida: {member} da vueltas con su portasatélites; nombre un miembro del eje',
+  'problem.forward against':
+    'la mayoría de las marchas giran la salida en sentido contrario al que dice {key}: ¿está visto desde el extremo de entrada?',
   'problem.forward taken':
     'las marchas mueven la salida en los dos sentidos; se toma por adelante {way}, como la mayoría: escriba {key}, o el otro sentido',
   'problem.cannot share':
@@ -1139,6 +1145,9 @@ export const es: Messages = {
   'no.output':
     'salida desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las salidas son {all}}}',
   'no.load': 'carga desconocida: {given}; escriba {name}: held, {name}: none o {name}: road',
+  'bad.fault twice':
+    'dos fallos de una misma cosa: {given} y {before}; nombre un fallo de cada una',
+  'bad.load twice': 'dos cargas de una misma salida: {output}; nombre una',
   'bad.loads': 'no queda ninguna salida que mueva una carga: deje una de {all} en la carretera',
   'no.member':
     'miembro desconocido: {given}; {has, select, yes {¿quiso decir {near}?} other {los miembros son {all}}}',

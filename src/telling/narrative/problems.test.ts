@@ -47,6 +47,28 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [{ what: 'merge key' }, 'YAML merge key: write the entries out'],
     [{ what: 'directive' }, 'YAML directive: leave it out'],
   ],
+  'end taken': [
+    [
+      { member: 'main shaft', by: 'turbine shaft', end: 'input' },
+      'the output is the input: main shaft turns with turbine shaft; name the member that drives the load',
+    ],
+    [
+      { member: 'main shaft', by: 'counter gear', end: 'output' },
+      'one output by two names: main shaft turns with counter gear; name it once',
+    ],
+  ],
+  'planet as an end': [
+    [
+      { member: 'front.planet' },
+      'a planet is no output: front.planet goes round with its carrier; name a member on the axis',
+    ],
+  ],
+  'forward against': [
+    [
+      { way: 'clockwise' },
+      'most gears that drive turn the output the other way than forward: clockwise says: is it seen from the input end?',
+    ],
+  ],
   'forward taken': [
     [
       { way: 'clockwise' },

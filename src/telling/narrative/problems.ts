@@ -117,8 +117,17 @@ function word(p: Objection, voice: Voice): string {
       return voice.say('problem.joined to itself', { name: visible(p.member) });
     case 'case cannot turn':
       return voice.say('problem.case cannot turn', { end: p.end });
+    case 'end taken':
+      return voice.say('problem.end taken', {
+        member: visible(p.member),
+        by: visible(p.by),
+        end: p.end,
+      });
+    case 'planet as an end':
+      return voice.say('problem.planet as an end', { member: visible(p.member) });
     case 'forward taken':
-      return voice.say('problem.forward taken', {
+    case 'forward against':
+      return voice.say(`problem.${p.problem}`, {
         way: voice.say('way', { way: p.way }),
         key: `forward: ${p.way}`,
       });

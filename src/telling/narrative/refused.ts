@@ -36,6 +36,13 @@ export function refusedText(why: Refused, file: string, voice: Voice): string {
       return voice.say(why.refused, { given: visible(why.given) });
     case 'no.load':
       return voice.say('no.load', { given: visible(why.given), name: visible(why.output) });
+    case 'bad.load twice':
+      return voice.say('bad.load twice', { output: visible(why.output) });
+    case 'bad.fault twice':
+      return voice.say('bad.fault twice', {
+        given: visible(why.given),
+        before: visible(why.before),
+      });
     case 'bad.loads':
       return voice.say('bad.loads', { all: visible(why.outputs.join(', ')) });
     case 'no.end': {
