@@ -89,7 +89,7 @@ function part(rows: readonly Row[], devices: readonly Device[], side: Side, voic
 function doingCell(work: DeviceWork | undefined): Cell {
   const doing = work ? doingOf(work) : 'off';
   const carries = doing === 'on' || doing === 'holding';
-  return carries ? { text: MARKS[doing], look: 'strong', shaded: true } : MARKS[doing];
+  return { text: MARKS[doing], look: 'strong', ...(carries && { shaded: true }) };
 }
 
 function ratioCell({ ratio, state }: Working, side: Side, voice: Voice): Cell {
