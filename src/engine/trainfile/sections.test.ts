@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { fits, type Form, opened, type Role } from '../form/index.ts';
 import { SECTIONS } from '../sections/index.ts';
 import { put, remove, type Value } from '../yaml/index.ts';
-import { offersAt, readTrain, trainText } from './index.ts';
+import { discard, offersAt, readTrain, rename, trainText } from './index.ts';
 
 // A law over the definitions: whatever section there is, it is read, written, checked, completed and
 // in the schema. A new one is met here without a line of its own: what stands in it is made from its form.
@@ -22,14 +22,14 @@ gear pairs:
 joined:
   drum: [front.sun]
 devices:
-  clutch: { clutch: [crank, front.ring] }
-  brake: { brake: drum }
-  band: { band: drum }
+  grip: { clutch: [crank, front.ring] }
+  stopper: { brake: drum }
+  strap: { band: drum }
   sprag: { one-way: [drum, case], lets: clockwise }
 ranges:
-  D: { "1": [clutch, brake] }
+  D: { "1": [grip, stopper] }
 teardown:
-  lid: { carries: [drum, clutch], feeds: [clutch] }
+  lid: { carries: [drum, grip], feeds: [grip] }
 `;
 const known = readTrain(BASE).train;
 if (!known) throw new Error('the base is a train');
@@ -55,6 +55,35 @@ describe('the sections', () => {
 
   it('are written so that the same train is read', () => {
     expect(readTrain(trainText(full as never)).train).toEqual(full);
+  });
+});
+
+const THINGS = [
+  { what: 'device', name: 'grip' },
+  { what: 'device', name: 'stopper' },
+  { what: 'device', name: 'strap' },
+  { what: 'device', name: 'sprag' },
+  { what: 'set', name: 'front' },
+  { what: 'gear pair', name: 'final' },
+] as const;
+
+describe('a thing that any section may name', () => {
+  const said = (name: string) => new RegExp(`(?<!\\p{L})${name}(?! drive|\\p{L})`, 'u');
+  const errors = (text: string) =>
+    readTrain(text).problems.filter(({ severity }) => severity === 'error');
+
+  it.each(THINGS)('$what $name is renamed wherever it stands', ({ what, name }) => {
+    const edited = rename(FULL, { what, from: name, to: 'Zaunkönig' });
+    if ('refused' in edited) throw new Error(edited.refused);
+    expect(edited.text).not.toMatch(said(name));
+    expect(errors(edited.text)).toEqual([]);
+  });
+
+  it.each(THINGS)('$what $name goes wherever it stands', ({ what, name }) => {
+    const edited = discard(FULL, full as never, { thing: what, name });
+    if ('refused' in edited) throw new Error(edited.refused);
+    expect(edited.text).not.toMatch(said(name));
+    expect(errors(edited.text)).toEqual([]);
   });
 });
 
@@ -151,7 +180,7 @@ function nameFor(role: Role | undefined): string {
     case 'gear pair':
       return 'final';
     case 'gap':
-      return 'clutch';
+      return 'grip';
     case 'part':
       return 'lid';
     default:
