@@ -12,6 +12,9 @@ const AT_ONCE = ['AT ONCE'];
 if (process.argv.length === 3 && process.argv[2] === '--version' && told(`${VERSION}\n`)) return;
 
 const name = AT_ONCE.includes(process.argv[2]) ? 'quick.cjs' : 'command.cjs';
+// V8 hurries to optimise, on a second thread, what a call of a second or two hardly uses again:
+// half of the work. What runs for long is optimised as ever, a tenth of a second later.
+if (name === 'command.cjs') require('node:v8').setFlagsFromString('--interrupt-budget=1000000');
 const filename = path.join(__dirname, name);
 const { Script } = require('node:vm');
 const script = new Script(

@@ -1,4 +1,5 @@
 export type * from './answer.ts';
+export { Alike } from './alike.ts';
 export { applyFault } from './apply.ts';
 export { everyFault, everyParting, faultText } from './every.ts';
 export type * from './fault.ts';

@@ -1,3 +1,4 @@
+import type { Fault } from '../faults/index.ts';
 import type { Outcome } from './outcome.ts';
 import { type Road, type Run, sameRun, type Side, SOUND, type Torque } from './road.ts';
 import type { Way, Weakness } from './way.ts';
@@ -14,100 +15,197 @@ export interface Driven {
 /** What may be seen, and the chance of each; together 1. */
 export type Shown = readonly (readonly [outcome: Outcome, chance: number])[];
 
-/**
- * What a gear does in one of the ways in which a cause may be so: as its train does, and where
- * something weak carries load, by how far the load is beyond it. Only the verdicts are exact;
- * how much load a driver means is common practice, no source.
- */
-export function behaviour(road: Road, way: Way, driven: Driven, side: Side): Shown {
-  const on = way.instead?.get(driven.gear) ?? driven.on;
-  const run = road.run(way.faults, on, side);
-  const { beyond, released } = overload(road, way, driven, on, side, run);
-  const goes = chanceToSlip(beyond);
-  if (goes === 0 || !released) return firm(run, road.run(SOUND, driven.on, side), side);
-  // Far beyond what it holds nobody calls it slipping any more.
-  const slips = beyond < 2 ? 0.96 : beyond < 5 ? 0.75 : 0.4;
-  const mostly = side === 'coast' ? slips - 0.3 : slips;
-  return [
-    [{ word: 'slips' }, goes * mostly],
-    [plainly(released, side), goes * (1 - mostly)],
-    ...(goes < 1 ? [[plainly(run, side), 1 - goes] as const] : []),
-  ];
-}
+/** A gear as it is driven, in one of the ways after another in which a cause may be so. */
+export class Behaviour {
+  private readonly road: Road;
+  private readonly driven: Driven;
+  private readonly side: Side;
+  private readonly load: number;
+  private readonly gears = new Map<readonly string[], Map<readonly Fault[], FaultyGear>>();
+  // Ways that follow one another mostly differ in strength alone, and what carries nothing needs none.
+  private before:
+    | { readonly way: Way; readonly gear: FaultyGear; readonly idle: boolean }
+    | undefined;
 
-// No two people pull alike: near what it holds it slips or not.
-function chanceToSlip(beyond: number): number {
-  if (beyond <= 0) return 0;
-  return Math.min(1, Math.max(0, 0.5 + Math.log(beyond) / (2 * Math.log(NEAR))));
-}
+  constructor(road: Road, driven: Driven, side: Side) {
+    this.road = road;
+    this.driven = driven;
+    this.side = side;
+    this.load = LOADS[side][driven.load ?? 'ordinary'];
+  }
 
-const NEAR = 1.05;
+  /**
+   * What it does: as its train does, and where something weak carries load, by how far the load is
+   * beyond it. Only the verdicts are exact; how much load a driver means is common practice, no
+   * source. What is shown in another way too is the same list.
+   */
+  shown(way: Way): Shown {
+    const { gear, idle } = this.standing(way);
+    if (idle) return gear.firm;
+    const { beyond, released } = this.overload(way, gear);
+    const goes = chanceToSlip(beyond);
+    return released && goes > 0 ? gear.slipping(released, beyond, goes) : gear.firm;
+  }
 
-/** How far the load is beyond what is weak; above 1 it slips. And what the train does released. */
-export function overload(
-  road: Road,
-  way: Way,
-  driven: Driven,
-  on: readonly string[],
-  side: Side,
-  run: Run,
-): { readonly beyond: number; readonly released?: Run } {
-  let beyond = 0;
-  let released: Run | undefined;
-  if (run.state !== 'driving') return { beyond };
-  const back = road.goesBack(on);
-  const load = LOADS[side][driven.load ?? 'ordinary'];
-  if (way.weak.length === 0) return { beyond };
-  const torques = road.torques(way.faults, on, side);
-  for (const weakness of way.weak) {
-    const felt = (load * (driven.heat === 'cold' ? weakness.cold : 1)) / (back ? weakness.back : 1);
-    for (const { far, without } of felts(road, way, weakness, { on, side, felt, torques })) {
-      if (far <= beyond) continue;
-      const its = without();
-      if (sameRun(its, run)) continue; // something else covers it
-      beyond = far;
-      released = its;
+  /** Whether the load is beyond something weak. */
+  slips(way: Way): boolean {
+    const { gear, idle } = this.standing(way);
+    return !idle && this.overload(way, gear).beyond > 1;
+  }
+
+  /** Whether what is weak carries something that nothing else would. */
+  needs(way: Way): boolean {
+    const gear = this.gearOf(way);
+    return way.weak.some(({ device }) => {
+      const load = device === undefined ? undefined : gear.loadOf(device);
+      return load && load.torque.most !== 0 && load.released() !== undefined;
+    });
+  }
+
+  private standing(way: Way): { readonly gear: FaultyGear; readonly idle: boolean } {
+    if (this.before && sameButForStrength(this.before.way, way)) return this.before;
+    const gear = this.gearOf(way);
+    const idle = gear.run.state !== 'driving' || way.weak.every((its) => gear.spares(its));
+    this.before = { way, gear, idle };
+    return this.before;
+  }
+
+  // How far the load is beyond what is weak: the device, and the others together where all want
+  // pressure. What something else covers never slips. And what the train does released.
+  private overload({ weak }: Way, gear: FaultyGear): Overload {
+    let beyond = 0;
+    let released: Run | undefined;
+    for (const { device, strength, cold, grip, back, starves } of weak) {
+      const felt =
+        (this.load * (this.driven.heat === 'cold' ? cold : 1)) / (gear.goesBack ? back : 1);
+      const load = device === undefined ? undefined : gear.loadOf(device);
+      if (load && load.torque.least !== 0) {
+        const far = (felt * over(load.torque.least, grip)) / strength;
+        const its = far > beyond ? load.released() : undefined;
+        if (its) [beyond, released] = [far, its];
+      }
+      const all = device === undefined ? strength : gear.on.includes(device) ? starves : undefined;
+      if (all !== undefined) {
+        // A one-way clutch needs no pressure.
+        const far = (felt * gear.share()) / all;
+        const its = far > beyond ? gear.unpressed() : undefined;
+        if (its) [beyond, released] = [far, its];
+      }
     }
+    return released ? { beyond, released } : NO_LOAD;
   }
-  return { beyond, ...(released && { released }) };
+
+  private gearOf({ faults, instead }: Way): FaultyGear {
+    const on = instead?.get(this.driven.gear) ?? this.driven.on;
+    let gears = this.gears.get(on);
+    if (!gears) this.gears.set(on, (gears = new Map()));
+    let gear = gears.get(faults);
+    if (!gear) {
+      const whole = this.road.run(SOUND, this.driven.on, this.side);
+      gears.set(faults, (gear = new FaultyGear(this.road, faults, on, this.side, whole)));
+    }
+    return gear;
+  }
 }
 
-interface Felt {
+interface Overload {
+  readonly beyond: number;
+  readonly released?: Run;
+}
+
+function sameButForStrength(a: Way, b: Way): boolean {
+  if (a.faults !== b.faults || a.instead || b.instead) return false;
+  const [one, other] = [a.weak[0], b.weak[0]];
+  if (!one || !other || a.weak.length > 1 || b.weak.length > 1) return false;
+  return (
+    one.device === other.device && (one.starves === undefined) === (other.starves === undefined)
+  );
+}
+
+const NO_LOAD: Overload = { beyond: 0 };
+
+interface Load {
+  readonly torque: Torque;
+  /** What the train does with the device released; undefined where it does the same. */
+  readonly released: () => Run | undefined;
+}
+
+// What is applied, with this or that wrong: what it does, and what each device has to do with it.
+class FaultyGear {
   readonly on: readonly string[];
-  readonly side: Side;
-  /** The load, as a part of full load. */
-  readonly felt: number;
-  readonly torques: ReadonlyMap<string, Torque>;
-}
+  readonly run: Run;
+  readonly goesBack: boolean;
+  readonly firm: Shown;
+  private readonly road: Road;
+  private readonly faults: readonly Fault[];
+  private readonly side: Side;
+  private readonly loads = new Map<string, Load | undefined>();
+  private readonly slips = new Map<Run, Map<number, Shown>>();
 
-interface Weak {
-  /** Above 1 the load is beyond it. */
-  readonly far: number;
-  /** What the train does released. */
-  readonly without: () => Run;
-}
+  constructor(road: Road, faults: readonly Fault[], on: readonly string[], side: Side, whole: Run) {
+    this.road = road;
+    this.faults = faults;
+    this.on = on;
+    this.side = side;
+    this.run = road.run(faults, on, side);
+    this.goesBack = this.run.state === 'driving' && road.goesBack(on);
+    this.firm = firm(this.run, whole, side);
+  }
 
-// What is weak in a gear: the device; and the others together, where all want pressure.
-function felts(
-  road: Road,
-  { faults }: Way,
-  { device: name, strength, grip, starves }: Weakness,
-  { on, side, felt, torques }: Felt,
-): Weak[] {
-  const found: Weak[] = [];
-  const device = road.train.devices.find((its) => its.name === name);
-  const torque = device && torques.get(device.name)?.least;
-  if (device && torque) {
-    const far = (felt * over(torque, grip)) / strength;
-    found.push({ far, without: () => road.without(device, faults, on, side) });
+  /** Whether what is weak carries nothing, and takes nothing from others. */
+  spares({ device, starves }: Weakness): boolean {
+    if (device === undefined || (starves !== undefined && this.on.includes(device))) return false;
+    return !this.loadOf(device)?.torque.least;
   }
-  const all = name === undefined ? strength : on.includes(name) ? starves : undefined;
-  if (all !== undefined) {
-    // A one-way clutch needs no pressure.
-    const far = (felt * road.share(faults, on, side)) / all;
-    found.push({ far, without: () => road.run(faults, NOTHING_ON, side) });
+
+  /** Of a device that carries something. */
+  loadOf(name: string): Load | undefined {
+    if (this.loads.has(name)) return this.loads.get(name);
+    const { road, faults, on, side } = this;
+    const device = road.train.devices.find((its) => its.name === name);
+    const torque = device && road.torques(faults, on, side).get(name);
+    const released = device && this.unlessCovered(() => road.without(device, faults, on, side));
+    const load = torque && released && { torque, released };
+    this.loads.set(name, load);
+    return load;
   }
-  return found;
+
+  share(): number {
+    return this.road.share(this.faults, this.on, this.side);
+  }
+
+  /** What the train does where nothing has pressure; undefined where it does the same. */
+  readonly unpressed = this.unlessCovered(() => {
+    return this.road.run(this.faults, NOTHING_ON, this.side);
+  });
+
+  slipping(released: Run, beyond: number, goes: number): Shown {
+    // Far beyond what it holds nobody calls it slipping any more.
+    const slips = beyond < 2 ? 0.96 : beyond < 5 ? 0.75 : 0.4;
+    const mostly = this.side === 'coast' ? slips - 0.3 : slips;
+    let byChance = this.slips.get(released);
+    if (!byChance) this.slips.set(released, (byChance = new Map()));
+    const known = goes === 1 ? byChance.get(mostly) : undefined;
+    if (known) return known;
+    const shown: Shown = [
+      [{ word: 'slips' }, goes * mostly],
+      [plainly(released, this.side), goes * (1 - mostly)],
+      ...(goes < 1 ? [[plainly(this.run, this.side), 1 - goes] as const] : []),
+    ];
+    if (goes === 1) byChance.set(mostly, shown);
+    return shown;
+  }
+
+  private unlessCovered(run: () => Run): () => Run | undefined {
+    let known: { readonly run: Run | undefined } | undefined;
+    return () => {
+      if (!known) {
+        const its = run();
+        known = { run: sameRun(its, this.run) ? undefined : its };
+      }
+      return known.run;
+    };
+  }
 }
 
 const NOTHING_ON: readonly string[] = [];
@@ -132,6 +230,14 @@ export function plainly({ state, ratio }: Run, side: Side): Outcome {
     side === 'coast' ? (['brakes', 'runs free'] as const) : (['drives', 'no drive'] as const);
   return ratio ? { word: words[0], ratio } : { word: words[1] };
 }
+
+// No two people pull alike: near what it holds it slips or not.
+function chanceToSlip(beyond: number): number {
+  if (beyond <= 0) return 0;
+  return Math.min(1, Math.max(0, 0.5 + Math.log(beyond) / (2 * Math.log(NEAR))));
+}
+
+const NEAR = 1.05;
 
 // Parts of full load; common practice, no source. The foot off, an engine drags with about a
 // fifth of its full torque, whatever it pulled with before.

@@ -4,7 +4,7 @@ import { type Cause, causesOf } from './cause.ts';
 import { type Prediction, Predictor } from './prediction.ts';
 import { Road, SOUND } from './road.ts';
 import { type Reason, reasonsOf } from './tables.ts';
-import { type Test, testText, testsOf } from './test.ts';
+import { type Test, testsOf } from './test.ts';
 import type { Grip, Way } from './way.ts';
 import { waysOf } from './ways.ts';
 
@@ -50,13 +50,6 @@ function inquiryOf(
   const ways = waysOf(causes, road, grips, practice.tests.stall.shows ?? {});
   const reasons = reasonsOf(causes, practice, road);
   const predictor = new Predictor(road, practice, { causes, ways, reasons });
-  const known = new Map<string, Prediction>();
-  const predict = (test: Test) => {
-    const key = testText(test);
-    let prediction = known.get(key);
-    if (!prediction) known.set(key, (prediction = predictor.predict(test)));
-    return prediction;
-  };
   const classes = new Map<Stage, number[][]>();
   const inquiry: Inquiry = {
     train: road.train,
@@ -65,7 +58,7 @@ function inquiryOf(
     ways,
     reasons,
     tests,
-    predict,
+    predict: (test) => predictor.predict(test),
     apart: (stage) => {
       let among = classes.get(stage);
       if (!among) classes.set(stage, (among = classesOf(inquiry, stage)));
@@ -83,11 +76,11 @@ function byCause(inquiry: Inquiry, prediction: Prediction): readonly number[][] 
   if (known) return known;
   const { by, rows, outcomes } = prediction;
   const chances = inquiry.causes.map(() => outcomes.map(() => 0));
+  const { length } = outcomes;
   inquiry[by].forEach(({ cause, share }, k) => {
     const sums = chances[cause] as number[];
-    (rows[k] as readonly number[]).forEach((chance, o) => {
-      sums[o] = (sums[o] as number) + share * chance;
-    });
+    const row = rows[k] as readonly number[];
+    for (let o = 0; o < length; o++) sums[o] = (sums[o] as number) + share * (row[o] as number);
   });
   means.set(prediction, chances);
   return chances;

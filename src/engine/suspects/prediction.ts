@@ -2,12 +2,12 @@ import type { HandCheck } from '../hand/index.ts';
 import { turns } from '../hand/index.ts';
 import { toText } from '../linear/index.ts';
 import { OUTCOMES, type OutcomeWord, type Practice } from '../practice/index.ts';
-import { behaviour, overload, plainly, type Shown } from './behaviour.ts';
+import { Behaviour, plainly, type Shown } from './behaviour.ts';
 import type { Cause } from './cause.ts';
 import type { Outcome } from './outcome.ts';
-import { type Road, type Run, sameRun, SOUND } from './road.ts';
+import { type Road, sameRun, SOUND } from './road.ts';
 import { type Reason, Tables } from './tables.ts';
-import type { Test } from './test.ts';
+import { type Test, testText } from './test.ts';
 import type { Way } from './way.ts';
 
 /** What a test would show if each cause were the one. */
@@ -38,6 +38,7 @@ export class Predictor {
   private readonly road: Road;
   private readonly cases: Cases;
   private readonly tables: Tables;
+  private readonly known = new Map<string, Prediction>();
 
   constructor(road: Road, practice: Practice, cases: Cases) {
     this.road = road;
@@ -45,7 +46,15 @@ export class Predictor {
     this.tables = new Tables(practice, road);
   }
 
+  /** Worked out when it is first asked for, and remembered. */
   predict(test: Test): Prediction {
+    const key = testText(test);
+    let prediction = this.known.get(key);
+    if (!prediction) this.known.set(key, (prediction = this.made(test)));
+    return prediction;
+  }
+
+  private made(test: Test): Prediction {
     switch (test.test) {
       case 'under power':
       case 'coast':
@@ -81,19 +90,23 @@ export class Predictor {
     const at = place(plainly(whole, test.test));
     const ratio = ownRatio(road, test);
     const own = ratio && place({ word: test.test === 'coast' ? 'brakes' : 'drives', ratio });
-    const shown = this.cases.ways.map((way) => behaviour(road, way, test, test.test));
-    for (const its of shown) for (const [outcome] of its) place(outcome);
+    const behaviour = new Behaviour(road, test, test.test);
+    const shown = this.cases.ways.map((way) => behaviour.shown(way));
+    const different = new Set(shown);
+    for (const its of different) for (const [outcome] of its) place(outcome);
     for (const word of OUTCOMES[test.test]) {
       if (word !== 'drives' && word !== 'brakes') place({ word });
     }
     const made = new Map<string, readonly number[]>();
-    const rows = shown.map((its) => rowOf(its, outcomes.length, place, made));
+    const rowBy = new Map<Shown, readonly number[]>();
+    for (const its of different) rowBy.set(its, rowOf(its, outcomes.length, place, made));
+    const rows = shown.map((its) => rowBy.get(its) as readonly number[]);
     return { outcomes, whole: at, by: 'ways', rows, ...(own !== undefined && { own }) };
   }
 
   // Whether the gear holds at part throttle, as speeds side by side show it.
   private logged({ gear, on }: Test & { test: 'slip log' }): Prediction {
-    const { outcomes, rows } = this.driven({ test: 'under power', gear, on });
+    const { outcomes, rows } = this.predict({ test: 'under power', gear, on });
     const made = new Map<readonly number[], readonly number[]>();
     const held = rows.map((row) => {
       let its = made.get(row);
@@ -138,14 +151,16 @@ export class Predictor {
     const words: readonly OutcomeWord[] = OUTCOMES[test];
     const certain = new Map(words.map((word) => [word, words.map((w) => (w === word ? 1 : 0))]));
     const only = (word: OutcomeWord) => certain.get(word) as readonly number[];
+    // Each gear that a driver starts in, pulled hard.
+    const pulled = new Behaviour(this.road, { gear: '', on, load: 'heavy' }, 'under power');
     const rows = ways.map((way) => {
-      const run = this.run(way, on);
+      const run = this.road.run(way.faults, on, 'under power');
       const { cause, faults } = causes[way.cause] as Cause;
-      const stalled = test === 'stall' && this.slipsAtStall(way, on);
+      const stalled = test === 'stall' && pulled.slips(way);
       const eased = 'heat' in how && how.heat !== undefined && isEased(way, how.heat);
       const firm = test === 'stall' && run.state === 'driving' && !stalled;
       if (firm && way.stalls !== undefined) return only(way.stalls);
-      const needed = !eased && (faults.length === 0 || !sameRun(run, whole) || this.needs(way, on));
+      const needed = !eased && (faults.length === 0 || !sameRun(run, whole) || pulled.needs(way));
       const row =
         run.state === 'neutral' || stalled
           ? 'gear slips'
@@ -162,26 +177,6 @@ export class Predictor {
       return chances;
     });
     return { outcomes: wordsOf(test), whole: 0, by: 'ways', rows };
-  }
-
-  // Whether what is weak carries something that nothing else would.
-  private needs({ weak, faults }: Way, on: readonly string[]): boolean {
-    const torques = this.road.torques(faults, on, 'under power');
-    return weak.some(({ device: name }) => {
-      const device = this.road.train.devices.find((its) => its.name === name);
-      if (!device || !torques.get(device.name)?.most) return false;
-      const run = this.road.run(faults, on, 'under power');
-      return !sameRun(this.road.without(device, faults, on, 'under power'), run);
-    });
-  }
-
-  private run(way: Way, on: readonly string[]): Run {
-    return this.road.run(way.faults, on, 'under power');
-  }
-
-  private slipsAtStall(way: Way, on: readonly string[]): boolean {
-    const driven = { gear: '', on, load: 'heavy' } as const;
-    return overload(this.road, way, driven, on, 'under power', this.run(way, on)).beyond > 1;
   }
 }
 

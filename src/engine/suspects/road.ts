@@ -1,4 +1,4 @@
-import { type Fault, faultText, Variants } from '../faults/index.ts';
+import { Alike, type Fault, faultText, Variants } from '../faults/index.ts';
 import {
   coasting,
   observe,
@@ -50,6 +50,9 @@ export class Road {
   private readonly known = new Map<readonly Fault[], Known>();
   private readonly byName = new Map<string, Known>();
   private readonly carried = new Map<string, number>();
+  // What comes to the same thing with another fault, or in another gear, is solved once.
+  private readonly runs = new Same<Run>('reach');
+  private readonly loads = new Same<ReadonlyMap<string, Torque>>('gears');
   private readonly turns = new Map<readonly string[], readonly Turn[]>();
 
   constructor(train: Train) {
@@ -91,8 +94,11 @@ export class Road {
     const known = this.knownOf(faults)[side].torques;
     let torques = known.get(on);
     if (!torques) {
-      const verdict = judge(this.motion(faults), this.question(on, side));
-      torques = stateOf(verdict) === 'driving' ? torquesOf(verdict) : new Map<string, Torque>();
+      const motion = this.motion(faults);
+      torques = this.loads.of(motion, on, this.courseOf(on, side), () => {
+        const verdict = judge(motion, this.question(on, side));
+        return stateOf(verdict) === 'driving' ? torquesOf(verdict) : new Map<string, Torque>();
+      });
       known.set(on, torques);
     }
     return torques;
@@ -165,10 +171,18 @@ export class Road {
   }
 
   private judged(faults: readonly Fault[], on: readonly string[], side: Side): Run {
-    if (side === 'under power') return runOf(judge(this.motion(faults), this.question(on, side)));
     // What does not move cannot coast.
-    if (this.run(faults, on, 'under power').state === 'tied up') return { state: 'tied up' };
-    return runOf(judge(this.motion(faults), this.question(on, side)));
+    if (side === 'coast' && this.run(faults, on, 'under power').state === 'tied up') {
+      return { state: 'tied up' };
+    }
+    const motion = this.motion(faults);
+    return this.runs.of(motion, on, this.courseOf(on, side), () => {
+      return runOf(judge(motion, this.question(on, side)));
+    });
+  }
+
+  private courseOf(on: readonly string[], side: Side): string {
+    return side === 'under power' ? side : `coast ${this.waysOf(on)[0]}`;
   }
 
   // On coast the vehicle goes on the way the gear drives while nothing is wrong.
@@ -176,6 +190,23 @@ export class Road {
     if (side === 'under power') return underPower(this.train, on);
     const [way] = this.waysOf(on) as [Turn];
     return coasting(this.train, on, way);
+  }
+}
+
+// What is known of a question, for all that it is the same question for.
+class Same<T> {
+  private readonly known = new Map<string, T>();
+  private readonly alike: Alike;
+
+  constructor(by: 'reach' | 'gears') {
+    this.alike = new Alike(by);
+  }
+
+  of(motion: Motion, on: readonly string[], course: string, solve: () => T): T {
+    const key = `${course} ${this.alike.textOf(motion, on)}`;
+    let found = this.known.get(key);
+    if (found === undefined) this.known.set(key, (found = solve()));
+    return found;
   }
 }
 
