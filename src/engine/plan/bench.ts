@@ -156,11 +156,14 @@ export class Bench {
         return setGearing(this.train, set).planets.map(({ member }) => member);
       }),
     ]);
-    return this.reach.after(step).flatMap(({ name: part, carries }) => {
-      const members = carries.filter((name) => !notForHands.has(own(name)));
-      const bodies = members.map((member) => feel.bodyOf(member) ?? member);
-      const pieces = members.filter((_, i) => bodies.indexOf(bodies[i] as number | string) === i);
-      return pieces.map((member): Grip => ({ part, member, whole: pieces.length === 1 }));
+    const piecesOfPart = (members: readonly string[]) => {
+      const forHands = members.filter((name) => !notForHands.has(own(name)));
+      const bodies = forHands.map((member) => feel.bodyOf(member) ?? member);
+      return forHands.filter((_, i) => bodies.indexOf(bodies[i] as number | string) === i);
+    };
+    return this.reach.after(step).flatMap(({ part, carries }) => {
+      const whole = piecesOfPart(part.carries).length === 1;
+      return piecesOfPart(carries).map((member): Grip => ({ part: part.name, member, whole }));
     });
   }
 }
