@@ -1,15 +1,6 @@
-import {
-  carriersOf,
-  type End,
-  type FrictionDevice,
-  halfBuilt,
-  isFriction,
-  ownName,
-  type Part,
-  type Train,
-  upOf,
-} from '../train/index.ts';
+import { type End, type Part, type Train, upOf } from '../train/index.ts';
 import type { Doing, Measuring } from './answer.ts';
+import { readyOf } from './ready.ts';
 
 /** Something to be done, before hands have been asked what they feel there. */
 export type Task = Doing & {
@@ -61,50 +52,10 @@ export function subjectOf(doing: Extract<Doing, { readonly does: Measuring }>): 
       return doing.band.device;
     case 'end play':
       return doing.endPlay.shaft;
+    case 'preload':
+      return doing.preload.bearings;
     case 'air check':
+    case 'pawl check':
       return doing.device.name;
   }
-}
-
-interface Ready {
-  readonly on: number;
-  readonly doing: Doing;
-}
-
-function readyOf(train: Train, build: readonly Part[]): Ready[] {
-  const { packs = [], bands = [], endPlays = [] } = train;
-  const last = (is: (part: Part) => boolean | undefined) => {
-    return build.findLastIndex((part) => is(part)) + 1;
-  };
-  // A pack or a band is carried by a part; a shaft's end play needs the whole unit, unless a
-  // part is said to close it.
-  const closed = (name: string) => last(({ closes }) => closes?.includes(name));
-  const whole = (device: string) => {
-    const carried = last(({ carries }) => carries.includes(device));
-    return Math.max(closed(device), carried) || build.length;
-  };
-  return [
-    ...packs.map((pack): Ready => ({ on: whole(pack.device), doing: { does: 'clearance', pack } })),
-    ...bands.map((band): Ready => ({ on: whole(band.device), doing: { does: 'band', band } })),
-    ...endPlays.map((endPlay): Ready => {
-      return { on: closed(endPlay.shaft) || build.length, doing: { does: 'end play', endPlay } };
-    }),
-    ...train.devices.filter(isFriction).flatMap((device): Ready[] => {
-      const on = airedAt(train, build, device);
-      return on === undefined ? [] : [{ on, doing: { does: 'air check', device } }];
-    }),
-  ];
-}
-
-// The parts on when air reaches a device that is whole; one that no part carries is not checked.
-function airedAt(train: Train, build: readonly Part[], device: FrictionDevice): number | undefined {
-  const part = carriersOf(train).get(ownName(train)(device.name));
-  if (!part) return undefined;
-  const fed = build.findLastIndex(({ feeds }) => feeds?.includes(device.name)) + 1;
-  for (let on = Math.max(build.indexOf(part) + 1, fed); on <= build.length; on++) {
-    const there = new Set(build.slice(0, on));
-    const half = halfBuilt(train, (its) => there.has(its));
-    if (half.devices.find(({ name }) => name === device.name)?.stuck !== 'open') return on;
-  }
-  return undefined;
 }

@@ -8,7 +8,10 @@ import type {
   FrictionDevice,
   MemberName,
   Pack,
+  OneWayClutch,
   Part,
+  Pawl,
+  Preload,
 } from '../train/index.ts';
 
 /** How a member moves under the hand; clockwise is seen from the input end. */
@@ -21,6 +24,8 @@ export interface Plan {
   readonly mistakes: readonly Watched[];
   /** How many hand checks the steps have, those with air left out. */
   readonly checks: number;
+  /** How many parts are taken to be hidden by the one above, for the file does not say. */
+  readonly assumed: number;
   /** Whether no fewer do, each mistake felt as early as it can be; false: search cut off. */
   readonly proven: boolean;
 }
@@ -29,8 +34,16 @@ export interface Plan {
 export type Step = Doing & { readonly number: number; readonly up?: End };
 
 export type Doing =
-  /** A part goes on. Its own notes are what to look at. */
-  | { readonly does: 'fit'; readonly part: Part; readonly checks: readonly PlannedCheck[] }
+  /**
+   * A part goes on. Its own notes are what to look at. `oneWays`: one-way clutches that are whole
+   * with it and backwards to no later hand check; their races are tried before they are covered.
+   */
+  | {
+      readonly does: 'fit';
+      readonly part: Part;
+      readonly checks: readonly PlannedCheck[];
+      readonly oneWays?: readonly OneWayClutch[];
+    }
   /** The unit is turned over; `up` is as it is then. */
   | { readonly does: 'turn over' }
   /** How far a part stands below the face of the case. */
@@ -45,8 +58,11 @@ export type Doing =
   | { readonly does: 'clearance'; readonly pack: Pack }
   | { readonly does: 'band'; readonly band: BandSetting }
   | { readonly does: 'end play'; readonly endPlay: EndPlay }
+  | { readonly does: 'preload'; readonly preload: Preload }
   /** `check`: with the air on; absent where hands reach nothing that shows it. */
   | { readonly does: 'air check'; readonly device: FrictionDevice; readonly check?: PlannedCheck }
+  /** `check`: with the pawl engaged by hand, as in the range that parks. */
+  | { readonly does: 'pawl check'; readonly device: Pawl; readonly check?: PlannedCheck }
   | { readonly does: 'fill'; readonly fluid: Fluid };
 
 /** Hold one member or none, turn another both ways, on the train as built so far. */

@@ -5,6 +5,7 @@ import {
   halfBuilt,
   ownName,
   type Part,
+  type Pawl,
   piecesOf,
   setGearing,
   type Train,
@@ -78,10 +79,11 @@ export class Bench {
   }
 
   /**
-   * The check that shows air on a device best: of its own two members, if hands reach both.
-   * Air locks a device as a jammed one is locked.
+   * The check that shows air on a device, or an engaged pawl, best: of its own two members, if
+   * hands reach both.
+   * Air or a hand locks a device as a jammed one is locked.
    */
-  onAir(step: number, device: FrictionDevice): Check | undefined {
+  onAir(step: number, device: FrictionDevice | Pawl): Check | undefined {
     const { feel } = this.stage(step);
     const ends = new Set([device.first, device.second].map((member) => feel.bodyOf(member)));
     const onAir = this.wrong(step, jammed(device));
@@ -95,14 +97,14 @@ export class Bench {
   }
 
   /** What is felt with air on a device: proved. */
-  feltOnAir(check: Check, device: FrictionDevice): Felt {
+  feltOnAir(check: Check, device: FrictionDevice | Pawl): Felt {
     return this.felt(check, jammed(device));
   }
 
   /** The same with a mistake, where it is not as `right`. */
   spoiltOnAir(
     { step, hold, turn }: Check,
-    device: FrictionDevice,
+    device: FrictionDevice | Pawl,
     right: Felt,
     mistake: Mistake,
   ): Felt | undefined {
@@ -168,7 +170,7 @@ export class Bench {
   }
 }
 
-function jammed({ name }: FrictionDevice): Fault {
+function jammed({ name }: FrictionDevice | Pawl): Fault {
   return { what: 'device', device: name, is: 'will not release' };
 }
 

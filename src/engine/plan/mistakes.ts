@@ -3,6 +3,7 @@ import {
   carriersOf,
   CASE,
   coversOf,
+  coversPorts,
   type Device,
   type Join,
   onePiece,
@@ -86,6 +87,12 @@ export function mistaken(train: Train, mistake: Mistake): Train {
 type MistakeAnd = [Mistake, readonly Instead[]];
 
 function deviceMistakes({ name, kind }: Device): [Fault, readonly Instead[]][] {
+  if (kind === 'pawl') {
+    const tried = { by: 'pawl check', of: name } as const;
+    return (['will not release', 'will not apply'] as const).map((is) => {
+      return [{ what: 'device', device: name, is }, [tried, { by: 'look' }]];
+    });
+  }
   if (kind === 'one-way') {
     return (['backwards', 'seized', 'left out'] as const).map((is) => {
       return [{ what: 'one-way', device: name, is }, [{ by: 'look' }]];
@@ -125,7 +132,9 @@ function unseated(train: Train, join: Join, stepOf: (part: Part) => number): [Fa
 }
 
 function partMistakes(train: Train, part: Part): MistakeAnd[] {
-  const { carries, feeds = [] } = part;
+  const { carries } = part;
+  // By the time all the oil goes through it, air was put on everything.
+  const feeds = coversPorts(train, part) ? [] : (part.feeds ?? []);
   const carried = train.devices.find(({ name }) => name === carries[0]);
   const alone = carries.length === 1 && carried?.kind === 'one-way';
   const slip = (is: Slip['is']): Slip => ({ what: 'slip', part: part.name, is });
@@ -134,15 +143,22 @@ function partMistakes(train: Train, part: Part): MistakeAnd[] {
     return kind === 'one-way' && carries.includes(name);
   });
   const gaps = gapsSetBy(train, part);
-  const on = (by: 'air check' | 'clearance', of: readonly string[]) => {
+  const on = (by: 'air check' | 'clearance' | 'band', of: readonly string[]) => {
     return of.map((name): Instead => ({ by, of: name }));
   };
   const mistakes: MistakeAnd[] = [];
   if (!alone) {
     // Eyes miss a pack before a shaft.
     const devices = new Set(train.devices.map(({ name }) => name));
-    const packs = carries.every((name) => devices.has(name)) ? [...carries, ...feeds] : [];
-    const instead = [...gaps, ...on('air check', packs), { by: 'look' } as const];
+    const packs = carries.every((name) => devices.has(name)) ? carries : [];
+    const fed = carries.length === packs.length ? [...packs, ...feeds] : [];
+    const instead = [
+      ...gaps,
+      ...on('clearance', packs),
+      ...on('band', packs),
+      ...on('air check', fed),
+      { by: 'look' } as const,
+    ];
     mistakes.push([{ what: 'part', part: part.name, is: 'left out' }, instead]);
   }
   const { face, faces, align } = part;
@@ -166,7 +182,10 @@ function gapsSetBy({ endPlays = [] }: Train, { name, sets }: Part): Instead[] {
   return [
     ...(sets === undefined
       ? []
-      : (['end play', 'clearance', 'band'] as const).map((by): Instead => ({ by, of: sets }))),
+      : (['end play', 'clearance', 'band', 'preload'] as const).map((by): Instead => ({
+          by,
+          of: sets,
+        }))),
     ...stacks.map(({ shaft }): Instead => ({ by: 'end play', of: shaft })),
   ];
 }

@@ -1,9 +1,16 @@
-import type { FrictionDevice, Train } from '../train/index.ts';
+import {
+  type FrictionDevice,
+  type OneWayClutch,
+  type Pawl,
+  reachAssumed,
+  type Train,
+} from '../train/index.ts';
 import { agendaOf } from './agenda.ts';
 import type { Felt, Mistake, Plan, PlannedCheck, Step } from './answer.ts';
 import { Bench, type Check } from './bench.ts';
 import { smallestCover } from './cover.ts';
 import { type Made, mistakesOf } from './mistakes.ts';
+import { wholeAt } from './ready.ts';
 import { watchedBy } from './watch.ts';
 
 /** A unit has 20 to 40; the work grows with the fourth power of them. */
@@ -36,15 +43,21 @@ export function plan(train: Train): Plan | undefined {
     for (const made of fresh) feltAt.set(made, check.step);
     return [check.step, plannedCheck(bench, check, fresh)];
   });
+  const untold = unfeltBackwards(train, mistakes, feltAt);
   const steps = agenda.map(({ on, ...task }): Step => {
     switch (task.does) {
       case 'fit':
-        return { ...task, checks: planned.flatMap(([at, check]) => (at === on ? [check] : [])) };
+        return {
+          ...task,
+          checks: planned.flatMap(([at, check]) => (at === on ? [check] : [])),
+          oneWays: untold.filter((device) => wholeAt(train, bench.build, device) === on),
+        };
       case 'tighten': {
         const still = bench.still(on);
         return { ...task, ...(still && { still }) };
       }
-      case 'air check': {
+      case 'air check':
+      case 'pawl check': {
         const unfelt = mistakes.filter((made) => made.made <= on && !feltAt.has(made));
         const check = airCheck(bench, on, task.device, unfelt);
         return { ...task, ...(check && { check }) };
@@ -54,7 +67,27 @@ export function plan(train: Train): Plan | undefined {
     }
   });
   const watched = mistakes.map((made) => watchedBy(made, feltAt.get(made), steps, agenda));
-  return { steps, mistakes: watched, checks: kept.length, proven };
+  const { teardown } = train;
+  const assumed = teardown.filter((part) => reachAssumed(teardown, part)).length;
+  return { steps, mistakes: watched, checks: kept.length, assumed, proven };
+}
+
+// One-way clutches that no hand check feels backwards.
+function unfeltBackwards(
+  train: Train,
+  mistakes: readonly Made[],
+  feltAt: ReadonlyMap<Made, number>,
+): OneWayClutch[] {
+  const unfelt = new Set(
+    mistakes.flatMap((made) => {
+      const { mistake } = made;
+      const is = mistake.what === 'one-way' && mistake.is === 'backwards' && !feltAt.has(made);
+      return is ? [mistake.device] : [];
+    }),
+  );
+  return train.devices.filter((device): device is OneWayClutch => {
+    return device.kind === 'one-way' && unfelt.has(device.name);
+  });
 }
 
 interface Catching {
@@ -96,7 +129,7 @@ function plannedCheck(bench: Bench, check: Check, fresh: readonly Made[]): Plann
 function airCheck(
   bench: Bench,
   on: number,
-  device: FrictionDevice,
+  device: FrictionDevice | Pawl,
   unfelt: readonly Made[],
 ): PlannedCheck | undefined {
   const check = bench.onAir(on, device);

@@ -71,7 +71,7 @@ it('of a part that merely sticks out, the end alone: a half shaft does not turn 
 holdturn: 1
 input: turbine shaft
 output: [left shaft, right shaft]
-sets: { axle: { sides: [14, 14], pinions: 2 } }
+sets: { axle: { sides: [14, 14] } }
 gear pairs: { final drive: { driver: [turbine shaft, 20], driven: [axle case, 60] } }
 joined: { axle case: [axle.carrier], left shaft: [axle.left], right shaft: [axle.right] }
 devices: { shaft brake: { brake: turbine shaft } }

@@ -66,7 +66,8 @@ function endsOf(train: Train): ReadonlyMap<Part, readonly MemberName[]> {
   for (const end of [train.input, ...outputsOf(train)]) {
     const body = bodyOf(end);
     const isEnd = (name: string) => own(name) === own(end);
-    const sticksOut = (name: string) => isEnd(name) || (body !== undefined && bodyOf(name) === body);
+    const sticksOut = (name: string) =>
+      isEnd(name) || (body !== undefined && bodyOf(name) === body);
     const named = teardown.filter(({ carries }) => carries.some(isEnd));
     for (const part of named.length > 0 ? named : teardown) {
       const its = part.carries.filter(sticksOut);

@@ -30,7 +30,8 @@ function insteadOf(
 ): { readonly step: number; readonly by: Catcher } {
   const shown = steps.find((step) => {
     return (
-      step.does === 'air check' && step.check?.wrong.some((its) => its.mistakes.includes(mistake))
+      (step.does === 'air check' || step.does === 'pawl check') &&
+      step.check?.wrong.some((its) => its.mistakes.includes(mistake))
     );
   });
   for (const way of instead) {

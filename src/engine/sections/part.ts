@@ -8,10 +8,13 @@ const CARRIED = memberName(
   'What the part carries: a member, a device, or a race of a one-way clutch (NAME.inner, NAME.outer).',
   { as: 'on a part', names: 'carried' },
 );
-const CLOSED_NAME = plainName('A clutch, brake, band or shaft that is measured.', {
-  as: 'closed',
-  names: 'gap',
-});
+const CLOSED_NAME = plainName(
+  'A clutch, brake, band or shaft that is measured, or bearings with a preload.',
+  {
+    as: 'closed',
+    names: 'gap',
+  },
+);
 const COVER_NAME = plainName('The name of another part.', { as: 'cover', names: 'part' });
 
 const yesOrNo = (description: string) =>
@@ -71,7 +74,9 @@ export const PART = v.pipe(
       sets: v.exactOptional(
         v.pipe(
           CLOSED_NAME,
-          v.description('The pack, the band or the shaft whose gap its thickness sets.'),
+          v.description(
+            'The pack, the band or the shaft whose gap its thickness sets, or the bearings whose preload.',
+          ),
         ),
       ),
       refit: v.exactOptional(
@@ -88,14 +93,16 @@ export const PART = v.pipe(
       feeds: v.exactOptional(
         v.pipe(
           v.array(FED_DEVICE, or('devices')),
-          v.description('Clutches, brakes and bands whose oil goes through it.'),
+          v.description(
+            'Clutches, brakes and bands whose oil goes through it, between the port in the case and the piston: air is put on them after it is on. Not of a valve body, which covers the ports: air comes before it.',
+          ),
         ),
       ),
       closes: v.exactOptional(
         v.pipe(
           v.array(CLOSED_NAME, or('closed')),
           v.description(
-            'Packs, bands and shafts that can be measured once it is on. Absent of all: a pack and a band by the part that carries them, a shaft by the last part of the build.',
+            'Packs, bands, shafts and preloads that can be measured once it is on. Absent of all: a pack and a band by the part that carries them, a shaft and a preload by the last part of the build. None is measured before what sets it is in.',
           ),
         ),
       ),

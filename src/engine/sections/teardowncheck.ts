@@ -2,9 +2,13 @@ import {
   assemble,
   carriersOf,
   CASE,
+  coversPorts,
+  meshMeasured,
   ownName,
+  type Part,
   piecesOf,
   setGearing,
+  settersOf,
   type Train,
 } from '../train/index.ts';
 import { type Findings, near } from '../yaml/index.ts';
@@ -61,7 +65,8 @@ export function checkTeardown(train: Train, at: PlaceOf, findings: Findings): vo
 
 /**
  * Warns of what a teardown forgets: devices (a one-way clutch may come as its two races), wheels
- * and carriers of sets, and bodies that no part brings. For trains without mistakes.
+ * and carriers of sets, and bodies that no part brings; and of what is taken for a valve body. For
+ * trains without mistakes.
  */
 export function doubtTeardown(train: Train, at: PlaceOf, findings: Findings): void {
   if (!train.teardown) return;
@@ -86,13 +91,40 @@ export function doubtTeardown(train: Train, at: PlaceOf, findings: Findings): vo
   for (const name of forgotten) {
     findings.warning(at('teardown'), { problem: 'not carried', name });
   }
+  doubtClosing(train, train.teardown, at, findings);
+  for (const part of train.teardown) {
+    if (!coversPorts(train, part)) continue;
+    const { name } = part;
+    findings.warning(at('teardown', name, 'feeds'), { problem: 'feeds all', part: name });
+  }
+}
+
+// What is said to be closed while a part that sets it, or a gear of it, is still to go on.
+function doubtClosing(
+  train: Train,
+  teardown: readonly Part[],
+  at: PlaceOf,
+  findings: Findings,
+): void {
+  teardown.forEach(({ name: part, closes = [] }, i) => {
+    closes.forEach((name, k) => {
+      const play = train.endPlays?.find(({ shaft }) => shaft === name);
+      const meshing = play ? meshMeasured(train, play) : [];
+      const needed = new Set([...settersOf(train, name), ...meshing]);
+      const later = teardown.slice(0, i).find((other) => needed.has(other));
+      if (!later) return;
+      const problem = { problem: 'closes too early', part, name, later: later.name } as const;
+      findings.warning(at('teardown', part, 'closes', `${k}`), problem);
+    });
+  });
 }
 
 // What has a gap that is measured or set.
-function measuredIn({ packs = [], bands = [], endPlays = [] }: Train): string[] {
+function measuredIn({ packs = [], bands = [], endPlays = [], preloads = [] }: Train): string[] {
   return [
     ...[...packs, ...bands].map(({ device }) => device),
     ...endPlays.map(({ shaft }) => shaft),
+    ...preloads.map(({ bearings }) => bearings),
   ];
 }
 

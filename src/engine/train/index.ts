@@ -3,6 +3,7 @@ export { type Assembly, assemble } from './body.ts';
 export type * from './gearset.ts';
 export type { GeometryFinding } from './fit.ts';
 export { geometryOf } from './geometry.ts';
+export { meshMeasured, settersOf } from './gaps.ts';
 export { setGearing } from './gearing.ts';
 export type { Mesh } from './mesh.ts';
 export { companyOf, ownerOf } from './sharing.ts';
@@ -16,11 +17,13 @@ export * from './part.ts';
 export {
   carriersOf,
   coversOf,
+  coversPorts,
   halfBuilt,
   hidersOf,
   onePiece,
   ownName,
   piecesOf,
+  reachAssumed,
 } from './teardown.ts';
 export * from './member.ts';
 export * from './train.ts';

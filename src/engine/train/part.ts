@@ -23,7 +23,7 @@ export interface Part {
   readonly steels?: number;
   /** Whether it comes in several thicknesses, one of which is measured for and chosen. */
   readonly selective?: boolean;
-  /** The pack, the band or the shaft whose clearance or end play its thickness sets. */
+  /** The pack, band, shaft or bearings whose clearance, end play or preload its thickness sets. */
   readonly sets?: string;
   readonly refit?: 'reuse' | 'replace';
   /** The file name of a photograph. */
@@ -32,9 +32,9 @@ export interface Part {
   readonly height?: Limit;
   /** What it is bolted down with. */
   readonly bolts?: Bolts;
-  /** Friction devices whose oil goes through it: no air reaches them before it is on. */
+  /** Friction devices whose oil goes through it: no air before it is on; but see `coversPorts`. */
   readonly feeds?: readonly string[];
-  /** Packs, bands and shafts that are complete, and can be measured, once it is on. */
+  /** Packs, bands, shafts and preloads that are complete, and can be measured, once it is on. */
   readonly closes?: readonly string[];
   /** Parts that cannot be reached while this one is on. */
   readonly covers?: readonly string[];

@@ -1,7 +1,7 @@
 import { setGearing } from './gearing.ts';
 import { type Part, upOf } from './part.ts';
 import { CASE, type Join, type MemberName } from './member.ts';
-import { type Device, type Train } from './train.ts';
+import { type Device, isFriction, type Train } from './train.ts';
 
 /**
  * The parts that cover one. Where neither it nor they say which, it is the part that comes off
@@ -15,6 +15,13 @@ export function coversOf(teardown: readonly Part[], part: Part): string[] {
   const before = teardown[teardown.indexOf(part) - 1];
   const up = upOf(teardown);
   return before && up(before) === up(part) ? [before.name] : [];
+}
+
+/** Whether what keeps hands off a part is only taken to be the one above it: the file does not say. */
+export function reachAssumed(teardown: readonly Part[], part: Part): boolean {
+  const said = part['hidden by'] ?? part.under;
+  const covered = teardown.some(({ covers }) => covers?.includes(part.name));
+  return said === undefined && !covered && hidersOf(teardown, part).length > 0;
 }
 
 /** The parts that keep hands off one: as it says, or those that cover it. */
@@ -46,6 +53,21 @@ export function carriersOf(train: Train): ReadonlyMap<string, Part> {
     for (const name of part.carries.map(own)) if (!carriers.has(name)) carriers.set(name, part);
   }
   return carriers;
+}
+
+/**
+ * Whether all the oil goes through a part: of three or more clutches, brakes and bands that parts
+ * carry it feeds every one. That is a valve body, and it covers the ports in the case through
+ * which air is put on them, so air comes before it; a pump or a support feeds some, between port
+ * and piston, and air comes after. Common practice, no source.
+ */
+export function coversPorts(train: Train, { feeds = [] }: Part): boolean {
+  const carriers = carriersOf(train);
+  const own = ownName(train);
+  const aired = train.devices.filter((device) => {
+    return isFriction(device) && carriers.has(own(device.name));
+  });
+  return aired.length >= 3 && aired.every(({ name }) => feeds.includes(name));
 }
 
 /**

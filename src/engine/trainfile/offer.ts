@@ -143,6 +143,7 @@ function namesFor(role: Role, train: Train, within_: string): string[] {
       return [
         ...[...(train.packs ?? []), ...(train.bands ?? [])].map(({ device }) => device),
         ...(train.endPlays ?? []).map(({ shaft }) => shaft),
+        ...(train.preloads ?? []).map(({ bearings }) => bearings),
       ];
     case 'part':
       return teardown.map(nameOf);

@@ -158,7 +158,16 @@ export type Doubt =
   /** A word that is still read, and what it is called now. */
   | { readonly problem: 'renamed'; readonly old: string; readonly now: string }
   /** A device, a race, a wheel, a carrier or another member that no part of a teardown brings. */
-  | { readonly problem: 'not carried'; readonly name: string };
+  | { readonly problem: 'not carried'; readonly name: string }
+  /** A part through which all the oil goes: air is put on everything before it is on. */
+  | { readonly problem: 'feeds all'; readonly part: string }
+  /** A part is said to close what another that goes on later sets, or whose gear it lacks. */
+  | {
+      readonly problem: 'closes too early';
+      readonly part: string;
+      readonly name: string;
+      readonly later: string;
+    };
 
 export type Named = 'set' | 'gear pair' | 'device' | 'join';
 

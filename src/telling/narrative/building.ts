@@ -63,6 +63,9 @@ function wording(mistake: Mistake, train: Train): [name: string, what: string, p
       return [mistake.part, keyOf(mistake.is), ''];
     case 'device': {
       const kind = train.devices.find(({ name }) => name === mistake.device)?.kind;
+      if (kind === 'pawl' && mistake.is !== 'left out') {
+        return [mistake.device, mistake.is === 'will not apply' ? 'no_hold' : 'stays_in', ''];
+      }
       if (mistake.is === 'will not apply') return [mistake.device, 'weak', ''];
       if (mistake.is === 'left out') return [mistake.device, 'left_out', ''];
       return [mistake.device, kind === 'band' ? 'tight' : 'jammed', ''];

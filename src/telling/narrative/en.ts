@@ -205,10 +205,14 @@ export const en = {
   'problem.unknown teardown part':
     'unknown part: {name}{has, select, yes {; did you mean {near}?} other {; name one that stands under teardown}}',
   'problem.nothing to measure':
-    'nothing to measure: {name}{has, select, yes {; did you mean {near}?} other {; name what stands under packs, bands or endplay}}',
+    'nothing to measure: {name}{has, select, yes {; did you mean {near}?} other {; name what stands under packs, bands, endplay or preload}}',
   'problem.carried twice': 'carried twice: {name} comes with {by} already; keep one of them',
   'problem.comes off too early':
     '{itself, select, yes {covered by itself: {part}; name another part} other {comes off too early: {part} is under {cover}, which must stand before it}}',
+  'problem.closes too early':
+    '{part} closes {name}, but {later}, which sets it or brings a gear of it, goes on later: it is measured after that; let the last of them close it',
+  'problem.feeds all':
+    '{part} feeds every clutch, brake and band: taken for a valve body, which covers the ports in the case, so plan puts air on everything before it goes on; leave feeds out of a valve body, and in a pump or a support name only what it alone lets through',
   'problem.not carried': 'forgotten part: nothing carries {name}; let a part carry it',
   'problem.and more':
     '{count, plural, one {and one more like these} other {and {count} more like these}}',
@@ -459,10 +463,10 @@ export const en = {
 
   // The build: what can go wrong in it, what a part asks for, and what hands find.
   mistake:
-    '{what, select, jammed {{name}: drags, plates jammed} tight {{name}: drags, set too tight} weak {{name}: does not grip} backwards {{name}: backwards} seized {{name}: seized} left_out {{name}: left out} unseated {{place}: not home in the {name}} wrong_way_round {{name}: wrong way round} out_of_line {{name}: out of line} miscounted {{name}: plates miscounted} wrong_thickness {{name}: wrong thickness} other {{name}: stripped}}',
+    '{what, select, jammed {{name}: drags, plates jammed} tight {{name}: drags, set too tight} weak {{name}: does not grip} stays_in {{name}: does not come out} no_hold {{name}: does not hold} backwards {{name}: backwards} seized {{name}: seized} left_out {{name}: left out} unseated {{place}: not home in the {name}} wrong_way_round {{name}: wrong way round} out_of_line {{name}: out of line} miscounted {{name}: plates miscounted} wrong_thickness {{name}: wrong thickness} other {{name}: stripped}}',
   felt: '{felt, select, both_ways {turns both ways} neither_way {turns neither way} clockwise_only {turns clockwise only} other {turns anticlockwise only}}',
   inspection:
-    '{inspection, select, look {look} count {count} measure {measure} height {height} clearance {pack clearance} band {band adjustment} end_play {end play} hand_check {hand check} other {air check}}',
+    '{inspection, select, look {look} count {count} measure {measure} height {height} clearance {pack clearance} band {band adjustment} end_play {end play} hand_check {hand check} preload {preload} pawl_check {trying the pawl} other {air check}}',
   'part.note':
     '{what, select, inner {Engages inside: {note}} outer {Engages outside: {note}} align {Line up: {note}} other {Photograph: {note}}}',
   'part.faces':
@@ -489,7 +493,7 @@ export const en = {
   'plan.stop':
     'Stop. Last step at which these can still be seen, and put right without stripping: {mistakes}.',
   'plan.step':
-    '{does, select, height {Height: {name}} tighten {Tighten: {name}} clearance {Pack clearance: {name}} band {Band adjustment: {name}} end_play {End play: {name}} backlash {Backlash: {name}} air_check {Air check: {name}} other {Fill with fluid}}',
+    '{does, select, height {Height: {name}} tighten {Tighten: {name}} clearance {Pack clearance: {name}} band {Band adjustment: {name}} end_play {End play: {name}} backlash {Backlash: {name}} preload {Preload: {name}} pawl_check {Try it by hand: {name}} air_check {Air check: {name}} other {Fill with fluid}}',
   'plan.first up': 'It begins with the {end, select, input {input} other {output}} end up.',
   'plan.turn over': 'Turn the unit over: {end, select, input {input} other {output}} end up',
   'plan.turned': 'Turned over, and the fixture locked',
@@ -500,7 +504,7 @@ export const en = {
   'plan.clearance':
     'Feeler between snap ring and backing plate, the plate lifted against the ring, in three or four places all round.',
   'plan.select':
-    'Outside the limits: the {part, select, flange {backing plate} backing_plate {backing plate} steel {steel} snap_ring {snap ring} piston {piston} washer {washer} race {race} shim {shim} servo_rod {servo rod} apply_rod {apply rod} other {apply pin}} on the shelf sets it. Choose, fit it, and measure again.',
+    'Outside the limits: the {part, select, flange {backing plate} backing_plate {backing plate} steel {steel} snap_ring {snap ring} piston {piston} washer {washer} race {race} shim {shim} spacer {spacer} servo_rod {servo rod} apply_rod {apply rod} other {apply pin}} on the shelf sets it. Choose, fit it, and measure again.',
   'plan.read': 'Read: {places}  mean: {mean}',
   'plan.bolts once': 'Used once only: new bolts',
   'plan.draw down':
@@ -517,6 +521,16 @@ export const en = {
   'plan.air unseen': 'Hands reach nothing that shows it now: go by the sound.',
   'plan.air doubt':
     'Hiss: a seal leaks, or the port vents by design, which the maker’s manual tells. Nothing: no air gets there, or the piston sticks.',
+  'plan.pawl':
+    'Engage it by its own rod and lever, as the selector does in park, and look where it drops in. A pawl that does not hold lets the car roll away: it goes no further until this is right.',
+  'plan.pawl locks':
+    'Engaged, the {a} stands still both ways; released, it comes clear and the {a} turns',
+  'plan.pawl check':
+    '{holds, select, yes {With it engaged hold the {hold}, turn the {turn}.} other {With it engaged hold nothing, turn the {turn}.}}',
+  'plan.one-way':
+    'No later hand check feels it backwards, so try it here, before its races are covered. {words} Wrong way: take it out and turn it round. The one-way card has every way to hold it.',
+  'plan.assumed':
+    '{count, plural, one {Of one part the file does not say what keeps hands off it: the part above it is taken to. Where a hand gets past, say so with under or hidden by, and more checks can be made.} other {Of {count} parts the file does not say what keeps hands off them: the part above each is taken to. Where a hand gets past, say so with under or hidden by, and more checks can be made.}}',
   'plan.fill':
     '{has, select, yes {{fill} goes in} other {How much goes in is not in the file}}{named, select, yes {, {kind}} other {}}; {sourced, select, yes {source: {source}} other {unsourced}}{signed, select, yes {, {by}} other {}}. Your unit’s own data wins',
   'plan.fill level':
@@ -707,6 +721,7 @@ export const en = {
   'band.measured':
     '{by, select, turns {{many, select, no {Backed off {turns} turn of {pitch}} other {Backed off {turns} turns of {pitch}}}, the screw has moved {travel}} other {{places, plural, one {Travel {travel}} other {Travel {travel} (mean of {places}, spread {spread}, worst {worst})}}}}. Times the lever ratio of {lever}, the band’s end is clear of the drum by {clearance}: {verdict}.',
   'band.all round': 'Spread evenly round the drum that is {clearance}.',
+  'band.clearance': 'Clearance at the drum: {limits}.',
   'band.limits':
     '{from, select, clearance {Limits of the travel, by those of the clearance and the lever: {limits}.} other {Limits of the travel: {limits}.}}',
   'band.back off':

@@ -203,10 +203,14 @@ export const es: Messages = {
   'problem.unknown teardown part':
     'pieza desconocida: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre una de las que están en teardown}}',
   'problem.nothing to measure':
-    'nada que medir: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre lo que está en packs, bands o endplay}}',
+    'nada que medir: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre lo que está en packs, bands, endplay o preload}}',
   'problem.carried twice': 'llevado dos veces: {name} ya viene con {by}; quítelo de una de las dos',
   'problem.comes off too early':
     '{itself, select, yes {tapada por sí misma: {part}; nombre otra pieza} other {sale demasiado pronto: {part} está debajo de {cover}, que debe ir antes}}',
+  'problem.closes too early':
+    '{part} cierra {name}, pero {later}, que lo ajusta o lleva uno de sus engranajes, se monta después: se mide tras ella; que lo cierre la última de ellas',
+  'problem.feeds all':
+    '{part} alimenta todos los embragues, frenos y bandas: se toma por un cuerpo de válvulas, que tapa los orificios de la caja, así que plan da aire a todo antes de montarlo; quite feeds de un cuerpo de válvulas, y en una bomba o un soporte nombre solo lo que pasa únicamente por ellos',
   'problem.not carried': 'pieza olvidada: nada lleva {name}; haga que una pieza lo lleve',
   'problem.and more':
     '{count, plural, one {y uno más como estos} other {y {count} más como estos}}',
@@ -457,10 +461,10 @@ export const es: Messages = {
 
   // El montaje.
   mistake:
-    '{what, select, jammed {{name}: arrastra, discos trabados} tight {{name}: arrastra, demasiado ajustada} weak {{name}: no agarra} backwards {{name}: al revés} seized {{name}: gripado} left_out {{name}: no montado} unseated {{place}: no asentado en {name}} wrong_way_round {{name}: vuelto del revés} out_of_line {{name}: no alineado} miscounted {{name}: discos mal contados} wrong_thickness {{name}: espesor equivocado} other {{name}: estriado roto}}',
+    '{what, select, jammed {{name}: arrastra, discos trabados} tight {{name}: arrastra, demasiado ajustada} weak {{name}: no agarra} stays_in {{name}: no sale} no_hold {{name}: no retiene} backwards {{name}: al revés} seized {{name}: gripado} left_out {{name}: no montado} unseated {{place}: no asentado en {name}} wrong_way_round {{name}: vuelto del revés} out_of_line {{name}: no alineado} miscounted {{name}: discos mal contados} wrong_thickness {{name}: espesor equivocado} other {{name}: estriado roto}}',
   felt: '{felt, select, both_ways {gira en ambos sentidos} neither_way {no gira en ningún sentido} clockwise_only {gira solo en sentido horario} other {gira solo en sentido antihorario}}',
   inspection:
-    '{inspection, select, look {mirar} count {contar} measure {medir} height {altura} clearance {holgura} band {ajuste de la banda} end_play {juego axial} hand_check {comprobación a mano} other {prueba de aire}}',
+    '{inspection, select, look {mirar} count {contar} measure {medir} height {altura} clearance {holgura} band {ajuste de la banda} end_play {juego axial} hand_check {comprobación a mano} preload {precarga} pawl_check {probar el trinquete} other {prueba de aire}}',
   'part.note':
     '{what, select, inner {Engrana por dentro: {note}} outer {Engrana por fuera: {note}} align {Alinear: {note}} other {Fotografía: {note}}}',
   'part.faces':
@@ -486,7 +490,7 @@ export const es: Messages = {
   'plan.late': '{mistake} (desmontar hasta el paso {step})',
   'plan.stop': 'Alto. Último paso en que aún se puede ver, y corregir sin desmontar: {mistakes}.',
   'plan.step':
-    '{does, select, height {Altura: {name}} tighten {Apretar: {name}} clearance {Holgura del paquete: {name}} band {Ajuste de la banda: {name}} end_play {Juego axial: {name}} backlash {Juego entre dientes: {name}} air_check {Prueba de aire: {name}} other {Llenar de fluido}}',
+    '{does, select, height {Altura: {name}} tighten {Apretar: {name}} clearance {Holgura del paquete: {name}} band {Ajuste de la banda: {name}} end_play {Juego axial: {name}} backlash {Juego entre dientes: {name}} preload {Precarga: {name}} pawl_check {Probar a mano: {name}} air_check {Prueba de aire: {name}} other {Llenar de fluido}}',
   'plan.first up':
     'Se empieza con el lado de {end, select, input {entrada} other {salida}} arriba.',
   'plan.turn over':
@@ -499,7 +503,7 @@ export const es: Messages = {
   'plan.clearance':
     'Galga entre el anillo elástico y el disco de apoyo, levantado contra el anillo, en tres o cuatro puntos de la vuelta.',
   'plan.select':
-    'Fuera de los límites: lo ajusta {part, select, flange {el disco de apoyo} backing_plate {el disco de apoyo} steel {el disco de acero} snap_ring {el anillo elástico} piston {el pistón} washer {la arandela} race {la pista} shim {el calce} servo_rod {la varilla del servo} apply_rod {la varilla de aplicación} other {el pasador de aplicación}} del surtido. Elija, monte y mida otra vez.',
+    'Fuera de los límites: lo ajusta {part, select, flange {el disco de apoyo} backing_plate {el disco de apoyo} steel {el disco de acero} snap_ring {el anillo elástico} piston {el pistón} washer {la arandela} race {la pista} shim {el calce} spacer {el separador} servo_rod {la varilla del servo} apply_rod {la varilla de aplicación} other {el pasador de aplicación}} del surtido. Elija, monte y mida otra vez.',
   'plan.read': 'Leído: {places}  media: {mean}',
   'plan.bolts once': 'De un solo uso: tornillos nuevos',
   'plan.draw down': 'Bajada por igual, poco a poco{has, select, yes {: {sequence}} other {}}',
@@ -515,6 +519,15 @@ export const es: Messages = {
   'plan.air unseen': 'Las manos no alcanzan nada que lo muestre ahora: guíese por el sonido.',
   'plan.air doubt':
     'Silbido: una junta pierde, o el orificio ventila por diseño, y entonces lo dice el manual del fabricante. Nada: no llega aire, o el pistón está trabado.',
+  'plan.pawl':
+    'Métalo con su propia varilla y su palanca, como hace el selector en estacionamiento, y mire dónde cae. Un trinquete que no retiene deja rodar el coche: no se sigue hasta que esto esté bien.',
+  'plan.pawl locks': 'Metido, {a} queda quieto en ambos sentidos; suelto, sale del todo y {a} gira',
+  'plan.pawl check':
+    '{holds, select, yes {Con él metido, retenga {hold} y gire {turn}.} other {Con él metido, sin retener nada, gire {turn}.}}',
+  'plan.one-way':
+    'Ninguna comprobación a mano posterior nota que esté al revés: pruébelo aquí, antes de que se tapen sus pistas. {words} Si va al revés: sáquelo y dele la vuelta. La ficha de ruedas libres da todas las maneras de retenerlo.',
+  'plan.assumed':
+    '{count, plural, one {De una pieza el archivo no dice qué la aparta de las manos: se toma la que tiene encima. Donde la mano llegue, dígalo con under o hidden by, y se podrán hacer más comprobaciones.} other {De {count} piezas el archivo no dice qué las aparta de las manos: se toma la que cada una tiene encima. Donde la mano llegue, dígalo con under o hidden by, y se podrán hacer más comprobaciones.}}',
   'plan.fill':
     '{has, select, yes {Entran {fill}} other {Cuánto entra no está en el archivo}}{named, select, yes {, {kind}} other {}}; {sourced, select, yes {fuente: {source}} other {sin fuente}}{signed, select, yes {, {by}} other {}}. Mandan los datos propios de su unidad',
   'plan.fill level':
@@ -704,6 +717,7 @@ export const es: Messages = {
   'band.measured':
     '{by, select, turns {{many, select, no {Aflojado {turns} vuelta de {pitch}} other {Aflojado {turns} vueltas de {pitch}}}, el tornillo se ha movido {travel}} other {{places, plural, one {Recorrido {travel}} other {Recorrido {travel} (media de {places}, dispersión {spread}, peor {worst})}}}}. Por la relación de palanca de {lever}, el extremo de la banda queda libre del tambor {clearance}: {verdict}.',
   'band.all round': 'Repartida por igual en torno al tambor es {clearance}.',
+  'band.clearance': 'Holgura en el tambor: {limits}.',
   'band.limits':
     '{from, select, clearance {Límites del recorrido, por los de la holgura y la palanca: {limits}.} other {Límites del recorrido: {limits}.}}',
   'band.back off':

@@ -369,7 +369,10 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
       { name: 'low pakc', near: 'low pack' },
       'nothing to measure: low pakc; did you mean low pack?',
     ],
-    [{ name: 'x' }, 'nothing to measure: x; name what stands under packs, bands or endplay'],
+    [
+      { name: 'x' },
+      'nothing to measure: x; name what stands under packs, bands, endplay or preload',
+    ],
   ],
   'carried twice': [
     [
@@ -383,6 +386,18 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
       'comes off too early: rear carrier is under sun shell, which must stand before it',
     ],
     [{ part: 'drum', cover: 'drum' }, 'covered by itself: drum; name another part'],
+  ],
+  'closes too early': [
+    [
+      { part: 'cover', name: 'output shaft', later: 'washer' },
+      'cover closes output shaft, but washer, which sets it or brings a gear of it, goes on later: it is measured after that; let the last of them close it',
+    ],
+  ],
+  'feeds all': [
+    [
+      { part: 'valve body' },
+      'valve body feeds every clutch, brake and band: taken for a valve body, which covers the ports in the case, so plan puts air on everything before it goes on; leave feeds out of a valve body, and in a pump or a support name only what it alone lets through',
+    ],
   ],
   'not carried': [
     [{ name: 'rear.ring' }, 'forgotten part: nothing carries rear.ring; let a part carry it'],

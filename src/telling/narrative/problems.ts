@@ -82,35 +82,34 @@ function word(p: Objection, voice: Voice): string {
     case 'inside out':
       return voice.say('problem.inside out', { inner: p.inner, outer: p.outer });
     case 'ends reversed':
-      return voice.say('problem.ends reversed', { least: visible(p.least), most: visible(p.most) });
     case 'two units':
-      return voice.say('problem.two units', { least: visible(p.least), most: visible(p.most) });
+      return voice.say(`problem.${p.problem}`, { least: visible(p.least), most: visible(p.most) });
     case 'nothing measured':
-      return voice.say('problem.nothing measured', { name: visible(p.name), ...near(p.near) });
+    case 'unknown carried':
+    case 'nothing to measure':
+      return voice.say(`problem.${p.problem}`, { name: visible(p.name), ...near(p.near) });
     case 'other kind': {
       const names = { name: visible(p.device), kind: keyOf(p.kind) };
       return voice.say('problem.other kind', names);
     }
     case 'no plates':
-      return voice.say('problem.no plates', { name: visible(p.device) });
     case 'not a band':
-      return voice.say('problem.not a band', { name: visible(p.device) });
+      return voice.say(`problem.${p.problem}`, { name: visible(p.device) });
     case 'no band':
-      return voice.say('problem.no band', { name: visible(p.device), ...near(p.near) });
+    case 'no pack':
+      return voice.say(`problem.${p.problem}`, { name: visible(p.device), ...near(p.near) });
     case 'no preload':
       return voice.say('problem.no preload', { name: visible(p.bearings), ...near(p.near) });
     case 'no wear':
       return voice.say('problem.no wear', { name: visible(p.part), ...near(p.near) });
     case 'no end play':
       return voice.say('problem.no end play', { name: visible(p.shaft), ...near(p.near) });
-    case 'no pack':
-      return voice.say('problem.no pack', { name: visible(p.device), ...near(p.near) });
     case 'listed twice':
-      return voice.say('problem.listed twice', { name: visible(p.name) });
+    case 'reserved name':
+    case 'not carried':
+      return voice.say(`problem.${p.problem}`, { name: visible(p.name) });
     case 'name taken':
       return voice.say('problem.name taken', { name: visible(p.name), by: keyOf(p.by) });
-    case 'reserved name':
-      return voice.say('problem.reserved name', { name: visible(p.name) });
     case 'not a member':
       return voice.say('problem.not a member', { name: visible(p.name), is: keyOf(p.is) });
     case 'joined to itself':
@@ -159,15 +158,11 @@ function word(p: Objection, voice: Voice): string {
       const all = alternatives(p.can.map(visible), voice);
       return voice.say('problem.unknown outcome', { ...names, all, ...near(p.near) });
     }
-    case 'unknown carried':
-      return voice.say('problem.unknown carried', { name: visible(p.name), ...near(p.near) });
     case 'unknown teardown part':
       return voice.say('problem.unknown teardown part', {
         name: visible(p.part),
         ...near(p.near),
       });
-    case 'nothing to measure':
-      return voice.say('problem.nothing to measure', { name: visible(p.name), ...near(p.near) });
     case 'carried twice':
       return voice.say('problem.carried twice', { name: visible(p.name), by: visible(p.by) });
     case 'comes off too early': {
@@ -177,8 +172,14 @@ function word(p: Objection, voice: Voice): string {
         itself: p.part === p.cover ? 'yes' : 'no',
       });
     }
-    case 'not carried':
-      return voice.say('problem.not carried', { name: visible(p.name) });
+    case 'closes too early':
+      return voice.say('problem.closes too early', {
+        part: visible(p.part),
+        name: visible(p.name),
+        later: visible(p.later),
+      });
+    case 'feeds all':
+      return voice.say('problem.feeds all', { part: visible(p.part) });
     case 'and more':
       return voice.say('problem.and more', { count: p.count });
     case 'ring does not fit': {

@@ -1,11 +1,9 @@
 import type { Mistake, Plan, PlannedCheck, Step } from '../../engine/plan/index.ts';
-import { isFriction, type Train } from '../../engine/train/index.ts';
-import { bandTravelBounds } from '../../shop/bands/index.ts';
-import { type Bounds, boundsOf } from '../../shop/limits/index.ts';
-import { judgePack } from '../../shop/packs/index.ts';
+import type { Part, Train } from '../../engine/train/index.ts';
 import { feltText, gripText, mistakeText, partTexts } from './building.ts';
 import { boltTexts, fillText } from './fastening.ts';
-import { boundsText } from './packs.ts';
+import { measuringTexts } from './measuring.ts';
+import { oneWayWords } from './oneway.ts';
 import { AT_THE_INPUT, type Stand } from '../../asking/request/index.ts';
 import type { MessageId } from './messages.ts';
 import { keyOf, visible, type Voice } from './voice.ts';
@@ -35,15 +33,6 @@ export function stepTold(step: Step, context: StepContext): StepTold {
   const caution = danger && { caution: voice.say('plan.danger', { danger }) };
   const none = { how: [], ticks: [], reads: false, heard: [], checks: [] };
   const told = { title, ...caution, ...none, catches: catchesOf(step, context) };
-  const limited = (bounds: Bounds | undefined) => {
-    const known = bounds?.least || bounds?.most;
-    return [
-      known
-        ? voice.say('pack.limits', { limits: boundsText(bounds, voice), each: 'no' })
-        : voice.say('sheet.measure.no limit'),
-      ...(known ? [voice.say('sheet.own data')] : []),
-    ];
-  };
   // How it is done is said at the first of its kind.
   const isFirst = plan.steps.find(({ does }) => does === step.does)?.number === step.number;
   const first = (id: MessageId) => (isFirst ? [voice.say(id)] : []);
@@ -54,33 +43,23 @@ export function stepTold(step: Step, context: StepContext): StepTold {
       const looks = partTexts(step.part, voice.language, step.up);
       const ticks = [...looks, ...packTexts(step.part.frictions, voice)];
       const checks = step.checks.map((check) => checkTold(check, step, context));
-      return { ...told, checks, ticks: ticks.length > 0 ? ticks : [voice.say('part.fitted')] };
+      const how = (step.oneWays ?? []).map((device) => {
+        const words = oneWayWords(device, stand, voice.language);
+        return voice.say('plan.one-way', { words });
+      });
+      return { ...told, checks, how, ticks: ticks.length > 0 ? ticks : [voice.say('part.fitted')] };
     }
-    case 'height': {
-      const { height = {} } = step.part;
-      const how = [...first('plan.height'), ...limited(boundsOf(height))];
-      return { ...told, how, reads: true };
-    }
+    case 'height':
+    case 'clearance':
+    case 'band':
+    case 'end play':
+    case 'preload':
+      return { ...told, how: measuringTexts(step, plan, voice), reads: true };
     case 'tighten': {
       const felt = step.still && feltText(step.still.felt, voice.language, stand);
       const turn = step.still && voice.name(step.still.turn.member);
       const still = felt && turn ? [voice.say('plan.still', { turn, felt })] : [];
       return { ...told, ticks: [...boltTexts(step.bolts, voice), ...still] };
-    }
-    case 'clearance': {
-      const { bounds } = judgePack(step.pack, { device: step.pack.device });
-      const how = [...first('plan.clearance'), ...limited(bounds)];
-      return { ...told, how: [...how, ...shelfTexts(step.pack.shelf?.part, voice)], reads: true };
-    }
-    case 'band': {
-      const how = [...first('band.how'), ...limited(bandTravelBounds(step.band))];
-      return { ...told, how: [...how, ...shelfTexts(step.band.shelf?.part, voice)], reads: true };
-    }
-    case 'end play': {
-      const { limit, shelf, measure } = step.endPlay;
-      const read = measure === 'backlash' ? 'endplay.backlash' : 'endplay.how';
-      const how = [...first(read), ...limited(limit && boundsOf(limit))];
-      return { ...told, how: [...how, ...shelfTexts(shelf?.part, voice)], reads: true };
     }
     case 'air check': {
       const { device, check } = step;
@@ -92,6 +71,13 @@ export function stepTold(step: Step, context: StepContext): StepTold {
       const how = [...first('plan.air doubt'), ...(check ? [] : [voice.say('plan.air unseen')])];
       const checks = check ? [checkTold(check, step, context)] : [];
       return { ...told, heard, ticks: [locks], how, checks };
+    }
+    case 'pawl check': {
+      const { device, check } = step;
+      const names = { a: voice.name(device.first), b: voice.name(device.second) };
+      const how = [voice.say('plan.pawl'), ...(check ? [] : [voice.say('plan.air unseen')])];
+      const checks = check ? [checkTold(check, step, context)] : [];
+      return { ...told, how, ticks: [voice.say('plan.pawl locks', names)], checks };
     }
     case 'fill':
       return { ...told, ticks: [fillText(step.fluid, voice), voice.say('plan.fill level')] };
@@ -127,8 +113,8 @@ function checkTold(check: PlannedCheck, at: Step, its: StepContext): CheckTold {
     turn: gripText(turn, voice),
   };
   const ask =
-    at.does === 'air check'
-      ? voice.say('plan.air check', grips)
+    at.does === 'air check' || at.does === 'pawl check'
+      ? voice.say(at.does === 'air check' ? 'plan.air check' : 'plan.pawl check', grips)
       : voice.say('plan.check', { ...grips, number: numberOf(check, plan) });
   return { ask, right: felt(check.right), wrong };
 }
@@ -144,10 +130,15 @@ export function lastLook(
   { number }: Step,
   { train, plan, voice }: StepContext,
 ): string | undefined {
-  const step = plan.steps[number - 1];
-  const own = step?.does === 'fit' ? step.part.name : undefined;
   if (number === plan.steps.length) return undefined;
-  const last = plan.mistakes.filter(({ open, part }) => open === number && part !== own);
+  const step = plan.steps[number - 1];
+  const newest = plan.steps.findLast((its) => its.does === 'fit' && its.number <= number);
+  const own = newest?.does === 'fit' ? newest.part.name : undefined;
+  const last = plan.mistakes.filter(({ open, part, mistake }) => {
+    if (open !== number || (part === own && step?.does === 'fit')) return false;
+    // Nobody has just tightened or measured what was left out.
+    return part !== own || !('is' in mistake) || mistake.is !== 'left out';
+  });
   const names = last.map(({ mistake }) => mistakeText(mistake, train, voice.language));
   return names.length === 0 ? undefined : voice.say('plan.stop', { mistakes: names.join('; ') });
 }
@@ -177,14 +168,17 @@ function titleOf(step: Step, voice: Voice): string {
       return of(step.band.device);
     case 'end play':
       return of(step.endPlay.shaft, step.endPlay.measure);
+    case 'preload':
+      return of(step.preload.bearings);
     case 'air check':
+    case 'pawl check':
       return of(step.device.name);
     case 'fill':
       return of('');
   }
 }
 
-function dangerOf(step: Step, { devices }: Train): string | undefined {
+function dangerOf(step: Step, train: Train): string | undefined {
   switch (step.does) {
     case 'turn over':
       return 'weight';
@@ -192,14 +186,27 @@ function dangerOf(step: Step, { devices }: Train): string | undefined {
       return 'air';
     case 'fill':
       return 'fluid';
-    case 'fit': {
-      const { carries } = step.part;
-      const packed = devices.some((its) => isFriction(its) && carries.includes(its.name));
-      return packed ? 'springs' : undefined;
-    }
+    case 'fit':
+      return hasSprings(step.part, train) ? 'springs' : undefined;
     default:
       return undefined;
   }
+}
+
+// A pack has its piston's springs and a snap ring; of a band the servo has them, not the strap.
+function hasSprings({ carries, feeds = [] }: Part, { devices, teardown = [] }: Train): boolean {
+  const kindOf = (name: string) => devices.find((device) => device.name === name)?.kind;
+  const isServoOf = (part: Part) => (part.feeds ?? []).every((name) => kindOf(name) === 'band');
+  const pushed = (band: string) => {
+    return teardown.some((part) => part.feeds?.includes(band) && isServoOf(part));
+  };
+  const sprung = (name: string) => {
+    const kind = kindOf(name);
+    return kind === 'clutch' || kind === 'brake' || (kind === 'band' && !pushed(name));
+  };
+  return (
+    carries.some(sprung) || (feeds.length > 0 && feeds.every((name) => kindOf(name) === 'band'))
+  );
 }
 
 // What the steps that measure catch; a hand check says so itself, and eyes need no list.
@@ -207,7 +214,8 @@ function catchesOf(step: Step, { train, plan, voice }: StepContext): string[] {
   const caught = plan.mistakes.filter(({ caught: its }) => {
     return its.step === step.number && its.by === step.does;
   });
-  const felt = step.does === 'air check' ? (step.check?.wrong ?? []) : [];
+  const felt =
+    step.does === 'air check' || step.does === 'pawl check' ? (step.check?.wrong ?? []) : [];
   const told = new Set(felt.flatMap(({ mistakes }) => mistakes));
   const others = caught.filter(({ mistake }) => !told.has(mistake));
   const names = others.map(({ mistake }) => lateText(mistake, step.number, { train, plan, voice }));
@@ -217,8 +225,4 @@ function catchesOf(step: Step, { train, plan, voice }: StepContext): string[] {
 function packTexts(frictions: number | undefined, voice: Voice): string[] {
   if (frictions === undefined) return [];
   return [voice.say('plan.soak'), voice.say('plan.clicks', { frictions })];
-}
-
-function shelfTexts(part: string | undefined, voice: Voice): string[] {
-  return part === undefined ? [] : [voice.say('plan.select', { part: keyOf(part) })];
 }

@@ -10,12 +10,12 @@ import type { Json } from './json.ts';
  * that turns can show. Ways are the reader's words.
  */
 export function planJson(
-  { steps, mistakes, checks, proven }: Plan,
+  { steps, mistakes, checks, assumed, proven }: Plan,
   stand: Stand = AT_THE_INPUT,
 ): Json {
   const byHand = mistakes.filter(({ caught }) => caught.by === 'hand check').length;
   return {
-    coverage: { mistakes: mistakes.length, byHand, checks, proven },
+    coverage: { mistakes: mistakes.length, byHand, checks, assumed, proven },
     steps: steps.map((step) => stepJson(step, stand)),
     mistakes: mistakes.map(watchedJson),
   };
@@ -28,7 +28,8 @@ function stepJson(step: Step, stand: Stand): Json {
       return head;
     case 'fit': {
       const checks = step.checks.map((check) => checkJson(check, stand));
-      return { ...head, part: partJson(step.part), checks };
+      const oneWays = (step.oneWays ?? []).map(({ name }) => name);
+      return { ...head, part: partJson(step.part), checks, oneWays };
     }
     case 'height':
       return { ...head, part: step.part.name, limit: { ...step.part.height } };
@@ -45,7 +46,10 @@ function stepJson(step: Step, stand: Stand): Json {
       return { ...head, of: step.band.device };
     case 'end play':
       return { ...head, of: step.endPlay.shaft };
+    case 'preload':
+      return { ...head, of: step.preload.bearings };
     case 'air check':
+    case 'pawl check':
       return {
         ...head,
         of: step.device.name,

@@ -35,6 +35,7 @@ export function planText(train: Train, plan: Plan, page: Page): string {
     ...section(voice.say('plan.caution'), cautions(train, plan, page), page),
     '',
     ...lines(voice.say('plan.coverage', coverage)),
+    ...(plan.assumed > 0 ? lines(voice.say('plan.assumed', { count: plan.assumed })) : []),
     ...lines(voice.say('plan.how', { seen: seenFrom(page.stand ?? AT_THE_INPUT, voice) })),
     ...(first?.up ? lines(voice.say('plan.first up', { end: first.up })) : []),
     ...plan.steps.flatMap((step) => ['', ...stepLines(step, told)]),

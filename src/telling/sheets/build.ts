@@ -53,6 +53,9 @@ export function buildSheet(
       jobFields(voice, job),
       { block: 'paragraph', text: voice.say('plan.how', { seen: seenFrom(stand, voice) }) },
       { block: 'paragraph', text: voice.say('plan.coverage', coverage), look: 'quiet' },
+      ...(plan.assumed > 0
+        ? [paragraph(voice.say('plan.assumed', { count: plan.assumed }), 'quiet')]
+        : []),
       ...(first?.up ? [paragraph(voice.say('plan.first up', { end: first.up }), 'strong')] : []),
       ...plan.steps.map((step): Block => {
         return { block: 'together', blocks: stepBlocks(step, { train, plan, voice, stand }) };
