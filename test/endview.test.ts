@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { flow } from '../src/engine/flow/index.ts';
 import { toNumber } from '../src/engine/linear/index.ts';
-import type { Train } from '../src/engine/train/index.ts';
+import { type Train, appliedIn } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import { type EndView, endScene, endView, placeWheels } from '../src/telling/endview/index.ts';
 import { Dice, seedOfRun } from './dice.ts';
@@ -65,7 +65,7 @@ describe(`teeth mesh at all angles (seed ${seed})`, () => {
     const engaged = engagedIn(view, meshes);
     for (const { gears } of built.ranges) {
       const gear = dice.pick(gears);
-      const { pose } = flow(built, gear.on).drive;
+      const { pose } = flow(built, appliedIn(built, gear)).drive;
       const turns = dice.whole(1, 999) / 100;
       const angles = new Map(
         [...pose].map(([member, speed]) => [member, toNumber(speed) * turns * 360]),

@@ -20,6 +20,7 @@ import {
   type MemberName,
   type Train,
   type Way,
+  appliedIn,
 } from '../src/engine/train/index.ts';
 import { readTrain, trainText } from '../src/engine/trainfile/index.ts';
 import { coneOf, type Terms } from './cone.ts';
@@ -46,8 +47,8 @@ function* scenes(): Generator<Scene & { readonly name: string }> {
       for (const gear of range.gears) {
         yield {
           train,
-          on: gear.on,
-          flow: flow(train, gear.on),
+          on: appliedIn(train, gear),
+          flow: flow(train, appliedIn(train, gear)),
           name: `${file}, ${range.name} ${gear.name}`,
         };
       }

@@ -13,7 +13,7 @@ import {
   ZERO,
 } from '../src/engine/linear/index.ts';
 import { applyFault } from '../src/engine/faults/index.ts';
-import { assemble, type Train } from '../src/engine/train/index.ts';
+import { assemble, type Train, appliedIn } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import {
   type Answer,
@@ -72,7 +72,7 @@ describe('the right choice', () => {
       const held = questionsOf(train, { seed: 1, kinds: ['held torque'] });
       for (const { name: range, gears } of train.ranges) {
         for (const gear of gears) {
-          const { ratio, facts } = flow(train, gear.on).drive;
+          const { ratio, facts } = flow(train, appliedIn(train, gear)).drive;
           const reactions = facts.filter(({ fact }) => fact === 'holds' || fact === 'fixed');
           const asked = held.filter(({ setting }) => {
             return setting.gear?.range === range && setting.gear.gear === gear.name;
@@ -309,14 +309,14 @@ function checked(train: Train, questions: readonly Question[]): void {
 // The first gear that works otherwise with the fault, neutral ones first.
 function firstSign(train: Train, { setting }: Question) {
   const named = train.ranges.flatMap(({ name: range, gears }) => {
-    return gears.map((gear) => ({ range, gear, sound: flow(train, gear.on) }));
+    return gears.map((gear) => ({ range, gear, sound: flow(train, appliedIn(train, gear)) }));
   });
   const isNeutral = ({ sound }: (typeof named)[number]) => sound.drive.state === 'neutral';
   const met = [...named.filter(isNeutral), ...named.filter((its) => !isNeutral(its))];
   if (!setting.fault) throw new Error('no fault');
   const faulty = applyFault(train, setting.fault);
   for (const { range, gear, sound } of met) {
-    const now = flow(faulty, gear.on);
+    const now = flow(faulty, appliedIn(faulty, gear));
     for (const end of ['drive', 'coast'] as const) {
       const [was, is] = [outcomeOf(sound[end]), outcomeOf(now[end])];
       if (JSON.stringify(was) !== JSON.stringify(is)) {

@@ -3,7 +3,7 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { flow } from '../src/engine/flow/index.ts';
 import { toNumber } from '../src/engine/linear/index.ts';
-import { assemble, isFriction, type Train } from '../src/engine/train/index.ts';
+import { assemble, gearsOf, isFriction, type Train } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import cases from './published/cases.json' with { type: 'json' };
 import stacks from './published/stacks.json' with { type: 'json' };
@@ -89,11 +89,9 @@ function isWords(name: string): boolean {
 }
 
 function ratiosOf(train: Train): number[] {
-  const found = train.ranges.flatMap(({ gears }) => {
-    return gears.flatMap(({ on }) => {
-      const { ratio } = flow(train, on).drive;
-      return ratio ? [toNumber(ratio)] : [];
-    });
+  const found = gearsOf(train).flatMap(({ on }) => {
+    const { ratio } = flow(train, on).drive;
+    return ratio ? [toNumber(ratio)] : [];
   });
   return [...new Set(found)];
 }

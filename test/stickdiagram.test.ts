@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { flow, ledgerOf, pushesOf } from '../src/engine/flow/index.ts';
-import { assemble, type Train } from '../src/engine/train/index.ts';
+import { assemble, type Train, gearsOf } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import {
   type StickDiagram,
@@ -31,7 +31,7 @@ describe.each(NAMES)('%s', (name) => {
   });
 
   it('keeps them in each of its gears, and names stay clear of lines', () => {
-    for (const { on } of train.ranges.flatMap(({ gears }) => gears)) {
+    for (const { on } of gearsOf(train)) {
       const scene = inGear(train, drawn, on);
       expect(faultsOfSheet(scene)).toEqual([]);
       expect(wordsOnLines(scene, drawn)).toEqual([]);

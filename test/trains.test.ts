@@ -5,7 +5,7 @@ import { parse } from 'yaml';
 import { applyFault, faultNamed } from '../src/engine/faults/index.ts';
 import { flow, type Working } from '../src/engine/flow/index.ts';
 import { toText } from '../src/engine/linear/index.ts';
-import type { Train } from '../src/engine/train/index.ts';
+import { type Train, appliedIn } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import { ROOT } from './sources.ts';
 
@@ -63,7 +63,10 @@ function text(file: string): string {
 /** Every gear of every range, in the form of the expected answers. */
 function workings(train: Train): Ranges {
   const ranges = train.ranges.map(({ name, gears }) => {
-    return [name, Object.fromEntries(gears.map((gear) => [gear.name, working(train, gear.on)]))];
+    return [
+      name,
+      Object.fromEntries(gears.map((gear) => [gear.name, working(train, appliedIn(train, gear))])),
+    ];
   });
   return Object.fromEntries(ranges) as Ranges;
 }

@@ -4,7 +4,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { flow } from '../../src/engine/flow/index.ts';
 import { toText } from '../../src/engine/linear/index.ts';
-import type { Train } from '../../src/engine/train/index.ts';
+import { type Train, appliedIn } from '../../src/engine/train/index.ts';
 import { readTrain } from '../../src/engine/trainfile/index.ts';
 import { gearName, sentences, voiceOf } from '../../src/telling/narrative/index.ts';
 import { ROOT } from '../sources.ts';
@@ -27,7 +27,7 @@ describe('the screen says what the engine says', () => {
     await page.getByRole('button', { name: 'Pause', exact: true }).click();
     for (const range of train.ranges) {
       for (const gear of range.gears) {
-        const answer = flow(train, gear.on);
+        const answer = flow(train, appliedIn(train, gear));
         const label = gearName({ range: range.name, gear: gear.name });
         await page
           .locator('.chart tbody')

@@ -1,4 +1,4 @@
-import { askChart } from '../../asking/gears/index.ts';
+import { askChart, flowsOf } from '../../asking/gears/index.ts';
 import { chartCsv, chartJson, chartText } from '../../telling/report/index.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
@@ -10,6 +10,6 @@ export function chart(file: string, session: Session): Reply {
   if (options.json && options.csv) throw new Refusal('bad.csv');
   const { train, chart: answer } = askChart(trainOf(file, session), options);
   if (options.json) return json(chartJson(answer));
-  if (options.csv) return done(chartCsv(train, page));
+  if (options.csv) return done(chartCsv(train, flowsOf(train), page));
   return done(chartText(train, answer, options.all ?? false, page));
 }

@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { opposite, type Rational, times, toNumber, toText } from '../linear/index.ts';
-import type { Train } from '../train/index.ts';
+import { type Train, gearsOf } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import { type Fact, flow, flowAt, isSpan, type Quantity } from './index.ts';
 
@@ -223,7 +223,7 @@ describe('the reasons', () => {
   // reaction that comes back, may begin elsewhere.
   test.each(names)('of %s follow the load', (name) => {
     const train = ours(name);
-    for (const { on } of train.ranges.flatMap(({ gears }) => gears)) {
+    for (const { on } of gearsOf(train)) {
       const { drive } = flow(train, on);
       if (drive.state !== 'driving' || drive.recirculating.num !== 0) continue;
       const reached = new Set<string>();

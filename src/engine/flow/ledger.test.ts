@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readdirSync, readFileSync } from 'node:fs';
 import { toNumber } from '../linear/index.ts';
 import { isSpan } from '../reckon/index.ts';
-import type { Train } from '../train/index.ts';
+import { type Train, gearsOf } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import { flow } from './flow.ts';
 import { ledgerOf, pushesOf } from './ledger.ts';
@@ -13,7 +13,7 @@ describe('the ledger', () => {
   it.each(trains)('of %s adds up in every gear, in floats too', (file) => {
     const train = readTrain(readFileSync(`trains/${file}`, 'utf8')).train as Train;
     let written = 0;
-    for (const { on } of train.ranges.flatMap(({ gears }) => gears)) {
+    for (const { on } of gearsOf(train)) {
       const { drive, coast } = flow(train, on);
       for (const working of [drive, coast]) {
         const { bodies, meshes } = ledgerOf(train, pushesOf(train, working));

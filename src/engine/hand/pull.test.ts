@@ -7,7 +7,7 @@ import { randomTrain } from '../../../test/random-train.ts';
 import { ROOT } from '../../../test/sources.ts';
 import { flow, isSpan } from '../flow/index.ts';
 import { fraction, ONE, plus, type Rational, times, toText, ZERO } from '../linear/index.ts';
-import { assemble, isFriction, type MemberName, type Train } from '../train/index.ts';
+import { assemble, isFriction, type MemberName, type Train, appliedIn } from '../train/index.ts';
 import { readTrain, trainText } from '../trainfile/index.ts';
 import { hand, pull, type Pull, pulledTo, type PullWay } from './index.ts';
 
@@ -151,7 +151,7 @@ function* everyScene(): Generator<Asked> {
       for (const gear of gears) {
         yield {
           train,
-          on: gear.on,
+          on: appliedIn(train, gear),
           members: handles(train),
           name: `${file}, ${name} ${gear.name}`,
         };

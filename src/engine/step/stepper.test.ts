@@ -4,7 +4,7 @@ import { flow, isSpan } from '../flow/index.ts';
 import { inertiasOf } from '../inertia/index.ts';
 import { toNumber } from '../linear/index.ts';
 import { motionOf } from '../motion/index.ts';
-import type { Train } from '../train/index.ts';
+import { type Train, gearsOf } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import { Stepper } from './index.ts';
 
@@ -119,7 +119,7 @@ describe('a steady stretch of each gear of ours', () => {
     '%s: the ratios and, with the inertias taken off, the torques of flow',
     (name) => {
       const train = ours(name);
-      for (const { on } of train.ranges.flatMap(({ gears }) => gears)) {
+      for (const { on } of gearsOf(train)) {
         const { drive } = flow(train, on);
         if (!drive.ratio) continue;
         // A load at the output, so that a one-way clutch that is to hold has something to hold.

@@ -1,4 +1,5 @@
-import { flow, type Working } from '../../engine/flow/index.ts';
+import type { NamedFlow } from '../../asking/gears/index.ts';
+import type { Working } from '../../engine/flow/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { brakingText, doingOf, gearName, keyOf, visible, voiceOf } from '../narrative/index.ts';
@@ -10,15 +11,10 @@ import type { Page } from './page.ts';
  * on coast; a column a device, with the word that its mark stands for. A ratio is input speed over
  * output speed, or a word for the state.
  */
-export function chartCsv(train: Train, { language }: Page): string {
+export function chartCsv(train: Train, gears: readonly NamedFlow[], { language }: Page): string {
   const voice = voiceOf(language);
   const head = (name: string) => voice.say('head', { head: name });
   const names = train.devices.map(({ name }) => name);
-  const gears = train.ranges.flatMap(({ name: range, gears: among }) => {
-    return among.map(({ name: gear, on }) => {
-      return { name: gearName({ range, gear }), flow: flow(train, on) };
-    });
-  });
   const cells = (working: Working, side: 'drive' | 'coast') => [
     voice.say(side === 'drive' ? 'flow.power' : 'flow.coast'),
     ...names.map((name) => {
@@ -31,9 +27,9 @@ export function chartCsv(train: Train, { language }: Page): string {
   ];
   return csvOf([
     [head('gear'), head('state'), ...names.map(visible), head('ratio'), head('braking')],
-    ...gears.map((gear) => [gear.name, ...cells(gear.flow.drive, 'drive'), '']),
+    ...gears.map((gear) => [gearName(gear), ...cells(gear.flow.drive, 'drive'), '']),
     ...gears.map((gear) => {
-      return [gear.name, ...cells(gear.flow.coast, 'coast'), brakingText(gear.flow, voice)];
+      return [gearName(gear), ...cells(gear.flow.coast, 'coast'), brakingText(gear.flow, voice)];
     }),
   ]);
 }
