@@ -8,12 +8,13 @@ import path from 'node:path';
 const [times = '25'] = process.argv.slice(2);
 const CLI = path.resolve('dist/cli.cjs');
 const KESTREL = 'trains/kestrel-three-speed.train.yaml';
-const CALLS: readonly (readonly [name: string, args: readonly string[]])[] = [
+const CALLS: readonly (readonly [name: string, args: readonly string[], wanted?: number])[] = [
   ['node -e 0', ['-e', '0']],
-  ['holdturn --version', [CLI, '--version']],
-  ['holdturn flow', [CLI, 'flow', KESTREL, '--range', 'D', '--gear', '1']],
+  ['holdturn --version', [CLI, '--version'], 1.3],
+  ['holdturn flow', [CLI, 'flow', KESTREL, '--range', 'D', '--gear', '1'], 1.7],
   ['holdturn check', [CLI, 'check', KESTREL]],
   ['holdturn chart', [CLI, 'chart', KESTREL]],
+  ['holdturn suspects', [CLI, 'suspects', KESTREL, 'bench/seen.yaml']],
 ];
 
 // In turn, so that what else the machine does falls upon all alike.
@@ -27,8 +28,11 @@ for (let k = 0; k < Number(times); k++) {
   });
 }
 const medians = taken.map((all) => all.toSorted((a, b) => a - b)[all.length >> 1] ?? Number.NaN);
-CALLS.forEach(([name], c) => {
+CALLS.forEach(([name, , wanted], c) => {
   const ms = medians[c] ?? Number.NaN;
   const ratio = ms / (medians[0] ?? Number.NaN);
-  console.log(`${name.padEnd(20)} ${ms.toFixed(1).padStart(7)} ms  ${ratio.toFixed(2)} times`);
+  const hoped = wanted === undefined ? '' : `, ${wanted} wanted`;
+  console.log(
+    `${name.padEnd(20)} ${ms.toFixed(1).padStart(7)} ms  ${ratio.toFixed(2)} times${hoped}`,
+  );
 });
