@@ -173,6 +173,8 @@ function namedOf(cause: Cause, train: Train): Named[] {
   if (cause.both) return cause.both.flatMap((one) => namedOf(one, train));
   const [fault] = cause.faults;
   if (cause.at !== undefined) return [{ on: cause.at, kinds: ['washer left out'] }];
+  if (cause.cause === 'device fed by mistake' && fault && 'device' in fault)
+    return [{ on: fault.device, kinds: ['upstream'] }];
   if (fault) return [{ on: placeOf(fault, train), kinds: kindsOf(cause) }];
   return [BESIDE[cause.cause] as Named];
 }
@@ -242,7 +244,7 @@ function isSame(suspected: Suspected, its: readonly Named[]): boolean {
 // The tests of the complaints, each with ours that are of its kind.
 const SORTS: Readonly<Record<string, readonly Test['test'][]>> = {
   'engine-braking check': ['coast'],
-  'pressure at the device': ['device pressure'],
+  'pressure at the device': ['device pressure', 'stray pressure'],
   'band adjustment and servo travel': ['band check'],
   'band adjustment': ['band check'],
   'air test': ['air check'],
@@ -259,6 +261,9 @@ const SORTS: Readonly<Record<string, readonly Test['test'][]>> = {
   'seal rings and bores': ['seal rings'],
   'valve body inspect': ['valve body'],
   'build record': ['build record'],
+  'manual shift': ['manual shift'],
+  'engine check': ['engine'],
+  'converter check': ['converter'],
   'teardown and inspect': ['inspection'],
   teardown: ['inspection'],
 };

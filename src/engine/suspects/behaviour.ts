@@ -1,7 +1,7 @@
 import type { Fault } from '../faults/index.ts';
 import type { Outcome } from './outcome.ts';
 import { type Road, type Run, sameRun, type Side, SOUND, type Torque } from './road.ts';
-import type { Way, Weakness } from './way.ts';
+import { faultsIn, type Way, type Weakness } from './way.ts';
 import { over } from './weakness.ts';
 
 /** A gear, and how it is driven. */
@@ -95,8 +95,9 @@ export class Behaviour {
     return released ? { beyond, released } : NO_LOAD;
   }
 
-  private gearOf({ faults, instead }: Way): FaultyGear {
-    const on = instead?.get(this.driven.gear) ?? this.driven.on;
+  private gearOf(way: Way): FaultyGear {
+    const on = way.instead?.get(this.driven.gear) ?? this.driven.on;
+    const faults = faultsIn(way, this.driven.gear);
     let gears = this.gears.get(on);
     if (!gears) this.gears.set(on, (gears = new Map()));
     let gear = gears.get(faults);

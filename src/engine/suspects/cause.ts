@@ -24,8 +24,13 @@ export function causesOf(train: Train, practice: Practice): Cause[] {
       return { cause: 'thrust washer left out' as const, faults: [], at };
     });
   });
+  const fed = train.devices.filter(isFriction).map(({ name: device }) => {
+    const is = 'will not release' as const;
+    const fault: Fault = { what: 'device', device, is };
+    return { cause: 'device fed by mistake' as const, faults: [fault] };
+  });
   const beside = BESIDE.map((cause) => ({ cause, faults: [] }));
-  const weighed = [...inTrain, ...washers, ...beside]
+  const weighed = [...inTrain, ...fed, ...washers, ...beside]
     .map((its) => ({ ...its, weight: practice.causes[its.cause] }))
     .filter(({ weight }) => weight > 0);
   const sum = weighed.reduce((total, { weight }) => total + weight, 0);

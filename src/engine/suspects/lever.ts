@@ -1,4 +1,5 @@
 import { appliedIn, gearsOf } from '../train/index.ts';
+import type { Cause } from './cause.ts';
 import { type Road, SOUND } from './road.ts';
 import { gearText, rangesOf } from './test.ts';
 import type { Bare } from './way.ts';
@@ -56,6 +57,35 @@ export function stuckGears(road: Road): Bare[] {
     })),
   );
 }
+
+/**
+ * A device that is fed when it should not be: in every gear in which it is off, or in some that
+ * follow one another in a range, as its valves and the lever go.
+ */
+export function fedWays({ faults }: Cause, { train }: Road): Bare[] {
+  const [fault] = faults;
+  const device = fault && 'device' in fault ? fault.device : '';
+  const off = rangesOf(train).map((range) =>
+    gearsOf(train, [range]).map(({ on, gear }) => {
+      return on.includes(device) ? undefined : gearText(range.name, gear);
+    }),
+  );
+  const all = off.flat().filter((gear) => gear !== undefined);
+  const runs = off.flatMap((gears) =>
+    gears.flatMap((_, from) => {
+      const on = gears.slice(from).findIndex((gear) => gear === undefined);
+      const run = gears.slice(from, on < 0 ? undefined : from + on) as string[];
+      return run.map((_gear, k) => run.slice(0, k + 1));
+    }),
+  );
+  const way = (share: number, gears: readonly string[]): Bare => {
+    return { share, faults: SOUND, weak: [], fed: { faults, gears: new Set(gears) } };
+  };
+  if (runs.length === 0) return [{ share: 1, faults: SOUND, weak: [] }];
+  return [way(EVERYWHERE, all), ...runs.map((gears) => way((1 - EVERYWHERE) / runs.length, gears))];
+}
+
+const EVERYWHERE = 0.3;
 
 function goesForward(road: Road, on: readonly string[]): boolean {
   return road.run(SOUND, on, 'under power').state === 'driving' && !road.goesBack(on);

@@ -1,4 +1,4 @@
-import { appliedIn, type Gear } from '../train/index.ts';
+import { appliedIn, gearsOf, type Gear } from '../train/index.ts';
 import { ourWord } from '../words/index.ts';
 import type { Inquiry } from './inquiry.ts';
 import { baseText, gearText, rangesOf, shiftText, type Test } from './test.ts';
@@ -19,7 +19,16 @@ export function moreTests({ train, tests }: Inquiry): Test[] {
     if (test.test !== 'shift') return [];
     return [{ ...test, from: test.gear, before: test.on, gear: test.from, on: test.before }];
   });
-  return [...pressures, park, ...down];
+  const tapped = tests.flatMap((test): Test[] => {
+    if (test.test !== 'device pressure') return [];
+    const on = gearsOf(train).filter((gear) => gear.on.includes(test.device));
+    return on.map(({ range, gear, on: its }) => ({
+      ...test,
+      gear: gearText(range, gear),
+      on: its,
+    }));
+  });
+  return [...pressures, park, ...tapped, ...down];
 }
 
 /** The names that a person may give a test. */
@@ -48,7 +57,11 @@ export function namesOf(test: Test): string[] {
     case 'band check':
       return [text, `band check ${test.device}`, `adjustment ${test.device}`];
     case 'device pressure':
-      return [text, `pressure ${test.device}`];
+      return test.gear === undefined
+        ? [text, `pressure ${test.device}`]
+        : [text, `pressure at ${test.device} ${test.gear}`];
+    case 'stray pressure':
+      return [text, `pressure at ${test.device} ${test.gear}`];
     case 'fluid':
       return [text, 'debris', 'fluid and debris'];
     case 'pressure':
@@ -66,6 +79,8 @@ export function namesOf(test: Test): string[] {
     case 'manual shift':
     case 'valve body':
     case 'build record':
+    case 'engine':
+    case 'converter':
     case 'codes':
     case 'filter':
     case 'end play':

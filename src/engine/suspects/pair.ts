@@ -18,8 +18,8 @@ export function pairsOf(inquiry: Inquiry, accounts: readonly Account[]): Cause[]
     missed.set(observation, (missed.get(observation) ?? 0) + 1);
   }
   observations.sort((one, other) => (missed.get(other) ?? 0) - (missed.get(one) ?? 0));
-  const single = inquiry.causes.filter(({ faults: [fault], both }) => {
-    return !both && fault && 'device' in fault;
+  const single = inquiry.causes.filter(({ cause, faults: [fault], both }) => {
+    return !both && cause !== 'device fed by mistake' && fault && 'device' in fault;
   });
   const pairs = single.flatMap((a, k) =>
     single.slice(k + 1).flatMap((b): Cause[] => {

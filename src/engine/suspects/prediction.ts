@@ -2,13 +2,14 @@ import type { HandCheck } from '../hand/index.ts';
 import { turns } from '../hand/index.ts';
 import { toText } from '../linear/index.ts';
 import { OUTCOMES, type OutcomeWord, type Practice } from '../practice/index.ts';
+import type { Train } from '../train/index.ts';
 import { Behaviour, plainly, type Shown } from './behaviour.ts';
 import type { Cause } from './cause.ts';
 import type { Outcome } from './outcome.ts';
 import { type Road, sameRun, SOUND } from './road.ts';
 import { type Reason, Tables } from './tables.ts';
-import { type Test, testText } from './test.ts';
-import type { Way } from './way.ts';
+import { gearText, type Test, testText } from './test.ts';
+import { faultsIn, type Way } from './way.ts';
 
 /** What a test would show if each cause were the one. */
 export interface Prediction {
@@ -66,6 +67,8 @@ export class Predictor {
       case 'stall':
       case 'engagement':
         return this.standing(test);
+      case 'stray pressure':
+        return this.strayed(test);
       default: {
         const { causes, reasons } = this.cases;
         const rows = reasons.map(({ cause, kinds }) => {
@@ -121,6 +124,21 @@ export class Predictor {
     return { outcomes: wordsOf('slip log'), whole: 0, by: 'ways', rows: held };
   }
 
+  // Whether oil comes to a device in a gear that does not apply it.
+  private strayed({ test, device, gear, on }: Test & { test: 'stray pressure' }): Prediction {
+    const { causes, ways } = this.cases;
+    const [fed = [], dry = []] = (['device fed by mistake', 'otherwise'] as const).map((row) => {
+      return this.tables.row(test, [row, 'otherwise']);
+    });
+    const rows = ways.map(({ cause, instead, fed: its }) => {
+      const [fault] = (causes[cause] as Cause).faults;
+      const own = fault && 'device' in fault && fault.device === device;
+      const applied = (instead?.get(gear) ?? on).includes(device);
+      return applied || (own && its?.gears.has(gear)) ? fed : dry;
+    });
+    return { outcomes: wordsOf(test), whole: 0, by: 'ways', rows };
+  }
+
   private byHand(check: HandCheck): Prediction {
     const shown = (way: Pick<Way, 'faults'>): OutcomeWord => {
       const motion = this.road.motion(way.faults);
@@ -144,7 +162,8 @@ export class Predictor {
 
   // A gear that nothing holds, at all or with all its load, or that cannot turn, shows itself;
   // and what is wrong with a device shows where the gear needs it.
-  private standing({ test, on, ...how }: Test & { test: 'stall' | 'engagement' }): Prediction {
+  private standing({ test, range, on, ...how }: Test & Standing): Prediction {
+    const gear = firstGear(this.road.train, range);
     const { causes, ways } = this.cases;
     const whole = this.road.run(SOUND, on, 'under power');
     const made = new Map<string, readonly number[]>();
@@ -154,7 +173,7 @@ export class Predictor {
     // Each gear that a driver starts in, pulled hard.
     const pulled = new Behaviour(this.road, { gear: '', on, load: 'heavy' }, 'under power');
     const rows = ways.map((way) => {
-      const run = this.road.run(way.faults, on, 'under power');
+      const run = this.road.run(faultsIn(way, gear), on, 'under power');
       const { cause, faults } = causes[way.cause] as Cause;
       const stalled = test === 'stall' && pulled.slips(way);
       const eased = 'heat' in how && how.heat !== undefined && isEased(way, how.heat);
@@ -178,6 +197,15 @@ export class Predictor {
     });
     return { outcomes: wordsOf(test), whole: 0, by: 'ways', rows };
   }
+}
+
+interface Standing {
+  readonly test: 'stall' | 'engagement';
+}
+
+function firstGear({ ranges }: Train, range: string): string {
+  const [gear] = ranges.find(({ name }) => name === range)?.gears ?? [];
+  return gear ? gearText(range, gear.name) : range;
 }
 
 // Whether what is weak holds better cold, and it is, or hot.

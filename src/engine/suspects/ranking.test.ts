@@ -152,3 +152,48 @@ it('a dead control has one gear in every forward range, and nothing else is to b
     mistakenBy(kestrel, accounts)[kestrel.causes.findIndex(({ cause }) => cause === 'control')],
   ).toEqual([]);
 });
+
+describe('a device that is fed when it should not be, in some gears', () => {
+  // Fed in second alone the band stops the over-run there; in third it would tie up. Seen twice.
+  const lines = ['D 1: drives', 'D 2: drives', 'D 3: drives', 'R: drives', 'L 1 coast: brakes'];
+  const brakes = [...lines, 'D 2 coast: brakes', 'D 2 coast: brakes']
+    .map((its) => `- ${its}`)
+    .join('\n');
+  const kinds = (text: string) => {
+    const { suspects } = told(text).brackets[0] as Bracket;
+    return suspects.map(({ cause }) => `${cause.cause} ${name(cause)}`);
+  };
+  const FED = 'device fed by mistake intermediate band: will not release';
+
+  it('is suspected where it is so, and one that never comes off is not', () => {
+    expect(kinds(brakes)).toContain(FED);
+    expect(kinds(brakes)).not.toContain(
+      'device will not release intermediate band: will not release',
+    );
+  });
+
+  it('leads once there is pressure at it in that gear, and loses most of its lead where there is none', () => {
+    const at = (saw: string) => `${brakes}\n- pressure at intermediate band D 2: ${saw}`;
+    expect(kinds(at('pressure'))).toEqual([FED]);
+    const lead = (text: string) => {
+      const { chances } = told(text);
+      const of = (word: string, device: string) => {
+        const c = kestrel.causes.findIndex((cause) => {
+          return cause.cause === word && name(cause).startsWith(device);
+        });
+        return chances[c] as number;
+      };
+      return (
+        of('device fed by mistake', 'intermediate band') /
+        of('one-way clutch seized', 'second roller')
+      );
+    };
+    expect(lead(at('none'))).toBeLessThan(lead(brakes) / 20);
+  });
+
+  it('is read in a gear that applies it as any pressure at it', () => {
+    const { observations, problems } = readSeen('pressure at intermediate band L 2: good', kestrel);
+    expect(problems).toEqual([]);
+    expect(observations).toMatchObject([{ test: { test: 'device pressure', gear: 'L 2' } }]);
+  });
+});

@@ -52,7 +52,7 @@ export function reasonsOf(causes: readonly Cause[], { kinds }: Practice, road: R
 
 type Tabled = Exclude<
   Test,
-  { test: 'under power' | 'coast' | 'hand check' | 'stall' | 'engagement' }
+  { test: 'under power' | 'coast' | 'hand check' | 'stall' | 'engagement' | 'stray pressure' }
 >;
 
 /** What the practice says that a test shows, by its rows; the words are `OUTCOMES`'. */
@@ -138,6 +138,8 @@ export class Tables {
       case 'selector':
       case 'manual shift':
       case 'build record':
+      case 'engine':
+      case 'converter':
       case 'pan':
       case 'filter':
       case 'valve body':

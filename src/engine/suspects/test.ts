@@ -16,7 +16,9 @@ export type Test =
   | { readonly test: UnitTest }
   /** Of the shafts, or of the members of one set as it comes apart. */
   | { readonly test: 'end play'; readonly set?: string }
-  | ({ readonly test: 'device pressure'; readonly device: string } & Heat)
+  | ({ readonly test: 'device pressure'; readonly device: string } & Partial<Gear> & Heat)
+  /** In a gear that does not apply the device. */
+  | ({ readonly test: 'stray pressure'; readonly device: string } & Gear)
   | { readonly test: 'air check' | 'band check' | 'seal rings'; readonly device: string }
   /** Of a device, or of a set. */
   | { readonly test: 'inspection'; readonly device: string }
@@ -32,6 +34,8 @@ export type UnitTest =
   | 'pan'
   | 'valve body'
   | 'build record'
+  | 'engine'
+  | 'converter'
   | 'manual shift';
 
 export interface Gear {
@@ -87,6 +91,11 @@ export function testsOf(train: Train, drives: (on: On) => boolean, mostHands: nu
     { test: 'end play' },
     ...train.sets.map(({ name }) => ({ test: 'end play', set: name }) as const),
     ...friction.map(({ name }) => ({ test: 'device pressure', device: name }) as const),
+    ...friction.flatMap(({ name: device }) =>
+      gears
+        .filter(({ on }) => !on.includes(device))
+        .map((its) => ({ test: 'stray pressure', device, ...its }) as const),
+    ),
     ...friction.map(({ name }) => ({ test: 'air check', device: name }) as const),
     ...friction.map(({ name }) => ({ test: 'seal rings', device: name }) as const),
     ...[...train.devices, ...train.sets].map(({ name }) => {
@@ -107,6 +116,8 @@ const UNIT_TESTS: readonly UnitTest[] = [
   'selector',
   'manual shift',
   'build record',
+  'engine',
+  'converter',
   'pan',
   'filter',
   'valve body',
@@ -171,6 +182,8 @@ export function baseText(test: Test): string {
     case 'pan':
     case 'valve body':
     case 'build record':
+    case 'engine':
+    case 'converter':
     case 'manual shift':
       return test.test;
     case 'slip log':
@@ -182,7 +195,9 @@ export function baseText(test: Test): string {
     case 'end play':
       return test.set === undefined ? test.test : `${test.test} ${test.set}`;
     case 'device pressure':
-      return `pressure at ${test.device}`;
+      return `pressure at ${test.device}${test.gear === undefined ? '' : ` in ${test.gear}`}`;
+    case 'stray pressure':
+      return `pressure at ${test.device} in ${test.gear}`;
     case 'band check':
       return `band ${test.device}`;
     case 'air check':

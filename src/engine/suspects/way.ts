@@ -14,8 +14,15 @@ export interface Way {
   readonly weak: readonly Weakness[];
   /** What is applied in place of what a gear applies, by gear. */
   readonly instead?: ReadonlyMap<string, readonly string[]>;
+  /** What is so only while the oil is up, in some gears. */
+  readonly fed?: { readonly faults: readonly Fault[]; readonly gears: ReadonlySet<string> };
   /** What a stall shows in whichever range, where something holds: engine and converter are the same. */
   readonly stalls?: OutcomeWord;
+}
+
+/** What is wrong with the train in a gear, the engine running. */
+export function faultsIn({ faults, fed }: Way, gear: string): readonly Fault[] {
+  return fed?.gears.has(gear) ? fed.faults : faults;
 }
 
 /** A way of one cause. */

@@ -1,7 +1,7 @@
 import type { Fault } from '../faults/index.ts';
 import type { OutcomeWord, Shows } from '../practice/index.ts';
 import type { Cause } from './cause.ts';
-import { leverWays, stuckGears } from './lever.ts';
+import { fedWays, leverWays, stuckGears } from './lever.ts';
 import type { Road } from './road.ts';
 import type { Bare, Grip, Way } from './way.ts';
 import { lineWays, weakWays } from './weakness.ts';
@@ -48,6 +48,8 @@ function singly(cause: Cause, road: Road, grips: readonly Grip[], stall: Shows):
     case 'stator slips':
     case 'engine weak':
       return stallWays(cause, stall);
+    case 'device fed by mistake':
+      return fedWays(cause, road);
     case 'selector linkage':
       return leverWays(road);
     case 'control':

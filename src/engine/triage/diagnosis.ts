@@ -11,7 +11,9 @@ import {
   rank,
   type Ranking,
   type Test,
+  testText,
 } from '../suspects/index.ts';
+import { triageOf } from './triage.ts';
 import { advise, type Counsel } from './advise.ts';
 
 /** All that can be said of what was seen. */
@@ -23,6 +25,8 @@ export interface Diagnosis {
   readonly advice: Counsel;
   /** What must be mistaken if one cause is to explain the rest; none where one explains it all. */
   readonly doubts: readonly Doubt[];
+  /** What it would be worth to look at again, where something must be mistaken; nothing that stops. */
+  readonly again: readonly Test[];
   /** Two faults at once that explain everything, where no one does. */
   readonly pairs: readonly Cause[];
   /** What is at work in the gears that growl, and not in the quiet ones. */
@@ -48,7 +52,8 @@ export function diagnose(
     heardIn(accounts, 'growls'),
     heardIn(accounts, 'quiet'),
   );
-  const told = { observations, doubts, pairs, growlers };
+  const again = againOf(inquiry, accounts, single, doubts);
+  const told = { observations, doubts, again, pairs, growlers };
   if (pairs.length === 0) {
     return { ...told, inquiry, ranking: single, advice: advise(inquiry, accounts, single, open) };
   }
@@ -56,6 +61,21 @@ export function diagnose(
   const its = accountsOf(both, observations);
   const ranking = rank(both, its);
   return { ...told, inquiry: both, ranking, advice: advise(both, its, ranking, open) };
+}
+
+// What every way of explaining the rest sets aside, the likeliest first, each test once.
+function againOf(
+  inquiry: Inquiry,
+  accounts: readonly Account[],
+  { belief }: Ranking,
+  doubts: readonly Doubt[],
+): Test[] {
+  const tests = new Map(
+    doubts.flatMap((doubt) => doubt.observations).map(({ test }) => [testText(test), test]),
+  );
+  if (tests.size === 0) return [];
+  const triage = triageOf(inquiry, accounts, belief);
+  return [...tests.values()].filter((test) => !triage.stopOf(test));
 }
 
 function heardIn(accounts: readonly Account[], word: 'growls' | 'quiet'): Heard[] {

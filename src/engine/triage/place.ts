@@ -22,13 +22,16 @@ export function placeOf(test: TestWord): Place {
     case 'pressure':
     case 'device pressure':
     case 'build record':
+    case 'engine':
       return 'standing still';
+    case 'stray pressure':
     case 'pan':
     case 'filter':
     case 'band check':
     case 'valve body':
     case 'air check':
       return 'on stands';
+    case 'converter':
     case 'seal rings':
     case 'end play':
     case 'inspection':

@@ -34,6 +34,13 @@ export class Sights {
     });
   }
 
+  /** What says that a gear ties up: no wheels turn in it. */
+  bound(gear: string): Observation[] {
+    return this.saying(['under power', 'coast'], ['ties up']).filter(({ test }) => {
+      return 'gear' in test && test.gear === gear;
+    });
+  }
+
   /** Gears that nothing should drive and that drive. */
   creeping(): Observation[] {
     return this.accounts

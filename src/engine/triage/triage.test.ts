@@ -114,6 +114,27 @@ it('a pull is not offered by another name: no log of what slipped, nor where the
   expect(logged(`${slipped}pressure at second brake: low`)).not.toContain('L 2');
 });
 
+it('the record of the build comes first where it is cheap and tells: a sprag that may be backwards', () => {
+  const text =
+    'D 1: no drive\nD 1 coast: brakes\nD 2: ties up\nL 1: drives\nR: drives\nfluid: clean\ncodes: clear';
+  expect(counsel(seen(text)).offered.map(testText)[0]).toBe('build record');
+});
+
+it('pressure where there should be none is not looked for in a gear that ties up', () => {
+  const text = 'D 1: drives\nD 2: drives\nD 3: ties up\nL 2: drives\nR: drives\nfluid: clean';
+  const texts = counsel(seen(text)).open.map(testText);
+  expect(texts.some((its) => its.endsWith('in D 2'))).toBe(true);
+  expect(texts.some((its) => its.endsWith('in D 3'))).toBe(false);
+});
+
+it('the odd reading is worth a second look, where nothing stops it', () => {
+  const odd = 'D 1: drives\nD 2: drives\nD 3: drives\nD 1 coast: brakes\nL 1 coast: runs free';
+  const { again, doubts } = diagnose(kestrel, seen(odd));
+  expect(again.map(testText).toSorted()).toEqual(['D 1 coast', 'L 1 coast']);
+  expect(doubts.length).toBeGreaterThan(0);
+  expect(diagnose(kestrel, seen(`${odd}\nfluid: metal`)).again).toEqual([]);
+});
+
 it('nobody times a range that drives, where nothing it applies is in doubt', () => {
   const text =
     'D 1: no drive\nD 2: drives\nD 3: drives\nL 1: drives\nR: drives\nL 1 coast: brakes\npressure: good';
@@ -142,7 +163,10 @@ describe('a stall', () => {
   });
 
   it('is not made again once two ranges agree', () => {
-    expect(stalls(`${sound}pressure: good\nstall D: low\nstall R: low`)).toBe(false);
+    const low = `${sound}pressure: good\nstall D: low\nstall R: low`;
+    expect(stalls(low)).toBe(false);
+    // What parts the engine from the converter is offered in its place.
+    expect(counsel(seen(low)).offered.map(testText)).toContain('engine');
   });
 
   it.each([

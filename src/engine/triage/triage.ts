@@ -18,6 +18,8 @@ export interface Triage {
   readonly first: readonly Test[];
   /** Why each kind of test stops; nothing where it may be made. */
   readonly stops: ReadonlyMap<Stopped, readonly Bar[]>;
+  /** Why a test may not be made at all now, be it for the first time or again. */
+  stopOf(test: Test): Bar | undefined;
   /** Why a test may not be proposed now; undefined where it may. */
   barOf(test: Test): Bar | undefined;
 }
@@ -32,8 +34,7 @@ export function triageOf(inquiry: Inquiry, accounts: readonly Account[], belief:
   const doubts = new Doubts(inquiry, belief);
   const stops = stopsOf(sights, doubts);
   const made = new Made(inquiry, accounts, sights.weak());
-  const barOf = (test: Test): Bar | undefined => {
-    if (made.has(test)) return { why: 'made' };
+  const stopOf = (test: Test): Bar | undefined => {
     if (test.test === 'coast' && goesForward(inquiry, test.on) === false)
       return { why: 'backwards' };
     const stopped = stopsFor(test, inquiry).flatMap((stop) => stops.get(stop) ?? []);
@@ -41,14 +42,21 @@ export function triageOf(inquiry: Inquiry, accounts: readonly Account[], belief:
     // What growls is no more driven by a light foot than by a heavy one.
     const growls = test.test === 'slip log' && stops.get('pulling hard')?.find(isGrowl);
     if (growls) return growls;
+    const bound = test.test === 'stray pressure' ? sights.bound(test.gear) : [];
+    if (bound.length > 0) return { why: 'ties up', because: bound };
     const starved = test.test === 'slip log' ? sights.starved(test.on) : [];
-    if (starved.length > 0) return { why: 'low pressure', because: starved };
+    return starved.length > 0 ? { why: 'low pressure', because: starved } : undefined;
+  };
+  const barOf = (test: Test): Bar | undefined => {
+    if (made.has(test)) return { why: 'made' };
+    const stopped = stopOf(test);
+    if (stopped) return stopped;
     return isAsked(test, doubts, made) ? undefined : { why: 'not in question' };
   };
   const told = (test: Test | undefined) =>
     test !== undefined && expectedBits(inquiry, test, undefined, belief) >= WORTH_BITS;
   const first = firstOf(inquiry, sights, accounts, doubts, told).filter((test) => !barOf(test));
-  return { first, stops, barOf };
+  return { first, stops, stopOf, barOf };
 }
 
 // Whether it asks after something that may be at fault; of a range that drives, how soon it does.

@@ -339,11 +339,11 @@ export const en = {
   // Suspects: causes, tests, what was seen, and what to test next.
   cause:
     '{cause, select, low_line_pressure {low line pressure} high_line_pressure {high line pressure} stator_slips {the converter’s stator slips} engine_weak {a weak engine} selector_linkage {the selector linkage} control {the control stays in one gear} nothing_wrong {nothing wrong in the train} other {several faults}}',
-  test: '{test, select, under_power {{name} under power} coast {{name} on coast} noise {noise in {name}} shift {shift {name}} engagement {N to {name}} stall {stall in {name}} slip_log {slip in {name}, by a logger} manual_shift {gears by the lever alone} pan {pan and magnet} valve_body {valve body} build_record {record of the build} seal_rings {seal rings in the feed of the {name}} inspection {{name} taken apart and looked at} fluid {fluid} codes {codes and the commanded gear} selector {selector at the unit} filter {filter} end_play {{has, select, yes {end play of the {name} set} other {end play}}} pressure {{has, select, yes {line pressure in {name}} other {line pressure}}} device_pressure {pressure at the {name}} air_check {air check of the {name}} band_check {adjustment and travel of the {name}} other {hand check}}',
+  test: '{test, select, under_power {{name} under power} coast {{name} on coast} noise {noise in {name}} shift {shift {name}} engagement {N to {name}} stall {stall in {name}} slip_log {slip in {name}, by a logger} manual_shift {gears by the lever alone} pan {pan and magnet} valve_body {valve body} build_record {record of the build} seal_rings {seal rings in the feed of the {name}} inspection {{name} taken apart and looked at} fluid {fluid} codes {codes and the commanded gear} selector {selector at the unit} filter {filter} end_play {{has, select, yes {end play of the {name} set} other {end play}}} pressure {{has, select, yes {line pressure in {name}} other {line pressure}}} device_pressure {pressure at the {name}} stray_pressure {pressure where there should be none, at the {name}} engine {the engine by itself} converter {the converter’s stator by hand} air_check {air check of the {name}} band_check {adjustment and travel of the {name}} other {hand check}}',
   'test.hand':
     '{name} turned {way}{count, plural, =0 {} other {, {held} held}}{devices, plural, =0 {} other {, {on} on}}',
   outcome:
-    '{word, select, drives {{has, select, yes {drives at {ratio}} other {drives}}} brakes {{has, select, yes {brakes at {ratio}} other {brakes}}} slips {slips} no_drive {no drive} ties_up {ties up} another_ratio {another ratio} runs_free {runs free} turns {turns} locks {locks} normal {normal} high {high} low {low} good {good} flares {flares} late {late} harsh {harsh} none {none} quiet {quiet} growls {growls} clear {clear} set {set} blocked {blocked} in_place {in place} out_of_place {out of place} right {right} too_big {too big} too_small {too small} loose {loose} tight {tight} thud {thud} hiss {hiss} nothing {nothing} clean {clean} burnt {burnt} metal {metal} milky {milky} holds {holds} gears_come {the gears come} gears_missing {gears are missing} friction {friction material} free {free} sticks {sticks} worn {worn} complete {complete} part_missing {a part is missing} sound {sound} broken {broken} as_it_should {as it should} other {not as it should}}',
+    '{word, select, drives {{has, select, yes {drives at {ratio}} other {drives}}} brakes {{has, select, yes {brakes at {ratio}} other {brakes}}} slips {slips} no_drive {no drive} ties_up {ties up} another_ratio {another ratio} runs_free {runs free} turns {turns} locks {locks} normal {normal} high {high} low {low} good {good} flares {flares} late {late} harsh {harsh} none {none} quiet {quiet} growls {growls} clear {clear} set {set} blocked {blocked} in_place {in place} out_of_place {out of place} right {right} too_big {too big} too_small {too small} loose {loose} tight {tight} thud {thud} hiss {hiss} nothing {nothing} clean {clean} burnt {burnt} metal {metal} milky {milky} holds {holds} gears_come {the gears come} gears_missing {gears are missing} friction {friction material} free {free} sticks {sticks} worn {worn} complete {complete} part_missing {a part is missing} wrong_way_round {fitted wrong way round} weak {weak} pressure {pressure} sound {sound} broken {broken} as_it_should {as it should} other {not as it should}}',
   'seen.said': '{test}: {outcome}',
   'seen.speed': '{reading}, a ratio of {from} to {to}',
   'seen.against': '{test}: {outcome}, not {would}',
@@ -382,10 +382,11 @@ export const en = {
   contradiction: 'What was seen does not agree',
   'contradiction.doubt':
     '{count, plural, one {No one thing explains all of it. Without {observations} it may be {causes}.} other {No one thing explains all of it. Without these {count} it may be {causes}: {observations}.}}',
+  'contradiction.again': 'Worth looking at again, before anything is opened: {tests}.',
   'contradiction.more':
     '{count, plural, one {There is one other way to explain it by setting aside as many answers.} other {There are {count} other ways to explain it by setting aside as many answers.}}',
   'cause.at':
-    '{cause, select, thrust_washer_left_out {{name}: thrust washer left out or worn away} other {{name}}}',
+    '{cause, select, thrust_washer_left_out {{name}: thrust washer left out or worn away} device_fed_by_mistake {{name}: fed when it should not be} other {{name}}}',
   'test.under':
     '{test}{load, select, light {, lightly driven} heavy {, at full load} other {}}{speed, select, idle {, at idle} fast_idle {, at fast idle} full_throttle {, at full throttle} other {}}{heat, select, cold {, cold} hot {, hot} other {}}',
   'next.then': '{count, plural, one {Next to it: {tests}.} other {Next to it: {tests}.}}',
@@ -419,6 +420,12 @@ export const en = {
   'caution.seal rings':
     'Lift a unit with a hoist, or two people, and lock its stand. Edges of bores cut.',
   'caution.build record': 'Nothing is touched.',
+  'caution.engine':
+    'Wheels chocked, park brake on, lever in park; hands, sleeves and hoses clear of belts, fan and exhaust. Exhaust out of the room.',
+  'caution.converter':
+    'A converter is heavy and full of hot fluid: two people, or a hoist, and a tray under its hub.',
+  'caution.stray pressure':
+    'On stands, the wheels free and nobody near them, at idle. Hands and hoses clear of belts and exhaust; the fluid is hot and under pressure. A gear in which the train ties up is left at once.',
   'caution.inspection':
     'Springs under snap rings store hundreds of newtons: the maker’s compressor, centred, the face out of line. Lift a unit with a hoist, or two people, and lock its stand. Steels and snap rings cut.',
   stop: '{stops, select, road_test {Stop, no road test} pulling_hard {No hard pull} stall_test {No stall test} other {The unit stays shut}}: {count, plural, =0 {for the same reasons} other {{reasons}}}.',
@@ -428,7 +435,7 @@ export const en = {
   'stop.left':
     'What can be done meanwhile, {place, select, on_the_road {on the road} standing_still {standing still} on_stands {on stands} other {on the bench}}: {tests}.',
   'test.kind':
-    '{test, select, under_power {gears under power} coast {engine braking} noise {listening} shift {shifts} engagement {engagement from N} stall {stall} fluid {fluid} codes {codes} selector {lever and detent} filter {filter} end_play {end play} pressure {line pressure} device_pressure {pressure at a device} air_check {air checks} band_check {adjustment of bands} slip_log {slip by a logger, at part throttle} manual_shift {gears by the lever alone} pan {pan and magnet} valve_body {valve body} build_record {record of the build} seal_rings {seal rings} inspection {taking apart and looking} other {hand checks}}',
+    '{test, select, under_power {gears under power} coast {engine braking} noise {listening} shift {shifts} engagement {engagement from N} stall {stall} fluid {fluid} codes {codes} selector {lever and detent} filter {filter} end_play {end play} pressure {line pressure} device_pressure {pressure at a device} stray_pressure {pressure where there should be none} engine {the engine by itself} converter {the converter by hand} air_check {air checks} band_check {adjustment of bands} slip_log {slip by a logger, at part throttle} manual_shift {gears by the lever alone} pan {pan and magnet} valve_body {valve body} build_record {record of the build} seal_rings {seal rings} inspection {taking apart and looking} other {hand checks}}',
   'next.with':
     '{tool, select, nothing {nothing} road {a quiet road} rag_and_light {a rag and a light} scan_tool {a scan tool} stopwatch {a stopwatch} gauge {a pressure gauge} tachometer {a tachometer} logger {a logger} rule {a rule} air_nozzle {an air nozzle} dial_indicator {a dial indicator} other {the bench}}',
   'noise.title': 'Where the noise may be',

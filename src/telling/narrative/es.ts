@@ -337,11 +337,11 @@ export const es: Messages = {
 
   cause:
     '{cause, select, low_line_pressure {presión de línea baja} high_line_pressure {presión de línea alta} stator_slips {el estator del convertidor patina} engine_weak {un motor débil} selector_linkage {el varillaje del selector} control {el control se queda en una marcha} nothing_wrong {nada mal en el tren} other {varias averías}}',
-  test: '{test, select, under_power {{name} en tracción} coast {{name} en retención} noise {ruido en {name}} shift {cambio {name}} engagement {N a {name}} stall {calado en {name}} slip_log {patinaje en {name}, con registrador} manual_shift {marchas solo con la palanca} pan {cárter e imán} valve_body {cuerpo de válvulas} build_record {registro del montaje} seal_rings {anillos en la alimentación de {name}} inspection {{name} desarmado y mirado} fluid {aceite} codes {códigos y marcha ordenada} selector {selector en la unidad} filter {filtro} end_play {{has, select, yes {juego axial del juego {name}} other {juego axial}}} pressure {{has, select, yes {presión de línea en {name}} other {presión de línea}}} device_pressure {presión en {name}} air_check {prueba de aire de {name}} band_check {ajuste y carrera de {name}} other {comprobación a mano}}',
+  test: '{test, select, under_power {{name} en tracción} coast {{name} en retención} noise {ruido en {name}} shift {cambio {name}} engagement {N a {name}} stall {calado en {name}} slip_log {patinaje en {name}, con registrador} manual_shift {marchas solo con la palanca} pan {cárter e imán} valve_body {cuerpo de válvulas} build_record {registro del montaje} seal_rings {anillos en la alimentación de {name}} inspection {{name} desarmado y mirado} fluid {aceite} codes {códigos y marcha ordenada} selector {selector en la unidad} filter {filtro} end_play {{has, select, yes {juego axial del juego {name}} other {juego axial}}} pressure {{has, select, yes {presión de línea en {name}} other {presión de línea}}} device_pressure {presión en {name}} stray_pressure {presión donde no debe haberla, en {name}} engine {el motor por sí solo} converter {el estator del convertidor a mano} air_check {prueba de aire de {name}} band_check {ajuste y carrera de {name}} other {comprobación a mano}}',
   'test.hand':
     '{name} girado {way}{count, plural, =0 {} other {, reteniendo {held}}}{devices, plural, =0 {} other {, con {on}}}',
   outcome:
-    '{word, select, drives {{has, select, yes {transmite a {ratio}} other {transmite}}} brakes {{has, select, yes {retiene a {ratio}} other {retiene}}} slips {patina} no_drive {no transmite} ties_up {se bloquea} another_ratio {otra relación} runs_free {rueda libre} turns {gira} locks {se bloquea} normal {normal} high {alto} low {bajo} good {bien} flares {se revoluciona} late {tarde} harsh {brusco} none {no llega} quiet {silencio} growls {ruge} clear {limpio de códigos} set {con códigos} blocked {obstruido} in_place {en su sitio} out_of_place {fuera de sitio} right {correcto} too_big {demasiado grande} too_small {demasiado pequeño} loose {floja} tight {apretada} thud {golpe seco} hiss {silbido} nothing {nada} clean {limpio} burnt {quemado} metal {metal} milky {lechoso} holds {aguanta} gears_come {las marchas entran} gears_missing {faltan marchas} friction {material de fricción} free {libre} sticks {se atasca} worn {gastado} complete {completo} part_missing {falta una pieza} sound {sano} broken {roto} as_it_should {como debe} other {no como debe}}',
+    '{word, select, drives {{has, select, yes {transmite a {ratio}} other {transmite}}} brakes {{has, select, yes {retiene a {ratio}} other {retiene}}} slips {patina} no_drive {no transmite} ties_up {se bloquea} another_ratio {otra relación} runs_free {rueda libre} turns {gira} locks {se bloquea} normal {normal} high {alto} low {bajo} good {bien} flares {se revoluciona} late {tarde} harsh {brusco} none {no llega} quiet {silencio} growls {ruge} clear {limpio de códigos} set {con códigos} blocked {obstruido} in_place {en su sitio} out_of_place {fuera de sitio} right {correcto} too_big {demasiado grande} too_small {demasiado pequeño} loose {floja} tight {apretada} thud {golpe seco} hiss {silbido} nothing {nada} clean {limpio} burnt {quemado} metal {metal} milky {lechoso} holds {aguanta} gears_come {las marchas entran} gears_missing {faltan marchas} friction {material de fricción} free {libre} sticks {se atasca} worn {gastado} complete {completo} part_missing {falta una pieza} wrong_way_round {montado al revés} weak {flojo} pressure {presión} sound {sano} broken {roto} as_it_should {como debe} other {no como debe}}',
   'seen.said': '{test}: {outcome}',
   'seen.speed': '{reading}, una relación de {from} a {to}',
   'seen.against': '{test}: {outcome}, no {would}',
@@ -380,10 +380,11 @@ export const es: Messages = {
   contradiction: 'Lo visto no concuerda',
   'contradiction.doubt':
     '{count, plural, one {Ninguna cosa sola lo explica todo. Sin {observations} puede ser {causes}.} other {Ninguna cosa sola lo explica todo. Sin estas {count} puede ser {causes}: {observations}.}}',
+  'contradiction.again': 'Vale la pena mirar otra vez, antes de abrir nada: {tests}.',
   'contradiction.more':
     '{count, plural, one {Hay otra manera de explicarlo dejando de lado otras tantas respuestas.} other {Hay otras {count} maneras de explicarlo dejando de lado otras tantas respuestas.}}',
   'cause.at':
-    '{cause, select, thrust_washer_left_out {{name}: arandela de empuje sin montar o gastada} other {{name}}}',
+    '{cause, select, thrust_washer_left_out {{name}: arandela de empuje sin montar o gastada} device_fed_by_mistake {{name}: alimentado cuando no debe} other {{name}}}',
   'test.under':
     '{test}{load, select, light {, con poca carga} heavy {, a plena carga} other {}}{speed, select, idle {, al ralentí} fast_idle {, a ralentí alto} full_throttle {, a fondo} other {}}{heat, select, cold {, en frío} hot {, en caliente} other {}}',
   'next.then': '{count, plural, one {Junto a ella: {tests}.} other {Junto a ella: {tests}.}}',
@@ -417,6 +418,12 @@ export const es: Messages = {
   'caution.seal rings':
     'Levante la unidad con grúa o entre dos, y trabe su soporte. Los bordes de los alojamientos cortan.',
   'caution.build record': 'No se toca nada.',
+  'caution.engine':
+    'Ruedas calzadas, freno de mano puesto, palanca en P; manos, mangas y mangueras lejos de correas, ventilador y escape. Los gases, fuera del local.',
+  'caution.converter':
+    'Un convertidor pesa y está lleno de aceite caliente: entre dos personas, o con polipasto, y una bandeja bajo el cubo.',
+  'caution.stray pressure':
+    'Sobre borriquetas, las ruedas libres y nadie cerca de ellas, al ralentí. Manos y mangueras lejos de correas y escape; el aceite está caliente y a presión. Una marcha en la que el tren se bloquea se quita enseguida.',
   'caution.inspection':
     'Los muelles bajo los anillos elásticos guardan cientos de newtons: el compresor del fabricante, centrado, la cara fuera de línea. Levante la unidad con grúa o entre dos, y trabe su soporte. Discos de acero y anillos elásticos cortan.',
   stop: '{stops, select, road_test {Alto, nada de prueba en carretera} pulling_hard {Nada de acelerar fuerte} stall_test {Nada de calado} other {La unidad sigue cerrada}}: {count, plural, =0 {por lo mismo} other {{reasons}}}.',
@@ -426,7 +433,7 @@ export const es: Messages = {
   'stop.left':
     'Qué se puede hacer mientras, {place, select, on_the_road {en carretera} standing_still {parado} on_stands {sobre caballetes} other {en el banco}}: {tests}.',
   'test.kind':
-    '{test, select, under_power {marchas en tracción} coast {freno motor} noise {escuchar} shift {cambios} engagement {engrane desde N} stall {calado} fluid {aceite} codes {códigos} selector {palanca y retén} filter {filtro} end_play {juego axial} pressure {presión de línea} device_pressure {presión en un elemento} air_check {pruebas de aire} band_check {ajuste de bandas} slip_log {patinaje con registrador, a medio gas} manual_shift {marchas solo con la palanca} pan {cárter e imán} valve_body {cuerpo de válvulas} build_record {registro del montaje} seal_rings {anillos} inspection {desarmar y mirar} other {comprobaciones a mano}}',
+    '{test, select, under_power {marchas en tracción} coast {freno motor} noise {escuchar} shift {cambios} engagement {engrane desde N} stall {calado} fluid {aceite} codes {códigos} selector {palanca y retén} filter {filtro} end_play {juego axial} pressure {presión de línea} device_pressure {presión en un elemento} stray_pressure {presión donde no debe haberla} engine {el motor por sí solo} converter {el convertidor a mano} air_check {pruebas de aire} band_check {ajuste de bandas} slip_log {patinaje con registrador, a medio gas} manual_shift {marchas solo con la palanca} pan {cárter e imán} valve_body {cuerpo de válvulas} build_record {registro del montaje} seal_rings {anillos} inspection {desarmar y mirar} other {comprobaciones a mano}}',
   'next.with':
     '{tool, select, nothing {nada} road {una carretera tranquila} rag_and_light {un trapo y una luz} scan_tool {un lector de códigos} stopwatch {un cronómetro} gauge {un manómetro} tachometer {un tacómetro} logger {un registrador} rule {una regla} air_nozzle {una pistola de aire} dial_indicator {un reloj comparador} other {el banco}}',
   'noise.title': 'Dónde puede estar el ruido',

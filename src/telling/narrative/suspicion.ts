@@ -16,6 +16,10 @@ import { keyOf, visible, type Voice } from './voice.ts';
 /** "low sprag: backwards", two faults with an "and" between, or what is wrong beside the train. */
 export function causeText({ cause, faults, at }: Cause, voice: Voice): string {
   if (at !== undefined) return voice.say('cause.at', { cause: keyOf(cause), name: voice.name(at) });
+  const [fed] = faults;
+  if (cause === 'device fed by mistake' && fed && 'device' in fed) {
+    return voice.say('cause.at', { cause: keyOf(cause), name: voice.name(fed.device) });
+  }
   if (faults.length === 0) return voice.say('cause', { cause: keyOf(cause) });
   const [first = '', second] = faults.map((fault) => faultName(fault, voice.language));
   return second === undefined ? first : voice.say('pair', { a: first, b: second });
@@ -119,9 +123,12 @@ function subjectOf(test: Exclude<Test, { readonly test: 'hand check' }>): string
     case 'stall':
     case 'engagement':
       return test.range;
+    case 'stray pressure':
+      return `${test.device}, ${test.gear}`;
+    case 'device pressure':
+      return test.gear === undefined ? test.device : `${test.device}, ${test.gear}`;
     case 'air check':
     case 'band check':
-    case 'device pressure':
     case 'seal rings':
     case 'inspection':
       return test.device;

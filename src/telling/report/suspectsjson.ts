@@ -16,7 +16,7 @@ import { type Json, numberJson } from './json.ts';
  * 1, `bits` the information that a test is expected to give.
  */
 export function suspectsJson(suspicion: Suspicion): Json {
-  const { observations, ranking, advice, doubts, pairs, growlers } = suspicion;
+  const { observations, ranking, advice, doubts, again, pairs, growlers } = suspicion;
   return {
     seen: observations.map(observationJson),
     suspects: ranking.brackets.map(({ chance, suspects, evidence }) => ({
@@ -32,6 +32,7 @@ export function suspectsJson(suspicion: Suspicion): Json {
     doubts: doubts.map(({ observations: doubted, causes }) => {
       return { observations: doubted.map(observationJson), causes: causes.map(causeJson) };
     }),
+    again: again.map(testText),
     pairs: pairs.map(causeJson),
     next: advice.best ? proposalJson(advice.best) : null,
     others: advice.others.map(proposalJson),

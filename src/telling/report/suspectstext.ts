@@ -202,7 +202,7 @@ function bracketLines(
   return [...paragraph(head, page, INDENT), ...told.flatMap((line) => indented(line, inner))];
 }
 
-function contradictionLines({ doubts, pairs }: Suspicion, page: Page): string[] {
+function contradictionLines({ doubts, again, pairs }: Suspicion, page: Page): string[] {
   const voice = voiceOf(page.language);
   const told = doubts.slice(0, MOST_DOUBTS).map(({ observations, causes }) =>
     voice.say('contradiction.doubt', {
@@ -220,6 +220,17 @@ function contradictionLines({ doubts, pairs }: Suspicion, page: Page): string[] 
     ...(pairs.length > 0 ? [voice.say('contradiction.pairs', { count: pairs.length })] : []),
     ...told,
     ...(more > 0 ? [voice.say('contradiction.more', { count: more })] : []),
+    ...(again.length === 0
+      ? []
+      : [
+          voice.say('contradiction.again', {
+            tests: few(
+              again.map((test) => testName(test, voice)),
+              MOST_LEFT,
+              voice,
+            ),
+          }),
+        ]),
   ].flatMap((line) => paragraph(line, page, INDENT));
 }
 
