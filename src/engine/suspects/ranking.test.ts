@@ -172,7 +172,7 @@ describe('a device that is fed when it should not be, in some gears', () => {
     );
   });
 
-  it('leads once there is pressure at it in that gear, and loses most of its lead where there is none', () => {
+  it('leads once there is pressure at it in that gear, and hardly where there is none', () => {
     const at = (saw: string) => `${brakes}\n- pressure at intermediate band D 2: ${saw}`;
     expect(kinds(at('pressure'))).toEqual([FED]);
     const lead = (text: string) => {
