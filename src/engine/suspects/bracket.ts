@@ -35,5 +35,5 @@ function areSame(some: readonly Observation[], others: readonly Observation[]): 
   return some.length === others.length && some.every((one) => others.includes(one));
 }
 
-// Ten times: a smell does not part, one answer of somebody who was sure does.
-const PARTS = Math.log(10);
+// Twenty times: a smell does not part, one answer of somebody who was sure does.
+const PARTS = Math.log(20);
