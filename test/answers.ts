@@ -66,7 +66,7 @@ function sidesOf(train: Train, on: readonly string[], forward: 1 | -1, peer: Pee
   return { drive, coast: { ...ask(train.output, train.input, way), way } };
 }
 
-/** The fraction of small numbers that a float stands for, by continued fractions. */
+/** The fraction of numbers below a million that a float stands for, by continued fractions. */
 export function fractionOf(value: number): string {
   let [rest, p, q, before, under] = [Math.abs(value), 1, 0, 0, 1];
   for (;;) {

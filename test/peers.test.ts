@@ -23,14 +23,7 @@ import { isFriction, type MemberName, type Train } from '../src/engine/train/ind
 import { trainText } from '../src/engine/trainfile/index.ts';
 import { Dice, seedOfRun, tries } from './dice.ts';
 import { FloatCone } from './floatcone.ts';
-import {
-  type FloatForm,
-  type FloatProgramme,
-  type FloatRow,
-  inFloats,
-  loadPeers,
-  type Peer,
-} from './peers.ts';
+import { type FloatProgramme, inFloats, loadPeers, type Peer } from './peers.ts';
 import { randomTrain } from './random-train.ts';
 
 const TRAINS = tries(600);
