@@ -1,5 +1,6 @@
 export type { Counsel } from './advise.ts';
 export type { Bar, Stop, Stopped } from './bar.ts';
 export { diagnose, type Diagnosis } from './diagnosis.ts';
+export { inTradeOrder } from './order.ts';
 export { type Place, placeOf } from './place.ts';
 export { triageOf } from './triage.ts';

@@ -915,7 +915,7 @@ export const en = {
     'No limit in the file: write it down, with its source and your initials.',
   'sheet.measure.band': 'Band, {band}',
   'sheet.measure.wear': 'What wears',
-  'sheet.measure.dial': 'dial, push and pull',
+  'sheet.measure.dial': '{kind, select, backlash {dial, rocked} other {dial, push and pull}}',
   'sheet.measure.turns': 'turns backed off',
   'sheet.measure.travel': 'travel',
   'sheet.measure.play': '{kind, select, backlash {Backlash, {shaft}} other {End play, {shaft}}}',
@@ -924,14 +924,15 @@ export const en = {
     '{by, select, turning {torque, kept turning} pull {force × radius} other {play}}',
   'sheet.test':
     '{test, select, under_power {Road test} coast {Coast} noise {Noise} shift {Shifts} engagement {Engagement} stall {Stall test} fluid {Fluid} slip_log {Slip, by a logger} manual_shift {Lever alone} pan {Pan and magnet} valve_body {Valve body} build_record {Record of the build} seal_rings {Seal rings} inspection {Taken apart} codes {Codes} selector {Selector} filter {Filter} end_play {End play} pressure {Line pressure} device_pressure {Pressure at a device} air_check {Air checks} band_check {Bands} other {Hand checks}}: {caution}',
-  'sheet.diagnosis.tests': 'Tests, the cheap ones first',
+  'sheet.diagnosis.tests': 'Tests, in the order of the trade',
   'sheet.diagnosis.seen': 'What was seen',
   'sheet.diagnosis.notes': 'Reasoning: which rows point at it, and what would speak against it',
   'sheet.diagnosis.others':
     '{count, plural, one {One other suspect: {chance} %.} other {{count} other suspects, together {chance} %.}}',
   'sheet.race': '{race, select, inner {inner} other {outer}} race: {member}',
   'sheet.end': '{end, select, named {{name}} output {output end} other {input end}}',
-  'sheet.fitted': '{fitted, select, other_way_up {the other way up} other {as described}}',
+  'sheet.one-way face': 'The face to look at, of the {part}: {face}',
+  'sheet.fitted': '{fitted, select, other_way_up {wrong: the other way up} other {as described}}',
   'sheet.one-way':
     '{state, select, open {turns both ways} locked {locks both ways} other {{free, select, clockwise {turns clockwise, locks anticlockwise} other {turns anticlockwise, locks clockwise}}}}',
   'sheet.job.checks': 'Checks in the job',

@@ -910,7 +910,8 @@ export const es: Messages = {
   'sheet.measure.no limit': 'Sin límite en el archivo: escríbalo con su fuente y sus iniciales.',
   'sheet.measure.band': 'Banda, {band}',
   'sheet.measure.wear': 'Lo que se desgasta',
-  'sheet.measure.dial': 'comparador, empujar y tirar',
+  'sheet.measure.dial':
+    '{kind, select, backlash {comparador, a un lado y a otro} other {comparador, empujar y tirar}}',
   'sheet.measure.turns': 'vueltas aflojadas',
   'sheet.measure.travel': 'recorrido',
   'sheet.measure.play':
@@ -920,14 +921,15 @@ export const es: Messages = {
     '{by, select, turning {par, girando} pull {fuerza × radio} other {juego}}',
   'sheet.test':
     '{test, select, under_power {Prueba en carretera} coast {Retención} noise {Ruido} shift {Cambios} engagement {Engrane de gama} stall {Prueba de calado} fluid {Aceite} slip_log {Patinaje, con registrador} manual_shift {Solo la palanca} pan {Cárter e imán} valve_body {Cuerpo de válvulas} build_record {Registro del montaje} seal_rings {Anillos} inspection {Desarmado} codes {Códigos} selector {Selector} filter {Filtro} end_play {Juego axial} pressure {Presión de línea} device_pressure {Presión en un elemento} air_check {Pruebas de aire} band_check {Bandas} other {Comprobaciones a mano}}: {caution}',
-  'sheet.diagnosis.tests': 'Pruebas, primero las baratas',
+  'sheet.diagnosis.tests': 'Pruebas, en el orden del oficio',
   'sheet.diagnosis.seen': 'Lo que se vio',
   'sheet.diagnosis.notes': 'Razones: qué filas lo señalan y qué hablaría en contra',
   'sheet.diagnosis.others':
     '{count, plural, one {Otro sospechoso: {chance} %.} other {Otros {count} sospechosos, juntos {chance} %.}}',
   'sheet.race': 'pista {race, select, inner {interior} other {exterior}}: {member}',
   'sheet.end': '{end, select, named {{name}} output {lado de salida} other {lado de entrada}}',
-  'sheet.fitted': '{fitted, select, other_way_up {al revés} other {como se describe}}',
+  'sheet.one-way face': 'La cara que se mira, de {part}: {face}',
+  'sheet.fitted': '{fitted, select, other_way_up {mal: al revés} other {como se describe}}',
   'sheet.one-way':
     '{state, select, open {gira en ambos sentidos} locked {bloquea en ambos sentidos} other {{free, select, clockwise {gira: horario; bloquea: antihorario} other {gira: antihorario; bloquea: horario}}}}',
   'sheet.job.checks': 'Comprobaciones del trabajo',

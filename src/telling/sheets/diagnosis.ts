@@ -1,6 +1,6 @@
 import type { Suspicion } from '../../asking/faults/index.ts';
-import { STAGES, type TestWord } from '../../engine/practice/index.ts';
 import { type Bracket, sideOf, type Test, testText } from '../../engine/suspects/index.ts';
+import { inTradeOrder } from '../../engine/triage/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import {
   causeText,
@@ -64,19 +64,13 @@ function cautionsOf({ inquiry }: Suspicion, voice: Voice): Caution {
   return cautionOf([], voice, lines);
 }
 
-// Every test that needs no unit on the bench; those first that open nothing and cost little. Of a
-// gear the road is enough.
+// Every test that needs no unit on the bench, in the order of the trade. Of a gear the road is
+// enough.
 function rowsOf({ tests, practice }: Suspicion['inquiry']): Test[] {
-  const cost = (test: TestWord) => {
-    const { at, minutes, risk } = practice.tests[test];
-    return [STAGES.indexOf(at), minutes * practice.risks[risk]] as const;
-  };
-  return tests
-    .filter(({ test }) => practice.tests[test].at !== 'on the bench' && test !== 'slip log')
-    .toSorted((a, b) => {
-      const [[stageA, minutesA], [stageB, minutesB]] = [cost(a.test), cost(b.test)];
-      return stageA - stageB || minutesA - minutesB;
-    });
+  const here = tests.filter(({ test }) => {
+    return practice.tests[test].at !== 'on the bench' && test !== 'slip log';
+  });
+  return inTradeOrder(here);
 }
 
 function testsTable({ inquiry, observations }: Suspicion, voice: Voice): Table {
@@ -86,9 +80,14 @@ function testsTable({ inquiry, observations }: Suspicion, voice: Voice): Table {
     voice.say('seen.sure', { sure: keyOf(sure) }),
   ]);
   const told = new Set(observations.map(({ test }) => testText(test)));
+  // Nobody stalls without having read what it takes.
+  const called = (test: Test) => {
+    const name = testName(test, voice);
+    return test.test === 'stall' ? `${name}\n${voice.say('caution.stall')}` : name;
+  };
   const unseen = rowsOf(inquiry)
     .filter((test) => !told.has(testText(test)))
-    .map((test): Cell[] => [testName(test, voice), '', '']);
+    .map((test): Cell[] => [called(test), '', '']);
   return {
     block: 'table',
     columns: [

@@ -122,7 +122,7 @@ function playBlock(judgement: EndPlayJudgement, { voice, job }: Told): Block {
         measured ? [{ ...measured, way: 'lifted' }] : [],
         undefined,
         voice,
-        voice.say('sheet.measure.dial'),
+        voice.say('sheet.measure.dial', { kind: keyOf(endPlay.measure ?? 'end play') }),
       ),
       ...remarkBlocks(remarks, voice),
       choiceTable(

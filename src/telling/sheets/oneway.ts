@@ -1,4 +1,4 @@
-import type { OneWayClutch, Train } from '../../engine/train/index.ts';
+import { CASE, type OneWayClutch, type Train } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import type { Stand } from '../../asking/request/index.ts';
 import {
@@ -28,23 +28,36 @@ export function oneWayCard(train: Train, language: Language, stand: Stand, job?:
         block: 'paragraph',
         text: voice.say(clutches.length === 0 ? 'one-way.none' : 'one-way.legend'),
       },
-      ...clutches.map((clutch) => checksOf(clutch, stand, voice)),
+      ...clutches.map((clutch) => checksOf(clutch, train, stand, voice)),
       ...checksIn(job, voice),
     ],
   };
 }
 
-function checksOf(clutch: OneWayClutch, from: Stand, voice: Voice): Block {
+function checksOf(clutch: OneWayClutch, train: Train, from: Stand, voice: Voice): Block {
   const fits = clutch.stuck ? FITS.slice(0, 1) : FITS;
-  const stands = fits.flatMap((fitted) => RACES.map((hold): Stand => ({ ...from, hold, fitted })));
+  // Nobody turns the case.
+  const races = RACES.filter((hold) => {
+    return (hold === 'outer' ? clutch.first : clutch.second) !== CASE;
+  });
+  const stands = fits.flatMap((fitted) => races.map((hold): Stand => ({ ...from, hold, fitted })));
   const rows = stands.map((stand) => rowOf(clutch, stand, voice));
   return {
     block: 'together',
     blocks: [
       { block: 'heading', text: visible(clutch.name) },
+      ...faceBlocks(clutch, train, voice),
       { block: 'table', columns: columnsOf(voice), rows, rowMm: 13 },
     ],
   };
+}
+
+function faceBlocks({ name }: OneWayClutch, { teardown = [] }: Train, voice: Voice): Block[] {
+  return teardown.flatMap((part): Block[] => {
+    if (part.face === undefined || !part.carries.includes(name)) return [];
+    const names = { part: visible(part.name), face: visible(part.face) };
+    return [{ block: 'paragraph', text: voice.say('sheet.one-way face', names) }];
+  });
 }
 
 const FITS = ['as described', 'other way up'] as const;
@@ -71,7 +84,9 @@ function rowOf(clutch: OneWayClutch, stand: Stand, voice: Voice): Cell[] {
 function predicted(clutch: OneWayClutch, stand: Stand, voice: Voice): Cell {
   const free = freeWay(clutch, stand);
   const text = voice.say('sheet.one-way', { state: clutch.stuck ?? 'sound', free });
-  return { text, look: 'strong', ...(clutch.stuck === undefined && { turns: free }) };
+  // The wrong way is told so, and never as loud as the right one.
+  const look = stand.fitted === 'other way up' ? 'quiet' : 'strong';
+  return { text, look, ...(clutch.stuck === undefined && { turns: free }) };
 }
 
 function columnsOf(voice: Voice): Column[] {

@@ -1,0 +1,61 @@
+import fs from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { type Practice, readPractice } from '../../engine/practice/index.ts';
+import { inquire, testText } from '../../engine/suspects/index.ts';
+import { inTradeOrder } from '../../engine/triage/index.ts';
+import { readTrain } from '../../engine/trainfile/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { AT_THE_INPUT } from '../../asking/request/index.ts';
+import { oneWayCard } from './oneway.ts';
+
+const train = readTrain(`
+holdturn: 1
+input: turbine shaft
+output: main shaft
+sets: { set: { sun: 30, ring: 66 } }
+joined: { turbine shaft: [set.sun], main shaft: [set.carrier] }
+devices:
+  ring band: { band: set.ring }
+  ring sprag: { one-way: [set.ring, case], lets: clockwise }
+ranges: { N: { N: [] }, D: { "1": [ring band] } }
+teardown:
+  sprag cage: { carries: [ring sprag], face: the lip }
+  rest: { carries: [set.sun, set.ring, set.carrier, ring band] }
+`).train as Train;
+const text = fs.readFileSync(new URL('../../../experience.yaml', import.meta.url), 'utf8');
+const { tests } = inquire(train, readPractice(text).practice as Practice);
+
+// Common practice, no source: nobody drives before the fluid, the codes and the pressure are read.
+it('the tests stand in the order of the trade, stall after all that is made outside', () => {
+  const order = inTradeOrder(tests).map(({ test }) => test);
+  const at = (test: (typeof order)[number]) => order.indexOf(test);
+  expect(order).toHaveLength(tests.length);
+  expect(at('fluid')).toBe(0);
+  for (const [before, after] of [
+    ['fluid', 'codes'],
+    ['build record', 'codes'],
+    ['codes', 'pressure'],
+    ['pressure', 'engagement'],
+    ['engagement', 'under power'],
+    ['under power', 'coast'],
+    ['coast', 'pan'],
+    ['air check', 'stall'],
+  ] as const) {
+    expect(order).toContain(before);
+    expect(order.lastIndexOf(before), `${before}, ${after}`).toBeLessThan(at(after));
+  }
+  expect(new Set(inTradeOrder(tests).map(testText))).toEqual(new Set(tests.map(testText)));
+});
+
+describe('the one-way card', () => {
+  const card = JSON.stringify(oneWayCard(train, 'en', AT_THE_INPUT));
+
+  it('names the face, never turns the case, and tells the wrong way as wrong', () => {
+    expect(card).toContain('The face to look at, of the sprag cage: the lip');
+    expect(card).toContain('wrong: the other way up');
+    const rows = card.match(/"outer race: case","inner race: [^"]*"/gu);
+    expect(rows).toHaveLength(2);
+    expect(card).not.toMatch(/"inner race: [^"]*","outer race: case"/u);
+    expect(card.match(/"look":"strong","turns"/gu)).toHaveLength(1);
+  });
+});
