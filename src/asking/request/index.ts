@@ -5,4 +5,5 @@ export { type Hands, handsOf, speedsOf } from './members.ts';
 export { meant, unknown } from './names.ts';
 export { NoAnswer, type Refused, type Unknown } from './refused.ts';
 export { type Choice, gearsAsked, type Selection, selectionOf } from './selection.ts';
-export { AT_THE_INPUT, opposite, raceHeld, type Stand, standAt, wayFor } from './stand.ts';
+export { AT_THE_INPUT, opposite, type Stand, wayFor } from './stand.ts';
+export { raceHeld, standAt } from './standat.ts';
