@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { firstTrain } from './scripts/firsttrain.mjs';
+import { messagesLater } from './scripts/messages.mjs';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 
@@ -9,7 +10,7 @@ const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const FIRST = new RegExp(
   [
     'src/engine/(linear|train|motion|proof|reckon|flow)/',
-    'src/telling/narrative/',
+    'src/telling/narrative/(?!es[.]ts)',
     'src/telling/(scene|stickdiagram)/',
     'node_modules/(preact|@preact|intl-messageformat|@formatjs)/',
   ].join('|'),
@@ -46,6 +47,7 @@ export default defineConfig({
   },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   plugins: [
+    messagesLater,
     firstTrain(here('trains/kestrel-three-speed.train.yaml')),
     VitePWA({
       registerType: 'prompt',

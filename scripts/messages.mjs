@@ -10,10 +10,40 @@ export const messagesBeside = {
   setup({ onLoad }) {
     onLoad({ filter: /\/narrative\/message\.ts$/ }, async () => {
       const languages = JSON.stringify(Object.keys(await messages()));
-      return { contents: `export const LANGUAGES = ${languages};\n${MESSAGE_OF}` };
+      return {
+        contents: `export const LANGUAGES = ${languages};\nexport async function learn() {}\n${MESSAGE_OF}`,
+      };
     });
   },
 };
+
+/** The page carries English; another language is a file of its own, fetched when it is asked for. */
+export const messagesLater = {
+  name: 'messages-later',
+  enforce: 'pre',
+  load(id) {
+    return id.endsWith('/narrative/message.ts') ? LEARNT : undefined;
+  },
+};
+
+const LEARNT = `
+import { parse } from '@formatjs/icu-messageformat-parser';
+import { en } from './en.ts';
+
+const texts = { en };
+const later = { es: async () => (await import('./es.ts')).es };
+
+export const LANGUAGES = ['en', ...Object.keys(later)];
+
+export async function learn(language) {
+  texts[language] ??= await later[language]();
+}
+
+export function messageOf(language, id) {
+  const text = texts[language][id];
+  return /[{']/.test(text) ? parse(text, { ignoreTag: true }) : text;
+}
+`;
 
 /** What stands in the file of each language: a message a line, its id, a tab, and JSON. */
 export async function messageFiles() {

@@ -71,14 +71,15 @@ describe('hands on the plate', () => {
 
   it('do the same by keys: the arrows turn, Enter holds and releases', async () => {
     const { page } = await open();
+    const pressed = () => dial(page, 'sun shell').getAttribute('aria-pressed');
     await dial(page, 'sun shell').press('Enter');
-    expect(await dial(page, 'sun shell').getAttribute('aria-pressed')).toBe('true');
+    await expect.poll(pressed).toBe('true');
     await dial(page, 'turbine shaft').press('ArrowLeft');
     const check = { hold: ['sun shell'], turn: 'turbine shaft', on: ['forward clutch'] };
     const found = hand(KESTREL, { ...check, way: 'anticlockwise' });
     expect(await reasons(page)).toEqual(sentences(found.facts));
     await dial(page, 'sun shell').press('Enter');
-    expect(await dial(page, 'sun shell').getAttribute('aria-pressed')).toBe('false');
+    await expect.poll(pressed).toBe('false');
   });
 
   it('apply a device by touching it', async () => {

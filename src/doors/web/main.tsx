@@ -14,7 +14,7 @@ import './page.css';
 const sheet = document.getElementById('sheet');
 if (!sheet) throw new Error('index.html has no #sheet');
 
-recallReader();
+await recallReader();
 const looks = new CSSStyleSheet();
 looks.replaceSync(LOOKS);
 document.adoptedStyleSheets.push(looks);

@@ -13,6 +13,14 @@ export const LANGUAGES = Object.keys(TEXTS) as readonly Language[];
 /** What is filled in and joined up. */
 export type Message = ReturnType<typeof parse>;
 
+/**
+ * Resolves when a language can be spoken: at once, where all of them are at hand. The page carries
+ * English and fetches another (its build puts that in this file's place); rejects where it cannot.
+ */
+export async function learn(language: Language): Promise<void> {
+  await Promise.resolve(TEXTS[language]);
+}
+
 /** A message of a language: most labels are plain words, and stay a text; of the others the parts. */
 export function messageOf(language: Language, id: MessageId): string | Message {
   const text: string = TEXTS[language][id];

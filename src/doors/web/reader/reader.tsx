@@ -1,6 +1,12 @@
-import { LANGUAGES, seenFrom as seenFromText, voiceOf } from '../../../telling/narrative/index.ts';
+import {
+  type Language,
+  LANGUAGES,
+  seenFrom as seenFromText,
+  voiceOf,
+} from '../../../telling/narrative/index.ts';
 import { Menu } from '../menu.tsx';
 import { language, seenFrom, stand } from '../words.ts';
+import { speak } from './recalled.ts';
 import { theme, THEMES } from './theme.ts';
 import { words } from './words.ts';
 
@@ -12,7 +18,7 @@ export function Reader() {
       <select
         aria-label={say.language}
         value={language.value}
-        onChange={({ currentTarget }) => (language.value = currentTarget.value as 'en')}
+        onChange={({ currentTarget }) => void speak(currentTarget.value as Language)}
       >
         {LANGUAGES.map((name) => (
           <option key={name} value={name} lang={name}>
