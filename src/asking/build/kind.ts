@@ -36,6 +36,8 @@ export interface Measured<Judged> {
   readonly judged: readonly Judged[];
   /** Whether something is outside its limits, or may not be believed. */
   readonly wrong: boolean;
+  /** Of what was measured. */
+  readonly names: ReadonlySet<string>;
 }
 
 export function measured<Its, Judged extends Judgement>(
@@ -59,7 +61,7 @@ export function measured<Its, Judged extends Judgement>(
       speakAgainst(its.remarks) || kind.verdicts(its).some((one = 'inside') => one !== 'inside')
     );
   });
-  return { train, judged, wrong };
+  return { train, judged, wrong, names: new Set(all.map(kind.nameOf)) };
 }
 
 /** A train with the limits of the job, where there is one. */

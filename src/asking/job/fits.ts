@@ -3,6 +3,7 @@ import { inquire, readSeen } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import {
+  type FoldedJob,
   limitMisfit,
   measuredNames,
   readingProblems,
@@ -10,16 +11,24 @@ import {
 } from '../../shop/records/index.ts';
 import { errorsIn, meant, NoAnswer, unknown } from '../request/index.ts';
 
+/** By what an entry is looked at besides its train. */
+export interface Before {
+  /** The text of a shop's figures, by which what was seen is read. */
+  readonly practice: string;
+  /** The job without it: a limit that was told to be meant is there already. */
+  readonly job?: FoldedJob;
+}
+
 /**
- * Refuses an entry that says what the train does not know. `practice` is the text of a shop's
- * figures, by which what was seen is read.
+ * Refuses an entry that says what the train does not know, and a limit far off the train's that is
+ * not told to be meant.
  */
-export function mustFit(told: Told, train: Train, practice: string): void {
-  const [problem] = problemsOf(told, train, practice);
+export function mustFit(told: Told, train: Train, before: Before): void {
+  const [problem] = problemsOf(told, train, before);
   if (problem) throw new NoAnswer({ refused: 'bad.entry', problem });
 }
 
-function problemsOf(told: Told, train: Train, practice: string): readonly Problem[] {
+function problemsOf(told: Told, train: Train, { practice, job }: Before): readonly Problem[] {
   const entry = (said: string) => `${JSON.stringify('of' in told ? told.of : '')}: ${said}`;
   const seen = (said: string) => seenProblems(entry(said), train, practice);
   switch (told.kind) {
@@ -35,7 +44,7 @@ function problemsOf(told: Told, train: Train, practice: string): readonly Proble
       mustMeasure(told.of, train);
       return [];
     case 'limit': {
-      const mistake = limitMisfit(told, train);
+      const mistake = limitMisfit(told, train, job);
       const place = { line: 0, column: 0, length: 0 };
       return mistake ? [{ ...mistake, severity: 'error', place }] : [];
     }

@@ -48,7 +48,7 @@ describe('an entry', () => {
       { refused: 'no.measured', near: 'low brake' },
     ],
   ])('must fit the train: %s', (_, words, why) => {
-    const refused = refusedBy(() => mustFit(entryTold(words, {}), kestrel, practice));
+    const refused = refusedBy(() => mustFit(entryTold(words, {}), kestrel, { practice }));
     if (why) expect(refused).toMatchObject(why);
     else expect(refused).toBe(undefined);
   });

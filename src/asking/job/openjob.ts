@@ -21,8 +21,11 @@ export interface OpenJob {
   readings(train: Train): JobReadings;
   seen(inquiry: Inquiry): readonly Observation[];
   withLimits(train: Train): Train;
-  /** What is to be said of it beside the answer to a train whose text has this hash. */
-  notes(hash: string): readonly JobNote[];
+  /**
+   * What is to be said of it beside the answer to a train whose text has this hash; of the limits
+   * of these names only, where some are given.
+   */
+  notes(hash: string, names?: ReadonlySet<string>): readonly JobNote[];
 }
 
 export type JobNote =
@@ -59,12 +62,14 @@ export function openJob(given: Given): OpenJob {
       replaced = limited.replaced;
       return limited.train;
     },
-    notes(hash) {
+    notes(hash, names) {
       const [first] = [...unused.values()].toSorted((a, b) => a.place.line - b.place.line);
       const its = job.train?.hash;
       const other = its !== undefined && !its.startsWith(hash) && !hash.startsWith(its);
       return [
-        ...replaced.map((one) => ({ note: 'limit', replaced: one }) as const),
+        ...replaced
+          .filter(({ of }) => names?.has(of) ?? true)
+          .map((one) => ({ note: 'limit', replaced: one }) as const),
         ...(first ? [{ note: 'unused', called, count: unused.size, first } as const] : []),
         ...(other ? [{ note: 'other train', called } as const] : []),
       ];

@@ -39,8 +39,10 @@ export function entryTold(words: readonly string[], { by, predicted }: EntryRequ
       return { kind, of, ...(predicted !== undefined && { predicted }), felt: said };
     case 'limit': {
       // Who typed it is known; where it comes from may not be.
-      const { of: which, ...limit } = limitOf(nodeOf(said, kind), said);
-      const told = which === undefined ? {} : { which };
+      const { of: which, sure, ...limit } = limitOf(nodeOf(said, kind), said);
+      if (sure !== undefined && sure !== 'yes')
+        throw new NoAnswer({ refused: 'bad.words', kind, given: said });
+      const told = { ...(which !== undefined && { which }), ...(sure && { sure: true as const }) };
       return { kind, of, ...told, limit: { ...limit, by: limit.by ?? by ?? '' } };
     }
   }
@@ -71,12 +73,14 @@ const COMMA =
   /(?<=[0-9]),(?=[0-9]{1,6} ?(?:mm|[uµμ]m|in|inch|inches|"|thou|mil|kPa|MPa|bar|psi|Nm)\b)/gu;
 
 // Its values as texts, of which the entry's reading refuses those that are none.
-function limitOf(node: Node, said: string): Limit & { readonly of?: string } {
+function limitOf(node: Node, said: string): SaidLimit {
   if (node.kind !== 'section')
     throw new NoAnswer({ refused: 'bad.words', kind: 'limit', given: said });
   const texts = node.entries.map(({ key, value }) => [
     key,
     value.kind === 'scalar' ? `${value.value}` : '',
   ]);
-  return Object.fromEntries(texts) as Limit & { readonly of?: string };
+  return Object.fromEntries(texts) as SaidLimit;
 }
+
+type SaidLimit = Limit & { readonly of?: string; readonly sure?: string };

@@ -294,7 +294,7 @@ describe('--job', () => {
     await job('add', 'reading "stator bushing" "bore: [38,10 mm], shaft: [38,03 mm]" --by TW');
     await job(
       'add',
-      'limit "intermediate band" "of: travel, least: 1.00 mm, most: 9.00 mm" --by HT',
+      'limit "intermediate band" "of: travel, least: 1.00 mm, most: 9.00 mm, sure: yes" --by HT',
     );
     await job('add', 'limit "stator bushing" "most: 0.06 mm" --by HT');
     const { out: bands, exit } = await ask(`band ${K} --job "${file}" --json`);

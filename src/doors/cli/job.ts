@@ -101,7 +101,9 @@ function added(
   });
   const [problem] = readEntry(body, id).problems;
   if (problem) throw new NoAnswer({ refused: 'bad.entry', problem });
-  if (told) checkTold(told, before, file, session);
+  // What is struck by the same entry stands no more.
+  const others = before.entries.filter((its) => its.id !== strikes?.id);
+  if (told) checkTold(told, { ...before, entries: others }, file, session);
   kept(file, session, (ledger) => ledger.append(file, text));
   const values = { id, strikes: strikes ? 'yes' : 'no', struck: strikes?.id ?? '' };
   return session.options.json
@@ -150,15 +152,13 @@ function ledgerOf({ ledger }: World): Ledger {
 
 // Refuses what the train does not know: that of --train, else the job's own, where it still
 // stands beside the job. Without one only the form is known to be right.
-function checkTold(
-  told: Told,
-  before: Pick<FoldedJob, 'train'>,
-  file: string,
-  session: Session,
-): void {
+function checkTold(told: Told, before: FoldedJob, file: string, session: Session): void {
   const trainFile = session.options.train ?? beside(before, file, session);
   if (trainFile === undefined) return;
-  mustFit(told, trainOf(trainFile, session), textOf(ours('experience.yaml'), session.world));
+  mustFit(told, trainOf(trainFile, session), {
+    practice: textOf(ours('experience.yaml'), session.world),
+    job: before,
+  });
 }
 
 function beside(

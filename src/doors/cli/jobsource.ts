@@ -14,8 +14,9 @@ export function notesOf(
   job: OpenJob | undefined,
   hash: string,
   { language }: Session,
+  names?: ReadonlySet<string>,
 ): readonly string[] {
-  return (job?.notes(hash) ?? []).map((note) => jobNoteText(note, voiceOf(language)));
+  return (job?.notes(hash, names) ?? []).map((note) => jobNoteText(note, voiceOf(language)));
 }
 
 /** A text with what of the job was left out behind it; the text alone without a job. */
@@ -24,8 +25,9 @@ export function noted(
   job: OpenJob | undefined,
   file: string,
   session: Session,
+  names?: ReadonlySet<string>,
 ): string {
-  const notes = job ? notesOf(job, hashOf(file, session.world), session) : [];
+  const notes = job ? notesOf(job, hashOf(file, session.world), session, names) : [];
   const lines = notes.flatMap((note) => paragraph(`! ${note}`, session.page, '  '));
   return lines.length === 0 ? text : [text, '', ...lines].join('\n');
 }

@@ -26,7 +26,7 @@ export function measuring<Judged>(
   const job = jobAsked(session);
   if (readings === undefined && !job) throw new Refusal('bad.missing readings', { verb });
   const { readings: _, job: __, ...trials } = options;
-  const { train, judged, wrong } = ask(trainOf(file, session), {
+  const { train, judged, wrong, names } = ask(trainOf(file, session), {
     ...trials,
     ...(readings !== undefined && { readings: givenIn(readings, world) }),
     ...(job && { job }),
@@ -34,6 +34,6 @@ export function measuring<Judged>(
   const unit = options.inch ? 'in' : 'mm';
   const { text } = options.json
     ? json(toJson(judged))
-    : { text: noted(toText(train, judged, { ...page, unit }), job, file, session) };
+    : { text: noted(toText(train, judged, { ...page, unit }), job, file, session, names) };
   return { text, exit: wrong ? 1 : 0 };
 }

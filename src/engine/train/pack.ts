@@ -62,4 +62,9 @@ export interface Limit {
   readonly source?: string;
   /** The initials of whoever wrote it down. */
   readonly by?: string;
+  /** How it departs from another of the same, so that nothing is judged by it; no file says so. */
+  readonly doubted?: Departure;
 }
+
+/** Millimetres and inches taken for each other, a point that slipped, far off, or far wider. */
+export type Departure = 'unit' | 'point' | 'far' | 'wide';

@@ -78,6 +78,7 @@ export type Expected =
   | 'preload readings' // turning, pull, gap and bearings
   | 'play kind' // end play or backlash
   | 'play readings' // lengths, or play and again
+  | 'sure' // yes
   | 'limit of' // which of its gaps or plates
   | 'wear readings' // gaps; or bores and shafts
   | 'on air' // its pressure, and strokes

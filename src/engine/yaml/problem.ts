@@ -1,4 +1,4 @@
-import type { Device, GeometryFinding } from '../train/index.ts';
+import type { Departure, Device, GeometryFinding, Limit } from '../train/index.ts';
 import type { Expected } from './expected.ts';
 import type { Place } from './place.ts';
 
@@ -67,6 +67,14 @@ export type Mistake =
   | { readonly problem: 'ends reversed'; readonly least: string; readonly most: string }
   /** A limit whose ends are in millimetres and in inches. */
   | { readonly problem: 'two units'; readonly least: string; readonly most: string }
+  /** A job's limit that departs far from the train file's, with the ends of both as written. */
+  | {
+      readonly problem: 'limit doubted';
+      readonly of: string;
+      readonly by: Departure;
+      readonly file: Limit;
+      readonly job: Limit;
+    }
   /** Readings or a limit of what the train does not measure. */
   | { readonly problem: 'nothing measured'; readonly name: string; readonly near?: string }
   /** A capacity by the sizes of another kind of device. */

@@ -1,4 +1,4 @@
-import type { Limit } from '../../engine/train/index.ts';
+import type { Departure, Limit } from '../../engine/train/index.ts';
 import {
   compare,
   fraction,
@@ -19,6 +19,8 @@ export interface Bounds {
   /** Absent: unsourced. */
   readonly source?: string;
   readonly by?: string;
+  /** How it departs from another of the same: nothing is judged by it. */
+  readonly doubted?: Departure;
 }
 
 /** Bounds that tell an end at least: nothing is ever inside none. */
@@ -41,9 +43,10 @@ export function readLength(text: string): Length {
   return length;
 }
 
-/** Limits that can be judged by: not those without an end, nor those whose least is more than their most. */
+/** Limits that can be judged by: not those without an end, nor reversed ones, nor doubted ones. */
 export function usableBounds(bounds: Bounds | undefined): Limited | undefined {
-  return bounds && isLimited(bounds) && !turnedRound(bounds) ? bounds : undefined;
+  const usable = bounds && isLimited(bounds) && !turnedRound(bounds) && !bounds.doubted;
+  return usable ? bounds : undefined;
 }
 
 export function isLimited(bounds: Bounds): bounds is Limited {
@@ -73,7 +76,7 @@ export function inTwoUnits({ least, most }: Bounds): boolean {
   return least !== undefined && most !== undefined && !writtenAlike(least, most);
 }
 
-function writtenAlike(a: Length, b: Length): boolean {
+export function writtenAlike(a: Length, b: Length): boolean {
   return !a.written || !b.written || METRIC.has(a.written) === METRIC.has(b.written);
 }
 

@@ -109,6 +109,7 @@ export function placesOutside({ places, clearance }: MeanGap, limits: Limited): 
 
 export function limitRemarks(bounds: Bounds | undefined): GapRemark[] {
   if (!bounds || !isLimited(bounds)) return [{ remark: 'no limit' }];
+  if (bounds.doubted) return [{ remark: 'limit doubted', by: bounds.doubted }];
   if (turnedRound(bounds)) return [{ remark: 'limits turned round' }];
   return bounds.least && bounds.most ? [] : [{ remark: 'one limit' }];
 }
@@ -139,6 +140,8 @@ export function speakAgainst(remarks: readonly { readonly remark: string }[]): b
 }
 
 const AGAINST: ReadonlySet<string> = new Set([
+  'limit doubted',
+  'limits turned round',
   'other unit',
   'other unit of a plate',
   'no gap',

@@ -1,5 +1,6 @@
 export { type Again, type AgainReadings, againRemarks, measuredAgain } from './again.ts';
 export { AGAIN, againOf } from './againfile.ts';
+export { departure } from './beside.ts';
 export {
   type Bounds,
   boundsOf,
@@ -9,6 +10,7 @@ export {
   readLength,
   thickening,
   toldApart,
+  turnedRound,
   usableBounds,
   type Verdict,
   verdictOf,

@@ -1,3 +1,4 @@
+import type { Departure } from '../../engine/train/index.ts';
 import type { Length, WrittenUnit } from '../length/index.ts';
 
 /** What must be told of any gap before its numbers are believed, as plain data. */
@@ -19,6 +20,8 @@ export type GapRemark =
   | { readonly remark: 'no limit' }
   | { readonly remark: 'one limit' }
   | { readonly remark: 'limits turned round' }
+  /** A job's limit that departs from the train file's so far that it must be told to be meant. */
+  | { readonly remark: 'limit doubted'; readonly by: Departure }
   /** The fitted part's thickness is none of the shelf's sizes. */
   | { readonly remark: 'not on the shelf'; readonly size: Length }
   /** A place, from 1, that is outside though the mean is inside. */

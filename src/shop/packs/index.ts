@@ -1,4 +1,4 @@
-export type { ClearanceWay, Measured } from './clearance.ts';
+export { clearanceBounds, type ClearanceWay, type Measured } from './clearance.ts';
 export type { Gauge } from './gauge.ts';
 export { judgePack, type PackJudgement } from './judge.ts';
 export type { PackReadings } from './readings.ts';

@@ -4,6 +4,7 @@ import type { Length, WrittenUnit } from '../length/index.ts';
 import {
   type Bounds,
   boundsOf,
+  limitRemarks,
   readLength,
   unitMeant,
   usableBounds,
@@ -55,7 +56,8 @@ export function wearOf(readings: PackReadings, { limits }: Pack): Wear[] {
 
 /** What follows: a set is replaced whole, and a cone is asked about before it is called warped. */
 export function wearRemarks(wear: readonly Wear[], { plates }: Pack): PackRemark[] {
-  return wear.flatMap(({ what, worst, place, verdict, meant }): PackRemark[] => {
+  return wear.flatMap(({ what, worst, place, bounds, verdict, meant }): PackRemark[] => {
+    if (bounds?.doubted) return limitRemarks(bounds);
     if (meant) return [{ remark: 'other unit of a plate', meant, what, place }];
     if (what !== 'cone') return verdict === 'too small' ? [{ remark: 'worn', what }] : [];
     if (verdict === 'inside' || signOf(worst.um) === 0) return [];

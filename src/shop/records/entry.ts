@@ -97,7 +97,14 @@ const ENTRY = v.strictObject(
       v.strictObject({ predicted: line('By the train.'), felt: note('By hand.') }, or('entry')),
     ),
     limit: each(
-      v.strictObject({ of: line('Which of its limits.'), ...LIMIT.entries }, or('limit')),
+      v.strictObject(
+        {
+          of: line('Which of its limits.'),
+          ...LIMIT.entries,
+          sure: v.exactOptional(v.picklist(['yes'], or('sure'))),
+        },
+        or('limit'),
+      ),
     ),
     photograph: line('Its name.'),
     note: v.exactOptional(v.pipe(text('A note.'), v.minLength(1, or('text')))),
@@ -141,10 +148,11 @@ function toldBy(told: Others): Told | undefined {
   if (chosen) return { kind: 'chosen', of: chosen[0], part: chosen[1] };
   const [check] = named<{ readonly predicted?: string; readonly felt: string }>(told.check);
   if (check) return { kind: 'check', of: check[0], ...check[1] };
-  const [limit] = named<Limit & { readonly of?: string }>(told.limit);
+  const [limit] = named<Limit & { readonly of?: string; readonly sure?: 'yes' }>(told.limit);
   if (limit) {
-    const { of: which, ...its } = limit[1];
-    return { kind: 'limit', of: limit[0], ...(which !== undefined && { which }), limit: its };
+    const { of: which, sure, ...its } = limit[1];
+    const more = { ...(which !== undefined && { which }), ...(sure && { sure: true as const }) };
+    return { kind: 'limit', of: limit[0], ...more, limit: its };
   }
   if (photograph !== undefined) return { kind: 'photograph', name: photograph };
   if (noted !== undefined) return { kind: 'note', note: noted };

@@ -50,6 +50,8 @@ export type Told =
       readonly of: string;
       readonly which?: string;
       readonly limit: Limit;
+      /** It is meant, however far it is from the train file's. */
+      readonly sure?: true;
     }
   /** A file's name. */
   | { readonly kind: 'photograph'; readonly name: string }

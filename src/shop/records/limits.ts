@@ -1,7 +1,9 @@
 import { compare } from '../../engine/linear/index.ts';
-import type { Limit, Train } from '../../engine/train/index.ts';
+import type { Departure, Limit, Train } from '../../engine/train/index.ts';
 import type { Mistake, Problem } from '../../engine/yaml/index.ts';
-import { boundsOf, inTwoUnits } from '../limits/index.ts';
+import { bandTravelBounds } from '../bands/index.ts';
+import { type Bounds, boundsOf, departure, inTwoUnits, turnedRound } from '../limits/index.ts';
+import { clearanceBounds } from '../packs/index.ts';
 import { type FoldedJob, standing } from './fold.ts';
 import type { Told } from './job.ts';
 import { atEntry } from './line.ts';
@@ -29,38 +31,55 @@ export interface Replaced {
 
 /**
  * The train with the limits of the job in the place of its own, end by end, the latest last: what
- * the job does not tell stays the file's. A limit of what the train does not measure is a problem
- * at the line of its entry.
+ * the job does not tell stays the file's. One that departs far from the file's, or from one that was
+ * told to be meant, is laid over it too, but doubted: nothing is judged by it. A limit of what the
+ * train does not measure is a problem at the line of its entry.
  */
-export function withLimitsOf(
-  job: FoldedJob,
-  train: Train,
-): {
+export function withLimitsOf(job: FoldedJob, train: Train): WithLimits {
+  const { meant: _, ...its } = laidOver(job, train);
+  return its;
+}
+
+interface WithLimits {
   readonly train: Train;
   readonly replaced: readonly Replaced[];
   readonly problems: readonly Problem[];
-} {
+}
+
+// Besides: the limits that were told to be meant.
+function laidOver(job: FoldedJob, train: Train): WithLimits & Pick<Against, 'meant'> {
   let changed = train;
   const problems: Problem[] = [];
   const replaced = new Map<string, Replaced>();
+  const meant = new Map<string, Bounds | undefined>();
   for (const { told, line } of standing(job, 'limit')) {
-    const its = limited(changed, told);
+    const its = limited(changed, told, { file: train, meant });
     if ('mistake' in its) {
       const place = { line, column: 1, length: 1 };
       problems.push(...atEntry({ line }, [{ ...its.mistake, severity: 'error', place }]));
       continue;
     }
     changed = its.train;
+    if (told.sure) meant.set(its.what, its.bounds);
     const before = replaced.get(its.what)?.file ?? its.before;
     if (before) replaced.set(its.what, { of: told.of, file: before, job: its.limit });
   }
-  return { train: changed, replaced: [...replaced.values()], problems };
+  return { train: changed, replaced: [...replaced.values()], problems, meant };
 }
 
-/** Why a limit, right in itself, cannot be this train's. */
-export function limitMisfit(told: ToldLimit, train: Train): Mistake | undefined {
-  const its = limited(train, told);
-  return 'mistake' in its ? its.mistake : undefined;
+/**
+ * Why a limit, right in itself, cannot be this train's, or would be doubted; `job` holds those that
+ * were told before.
+ */
+export function limitMisfit(told: ToldLimit, train: Train, job?: FoldedJob): Mistake | undefined {
+  const before = job ? laidOver(job, train) : { train, meant: new Map<string, Bounds>() };
+  const its = limited(before.train, told, { file: train, meant: before.meant });
+  if ('mistake' in its) return its.mistake;
+  const { least = '', most = '' } = its.limit;
+  if (its.bounds && turnedRound(its.bounds)) return { problem: 'ends reversed', least, most };
+  const { doubted, before: file = {} } = its;
+  if (!doubted) return undefined;
+  return { problem: 'limit doubted', of: told.of, by: doubted, file, job: its.limit };
 }
 
 type Limited =
@@ -71,10 +90,23 @@ type Limited =
       readonly what: string;
       readonly before: Limit | undefined;
       readonly limit: Limit;
+      /** What is judged by it; and how it departs from the file's. */
+      readonly bounds: Bounds | undefined;
+      readonly doubted: Departure | undefined;
     };
 
+interface Against {
+  readonly file: Train;
+  /** What was told to be meant, in the place of the file's. */
+  readonly meant: ReadonlyMap<string, Bounds | undefined>;
+}
+
 // A train with one limit more.
-function limited(train: Train, { of, which, limit }: ToldLimit): Limited {
+function limited(
+  train: Train,
+  { of, which, limit, sure }: ToldLimit,
+  { file, meant }: Against,
+): Limited {
   const holder = holderOf(train, of);
   if (!holder) return { mistake: notMeasured(of, measuredNames(train)) };
   const { limits, kinds, put } = holder;
@@ -90,12 +122,20 @@ function limited(train: Train, { of, which, limit }: ToldLimit): Limited {
     return { mistake: { problem: 'missing key', keys: [half] } };
   }
   const others = Object.entries(limits).filter(([its]) => !rivals.includes(its));
-  const overlay = overlaid(limits[kind], limit);
+  const { doubted: _, ...overlay } = overlaid(limits[kind], limit);
+  const all = { ...Object.fromEntries(others), [kind]: overlay };
+  const what = `${of}: ${kind}`;
+  const bounds = holder.bounds(all, kind);
+  const own = holderOf(file, of);
+  const known = meant.get(what) ?? own?.bounds(own.limits, kind);
+  const doubted = sure || !bounds ? undefined : departure(bounds, known);
   return {
-    train: put({ ...Object.fromEntries(others), [kind]: overlay }),
-    what: `${of}: ${kind}`,
+    train: put({ ...all, [kind]: { ...overlay, ...(doubted && { doubted }) } }),
+    what,
     before: limits[kind] ?? limits[rivals[0] ?? ''],
     limit: overlay,
+    bounds,
+    doubted,
   };
 }
 
@@ -113,7 +153,14 @@ interface Holder {
   /** Of which kind a limit is that does not say; absent: it must say. */
   readonly usual?: string;
   readonly put: (limits: Limits) => Train;
+  /** What is judged by one of them, whichever way it is told. */
+  readonly bounds: (limits: Limits, kind: string) => Bounds | undefined;
 }
+
+const plainBounds: Holder['bounds'] = (limits, kind) => {
+  const its = limits[kind];
+  return its && boundsOf(its);
+};
 
 function holderOf(train: Train, name: string): Holder | undefined {
   const { packs = [], endPlays = [], bands = [], preloads = [], wear = [] } = train;
@@ -129,6 +176,11 @@ function holderOf(train: Train, name: string): Holder | undefined {
         ...train,
         packs: swap(packs, pack, { ...pack, limits: limits as never }),
       }),
+      bounds(limits, kind) {
+        return kind === 'clearance' || kind === 'each friction'
+          ? clearanceBounds({ ...pack, limits: limits as never })
+          : plainBounds(limits, kind);
+      },
     };
   }
   const play = endPlays.find(({ shaft }) => shaft === name);
@@ -141,6 +193,7 @@ function holderOf(train: Train, name: string): Holder | undefined {
         ...train,
         endPlays: swap(endPlays, play, { ...play, ...limits } as never),
       }),
+      bounds: plainBounds,
     };
   }
   const band = bands.find(({ device }) => device === name);
@@ -154,6 +207,7 @@ function holderOf(train: Train, name: string): Holder | undefined {
         ...train,
         bands: swap(bands, band, { ...band, limits: limits as never }),
       }),
+      bounds: (limits) => bandTravelBounds({ ...band, limits: limits as never }),
     };
   }
   const preload = preloads.find(({ bearings }) => bearings === name);
@@ -166,6 +220,7 @@ function holderOf(train: Train, name: string): Holder | undefined {
         ...train,
         preloads: swap(preloads, preload, { ...preload, ...limits } as never),
       }),
+      bounds: plainBounds,
     };
   }
   const check = wear.find(({ part }) => part === name);
@@ -175,6 +230,7 @@ function holderOf(train: Train, name: string): Holder | undefined {
     kinds: [],
     usual: 'limit',
     put: (limits) => ({ ...train, wear: swap(wear, check, { ...check, ...limits } as never) }),
+    bounds: plainBounds,
   };
 }
 

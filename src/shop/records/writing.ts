@@ -53,8 +53,9 @@ function toldText(told: Told): string {
       return `check: { ${quoted(told.of)}: { ${predicted}felt: ${quoted(told.felt)} } }`;
     }
     case 'limit': {
-      const { which, limit } = told;
-      const all = Object.entries({ ...(which !== undefined && { of: which }), ...limit });
+      const { which, limit, sure } = told;
+      const [first, last] = [which !== undefined && { of: which }, sure && { sure: 'yes' }];
+      const all = Object.entries({ ...first, ...limit, ...last });
       const said = all.map(([key, its]) => `${quoted(key)}: ${quoted(its)}`);
       return `limit: { ${quoted(told.of)}: { ${said.join(', ')} } }`;
     }

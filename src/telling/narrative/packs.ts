@@ -1,5 +1,6 @@
 import { fraction, type Rational } from '../../engine/linear/index.ts';
 import type { PlateKind } from '../../engine/train/index.ts';
+import type { Problem } from '../../engine/yaml/index.ts';
 import { digitsIn, type Length, type LengthUnit } from '../../shop/length/index.ts';
 import type { BandRemark } from '../../shop/bands/index.ts';
 import type { Bounds } from '../../shop/limits/index.ts';
@@ -34,6 +35,22 @@ export function boundsText(bounds: Bounds, voice: Voice, first: LengthUnit = 'mm
     signed: by === undefined ? 'no' : 'yes',
     by: visible(by ?? ''),
   });
+}
+
+/** That a limit is asked about before it is written down, and how it is told to be meant. */
+export function limitDoubtedText(
+  { of, by, job, file }: Extract<Problem, { readonly problem: 'limit doubted' }>,
+  voice: Voice,
+): string {
+  const [itsJob, itsFile] = [job, file].map(({ least, most }) =>
+    voice.say('limit.ends', {
+      kind: least && most ? 'both' : least ? 'least' : 'most',
+      least: visible(least ?? ''),
+      most: visible(most ?? ''),
+    }),
+  );
+  const values = { of: visible(of), by, job: itsJob ?? '', file: itsFile ?? '' };
+  return voice.say('problem.limit doubted', values);
 }
 
 /** "feeler gauge". */
@@ -80,6 +97,8 @@ export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm
         width: lengthText(remark.width, voice, first),
         beyond: remark.beyond ? 'yes' : 'no',
       });
+    case 'limit doubted':
+      return voice.say('remark.limit doubted', { by: remark.by });
     case 'few places':
       return voice.say('remark.few places', { places: remark.places });
     case 'other pressure':

@@ -269,6 +269,17 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
       'two units: the least is 0.30 mm and the most 0.60 in; write both in the unit of their source',
     ],
   ],
+  'limit doubted': [
+    [
+      {
+        of: 'turbine shaft',
+        by: 'point',
+        file: { least: '0.35 mm', most: '0.65 mm' },
+        job: { most: '6.5 mm' },
+      },
+      'limit to be looked at: turbine shaft would have at most 6.5 mm, and the train file has 0.35 mm to 0.65 mm: did a point slip? correct it, or, if it is meant, write it again with sure: yes behind it',
+    ],
+  ],
   'limit in two units': [
     [
       { of: 'low brake' },

@@ -1,6 +1,7 @@
 import type { Warning } from '../../engine/check/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import type { FigureWarning } from '../../shop/figures/index.ts';
+import { limitDoubtedText } from './packs.ts';
 import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
 
 /** Whatever is told of a train file. */
@@ -31,9 +32,8 @@ function word(p: Objection, voice: Voice): string {
     case 'syntax':
       return voice.say('problem.syntax', { what: keyOf(p.what) });
     case 'merge mark':
-      return voice.say('problem.merge mark');
     case 'several documents':
-      return voice.say('problem.several documents');
+      return voice.say(`problem.${p.problem}`);
     case 'refused':
       return voice.say('problem.refused', { what: keyOf(p.what) });
     case 'too deep':
@@ -43,10 +43,7 @@ function word(p: Objection, voice: Voice): string {
     case 'unknown key':
       return voice.say('problem.unknown key', { name: visible(p.key), ...near(p.near) });
     case 'misplaced key':
-      return voice.say('problem.misplaced key', {
-        name: visible(p.key),
-        beside: visible(p.beside),
-      });
+      return voice.say('problem.misplaced key', { name: visible(p.key), beside: list([p.beside]) });
     case 'missing key':
       return voice.say('problem.missing key', { names: alternatives(p.keys, voice) });
     case 'expected': {
@@ -84,6 +81,8 @@ function word(p: Objection, voice: Voice): string {
     case 'ends reversed':
     case 'two units':
       return voice.say(`problem.${p.problem}`, { least: visible(p.least), most: visible(p.most) });
+    case 'limit doubted':
+      return limitDoubtedText(p, voice);
     case 'nothing measured':
     case 'unknown carried':
     case 'nothing to measure':

@@ -9,12 +9,11 @@ import {
   boundsText,
   keyOf,
   lengthText,
-  remarkText,
   turnsText,
   visible,
   voiceOf,
 } from '../narrative/index.ts';
-import { choiceLines, verdictText } from './choice.ts';
+import { choiceLines, remarkLines, verdictText } from './choice.ts';
 import { type Page, paragraph, section } from './page.ts';
 
 /** Each band at its drum: what is right, how far to back off, or the rod that sets it. */
@@ -40,12 +39,11 @@ function bandLines(judgement: BandJudgement, page: Page): string[] {
   const { band, travel, clearance, allRound, bounds, backOff, selection, remarks } = judgement;
   const told = (length: Length) => lengthText(length, voice, page.unit);
   const lines = (text: string) => paragraph(text, page);
-  const warned = remarks.flatMap((remark) => {
-    return paragraph(`! ${remarkText(remark, voice, page.unit)}`, page, '  ').map(page.ink.odd);
-  });
+  const { against, besides } = remarkLines(remarks, page);
   const part = keyOf(band.shelf?.part ?? '');
   return [
     ...lines(visible(band.device)).map(page.ink.strong),
+    ...against,
     ...(travel && clearance
       ? lines(measuredText(judgement, toldApart(travel.clearance, bounds ?? {}), clearance, page))
       : []),
@@ -59,7 +57,7 @@ function bandLines(judgement: BandJudgement, page: Page): string[] {
         )
       : []),
     ...(backOff ? lines(backOffText(backOff, voice)) : []),
-    ...section(voice.say('pack.first'), warned, page),
+    ...section(voice.say('pack.first'), besides, page),
     ...section(
       voice.say('pack.shelf', { part }),
       selection && travel ? choiceLines(selection, part, travel.clearance, page) : [],

@@ -5,10 +5,19 @@ import {
   type Bounds,
   type Chosen,
   type Selection,
+  speakAgainst,
   toldApart,
   type Verdict,
 } from '../../shop/limits/index.ts';
-import { asFineAs, keyOf, lengthText, type Voice, voiceOf } from '../narrative/index.ts';
+import {
+  asFineAs,
+  keyOf,
+  lengthText,
+  type Remark,
+  remarkText,
+  type Voice,
+  voiceOf,
+} from '../narrative/index.ts';
 import { type Page, paragraph } from './page.ts';
 import { table } from './table.ts';
 
@@ -37,6 +46,22 @@ export function choiceLines(
     // A part that leaves it outside is not to be fitted: a remark says so.
     ...(best.verdict === 'inside' ? paragraph(next, page) : []),
   ];
+}
+
+/** What speaks against believing the numbers, which stands above the verdict; and what else is told. */
+export function remarkLines(
+  remarks: readonly Remark[],
+  page: Page,
+): { readonly against: string[]; readonly besides: string[] } {
+  const voice = voiceOf(page.language);
+  const lines = (some: readonly Remark[]) =>
+    some.flatMap((remark) => {
+      return paragraph(`! ${remarkText(remark, voice, page.unit)}`, page, '  ').map(page.ink.odd);
+    });
+  return {
+    against: lines(remarks.filter((its) => speakAgainst([its]))),
+    besides: lines(remarks.filter((its) => !speakAgainst([its]))),
+  };
 }
 
 /** What was measured again with the chosen part in: as predicted, and closed, or not. */

@@ -2,20 +2,13 @@ import type { Train } from '../../engine/train/index.ts';
 import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
 import { toldApart } from '../../shop/limits/index.ts';
 import type { Length } from '../../shop/length/index.ts';
-import {
-  asFineAs,
-  boundsText,
-  keyOf,
-  lengthText,
-  remarkText,
-  visible,
-  voiceOf,
-} from '../narrative/index.ts';
+import { asFineAs, boundsText, keyOf, lengthText, visible, voiceOf } from '../narrative/index.ts';
 import {
   choiceLines,
   closedLines,
   gapTexts,
   HUNDREDTHS,
+  remarkLines,
   thickerTexts,
   verdictText,
 } from './choice.ts';
@@ -52,9 +45,7 @@ function shaftLines(judgement: EndPlayJudgement, page: Page): string[] {
   const told = (length: Length) => lengthText(length, voice, page.unit);
   const tool = measured?.clearance ?? HUNDREDTHS;
   const lines = (text: string) => paragraph(text, page);
-  const warned = remarks.flatMap((remark) => {
-    return paragraph(`! ${remarkText(remark, voice, page.unit)}`, page, '  ').map(page.ink.odd);
-  });
+  const { against, besides } = remarkLines(remarks, page);
   const reading = measured && {
     clearance: told(toldApart(measured.clearance, bounds ?? {})),
     verdict: verdictText(verdict, voice),
@@ -66,6 +57,7 @@ function shaftLines(judgement: EndPlayJudgement, page: Page): string[] {
   return [
     ...lines(visible(endPlay.shaft)).map(page.ink.strong),
     ...(endPlay.measure === 'backlash' ? lines(voice.say('endplay.backlash')) : []),
+    ...against,
     ...(reading ? lines(voice.say('endplay.measured', reading)) : []),
     ...(again ? closedLines(again, bounds, page) : []),
     ...(bounds && (bounds.least || bounds.most)
@@ -76,7 +68,7 @@ function shaftLines(judgement: EndPlayJudgement, page: Page): string[] {
     ...(thicker ? lines(voice.say('endplay.add', thickerTexts(thicker, tool, page))) : []),
     ...(drawn ? lines(voice.say('endplay.stack', gapTexts(drawn, tool, page))) : []),
     ...(draws ? ['', ...drawsLines(draws, tool, page)] : []),
-    ...section(voice.say('pack.first'), warned, page),
+    ...section(voice.say('pack.first'), besides, page),
     ...section(
       voice.say('pack.shelf', { part: keyOf(part) }),
       selection ? choiceLines(selection, part, tool, page) : [],

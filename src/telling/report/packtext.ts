@@ -8,7 +8,6 @@ import {
   clearanceWayText,
   keyOf,
   lengthText,
-  remarkText,
   visible,
   voiceOf,
 } from '../narrative/index.ts';
@@ -17,6 +16,7 @@ import {
   closedLines,
   gapTexts,
   HUNDREDTHS,
+  remarkLines,
   thickerTexts,
   verdictText,
 } from './choice.ts';
@@ -44,15 +44,14 @@ export function packText(train: Train, judged: readonly PackJudgement[], page: P
 function packLines(judgement: PackJudgement, page: Page): string[] {
   const voice = voiceOf(page.language);
   const { pack, frictions, remarks, selection, judged } = judgement;
-  const told = remarks.flatMap((remark) => {
-    return paragraph(`! ${remarkText(remark, voice, page.unit)}`, page, '  ').map(page.ink.odd);
-  });
+  const { against, besides } = remarkLines(remarks, page);
   return [
     ...paragraph(voice.say('pack.device', { device: visible(pack.device), frictions }), page).map(
       page.ink.strong,
     ),
+    ...against,
     ...answerLines(judgement, page),
-    ...section(voice.say('pack.first'), told, page),
+    ...section(voice.say('pack.first'), besides, page),
     ...section(voice.say('pack.measured'), measuredLines(judgement, page), page),
     ...section(
       voice.say('pack.shelf', { part: keyOf(pack.shelf?.part ?? '') }),

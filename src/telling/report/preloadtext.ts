@@ -1,19 +1,19 @@
 import { opposite } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { type Length, lengthFrom } from '../../shop/length/index.ts';
+import { speakAgainst } from '../../shop/limits/index.ts';
 import type { PreloadJudgement } from '../../shop/preload/index.ts';
 import {
   asFineAs,
   boundsText,
   keyOf,
   lengthText,
-  remarkText,
   torqueBoundsText,
   torqueText,
   visible,
   voiceOf,
 } from '../narrative/index.ts';
-import { gapTexts, thickerTexts } from './choice.ts';
+import { gapTexts, remarkLines, thickerTexts } from './choice.ts';
 import { type Page, paragraph, section } from './page.ts';
 
 /** The preload of bearings: the torque that proves it, and the shim or spacer that sets it. */
@@ -38,9 +38,7 @@ function bearingLines(judgement: PreloadJudgement, page: Page): string[] {
   const voice = voiceOf(page.language);
   const { preload, state, by, torque, limit, verdict, squeeze, remarks } = judgement;
   const lines = (text: string) => paragraph(text, page);
-  const warned = remarks.flatMap((remark) => {
-    return paragraph(`! ${remarkText(remark, voice, page.unit)}`, page, '  ').map(page.ink.odd);
-  });
+  const { against, besides } = remarkLines(remarks, page);
   const told = torque && {
     by: by ?? '',
     torque: torqueText(torque, voice),
@@ -48,18 +46,19 @@ function bearingLines(judgement: PreloadJudgement, page: Page): string[] {
   };
   return [
     ...lines(visible(preload.bearings)).map(page.ink.strong),
+    ...against,
     ...(told ? lines(voice.say('preload.turning', told)) : []),
     ...(limit
       ? lines(voice.say('preload.limits', { state, limits: torqueBoundsText(limit, voice) }))
       : []),
     // What is in doubt is read again before anything is done.
-    ...(verdict && !remarks.some(({ remark }) => remark === 'other torque unit')
+    ...(verdict && !speakAgainst(remarks)
       ? lines(voice.say('preload.do', { verdict: keyOf(verdict) }))
       : []),
     ...(squeeze && (squeeze.least || squeeze.most)
       ? lines(voice.say('preload.squeeze', { limits: boundsText(squeeze, voice, page.unit) }))
       : []),
-    ...section(voice.say('pack.first'), warned, page),
+    ...section(voice.say('pack.first'), besides, page),
     ...shimLines(judgement, page),
   ];
 }

@@ -1,7 +1,7 @@
 import type { Train } from '../../engine/train/index.ts';
 import type { Length } from '../../shop/length/index.ts';
 import type { WearJudgement } from '../../shop/wear/index.ts';
-import { toldApart } from '../../shop/limits/index.ts';
+import { speakAgainst, toldApart } from '../../shop/limits/index.ts';
 import { boundsText, keyOf, lengthText, remarkText, visible, voiceOf } from '../narrative/index.ts';
 import { verdictText } from './choice.ts';
 import { type Page, paragraph, section } from './page.ts';
@@ -19,6 +19,11 @@ export function wearText(train: Train, judged: readonly WearJudgement[], page: P
   return [
     ...paragraph(voice.say('wear.title', title), page).map(page.ink.strong),
     ...section(voice.say('plan.caution'), cautions, page),
+    ...section(
+      voice.say('pack.first'),
+      judged.flatMap((its) => againstLines(its, page)),
+      page,
+    ),
     ...section(voice.say('pack.measured'), rowsOf(judged, page), page),
     ...section(
       voice.say('wear.do'),
@@ -52,9 +57,20 @@ function rowsOf(judged: readonly WearJudgement[], page: Page): string[] {
   return table(['part', 'measure', 'worst', 'limit', 'verdict'], rows, page);
 }
 
+// What speaks against believing a reading stands above its verdict.
+function againstLines({ check, remarks }: WearJudgement, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const against = remarks.filter((its) => speakAgainst([its]));
+  return against.flatMap((remark) => {
+    const line = `! ${visible(check.part)}: ${remarkText(remark, voice, page.unit)}`;
+    return paragraph(line, page, '  ').map(page.ink.odd);
+  });
+}
+
 function doingLines({ check, verdict, remarks }: WearJudgement, page: Page): string[] {
   const voice = voiceOf(page.language);
-  const warned = remarks.map((remark) => remarkText(remark, voice, page.unit));
+  const besides = remarks.filter((its) => !speakAgainst([its]));
+  const warned = besides.map((remark) => remarkText(remark, voice, page.unit));
   const doing =
     verdict === undefined
       ? []

@@ -1,3 +1,4 @@
+import { speakAgainst } from '../../shop/limits/index.ts';
 import type { PreloadJudgement } from '../../shop/preload/index.ts';
 import {
   boundsText,
@@ -53,7 +54,9 @@ export function preloadBlock(
         : []),
       ...(preload.shelf ? shelfBlocks(preload.shelf, voice) : []),
       { block: 'table', columns, rows, rowMm: 10 },
-      ...(verdict ? [line(voice.say('preload.do', { verdict: keyOf(verdict) }), 'strong')] : []),
+      ...(verdict && !speakAgainst(judgement.remarks)
+        ? [line(voice.say('preload.do', { verdict: keyOf(verdict) }), 'strong')]
+        : []),
       ...remarks.map((remark) => line(remarkText(remark, voice), 'strong')),
       choiceTable(
         {

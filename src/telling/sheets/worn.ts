@@ -1,4 +1,5 @@
 import type { BandJudgement } from '../../shop/bands/index.ts';
+import { speakAgainst } from '../../shop/limits/index.ts';
 import type { WearJudgement } from '../../shop/wear/index.ts';
 import {
   backOffText,
@@ -96,7 +97,7 @@ export function wornBlocks(judged: readonly WearJudgement[], voice: Voice): Bloc
     share(headOf('initials', voice), 2),
   ];
   const remarks = judged.flatMap(({ check, remarks: all }) => {
-    const doubts = all.filter(({ remark }) => remark === 'other unit' || remark === 'no slack');
+    const doubts = all.filter((its) => speakAgainst([its]));
     return doubts.map((remark): Block => {
       const text = `${visible(check.part)}: ${remarkText(remark, voice)}`;
       return { block: 'paragraph', text, look: 'strong' };
