@@ -967,6 +967,8 @@ export const en = {
   'sheet.felt': '{has, select, yes {predicted {predicted}; felt {felt}} other {felt {felt}}}',
   'marks.chart':
     '● is on and carries load. ○ is on and carries nothing. ■ holds. » over-runs. Empty: off, or free.',
+  'sheet.chart.ratios': '{whole}\ngear: {own}',
+  'sheet.chart.parked': 'locked in park',
   'sheet.chart.legend':
     'Nobody applies a one-way clutch: the load makes it hold. A ratio is input speed over output speed, below zero where the output turns against the input; the fraction is exact. On coast the output turns the input.',
 

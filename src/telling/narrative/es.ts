@@ -964,6 +964,8 @@ export const es: Messages = {
   'sheet.felt': '{has, select, yes {previsto {predicted}; notado {felt}} other {notado {felt}}}',
   'marks.chart':
     '● está aplicado y lleva carga. ○ está aplicado y no lleva nada. ■ retiene. » gira libre. Vacío: suelto, o sin carga.',
+  'sheet.chart.ratios': '{whole}\nmarcha: {own}',
+  'sheet.chart.parked': 'bloqueado en estacionamiento',
   'sheet.chart.legend':
     'Nadie aplica una rueda libre: la carga la hace retener. La relación es velocidad de entrada entre velocidad de salida, negativa si la salida gira al revés que la entrada; la fracción es exacta. En retención la salida hace girar la entrada.',
 

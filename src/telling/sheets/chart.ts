@@ -1,4 +1,4 @@
-import { type DeviceWork, flow, type Flow, type Working } from '../../engine/flow/index.ts';
+import { type DeviceWork, flow, type Flow } from '../../engine/flow/index.ts';
 import { type Device, gearsOf, type Train } from '../../engine/train/index.ts';
 import {
   brakingText,
@@ -19,7 +19,8 @@ import type { Block, Cell, Column, Sheet } from './document.ts';
 export function chartSheet(train: Train, language: Language): Sheet {
   const voice = voiceOf(language);
   const gears = gearsOf(train).map(({ range, gear, on }) => {
-    return { name: gearName({ range, gear }), flow: flow(train, on) };
+    const parked = train.devices.some(({ name, kind }) => kind === 'pawl' && on.includes(name));
+    return { name: gearName({ range, gear }), flow: flow(train, on), parked };
   });
   const parts = gears.length === 0 ? [] : partsOf(train.devices);
   return {
@@ -39,6 +40,8 @@ export function chartSheet(train: Train, language: Language): Sheet {
 interface Row {
   readonly name: string;
   readonly flow: Flow;
+  /** A pawl holds it. */
+  readonly parked: boolean;
 }
 
 type Side = 'drive' | 'coast';
@@ -79,7 +82,7 @@ function part(rows: readonly Row[], devices: readonly Device[], side: Side, voic
       rows: rows.map((row) => [
         { text: row.name, look: 'strong' },
         ...devices.map((device) => doingCell(row.flow[side].devices.get(device.name))),
-        ratioCell(row.flow[side], side, voice),
+        ratioCell(row, side, voice),
         ...(side === 'coast' ? [brakingText(row.flow, voice)] : []),
       ]),
     },
@@ -92,7 +95,15 @@ function doingCell(work: DeviceWork | undefined): Cell {
   return { text: MARKS[doing], look: 'strong', ...(carries && { shaded: true }) };
 }
 
-function ratioCell({ ratio, state }: Working, side: Side, voice: Voice): Cell {
+// The ratio of the gear itself stands below the whole one, where the file tells them apart.
+function ratioCell({ flow: its, parked }: Row, side: Side, voice: Voice): Cell {
+  const { ratio, state } = its[side];
+  const own = side === 'drive' ? its.beforeFinal : undefined;
+  if (ratio && own) {
+    const ratios = { whole: voice.number(ratio), own: voice.number(own) };
+    return voice.say('sheet.chart.ratios', ratios);
+  }
   if (ratio) return voice.number(ratio);
+  if (parked && state === 'tied up') return voice.say('sheet.chart.parked');
   return voice.say(side === 'drive' ? 'state' : 'coast', { state });
 }
