@@ -3,33 +3,36 @@ import type { Test } from '../suspects/index.ts';
 
 // Fluid and record, codes, lever, pressure, engagement standing still; then the road; then what
 // opens something; a stall is hard on everything, and comes last. Common practice, no source.
-const ORDER: readonly TestWord[] = [
-  'fluid',
-  'build record',
-  'codes',
-  'selector',
-  'pressure',
-  'device pressure',
-  'engagement',
-  'under power',
-  'coast',
-  'shift',
-  'manual shift',
-  'slip log',
-  'noise',
-  'pan',
-  'filter',
-  'band check',
-  'valve body',
-  'air check',
-  'stall',
-  'end play',
-  'seal rings',
-  'inspection',
-  'hand check',
-];
+const ORDER: Readonly<Record<TestWord, number>> = {
+  fluid: 1,
+  'build record': 2,
+  codes: 3,
+  selector: 4,
+  engine: 5,
+  pressure: 6,
+  'device pressure': 7,
+  engagement: 8,
+  'under power': 9,
+  coast: 10,
+  shift: 11,
+  'manual shift': 12,
+  'slip log': 13,
+  noise: 14,
+  'stray pressure': 15,
+  pan: 16,
+  filter: 17,
+  'band check': 18,
+  'valve body': 19,
+  'air check': 20,
+  stall: 21,
+  'end play': 22,
+  converter: 23,
+  'seal rings': 24,
+  inspection: 25,
+  'hand check': 26,
+};
 
 /** The tests in the order in which the trade comes to a sick car; those of a kind as they stood. */
 export function inTradeOrder(tests: readonly Test[]): Test[] {
-  return tests.toSorted((a, b) => ORDER.indexOf(a.test) - ORDER.indexOf(b.test));
+  return tests.toSorted((a, b) => ORDER[a.test] - ORDER[b.test]);
 }

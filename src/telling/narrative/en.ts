@@ -929,7 +929,7 @@ export const en = {
   'sheet.measure.preload by':
     '{by, select, turning {torque, kept turning} pull {force × radius} other {play}}',
   'sheet.test':
-    '{test, select, under_power {Road test} coast {Coast} noise {Noise} shift {Shifts} engagement {Engagement} stall {Stall test} fluid {Fluid} slip_log {Slip, by a logger} manual_shift {Lever alone} pan {Pan and magnet} valve_body {Valve body} build_record {Record of the build} seal_rings {Seal rings} inspection {Taken apart} codes {Codes} selector {Selector} filter {Filter} end_play {End play} pressure {Line pressure} device_pressure {Pressure at a device} air_check {Air checks} band_check {Bands} other {Hand checks}}: {caution}',
+    '{test, select, engine {Engine} stray_pressure {Pressure where none belongs} under_power {Road test} coast {Coast} noise {Noise} shift {Shifts} engagement {Engagement} stall {Stall test} fluid {Fluid} slip_log {Slip, by a logger} manual_shift {Lever alone} pan {Pan and magnet} valve_body {Valve body} build_record {Record of the build} seal_rings {Seal rings} inspection {Taken apart} codes {Codes} selector {Selector} filter {Filter} end_play {End play} pressure {Line pressure} device_pressure {Pressure at a device} air_check {Air checks} band_check {Bands} other {Hand checks}}: {caution}',
   'sheet.diagnosis.tests': 'Tests, in the order of the trade',
   'sheet.diagnosis.seen': 'What was seen',
   'sheet.diagnosis.notes': 'Reasoning: which rows point at it, and what would speak against it',

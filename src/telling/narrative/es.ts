@@ -926,7 +926,7 @@ export const es: Messages = {
   'sheet.measure.preload by':
     '{by, select, turning {par, girando} pull {fuerza × radio} other {juego}}',
   'sheet.test':
-    '{test, select, under_power {Prueba en carretera} coast {Retención} noise {Ruido} shift {Cambios} engagement {Engrane de gama} stall {Prueba de calado} fluid {Aceite} slip_log {Patinaje, con registrador} manual_shift {Solo la palanca} pan {Cárter e imán} valve_body {Cuerpo de válvulas} build_record {Registro del montaje} seal_rings {Anillos} inspection {Desarmado} codes {Códigos} selector {Selector} filter {Filtro} end_play {Juego axial} pressure {Presión de línea} device_pressure {Presión en un elemento} air_check {Pruebas de aire} band_check {Bandas} other {Comprobaciones a mano}}: {caution}',
+    '{test, select, engine {Motor} stray_pressure {Presión donde no debe haberla} under_power {Prueba en carretera} coast {Retención} noise {Ruido} shift {Cambios} engagement {Engrane de gama} stall {Prueba de calado} fluid {Aceite} slip_log {Patinaje, con registrador} manual_shift {Solo la palanca} pan {Cárter e imán} valve_body {Cuerpo de válvulas} build_record {Registro del montaje} seal_rings {Anillos} inspection {Desarmado} codes {Códigos} selector {Selector} filter {Filtro} end_play {Juego axial} pressure {Presión de línea} device_pressure {Presión en un elemento} air_check {Pruebas de aire} band_check {Bandas} other {Comprobaciones a mano}}: {caution}',
   'sheet.diagnosis.tests': 'Pruebas, en el orden del oficio',
   'sheet.diagnosis.seen': 'Lo que se vio',
   'sheet.diagnosis.notes': 'Razones: qué filas lo señalan y qué hablaría en contra',

@@ -104,6 +104,6 @@ function ratioCell({ flow: its, parked }: Row, side: Side, voice: Voice): Cell {
     return voice.say('sheet.chart.ratios', ratios);
   }
   if (ratio) return voice.number(ratio);
-  if (parked && state === 'tied up') return voice.say('sheet.chart.parked');
+  if (parked) return voice.say('sheet.chart.parked');
   return voice.say(side === 'drive' ? 'state' : 'coast', { state });
 }

@@ -57,7 +57,10 @@ export function diagnosisSheet(suspicion: Suspicion, language: Language, job?: F
 const NOTES = 6;
 
 function cautionsOf({ inquiry }: Suspicion, voice: Voice): Caution {
-  const made = [...new Set(rowsOf(inquiry).map(({ test }) => test))];
+  // That of a stall stands beside it.
+  const made = [...new Set(rowsOf(inquiry).map(({ test }) => test))].filter((test) => {
+    return test !== 'stall';
+  });
   const lines = made.map((test) => {
     return voice.say('sheet.test', { test: keyOf(test), caution: voice.say(`caution.${test}`) });
   });
