@@ -21,9 +21,7 @@ export function askEndPlays(
           return its ? [judgeEndPlay(endPlay, its, trials)] : [];
         });
       },
-      verdicts: ({ verdict, again }) => {
-        return [again?.agrees === false ? undefined : (again?.verdict ?? verdict)];
-      },
+      verdicts: ({ verdict }) => [verdict],
     },
     file,
     request,

@@ -22,10 +22,8 @@ export function askPacks(
           return judgePack(of, its, trials);
         });
       },
-      verdicts: ({ verdict, again, gauge, wear }) => {
-        // What was measured again with the chosen part is the last word.
-        const last = again?.agrees === false ? undefined : (again?.verdict ?? verdict);
-        return [last, gauge?.verdict, ...wear.map((its) => its.verdict)];
+      verdicts: ({ verdict, gauge, wear }) => {
+        return [verdict, gauge?.verdict, ...wear.map((its) => its.verdict)];
       },
     },
     file,

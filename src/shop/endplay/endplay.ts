@@ -11,6 +11,8 @@ import {
 import {
   type Again,
   againRemarks,
+  isClosed,
+  standingOf,
   type Bounds,
   boundsOf,
   type GapRemark,
@@ -63,12 +65,14 @@ export function judgeEndPlay(
   const usable = usableBounds(bounds);
   const measured = read.length > 0 ? meanGap(read, usable && middleOf(usable)) : undefined;
   const again = after && measuredAgain(after, measured, shelf, usable);
-  const verdict = measured && usable && verdictOfReading(measured.clearance, usable);
-  const doubts = measured
-    ? readingDoubts(measured, usable, endPlay.measure === 'backlash' ? 'teeth' : 'again')
+  const last = standingOf(measured, shelf, again);
+  const verdict = last.measured && usable && verdictOfReading(last.measured.clearance, usable);
+  const doubts = last.measured
+    ? readingDoubts(last.measured, usable, endPlay.measure === 'backlash' ? 'teeth' : 'again')
     : [];
-  const sound = measured && usable && !speakAgainst(doubts) ? { measured, usable } : undefined;
-  const selection = sound && shelf && select(sound.measured, shelf, sound.usable);
+  const sure = !speakAgainst([...doubts, ...againRemarks(again)]) && !isClosed(again);
+  const sound = last.measured && usable && sure ? { measured: last.measured, usable } : undefined;
+  const selection = sound && last.shelf && select(sound.measured, last.shelf, sound.usable);
   const thicker =
     sound && verdict !== 'inside' && endPlay.measure !== 'backlash'
       ? thickening(sound.measured.clearance.um, sound.usable)
@@ -86,8 +90,8 @@ export function judgeEndPlay(
     remarks: [
       ...doubts,
       ...limitRemarks(bounds),
-      ...(measured && usable ? placesOutside(measured, usable) : []),
-      ...shelfRemarks(shelf, selection),
+      ...(measured && usable ? placesOutside(last.measured ?? measured, usable) : []),
+      ...shelfRemarks(last.shelf, selection),
       ...againRemarks(again),
     ],
   };

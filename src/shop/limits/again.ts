@@ -45,6 +45,25 @@ export function measuredAgain(
   };
 }
 
+/**
+ * What stands after all readings: with the part that was read again in, where there is one. Its
+ * shelf has that part fitted.
+ */
+export function standingOf(
+  measured: MeanGap | undefined,
+  shelf: Sizes | undefined,
+  again: Again | undefined,
+): { readonly measured: MeanGap | undefined; readonly shelf: Sizes | undefined } {
+  if (!again) return { measured, shelf };
+  const fitted = again.fitted;
+  return { measured: again.measured, shelf: shelf && { ...shelf, fitted } };
+}
+
+/** Whether it is read again, inside and as predicted: there is nothing left to choose. */
+export function isClosed(again: Again | undefined): boolean {
+  return again?.verdict === 'inside' && again.agrees !== false;
+}
+
 export function againRemarks(again: Again | undefined): GapRemark[] {
   return again?.agrees === false ? [{ remark: 'not as predicted' }] : [];
 }

@@ -11,7 +11,7 @@ import {
 } from './bounds.ts';
 import type { MeanGap } from './mean.ts';
 import type { GapRemark } from './remark.ts';
-import type { Selection, Sizes } from './selection.ts';
+import { fittedIn, type Selection, type Sizes } from './selection.ts';
 
 // What holds of every gap that has limits and a part from a shelf: a pack's, a shaft's.
 
@@ -74,7 +74,7 @@ function closed(limits: Limited): Limited {
  * Readings of one gap that differ by more than a quarter of what its limits allow (the quarter is
  * ours). Beyond the whole of it no part can bring all of them inside.
  */
-function unevenness(
+export function unevenness(
   { spreadUm, clearance: { stepUm } }: MeanGap,
   { least, most }: Bounds,
   where: 'round' | 'again' | 'teeth',
@@ -119,7 +119,7 @@ export function shelfRemarks(
   selection: Selection | undefined,
 ): GapRemark[] {
   if (!shelf) return [];
-  const fitted = readLength(shelf.fitted);
+  const fitted = fittedIn(shelf);
   const known = shelf.sizes.some((size) => compare(readLength(size).um, fitted.um) === 0);
   return [
     ...(known ? [] : [{ remark: 'not on the shelf', size: fitted } as const]),
@@ -148,6 +148,8 @@ const AGAINST: ReadonlySet<string> = new Set([
   'no slack',
   'gap hidden',
   'other torque unit',
+  'uneven torque',
+  'not as predicted',
   'plate missing',
   'plate doubled',
 ]);

@@ -1,4 +1,11 @@
-export { type Again, type AgainReadings, againRemarks, measuredAgain } from './again.ts';
+export {
+  type Again,
+  type AgainReadings,
+  againRemarks,
+  isClosed,
+  measuredAgain,
+  standingOf,
+} from './again.ts';
 export { AGAIN, againOf } from './againfile.ts';
 export { departure } from './beside.ts';
 export {
@@ -22,6 +29,7 @@ export {
   readingDoubts,
   shelfRemarks,
   speakAgainst,
+  unevenness,
   unitMeant,
 } from './doubts.ts';
 export { meanGap, type MeanGap, sizeOf } from './mean.ts';

@@ -5,7 +5,9 @@ import { type Limited, middleOf, readLength, type Verdict, verdictOf } from './b
 import { type MeanGap, sizeOf } from './mean.ts';
 
 /** The sizes of a part that can be had, and the one that is in. */
-export type Sizes = Omit<Shelf, 'part'> & {
+export type Sizes = Omit<Shelf, 'part' | 'fitted'> & {
+  /** As it was written, or as it was read when it had been exchanged. */
+  readonly fitted: string | Length;
   /** A thicker one makes the gap larger: a spacer between two bearings. */
   readonly opens?: boolean;
 };
@@ -49,13 +51,13 @@ function fitted(size: Length, measured: MeanGap, shelf: Sizes, bounds: Limited):
   const verdict = verdictOf(gap.um, bounds);
   const ends = [minus(gap.um, gap.worstUm), plus(gap.um, gap.worstUm)];
   const safe = ends.every((end) => verdictOf(end, bounds) === 'inside');
-  const stays = compare(size.um, readLength(shelf.fitted).um) === 0;
+  const stays = compare(size.um, fittedIn(shelf).um) === 0;
   return { size, predicted: gap, verdict, stays, safe };
 }
 
 /** The gap that a part of another size should leave, and how far it may be off. */
 export function predicted(size: Length, measured: MeanGap, shelf: Sizes): Gap {
-  const old = readLength(shelf.fitted);
+  const old = fittedIn(shelf);
   const { um, stepUm } = measured.clearance;
   // Half the spread, and no less than half of the tool's last digit.
   const spread = compare(measured.spreadUm, stepUm) > 0 ? measured.spreadUm : stepUm;
@@ -73,6 +75,11 @@ export function predicted(size: Length, measured: MeanGap, shelf: Sizes): Gap {
           { adds: shelf.opens ? (1 as const) : (-1 as const), um: size.um, tolUm: tolOf(size) },
         ]),
   ]);
+}
+
+/** The thickness of the part that is in. */
+export function fittedIn({ fitted: its }: Sizes): Length {
+  return typeof its === 'string' ? readLength(its) : its;
 }
 
 function half(um: Rational): Rational {

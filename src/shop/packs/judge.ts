@@ -19,6 +19,8 @@ import {
 import {
   type Again,
   againRemarks,
+  isClosed,
+  standingOf,
   type Bounds,
   limitRemarks,
   type Limited,
@@ -79,16 +81,26 @@ export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked
   const judged = measured.find((its) => !its.squashUnknown);
   const bounds = clearanceBounds(pack);
   const usable = usableBounds(bounds);
-  const verdict = judged && usable && verdictOfReading(judged.clearance, usable);
   const stack = stackOf(pack);
   const drawn = stack && stackUp(stack);
-  const suspicious = judged ? doubts(judged, pack, usable, drawn) : [];
-  const wear = wearOf(readings, pack);
   const again = readings.again && measuredAgain(readings.again, judged, pack.shelf, usable);
+  const last = standingOf(judged, pack.shelf, again);
+  const verdict = last.measured && usable && verdictOfReading(last.measured.clearance, usable);
+  const way = judged?.way ?? 'feeler';
+  const suspicious = last.measured
+    ? doubts({ way, ...last.measured }, pack, usable, again ? undefined : drawn)
+    : [];
+  const wear = wearOf(readings, pack);
   const gauge = gaugeOf(readings, usable);
   const frictions = pack.plates.filter(({ kind }) => kind === 'friction').length;
-  const sound = judged && usable && !speakAgainst(suspicious) ? { judged, usable } : undefined;
-  const selection = sound && pack.shelf && select(sound.judged, pack.shelf, sound.usable);
+  // New plates change the clearance: nothing is chosen before they are in.
+  const replaced = wearRemarks(wear, pack).some(({ remark }) => remark === 'worn');
+  const sure = !replaced && !speakAgainst([...suspicious, ...againRemarks(again)]);
+  const sound =
+    last.measured && usable && sure && !isClosed(again)
+      ? { judged: last.measured, usable }
+      : undefined;
+  const selection = sound && last.shelf && select(sound.judged, last.shelf, sound.usable);
   const thicker =
     sound && verdict !== 'inside' ? thickening(sound.judged.clearance.um, sound.usable) : undefined;
   const remarks: PackRemark[] = [
@@ -96,8 +108,8 @@ export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked
     ...limitRemarks(bounds),
     ...measured.flatMap((its) => wayRemarks(its, pack)),
     ...agreement(measured, usable),
-    ...(judged && usable ? placesOutside(judged, usable) : []),
-    ...shelfRemarks(pack.shelf, selection),
+    ...(judged && usable ? placesOutside(last.measured ?? judged, usable) : []),
+    ...shelfRemarks(last.shelf, selection),
     ...againRemarks(again),
     ...(gauge?.turnedRound ? [{ remark: 'gauge turned round' } as const] : []),
     ...wearRemarks(wear, pack),

@@ -20,7 +20,9 @@ import {
   type Selection,
   shelfRemarks,
   sizeOf,
+  speakAgainst,
   thickening,
+  unevenness,
   usableBounds,
   type Verdict,
 } from '../limits/index.ts';
@@ -41,6 +43,11 @@ export type PreloadRemark =
   | { readonly remark: 'gap hidden' }
   /** The same number in another unit would be inside its limit. */
   | { readonly remark: 'other torque unit'; readonly meant: string }
+  /**
+   * Some readings are outside while their mean is inside, or they differ by more than the limits do:
+   * nothing is proved.
+   */
+  | { readonly remark: 'uneven torque'; readonly least: Torque; readonly most: Torque }
   /** The wrench and the spring balance do not agree to within a quarter of the limits' width. */
   | { readonly remark: 'wrench and pull differ' };
 
@@ -75,14 +82,17 @@ export function judgePreload(
   const limit = its && torqueBounds(its);
   const torques = turning ?? pull;
   const torque = torques && meanTorque(torques).mean;
-  const verdict = torque && limit && torqueVerdict(torque.nm, limit);
+  const rough = limit && torques ? roughness(torques, limit) : [];
   const meant = limit && torques?.map((one) => torqueUnitMeant(one, limit)).find(Boolean);
+  const verdict =
+    torque && limit && rough.length === 0 ? torqueVerdict(torque.nm, limit) : undefined;
   const squeeze = preload.squeeze && boundsOf(preload.squeeze);
   // A squeeze is a gap below nothing.
   const wanted = usableBounds(squeeze && turnedOver(squeeze));
   const gap = read && meanGap(read, undefined);
   const hidden = gap !== undefined && signOf(gap.clearance.um) <= 0;
-  const sound = gap && wanted && !hidden ? { gap, wanted } : undefined;
+  const uneven = gap && wanted ? unevenness(gap, wanted, 'again') : [];
+  const sound = gap && wanted && !hidden && !speakAgainst(uneven) ? { gap, wanted } : undefined;
   const shelf = preload.shelf && { ...preload.shelf, opens: preload.shelf.part === 'spacer' };
   const tighter = sound && thickening(sound.gap.clearance.um, sound.wanted);
   const selection = sound && shelf && select(sound.gap, shelf, sound.wanted);
@@ -99,6 +109,8 @@ export function judgePreload(
     remarks: [
       ...(torque || gap ? [] : [{ remark: 'nothing read' } as const]),
       ...(meant ? [{ remark: 'other torque unit', meant } as const] : []),
+      ...rough,
+      ...uneven,
       ...(torque && !limit ? [{ remark: 'no limit' } as const] : []),
       ...(hidden ? [{ remark: 'gap hidden' } as const] : []),
       ...(gap ? limitRemarks(squeeze) : []),
@@ -106,6 +118,18 @@ export function judgePreload(
       ...shelfRemarks(shelf, selection),
     ],
   };
+}
+
+function roughness(torques: readonly Torque[], limit: TorqueBounds): PreloadRemark[] {
+  const { mean, spreadNm } = meanTorque(torques);
+  const [least, ...others] = torques.toSorted((a, b) => compare(a.nm, b.nm));
+  const most = others.at(-1);
+  if (!least || !most) return [];
+  const inside = torqueVerdict(mean.nm, limit) === 'inside';
+  const stray = torques.some(({ nm }) => torqueVerdict(nm, limit) !== 'inside');
+  const width = limit.least && limit.most && minus(limit.most.nm, limit.least.nm);
+  const wide = width !== undefined && compare(spreadNm, width) > 0;
+  return (inside && stray) || wide ? [{ remark: 'uneven torque', least, most }] : [];
 }
 
 function turnedOver({ least, most, ...origin }: Bounds): Bounds {

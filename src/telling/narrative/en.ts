@@ -577,6 +577,8 @@ export const en = {
     'Too small by about the thickness of one {kinds}: a plate is doubled. Count, before you select anything.',
   'remark.other unit':
     '{of, select, place {Place {place}. } friction {Friction {place}. } steel {Steel {place}. } cone {Cone {place}. } other {}}{meant, select, in {Were inches meant? In them the same digits would be inside the limits. Correct the unit.} thou {Were thousandths of an inch meant? In them the same digits would be inside the limits. Correct the unit.} um {Were micrometres meant? In them the same digits would be inside the limits. Correct the unit.} other {Were millimetres meant? In them the same digits would be inside the limits. Correct the unit.}}',
+  'remark.uneven torque':
+    'The readings go from {least} to {most}: so they prove nothing. A tight spot, a rough bearing or dirt reads like this: turn it some times both ways, find it, and read again.',
   'remark.uneven':
     '{where, select, round {Round the pack the readings differ by {spread}, and the limits are {width} apart. {beyond, select, yes {No part can set that right, so none is chosen.} other {Look before you choose a part.}} A cocked plate, a bent backing plate, a ring that is not home or a feeler that is not held square reads like this: find it, and read again.} teeth {From tooth to tooth the readings differ by {spread}, and the limits are {width} apart. {beyond, select, yes {No part can set that right, so none is chosen.} other {Look before you choose a part.}} A ring gear that is not seated or runs out, dirt or a burr reads like this: find it, and read again.} other {Readings of the same play differ by {spread}, and the limits are {width} apart. {beyond, select, yes {No part can set that right, so none is chosen.} other {Look before you choose a part.}} A dial that has moved, a shaft that was not pushed home both ways, or dirt reads like this: find it, and read again.}}',
   'remark.few places':
@@ -605,7 +607,7 @@ export const en = {
   'remark.coned or warped':
     'A steel shows a gap. Some are coned on purpose: ask your unit’s data before you call it warped. If it is not meant, replace the steels.',
   'remark.worn':
-    '{what, select, friction {A friction is below its limit: replace all the frictions of the pack, never one, and measure again.} other {A steel is below its limit: replace all the steels of the pack, never one, and measure again.}}',
+    '{what, select, friction {A friction is below its limit: replace all the frictions of the pack, never one, and measure again; until then no part is chosen.} other {A steel is below its limit: replace all the steels of the pack, never one, and measure again; until then no part is chosen.}}',
   'remark.shelf too short':
     'No size on the shelf brings it inside: look for another part, and count again what is in.',
   'remark.not as predicted':
@@ -630,6 +632,7 @@ export const en = {
     '{device}: {frictions, plural, =0 {no frictions} one {one friction} other {{frictions} frictions}}',
   'pack.clearance':
     'Clearance {clearance}: {verdict}.{has, select, yes { For each friction {each}.} other {}}',
+  'pack.before': 'Before that, with the part that was in: {clearance}.',
   'pack.gauge':
     'Step gauge: {does, select, yes {{fits} fits} other {nothing that fits was written}}, {stops, select, yes {{not} does not fit} other {nothing that does not fit was written}}: {verdict}.',
   'pack.limits':
@@ -723,7 +726,7 @@ export const en = {
   'preload.tighter':
     '{part, select, spacer {{which, select, thinner {To squeeze as wanted, the spacer must become thicker by {from} to {to}.} other {To squeeze as wanted, the spacer must become thinner by {from} to {to}.}}} other {{which, select, thinner {To squeeze as wanted, the shim must become thinner by {from} to {to}.} other {To squeeze as wanted, the shim must become thicker by {from} to {to}.}}}}',
   'preload.choice':
-    '{part, select, spacer {Fit the spacer of {size}} washer {Fit the washer of {size}} other {Fit the shim of {size}}}: it squeezes the bearings by {squeeze}, ± {worst}. Then prove it by the torque that keeps it turning; only that closes the job.',
+    '{part, select, spacer {Fit the spacer of {size}} washer {Fit the washer of {size}} other {Fit the shim of {size}}}: it squeezes the bearings by {squeeze}, ± {worst}.{safe, select, yes {} other { At worst the squeeze is outside its limits.}} Then prove it by the torque that keeps it turning; only that closes the job.',
   'preload.legend':
     'Your unit’s own data wins. The part that sets it is the fitted one and the play that was read and the squeeze wanted besides; its proof is the torque. Bearings that run again want less than new ones. How it is read is common practice, no source.',
 

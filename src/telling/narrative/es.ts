@@ -574,6 +574,8 @@ export const es: Messages = {
     'Falta más o menos el espesor de un {kinds}: hay un disco de más. Cuente antes de elegir nada.',
   'remark.other unit':
     '{of, select, place {Sitio {place}. } friction {Disco de fricción {place}. } steel {Disco de acero {place}. } cone {Cono {place}. } other {}}{meant, select, in {¿Eran pulgadas? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} thou {¿Eran milésimas de pulgada? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} um {¿Eran micrómetros? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} other {¿Eran milímetros? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.}}',
+  'remark.uneven torque':
+    'Las lecturas van de {least} a {most}: así no prueban nada. Así se lee un punto duro, un rodamiento áspero o suciedad: gírelo unas veces en los dos sentidos, búsquelo y lea otra vez.',
   'remark.uneven':
     '{where, select, round {Alrededor del paquete las lecturas difieren en {spread}, y los límites distan {width}. {beyond, select, yes {Ninguna pieza puede corregirlo, así que no se elige ninguna.} other {Mire antes de elegir una pieza.}} Así se lee un disco ladeado, un disco de apoyo doblado, un anillo mal asentado o una galga que no está a escuadra: búsquelo y lea otra vez.} teeth {De diente a diente las lecturas difieren en {spread}, y los límites distan {width}. {beyond, select, yes {Ninguna pieza puede corregirlo, así que no se elige ninguna.} other {Mire antes de elegir una pieza.}} Así se lee una corona mal asentada o descentrada, suciedad o una rebaba: búsquelo y lea otra vez.} other {Las lecturas del mismo juego difieren en {spread}, y los límites distan {width}. {beyond, select, yes {Ninguna pieza puede corregirlo, así que no se elige ninguna.} other {Mire antes de elegir una pieza.}} Así se lee un comparador que se ha movido, un eje que no se empujó hasta el tope en los dos sentidos, o suciedad: búsquelo y lea otra vez.}}',
   'remark.few places':
@@ -602,7 +604,7 @@ export const es: Messages = {
   'remark.coned or warped':
     'Un disco de acero deja pasar la galga. Algunos son cónicos a propósito: consulte los datos de su unidad antes de llamarlo alabeado. Si no es a propósito, cambie los discos de acero.',
   'remark.worn':
-    '{what, select, friction {Un disco de fricción está bajo su límite: cambie todos los de fricción del paquete, nunca uno, y mida otra vez.} other {Un disco de acero está bajo su límite: cambie todos los de acero del paquete, nunca uno, y mida otra vez.}}',
+    '{what, select, friction {Un disco de fricción está bajo su límite: cambie todos los de fricción del paquete, nunca uno, y mida otra vez; hasta entonces no se elige pieza.} other {Un disco de acero está bajo su límite: cambie todos los de acero del paquete, nunca uno, y mida otra vez; hasta entonces no se elige pieza.}}',
   'remark.shelf too short':
     'Ningún espesor del surtido la lleva dentro: busque otra pieza, y cuente otra vez lo montado.',
   'remark.not as predicted':
@@ -626,6 +628,7 @@ export const es: Messages = {
     '{device}: {frictions, plural, =0 {sin discos de fricción} one {un disco de fricción} other {{frictions} discos de fricción}}',
   'pack.clearance':
     'Holgura {clearance}: {verdict}.{has, select, yes { Por disco de fricción {each}.} other {}}',
+  'pack.before': 'Antes, con la pieza que estaba montada: {clearance}.',
   'pack.gauge':
     'Galga escalonada: {does, select, yes {{fits} entra} other {no se anotó lo que entra}}, {stops, select, yes {{not} no entra} other {no se anotó lo que no entra}}: {verdict}.',
   'pack.limits':
@@ -719,7 +722,7 @@ export const es: Messages = {
   'preload.tighter':
     '{part, select, spacer {{which, select, thinner {Para el apriete que se quiere, el separador debe ser más grueso en {from} a {to}.} other {Para el apriete que se quiere, el separador debe ser más fino en {from} a {to}.}}} other {{which, select, thinner {Para el apriete que se quiere, el calce debe ser más fino en {from} a {to}.} other {Para el apriete que se quiere, el calce debe ser más grueso en {from} a {to}.}}}}',
   'preload.choice':
-    '{part, select, spacer {Monte el separador de {size}} washer {Monte la arandela de {size}} other {Monte el calce de {size}}}: aprieta los rodamientos {squeeze}, ± {worst}. Luego pruébelo por el par que lo mantiene girando; solo eso cierra el trabajo.',
+    '{part, select, spacer {Monte el separador de {size}} washer {Monte la arandela de {size}} other {Monte el calce de {size}}}: aprieta los rodamientos {squeeze}, ± {worst}.{safe, select, yes {} other { En el peor caso el apriete queda fuera de sus límites.}} Luego pruébelo por el par que lo mantiene girando; solo eso cierra el trabajo.',
   'preload.legend':
     'Mandan los datos de su unidad. La pieza que la ajusta es la montada más el juego leído más el apriete que se quiere; su prueba es el par. Los rodamientos que se usan otra vez quieren menos que los nuevos. Cómo se lee es práctica común, sin fuente.',
 

@@ -6,6 +6,7 @@ import type { BandRemark } from '../../shop/bands/index.ts';
 import type { Bounds } from '../../shop/limits/index.ts';
 import type { PreloadRemark } from '../../shop/preload/index.ts';
 import type { ClearanceWay, PackRemark } from '../../shop/packs/index.ts';
+import { torqueText } from './preload.ts';
 import { keyOf, visible, type Voice } from './voice.ts';
 
 /** "0.42 mm (0.0165 in)", or the inches first. */
@@ -90,6 +91,11 @@ export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm
       });
     case 'other torque unit':
       return voice.say('remark.other torque unit', { meant: keyOf(remark.meant) });
+    case 'uneven torque':
+      return voice.say('remark.uneven torque', {
+        least: torqueText(remark.least, voice),
+        most: torqueText(remark.most, voice),
+      });
     case 'uneven':
       return voice.say('remark.uneven', {
         where: remark.where,

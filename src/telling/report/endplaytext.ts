@@ -58,8 +58,14 @@ function shaftLines(judgement: EndPlayJudgement, page: Page): string[] {
     ...lines(visible(endPlay.shaft)).map(page.ink.strong),
     ...(endPlay.measure === 'backlash' ? lines(voice.say('endplay.backlash')) : []),
     ...against,
-    ...(reading ? lines(voice.say('endplay.measured', reading)) : []),
     ...(again ? closedLines(again, bounds, page) : []),
+    ...(reading
+      ? lines(
+          again
+            ? voice.say('pack.before', { clearance: reading.clearance })
+            : voice.say('endplay.measured', reading),
+        )
+      : []),
     ...(bounds && (bounds.least || bounds.most)
       ? lines(
           voice.say('pack.limits', { limits: boundsText(bounds, voice, page.unit), each: 'no' }),

@@ -70,7 +70,11 @@ function answerLines(judgement: PackJudgement, page: Page): string[] {
   const { judged, eachFriction, verdict, bounds, drawn, draws, gauge, thicker, again } = judgement;
   const told = (length: Length) => lengthText(length, voice, page.unit);
   const lines: string[] = [];
-  if (judged) {
+  if (again) lines.push(...closedLines(again, bounds, page));
+  if (judged && again) {
+    const text = voice.say('pack.before', { clearance: told(judged.clearance) });
+    lines.push(...paragraph(text, page));
+  } else if (judged) {
     const text = voice.say('pack.clearance', {
       clearance: told(toldApart(judged.clearance, bounds ?? {})),
       each: eachFriction ? told(eachFriction) : '',
@@ -79,7 +83,6 @@ function answerLines(judgement: PackJudgement, page: Page): string[] {
     });
     lines.push(...paragraph(text, page).map(verdict === 'inside' ? same : page.ink.bad));
   }
-  if (again) lines.push(...closedLines(again, bounds, page));
   if (gauge) {
     const text = voice.say('pack.gauge', {
       does: gauge.fits ? 'yes' : 'no',

@@ -95,6 +95,7 @@ function shimLines({ preload, gap, tighter, selection }: PreloadJudgement, page:
             size: told(best.size),
             squeeze: told(asFineAs(opposite(best.predicted.um), tool)),
             worst: gapTexts(best.predicted, tool, page).worst,
+            safe: best.safe ? 'yes' : 'no',
           }),
           page,
         )
