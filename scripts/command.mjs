@@ -2,7 +2,6 @@ import { execFileSync } from 'node:child_process';
 import fs from 'node:fs';
 import path from 'node:path';
 import { build } from 'esbuild';
-import { yamlLater } from './later.mjs';
 import { licences } from './licences.mjs';
 import { messageFiles, messagesBeside } from './messages.mjs';
 
@@ -52,7 +51,9 @@ async function bundle(name, plugins) {
     logLevel: 'warning',
     define: { 'import.meta.url': 'ownAddress.href' },
     banner: { js: OWN_ADDRESS },
-    plugins: [...plugins, messagesBeside, runsNothing, yamlLater],
+    // The package gives Node its older module form, which cannot be trimmed.
+    alias: { yaml: path.resolve('node_modules/yaml/browser/index.js') },
+    plugins: [...plugins, messagesBeside, runsNothing],
     metafile: true,
     write: false,
   });
