@@ -909,6 +909,7 @@ export const en = {
   'sheet.strip.before': 'Before it comes apart',
   'sheet.strip.felt': 'What was felt',
   'sheet.strip.play': 'End play before, {shaft}',
+  'sheet.strip.preload': 'Torque that keeps turning, before, {bearings}',
   'sheet.strip.order': 'In the order in which it comes apart',
   'sheet.strip.how':
     'Tick what you have looked at. Found: which face looks at input, marks, plates counted, the thickness of a selective part, wear.',

@@ -906,6 +906,7 @@ export const es: Messages = {
   'sheet.strip.before': 'Antes de desarmar',
   'sheet.strip.felt': 'Lo que se notó',
   'sheet.strip.play': 'Juego axial antes, {shaft}',
+  'sheet.strip.preload': 'Par que mantiene el giro, antes, {bearings}',
   'sheet.strip.order': 'En el orden en que sale',
   'sheet.strip.how':
     'Marque lo que ha mirado. Hallado: qué cara mira a la entrada, marcas, discos contados, espesor de una pieza selectiva, desgaste.',

@@ -51,10 +51,13 @@ function before(train: Train, voice: Voice): Block[] {
   const shafts = along.map(({ shaft }) => {
     return { label: voice.say('sheet.strip.play', { shaft: visible(shaft) }) };
   });
+  const bearings = (train.preloads ?? []).map((preload) => {
+    return { label: voice.say('sheet.strip.preload', { bearings: visible(preload.bearings) }) };
+  });
   return [
     { block: 'heading', text: voice.say('sheet.strip.before') },
     { block: 'ticks', lines: first.map((what) => voice.say('sheet.strip.first', { what })) },
-    ...linesFor(shafts),
+    ...linesFor([...shafts, ...bearings]),
     { block: 'fields', fields: [{ label: voice.say('sheet.strip.felt') }] },
   ];
 }
