@@ -12,8 +12,30 @@ import {
 import type { MeanGap } from './mean.ts';
 import type { GapRemark } from './remark.ts';
 import { fittedIn, type Selection, type Sizes } from './selection.ts';
+import { slippedFrom } from './slip.ts';
 
 // What holds of every gap that has limits and a part from a shelf: a pack's, a shaft's.
+
+/**
+ * Readings whose point has slipped. Two that say the same stand by it: a tool that is read twice
+ * seldom slips twice.
+ */
+function slips(places: readonly Length[], { least, most }: Limited): GapRemark[] {
+  const ends = { least: least?.um, most: most?.um };
+  const meant = places.map(({ um }) => slippedFrom(um, ends));
+  if (places.length > 1 && meant.every(Boolean)) return [];
+  return meant.flatMap((um, i): GapRemark[] => {
+    const read = places[i] as Length;
+    const stepUm = (least ?? most)?.stepUm ?? read.stepUm;
+    return um ? [{ remark: 'point slipped', read, meant: { um, stepUm }, place: i + 1 }] : [];
+  });
+}
+
+/** What speaks against single readings: their unit, else their point. */
+export function digitDoubts(places: readonly Length[], limits: Limited): GapRemark[] {
+  const units = unitDoubts(places, limits);
+  return units.length > 0 ? units : slips(places, limits);
+}
 
 // Readings that lie outside, and whose digits in another unit would be inside.
 function unitDoubts(places: readonly Length[], limits: Limited): GapRemark[] {
@@ -83,8 +105,8 @@ export function unevenness(
   const widthUm = minus(most.um, least.um);
   if (compare(times(spreadUm, fraction(4)), widthUm) <= 0) return [];
   const beyond = compare(spreadUm, widthUm) > 0;
-  const [spread, width] = [spreadUm, widthUm].map((um) => ({ um, stepUm })) as [Length, Length];
-  return [{ remark: 'uneven', where, spread, width, beyond }];
+  const width = { um: widthUm, stepUm: least.stepUm };
+  return [{ remark: 'uneven', where, spread: { um: spreadUm, stepUm }, width, beyond }];
 }
 
 /** What is to be looked at before readings of one gap are believed: their unit, then their spread. */
@@ -94,7 +116,7 @@ export function readingDoubts(
   where: 'round' | 'again' | 'teeth',
 ): GapRemark[] {
   if (!limits) return [];
-  const units = unitDoubts(measured.places, limits);
+  const units = digitDoubts(measured.places, limits);
   return units.length > 0 ? units : unevenness(measured, limits, where);
 }
 
@@ -143,12 +165,15 @@ const AGAINST: ReadonlySet<string> = new Set([
   'limit doubted',
   'limits turned round',
   'other unit',
+  'point slipped',
+  'sizes apart',
   'other unit of a plate',
   'no gap',
   'no slack',
   'gap hidden',
   'other torque unit',
   'uneven torque',
+  'torque slipped',
   'not as predicted',
   'plate missing',
   'plate doubled',

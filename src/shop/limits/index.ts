@@ -24,6 +24,7 @@ export {
   verdictOfReading,
 } from './bounds.ts';
 export {
+  digitDoubts,
   limitRemarks,
   placesOutside,
   readingDoubts,
@@ -34,4 +35,5 @@ export {
 } from './doubts.ts';
 export { meanGap, type MeanGap, sizeOf } from './mean.ts';
 export type { GapRemark } from './remark.ts';
+export { slippedFrom } from './slip.ts';
 export { type Chosen, select, type Selection } from './selection.ts';

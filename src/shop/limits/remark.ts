@@ -16,6 +16,15 @@ export type GapRemark =
       readonly width: Length;
       readonly beyond: boolean;
     }
+  /** A point that slipped by so many digits that what was `meant` is inside; of one place, from 1. */
+  | {
+      readonly remark: 'point slipped';
+      readonly read: Length;
+      readonly meant: Length;
+      readonly place: number;
+    }
+  /** A bore and what runs in it that cannot belong together: more than a tenth apart. */
+  | { readonly remark: 'sizes apart'; readonly bore: Length; readonly shaft: Length }
   /** There are no limits to judge the gap by, or not both. */
   | { readonly remark: 'no limit' }
   | { readonly remark: 'one limit' }

@@ -20,6 +20,7 @@ import {
   type Selection,
   shelfRemarks,
   sizeOf,
+  slippedFrom,
   speakAgainst,
   thickening,
   unevenness,
@@ -48,6 +49,8 @@ export type PreloadRemark =
    * nothing is proved.
    */
   | { readonly remark: 'uneven torque'; readonly least: Torque; readonly most: Torque }
+  /** A point that slipped: what was meant is inside. */
+  | { readonly remark: 'torque slipped'; readonly read: Torque; readonly meant: Torque }
   /** The wrench and the spring balance do not agree to within a quarter of the limits' width. */
   | { readonly remark: 'wrench and pull differ' };
 
@@ -109,6 +112,7 @@ export function judgePreload(
     remarks: [
       ...(torque || gap ? [] : [{ remark: 'nothing read' } as const]),
       ...(meant ? [{ remark: 'other torque unit', meant } as const] : []),
+      ...(torques && limit && !meant ? slippedTorque(torques, limit) : []),
       ...rough,
       ...uneven,
       ...(torque && !limit ? [{ remark: 'no limit' } as const] : []),
@@ -130,6 +134,18 @@ function roughness(torques: readonly Torque[], limit: TorqueBounds): PreloadRema
   const width = limit.least && limit.most && minus(limit.most.nm, limit.least.nm);
   const wide = width !== undefined && compare(spreadNm, width) > 0;
   return (inside && stray) || wide ? [{ remark: 'uneven torque', least, most }] : [];
+}
+
+// Two that say the same stand by it.
+function slippedTorque(torques: readonly Torque[], { least, most }: TorqueBounds): PreloadRemark[] {
+  const ends = { least: least?.nm, most: most?.nm };
+  const all = torques.map((read) => ({ read, nm: slippedFrom(read.nm, ends) }));
+  const slipped = all.filter(({ nm }) => nm);
+  if (all.length > 1 && slipped.length === all.length) return [];
+  const stepNm = (least ?? most)?.stepNm;
+  return slipped.slice(0, 1).flatMap(({ read, nm }): PreloadRemark[] => {
+    return nm && stepNm ? [{ remark: 'torque slipped', read, meant: { nm, stepNm } }] : [];
+  });
 }
 
 function turnedOver({ least, most, ...origin }: Bounds): Bounds {

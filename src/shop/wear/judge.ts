@@ -1,13 +1,21 @@
-import { compare, minus, type Rational, signOf } from '../../engine/linear/index.ts';
+import {
+  compare,
+  fraction,
+  minus,
+  type Rational,
+  signOf,
+  times,
+} from '../../engine/linear/index.ts';
 import type { WearCheck } from '../../engine/train/index.ts';
 import { type Length, less } from '../length/index.ts';
 import {
   type Bounds,
   boundsOf,
+  digitDoubts,
   type GapRemark,
   limitRemarks,
   speakAgainst,
-  unitMeant,
+  sizeOf,
   usableBounds,
   type Verdict,
   verdictOfReading,
@@ -44,10 +52,11 @@ export function judgeWear(check: WearCheck, readings: Omit<WearReadings, 'part'>
   const verdict: Verdict = tooBig ? 'too big' : tooSmall ? 'too small' : 'inside';
   const worst = tooBig ? largest : tooSmall || sags ? smallest : largest;
   const noSlack = sags ? signOf(smallest.um) <= 0 : signOf(smallest.um) < 0;
-  const units = usable ? gaps.flatMap((gap) => unitMeant(gap, usable) ?? []) : [];
+  const apart = sizesApart(readings);
   const doubts: GapRemark[] = [
     ...(noSlack ? [{ remark: 'no slack' } as const] : []),
-    ...units.slice(0, 1).map((meant) => ({ remark: 'other unit', meant }) as const),
+    ...apart,
+    ...(usable && apart.length === 0 ? digitDoubts(gaps, usable).slice(0, 1).map(ofPart) : []),
   ];
   const judged = usable && !speakAgainst(doubts);
   return {
@@ -59,6 +68,23 @@ export function judgeWear(check: WearCheck, readings: Omit<WearReadings, 'part'>
     ...(judged && { verdict }),
     remarks: [...doubts, ...limits],
   };
+}
+
+// Gaps are sorted, so a place would not be where it was read.
+function ofPart(remark: GapRemark): GapRemark {
+  return remark.remark === 'other unit' ? { remark: 'other unit', meant: remark.meant } : remark;
+}
+
+function sizesApart({ bore, shaft }: Omit<WearReadings, 'part'>): GapRemark[] {
+  const [bores, shafts] = [sorted(bore), sorted(shaft)];
+  const pairs = [
+    [bores.at(-1), shafts[0]],
+    [bores[0], shafts.at(-1)],
+  ] as const;
+  const odd = pairs.find(([a, b]) => {
+    return a && b && compare(times(sizeOf(minus(a.um, b.um)), fraction(10)), sizeOf(a.um)) > 0;
+  });
+  return odd?.[0] && odd[1] ? [{ remark: 'sizes apart', bore: odd[0], shaft: odd[1] }] : [];
 }
 
 // From the smallest to the largest, whatever the order in which they were read.

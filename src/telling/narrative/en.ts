@@ -577,6 +577,10 @@ export const en = {
     'Too small by about the thickness of one {kinds}: a plate is doubled. Count, before you select anything.',
   'remark.other unit':
     '{of, select, place {Place {place}. } friction {Friction {place}. } steel {Steel {place}. } cone {Cone {place}. } other {}}{meant, select, in {Were inches meant? In them the same digits would be inside the limits. Correct the unit.} thou {Were thousandths of an inch meant? In them the same digits would be inside the limits. Correct the unit.} um {Were micrometres meant? In them the same digits would be inside the limits. Correct the unit.} other {Were millimetres meant? In them the same digits would be inside the limits. Correct the unit.}}',
+  'remark.point slipped':
+    'Was {meant} meant? {read} is far outside, and a point slips easily. Read it again, and correct it; a second reading beside it that says the same stands by it.',
+  'remark.sizes apart':
+    'A bore of {bore} and a shaft of {shaft} do not belong together: a point has slipped, or a unit is wrong. Measure both again.',
   'remark.uneven torque':
     'The readings go from {least} to {most}: so they prove nothing. A tight spot, a rough bearing or dirt reads like this: turn it some times both ways, find it, and read again.',
   'remark.uneven':

@@ -574,6 +574,10 @@ export const es: Messages = {
     'Falta más o menos el espesor de un {kinds}: hay un disco de más. Cuente antes de elegir nada.',
   'remark.other unit':
     '{of, select, place {Sitio {place}. } friction {Disco de fricción {place}. } steel {Disco de acero {place}. } cone {Cono {place}. } other {}}{meant, select, in {¿Eran pulgadas? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} thou {¿Eran milésimas de pulgada? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} um {¿Eran micrómetros? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} other {¿Eran milímetros? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.}}',
+  'remark.point slipped':
+    '¿Eran {meant}? {read} queda muy fuera, y la coma se corre con facilidad. Lea otra vez y corrija; otra lectura al lado que diga lo mismo la confirma.',
+  'remark.sizes apart':
+    'Un alojamiento de {bore} y un eje de {shaft} no van juntos: se corrió la coma, o la unidad no es esa. Mida los dos otra vez.',
   'remark.uneven torque':
     'Las lecturas van de {least} a {most}: así no prueban nada. Así se lee un punto duro, un rodamiento áspero o suciedad: gírelo unas veces en los dos sentidos, búsquelo y lea otra vez.',
   'remark.uneven':

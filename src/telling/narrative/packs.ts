@@ -91,6 +91,21 @@ export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm
       });
     case 'other torque unit':
       return voice.say('remark.other torque unit', { meant: keyOf(remark.meant) });
+    case 'point slipped':
+      return voice.say('remark.point slipped', {
+        read: lengthText(remark.read, voice, first),
+        meant: lengthText(remark.meant, voice, first),
+      });
+    case 'torque slipped':
+      return voice.say('remark.point slipped', {
+        read: torqueText(remark.read, voice),
+        meant: torqueText(remark.meant, voice),
+      });
+    case 'sizes apart':
+      return voice.say('remark.sizes apart', {
+        bore: lengthText(remark.bore, voice, first),
+        shaft: lengthText(remark.shaft, voice, first),
+      });
     case 'uneven torque':
       return voice.say('remark.uneven torque', {
         least: torqueText(remark.least, voice),

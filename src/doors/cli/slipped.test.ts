@@ -1,0 +1,42 @@
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { ask } from './asked.ts';
+
+const K = path.resolve('trains/kestrel-three-speed.train.yaml');
+const D = path.resolve('trains/dunlin-final-drive.train.yaml');
+const folder = fs.mkdtempSync(path.join(fs.realpathSync(os.tmpdir()), 'holdturn-cli-slipped-'));
+const file = path.join(folder, 'read.yaml');
+afterAll(() => fs.rmSync(folder, { recursive: true }));
+
+describe('digits that cannot be meant are asked about, and nothing is chosen', () => {
+  it.each([
+    ['endplay', K, 'turbine shaft: [4.4 mm]', 'point slipped'],
+    [
+      'endplay',
+      K,
+      'turbine shaft: { play: [0.82 mm], again: { fitted: 2.00 mm, read: [0.44 in] } }',
+      'other unit',
+    ],
+    ['pack', K, 'forward clutch: { feeler: [1.02 mm, 102 mm, 1.03 mm] }', 'point slipped'],
+    ['band', K, 'intermediate band: { travel: [22.0 mm] }', 'point slipped'],
+    ['wear', K, 'stator bushing: { bore: [38.10 mm], shaft: [3.803 mm] }', 'sizes apart'],
+    ['wear', K, 'front planets: { read: [5.0 mm] }', 'point slipped'],
+    ['preload', D, 'differential bearings: { turning: [1200 Nm] }', 'torque slipped'],
+  ] as const)('%s: %3$s', async (verb, train, text, remark) => {
+    fs.writeFileSync(file, text);
+    const { out, exit } = await ask(`${verb} ${train} ${file}`);
+    const [its] = JSON.parse((await ask(`${verb} ${train} ${file} --json`)).out);
+    const remarks = its.remarks.map((one: { remark: string }) => one.remark);
+    expect([exit, its.selection ?? null]).toEqual([1, null]);
+    expect(remarks).toContain(remark);
+    expect(out).not.toMatch(/Fit the|Drive in|Squeeze them|That closes|Replace the/u);
+  });
+
+  it('but not where a second reading stands by it', async () => {
+    fs.writeFileSync(file, 'front planets: { read: [5.0 mm, 5.1 mm] }');
+    const [its] = JSON.parse((await ask(`wear ${K} ${file} --json`)).out);
+    expect([its.verdict, its.remarks]).toEqual(['too big', []]);
+  });
+});
