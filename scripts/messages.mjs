@@ -8,12 +8,9 @@ import { parse } from '@formatjs/icu-messageformat-parser';
 export const messagesBeside = {
   name: 'messages-beside',
   setup({ onLoad }) {
-    onLoad({ filter: /\/narrative\/message\.ts$/ }, async () => {
-      const languages = JSON.stringify(Object.keys(await messages()));
-      return {
-        contents: `export const LANGUAGES = ${languages};\nexport async function learn() {}\n${MESSAGE_OF}`,
-      };
-    });
+    onLoad({ filter: /\/narrative\/message\.ts$/ }, () => ({
+      contents: `export async function learn() {}\n${MESSAGE_OF}`,
+    }));
   },
 };
 
@@ -32,8 +29,6 @@ import { en } from './en.ts';
 
 const texts = { en };
 const later = { es: async () => (await import('./es.ts')).es };
-
-export const LANGUAGES = ['en', ...Object.keys(later)];
 
 export async function learn(language) {
   texts[language] ??= await later[language]();

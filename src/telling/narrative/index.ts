@@ -28,7 +28,8 @@ export {
   testName,
 } from './suspicion.ts';
 export { type Doing, doingOf, MARKS } from './marks.ts';
-export { type Language, LANGUAGES, learn } from './message.ts';
+export { type Language, LANGUAGES } from './language.ts';
+export { learn } from './message.ts';
 export type { MessageId } from './messages.ts';
 export { type Arguments, keyOf, visible, type Voice, voiceOf } from './voice.ts';
 export { growlerText, leftText, stopText } from './triage.ts';

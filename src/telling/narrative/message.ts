@@ -1,14 +1,11 @@
 import { parse } from '@formatjs/icu-messageformat-parser';
 import { en } from './en.ts';
 import { es } from './es.ts';
+import type { Language } from './language.ts';
 import type { MessageId, Messages } from './messages.ts';
 
-/** A new language is one file with every id of `en`, and its place here. */
-const TEXTS = { en, es } satisfies Record<string, Messages>;
-
-export type Language = keyof typeof TEXTS;
-
-export const LANGUAGES = Object.keys(TEXTS) as readonly Language[];
+/** A new language is one file with every id of `en`, its name in `LANGUAGES`, and its place here. */
+const TEXTS: Readonly<Record<Language, Messages>> = { en, es };
 
 /** What is filled in and joined up. */
 export type Message = ReturnType<typeof parse>;

@@ -4,7 +4,7 @@ import { fraction } from '../../engine/linear/index.ts';
 import { en } from './en.ts';
 import { es } from './es.ts';
 import type { MessageId, Messages } from './messages.ts';
-import { LANGUAGES } from './message.ts';
+import { LANGUAGES } from './language.ts';
 import { keyOf, visible, voiceOf } from './voice.ts';
 
 const OTHERS: readonly [string, Messages][] = [['es', es]];

@@ -2,10 +2,11 @@ import { formatToParts } from 'intl-messageformat';
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
 import { type Rational, toNumber, toText } from '../../engine/linear/index.ts';
 import { CASE, type MemberName } from '../../engine/train/index.ts';
-import { type Language, type Message, messageOf } from './message.ts';
+import type { Language } from './language.ts';
+import { type Message, messageOf } from './message.ts';
 import type { MessageId } from './messages.ts';
 
-export type { Language } from './message.ts';
+export type { Language } from './language.ts';
 export type Arguments = Readonly<Record<string, string | number>>;
 
 /** One language's way to say things. */
