@@ -82,6 +82,7 @@ export type {
   PreloadShelf,
   TorqueLimit,
   Connection,
+  Departure,
   DeviceKind,
   Pawl,
   WearCheck,
@@ -102,7 +103,7 @@ export type { Quantile, Share, WrittenUnit } from './shop/length/index.ts';
 export type { TallyRow } from './shop/lessons/index.ts';
 export type { AgainReadings, MeanGap, GapRemark } from './shop/limits/index.ts';
 export type { PreloadRemark, Torque, TorqueBounds } from './shop/preload/index.ts';
-export type { Replaced, EntryDraft } from './shop/records/index.ts';
+export type { Replaced, WithLimits, EntryDraft } from './shop/records/index.ts';
 export type { Objection } from './telling/narrative/index.ts';
 export type {
   Caution,

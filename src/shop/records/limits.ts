@@ -40,7 +40,8 @@ export function withLimitsOf(job: FoldedJob, train: Train): WithLimits {
   return its;
 }
 
-interface WithLimits {
+/** A train with a job's limits laid over the file's, and what of them was told. */
+export interface WithLimits {
   readonly train: Train;
   readonly replaced: readonly Replaced[];
   readonly problems: readonly Problem[];
