@@ -1,5 +1,6 @@
 import path from 'node:path';
-import { entryMeant, entryTold, jobIn, mustFit } from '../../asking/job/index.ts';
+import { openIn } from '../../asking/build/index.ts';
+import { entryMeant, entryTold, jobIn, mustFit, openJob } from '../../asking/job/index.ts';
 import { NoAnswer } from '../../asking/request/index.ts';
 import {
   entryText,
@@ -106,9 +107,13 @@ function added(
   if (told) checkTold(told, { ...before, entries: others }, file, session);
   kept(file, session, (ledger) => ledger.append(file, text));
   const values = { id, strikes: strikes ? 'yes' : 'no', struck: strikes?.id ?? '' };
+  const open = told?.kind === 'signed' ? openWhere(before, file, session) : [];
+  const voice = voiceOf(session.language);
+  const more =
+    open.length > 0 ? [voice.say('job.open', { open: voice.list(open.map(visible)) })] : [];
   return session.options.json
-    ? json({ id, at, who })
-    : done(voiceOf(session.language).say('job.added', values));
+    ? json({ id, at, who, ...(told?.kind === 'signed' && { open }) })
+    : done([voice.say('job.added', values), ...more].join('\n'));
 }
 
 function shown(file: string, words: readonly string[], session: Session): Reply {
@@ -152,6 +157,13 @@ function ledgerOf({ ledger }: World): Ledger {
 
 // Refuses what the train does not know: that of --train, else the job's own, where it still
 // stands beside the job. Without one only the form is known to be right.
+// What is open where the train is there to ask: told to whoever signs, and it prevents nothing.
+function openWhere(before: FoldedJob, file: string, session: Session): readonly string[] {
+  const trainFile = session.options.train ?? beside(before, file, session);
+  if (trainFile === undefined) return [];
+  return openIn(trainOf(trainFile, session), openJob(givenIn(file, session.world)));
+}
+
 function checkTold(told: Told, before: FoldedJob, file: string, session: Session): void {
   const trainFile = session.options.train ?? beside(before, file, session);
   if (trainFile === undefined) return;

@@ -110,3 +110,15 @@ describe('a limit of a job', () => {
     expect(exit).toBe(2);
   });
 });
+
+it('says to whoever signs what is still open, and prevents nothing', async () => {
+  fs.rmSync(file, { force: true });
+  await ask(`job new "${file}" --unit u --by TW --train ${D}`);
+  expect((await add('signed "ready for assembly"')).out).not.toContain('still open');
+  await add('reading "differential bearings" "gap: [0.08 mm]"');
+  const { out, exit } = await add('signed "ready to go out"');
+  expect([exit, out.includes('still open')]).toEqual([0, true]);
+  expect(out).toContain('differential bearings');
+  await add('reading "differential bearings" "turning: [1.4 Nm]"');
+  expect((await add('signed "ready to go out"')).out).not.toContain('still open');
+});

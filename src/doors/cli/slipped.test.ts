@@ -40,3 +40,9 @@ describe('digits that cannot be meant are asked about, and nothing is chosen', (
     expect([its.verdict, its.remarks]).toEqual(['too big', []]);
   });
 });
+
+it('what the sizes of the file leave is told no coarser for a coarse reading', async () => {
+  fs.writeFileSync(file, 'turbine shaft: [18 mm]');
+  const { out } = await ask(`endplay ${K} ${file}`);
+  expect(out.replaceAll(/\s+/gu, ' ')).toContain('0.50 mm (0.0197 in), ± 0.27 mm');
+});

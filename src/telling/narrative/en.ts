@@ -960,6 +960,7 @@ export const en = {
   'job.strikes': 'strikes {id}: {because}',
   'job.struck': 'struck by {who} in {id}',
   'job.new': '{file} is opened.',
+  'job.open': '! Signed with this still open, outside, in doubt or not proved: {open}.',
   'job.added':
     '{id} is written down.{strikes, select, yes { It strikes {struck} through.} other {}}',
   'sheet.job.none': 'Nothing has been written down yet.',

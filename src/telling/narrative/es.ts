@@ -957,6 +957,7 @@ export const es: Messages = {
   'job.strikes': 'tacha {id}: {because}',
   'job.struck': 'tachado por {who} en {id}',
   'job.new': '{file} queda abierto.',
+  'job.open': '! Se firma con esto aún abierto, fuera de límites, en duda o sin probar: {open}.',
   'job.added': '{id} queda anotado.{strikes, select, yes { Tacha {struck}.} other {}}',
   'sheet.job.none': 'Aún no hay nada anotado.',
   'sheet.job.struck': 'Tachado por {who}, {at}: {because}',

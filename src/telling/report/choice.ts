@@ -1,4 +1,4 @@
-import { fraction, opposite, type Rational, signOf } from '../../engine/linear/index.ts';
+import { compare, fraction, opposite, type Rational, signOf } from '../../engine/linear/index.ts';
 import type { Gap, Length } from '../../shop/length/index.ts';
 import {
   type Again,
@@ -104,6 +104,11 @@ export function thickerTexts(
 
 export function verdictText(verdict: Verdict | undefined, voice: Voice): string {
   return voice.say('verdict', { verdict: keyOf(verdict ?? 'none') });
+}
+
+/** A tool no coarser than hundredths: what the file's own sizes leave is no coarser for a coarse reading. */
+export function fineTool(tool: Length | undefined): Length {
+  return tool && compare(tool.stepUm, HUNDREDTHS.stepUm) < 0 ? tool : HUNDREDTHS;
 }
 
 /** What is told where no tool was used: hundredths of a millimetre. */

@@ -6,6 +6,7 @@ import { asFineAs, boundsText, keyOf, lengthText, visible, voiceOf } from '../na
 import {
   choiceLines,
   closedLines,
+  fineTool,
   gapTexts,
   HUNDREDTHS,
   remarkLines,
@@ -72,7 +73,7 @@ function shaftLines(judgement: EndPlayJudgement, page: Page): string[] {
         )
       : []),
     ...(thicker ? lines(voice.say('endplay.add', thickerTexts(thicker, tool, page))) : []),
-    ...(drawn ? lines(voice.say('endplay.stack', gapTexts(drawn, tool, page))) : []),
+    ...(drawn ? lines(voice.say('endplay.stack', gapTexts(drawn, fineTool(tool), page))) : []),
     ...(draws ? ['', ...drawsLines(draws, tool, page)] : []),
     ...section(voice.say('pack.first'), besides, page),
     ...section(

@@ -14,6 +14,7 @@ import {
 import {
   choiceLines,
   closedLines,
+  fineTool,
   gapTexts,
   HUNDREDTHS,
   remarkLines,
@@ -103,7 +104,7 @@ function answerLines(judgement: PackJudgement, page: Page): string[] {
     lines.push(...paragraph(voice.say('pack.thicker', values), page));
   }
   if (drawn) {
-    const values = gapTexts(drawn, judged?.clearance ?? HUNDREDTHS, page);
+    const values = gapTexts(drawn, fineTool(judged?.clearance), page);
     lines.push(...paragraph(voice.say('pack.drawn', values), page));
   }
   if (draws) {
