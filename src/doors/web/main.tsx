@@ -1,5 +1,6 @@
 import { effect } from '@preact/signals';
 import { render } from 'preact';
+import { LANGUAGES, learn } from '../../telling/narrative/index.ts';
 import { LOOKS } from '../../telling/scene/index.ts';
 import { Bench } from './bench/index.ts';
 import { isCalm } from './calm.ts';
@@ -31,5 +32,6 @@ firstPictureIsUp(
   () => void desk.begin(),
 );
 
-// After the first picture, which must not wait for it.
+// After the first picture, which must not wait for it; every language, for want of a network later.
 setTimeout(workOffline, 1000);
+setTimeout(() => void Promise.allSettled(LANGUAGES.map(learn)), 2000);

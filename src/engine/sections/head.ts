@@ -79,7 +79,7 @@ export const OUTPUT = section({
       const other = ends.get(body);
       if (other) findings.error(place, { problem: 'end taken', member, ...other });
       else if (onPins.has(body as number) && gearing.planets.some((its) => its.member === member)) {
-        findings.error(place, { problem: 'planet as an end', member });
+        findings.warning(place, { problem: 'planet as an end', member });
       }
       ends.set(body, { by: member, end: 'output' });
     });

@@ -109,8 +109,6 @@ export type Mistake =
       readonly by: string;
       readonly end: 'input' | 'output';
     }
-  /** What turns on a pin comes round with its carrier: no shaft drives it, and none is driven. */
-  | { readonly problem: 'planet as an end'; readonly member: string }
   /** Only the planets of plain, pair and stepped sets can be shared. */
   | { readonly problem: 'cannot share'; readonly set: string }
   | { readonly problem: 'shares in a circle'; readonly sets: readonly string[] }
@@ -155,6 +153,8 @@ export type Mistake =
 
 /** What lets a text be a train, but is likely not what was meant. */
 export type Doubt =
+  /** What turns on a pin goes round with its carrier: a shaft is seldom driven by it. */
+  | { readonly problem: 'planet as an end'; readonly member: string }
   /** A name that stands nowhere else and looks like one that does. */
   | { readonly problem: 'lonely name'; readonly name: string; readonly near: string }
   /** A device whose two members are one body: it can do nothing. */

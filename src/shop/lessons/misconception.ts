@@ -30,7 +30,6 @@ export const MISCONCEPTIONS = [
   'applied means driving',
   'more devices tie up',
   'neutral means still',
-  'neutral means all free',
   'braking always',
   'one-way ends braking', // "there is a one-way clutch in it, so no engine braking"
   'still means no torque',

@@ -66,7 +66,8 @@ export function brakingQuestion({ train, setting, worked }: AskedGear): Draft[] 
 export function freeQuestion({ train, setting, worked }: AskedGear): Draft[] {
   const { facts, state } = worked.drive;
   const free = facts.flatMap((fact) => (fact.fact === 'free' ? fact.members : []));
-  if (state === 'tied up' || free.length === 0) return [];
+  // In neutral everything behind the input may turn: what of it is settled is a matter of words.
+  if (state !== 'driving' || free.length === 0) return [];
   const { bodies, onPins, bodyOf } = assemble(train);
   const turning = bodies.flatMap(({ label }, body) => {
     return body === 0 || onPins.has(body) || body === bodyOf(train.input) ? [] : [label];
@@ -74,8 +75,8 @@ export function freeQuestion({ train, setting, worked }: AskedGear): Draft[] {
   const output = bodies[bodyOf(train.output) ?? 0]?.label ?? train.output;
   const are = (members: readonly string[]): Answer => ({ answer: 'members', members });
   const wrong: Wrong[] = [
-    [state === 'neutral' ? 'neutral means still' : 'always settled', are([])],
-    [state === 'neutral' ? 'neutral means all free' : 'nothing settles it', are(turning)],
+    ['always settled', are([])],
+    ['nothing settles it', are(turning)],
     ['always settled', are(turning.filter((name) => !free.includes(name)))],
     ['always settled', are(free.filter((name) => name !== output))],
   ];

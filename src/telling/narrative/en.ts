@@ -49,7 +49,7 @@ export const en = {
   'fact.over-runs':
     '{size, select, none {The {device} over-runs; nothing settles how fast.} 1 {The {device} over-runs at {end, select, input {the speed of the input} output {the speed of the output} given {a speed of 1} other {the speed of your hand}}.} other {The {device} over-runs at {end, select, input {{size} times the speed of the input} output {{size} times the speed of the output} given {a speed of {size}} other {{size} times the speed of your hand}}.}}',
   'fact.idle':
-    '{because, select, over_run {The {device} is on but carries nothing, because the {other} over-runs: nothing holds its member.} other {The {device} is on but carries nothing.}}',
+    '{because, select, over_run {The {device} is on but carries nothing, because the {other} over-runs: nothing pushes on it.} other {The {device} is on but carries nothing.}}',
   'fact.result':
     '{end, select, output {For each turn of the input the output, the {member}, turns {way} {turns}: the ratio is {ratio}.} other {For each turn of the output the input, the {member}, turns {way} {turns}: the ratio is {ratio}.}}',
   'fact.result.given':
@@ -166,7 +166,7 @@ export const en = {
   'problem.end taken':
     '{end, select, input {the output is the input: {member} turns with {by}; name the member that drives the load} other {one output by two names: {member} turns with {by}; name it once}}',
   'problem.planet as an end':
-    'a planet is no output: {member} goes round with its carrier; name a member on the axis',
+    'a planet as the output: {member} goes round with its carrier; is a member on the axis meant?',
   'problem.forward against':
     'most gears that drive turn the output the other way than {key} says: is it seen from the input end?',
   'problem.forward taken':
@@ -837,8 +837,6 @@ export const en = {
     'Several devices may be on together, as long as they do not ask for different speeds of one member.',
   'misconception.neutral means still':
     'Neutral does not mean that nothing can turn, and tied up does not mean neutral. In neutral members spin, some at no fixed speed; tied up, the input cannot turn.',
-  'misconception.neutral means all free':
-    'Not everything is free in neutral: what is joined to the input, or held, has a speed that is settled.',
   'misconception.braking always':
     'Engine braking does not come with every gear. What holds under power must hold the other way too, and a one-way clutch over-runs.',
   'misconception.one-way ends braking':

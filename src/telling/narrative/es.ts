@@ -25,7 +25,7 @@ export const es: Messages = {
   'fact.given':
     '{still, select, yes {{member} se mantiene sin girar.} other {Se hace girar {member} {way} a {speed}, {seen}.}}',
   'fact.carries':
-    '{kind, select, one_way {La rueda libre {device} se bloquea y lleva la carga de {from} a {to}, que empuja {way} con {torque}.} brake {El freno {device} lleva la carga de {from} a {to}, que empuja {way} con {torque}.} band {La banda {device} lleva la carga de {from} a {to}, que empuja {way} con {torque}.} other {El embrague {device} lleva la carga de {from} a {to}, que empuja {way} con {torque}.}}',
+    '{kind, select, one_way {La rueda libre {device} se bloquea y lleva la carga de {from} a {to}, y lo empuja {way} con {torque}.} brake {El freno {device} lleva la carga de {from} a {to}, y lo empuja {way} con {torque}.} band {La banda {device} lleva la carga de {from} a {to}, y lo empuja {way} con {torque}.} other {El embrague {device} lleva la carga de {from} a {to}, y lo empuja {way} con {torque}.}}',
   'fact.works':
     '{count, plural, =0 {El juego planetario {set} empuja {ports}.} one {{drivers} mueve el juego planetario {set}, que empuja {ports}.} other {{drivers} mueven el juego planetario {set}, que empuja {ports}.}}',
   'fact.works.port':
@@ -46,13 +46,13 @@ export const es: Messages = {
   'fact.over-runs':
     '{size, select, none {La rueda libre {device} gira libre; nada determina a qué velocidad.} 1 {La rueda libre {device} gira libre a {end, select, input {la velocidad de la entrada} output {la velocidad de la salida} given {una velocidad de 1} other {la velocidad de la mano}}.} other {La rueda libre {device} gira libre a {end, select, input {{size} veces la velocidad de la entrada} output {{size} veces la velocidad de la salida} given {una velocidad de {size}} other {{size} veces la velocidad de la mano}}.}}',
   'fact.idle':
-    '{because, select, over_run {Se aplica {device}, pero no lleva carga, porque la rueda libre {other} gira libre: nada retiene su miembro.} other {Se aplica {device}, pero no lleva carga.}}',
+    '{because, select, over_run {Se aplica {device}, pero no lleva carga, porque la rueda libre {other} gira libre: nada lo empuja.} other {Se aplica {device}, pero no lleva carga.}}',
   'fact.result':
     '{end, select, output {Por cada vuelta de la entrada, la salida, {member}, da {turns} {way}: la relación es {ratio}.} other {Por cada vuelta de la salida, la entrada, {member}, da {turns} {way}: la relación es {ratio}.}}',
   'fact.result.given':
     '{still, select, yes {La salida, {member}, queda entonces quieta.} other {La salida, {member}, gira entonces {way} a {speed}.}}',
   'fact.neutral':
-    '{end, select, output {Nada hace girar la salida, {member}, contra su carga: punto muerto.} other {Nada hace girar la entrada, {member}: puede quedarse quieta, y el tren rueda libre en retención.}}',
+    '{end, select, output {Nada hace girar la salida, {member}, contra su carga: punto muerto.} other {Nada hace girar la entrada, {member}: puede quedarse quieta, y en retención el motor no es arrastrado.}}',
   'fact.tied up':
     '{end, select, given {Estas velocidades no pueden darse juntas: el tren está bloqueado.} input {La entrada, {member}, no puede girar {way}: el tren está bloqueado.} rolled {La salida, {member}, no puede girar {way}: el tren no rueda hacia atrás.} other {La salida, {member}, no puede girar {way}: el tren está bloqueado.}}',
   'fact.free':
@@ -164,7 +164,7 @@ export const es: Messages = {
   'problem.end taken':
     '{end, select, input {la salida es la entrada: {member} gira con {by}; nombre el miembro que mueve la carga} other {una salida con dos nombres: {member} gira con {by}; nómbrela una vez}}',
   'problem.planet as an end':
-    'un satélite no es salida: {member} da vueltas con su portasatélites; nombre un miembro del eje',
+    'un satélite como salida: {member} da vueltas con su portasatélites; ¿no será un miembro del eje?',
   'problem.forward against':
     'la mayoría de las marchas giran la salida en sentido contrario al que dice {key}: ¿está visto desde el extremo de entrada?',
   'problem.forward taken':
@@ -834,8 +834,6 @@ export const es: Messages = {
     'Varios elementos pueden estar aplicados a la vez, mientras no pidan velocidades distintas a un mismo miembro.',
   'misconception.neutral means still':
     'Punto muerto no significa que nada gire, y bloqueado no es punto muerto. En punto muerto hay miembros que giran, algunos sin velocidad fija; bloqueado, la entrada no puede girar.',
-  'misconception.neutral means all free':
-    'En punto muerto no todo queda libre: lo unido a la entrada, o retenido, tiene una velocidad determinada.',
   'misconception.braking always':
     'No toda marcha da freno motor. Lo que retiene en tracción debe retener también en el otro sentido, y una rueda libre gira libre.',
   'misconception.one-way ends braking':

@@ -60,7 +60,7 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
   'planet as an end': [
     [
       { member: 'front.planet' },
-      'a planet is no output: front.planet goes round with its carrier; name a member on the axis',
+      'a planet as the output: front.planet goes round with its carrier; is a member on the axis meant?',
     ],
   ],
   'forward against': [

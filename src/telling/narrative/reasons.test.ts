@@ -25,12 +25,12 @@ const SAID: readonly [Fact, string, string][] = [
       torque: ONE,
     },
     'The forward clutch carries the load from the turbine shaft to the front ring, pushing it clockwise with the input torque.',
-    'El embrague «forward clutch» lleva la carga de «turbine shaft» a «front ring», que empuja en sentido horario con el par de entrada.',
+    'El embrague «forward clutch» lleva la carga de «turbine shaft» a «front ring», y lo empuja en sentido horario con el par de entrada.',
   ],
   [
     { fact: 'carries', device: 'roller', kind: 'one-way', from: 'sun shell', to: 'race', ...push },
     'The roller locks and carries the load from the sun shell to the race, pushing it anticlockwise with 16/11 = 1.455 times input torque.',
-    'La rueda libre «roller» se bloquea y lleva la carga de «sun shell» a «race», que empuja en sentido antihorario con 16/11 = 1,455 veces el par de entrada.',
+    'La rueda libre «roller» se bloquea y lleva la carga de «sun shell» a «race», y lo empuja en sentido antihorario con 16/11 = 1,455 veces el par de entrada.',
   ],
   [
     {
@@ -147,8 +147,8 @@ const SAID: readonly [Fact, string, string][] = [
   ],
   [
     { fact: 'idle', device: 'second brake', overRunning: 'second roller' },
-    'The second brake is on but carries nothing, because the second roller over-runs: nothing holds its member.',
-    'Se aplica «second brake», pero no lleva carga, porque la rueda libre «second roller» gira libre: nada retiene su miembro.',
+    'The second brake is on but carries nothing, because the second roller over-runs: nothing pushes on it.',
+    'Se aplica «second brake», pero no lleva carga, porque la rueda libre «second roller» gira libre: nada lo empuja.',
   ],
   [
     { fact: 'idle', device: 'second brake' },

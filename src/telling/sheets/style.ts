@@ -53,6 +53,8 @@ export const STYLE = `
   width: 100%, stroke: 1.6pt + black, inset: 4mm, above: 4mm, below: 5mm,
   grid(columns: (14mm, 1fr), column-gutter: 4mm, sign(14mm), {
     text(13pt, weight: "bold", title)
+    // A long list keeps to one page, with its last line on it.
+    set text(9.6pt) if lines.len() > 12
     list(marker: [–], body-indent: 2mm, spacing: 0.6em,
       ..lines.map(line => text(weight: "semibold", line)))
   }),

@@ -18,7 +18,7 @@ export function Reader() {
       <select
         aria-label={say.language}
         value={language.value}
-        onChange={({ currentTarget }) => void speak(currentTarget.value as Language)}
+        onChange={({ currentTarget }) => void choose(currentTarget)}
       >
         {LANGUAGES.map((name) => (
           <option key={name} value={name} lang={name}>
@@ -53,4 +53,10 @@ export function Reader() {
       </button>
     </Menu>
   );
+}
+
+// What is not to be had is not shown as chosen.
+async function choose(box: HTMLSelectElement): Promise<void> {
+  await speak(box.value as Language);
+  box.value = language.value;
 }
