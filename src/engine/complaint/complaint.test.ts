@@ -22,6 +22,8 @@ function told({ symptom, places, except, shift, heat, load }: Claim): string {
 describe('a complaint in the driver’s words', () => {
   it.each([
     ['no reverse', ['no drive in R']],
+    ['no drive in R', ['no drive in R']],
+    ['no drive in drive', ['no drive in D']],
     ['It slips in second when hot', ['slips in 2 hot']],
     ['when it is hot, second slips and third flares', ['slips in 2 hot', 'flares in 3 hot']],
     ['slips in second when hot, no reverse', ['slips in 2 hot', 'no drive in R']],

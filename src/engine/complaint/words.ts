@@ -53,7 +53,7 @@ const PLACES: readonly (readonly [Place, string])[] = [
   ['N', 'neutral|n|punto muerto|neutro'],
   ['P', 'park|p|estacionamiento'],
   ['L', 'low|l|corta'],
-  ['D', '(?<!the )drive|d|directa|forward|adelante'],
+  ['D', '(?<!the )(?<!no )(?<!not )drive|d|directa|forward|adelante'],
   ['top', 'top|overdrive|od|highest|la mas larga|sobremarcha'],
   [
     'all',
