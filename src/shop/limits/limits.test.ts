@@ -6,6 +6,7 @@ import {
   type Bounds,
   boundsOf,
   type Limited,
+  meanGap,
   toldApart,
   unitMeant,
   usableBounds,
@@ -94,5 +95,17 @@ describe('a unit is asked about', () => {
     ['1/64 in', '0.60 mm', '0.80 mm', undefined],
   ] as const)('%s with %s to %s: %s', (text, least, most, unit) => {
     expect(unitMeant(read(text), limits(least, most))).toBe(unit);
+  });
+});
+
+describe('readings round one gap', () => {
+  it.each([
+    [['1.40 mm', '1.42 mm', '1.60 mm'], '1.42 mm', 2],
+    [['1.10 mm', '1.42 mm', '1.60 mm'], '1.42 mm', 0],
+    [['1.50 mm', '1.20 mm', '1.50 mm'], undefined, 1],
+    [['1.50 mm'], undefined, 0],
+  ])('of %j, where %s is wanted, the worst is at place %d', (places, wanted, worst) => {
+    const gap = meanGap(places.map(read), wanted === undefined ? undefined : read(wanted).um);
+    expect(gap.worst).toBe(worst);
   });
 });
