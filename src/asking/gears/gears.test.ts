@@ -111,3 +111,14 @@ it('asks for one gear’s margins at a load with units', () => {
   expect(report).toMatchObject({ one: true, load: { pressureKpa: { num: 900, den: 1 } } });
   expect(report.gears.map(({ gear }) => gear)).toEqual(['2']);
 });
+
+describe('a one-way clutch by itself', () => {
+  it('is as the file describes it, and found the other way up where that is the fault', () => {
+    const fault = ['low sprag: backwards'];
+    const right = askHand(kestrel, { oneWay: 'low sprag' });
+    const found = askHand(kestrel, { oneWay: 'low sprag', fault });
+    if (right.asked !== 'races' || found.asked !== 'races') throw new Error('not the races');
+    expect(found.clutches.map(({ lets }) => lets)).toEqual(right.clutches.map(({ lets }) => lets));
+    expect([...right.turned, ...found.turned]).toEqual(['low sprag']);
+  });
+});

@@ -33,7 +33,13 @@ export type HandReply = {
       readonly asked: 'hands';
       readonly answers: readonly { readonly way: Way; readonly answer: HandAnswer }[];
     }
-  | { readonly asked: 'races'; readonly clutches: readonly OneWayClutch[] }
+  | {
+      readonly asked: 'races';
+      /** As the file describes them. */
+      readonly clutches: readonly OneWayClutch[];
+      /** The names of those that were found the other way up. */
+      readonly turned: ReadonlySet<string>;
+    }
 );
 
 export function askHand(file: Train, request: HandRequest): HandReply {
@@ -51,8 +57,16 @@ function racesOf(train: Train, name: string | true, request: HandRequest, stand:
   if (option) throw new NoAnswer({ refused: 'bad.one-way', option });
   const held = raceHeld(stand, request.hold);
   const all = train.devices.filter((device): device is OneWayClutch => device.kind === 'one-way');
-  const clutches = name === true ? all : [clutchOf(all, name)];
-  return { train, stand: held, asked: 'races', clutches };
+  const chosen = name === true ? all : [clutchOf(all, name)];
+  const turned = new Set<string>();
+  // A fault changes the unit, not what the file describes.
+  const clutches = chosen.map((clutch): OneWayClutch => {
+    const described = train.healthy?.devices.find((device) => device.name === clutch.name);
+    if (described?.kind !== 'one-way' || described.lets === clutch.lets) return clutch;
+    turned.add(clutch.name);
+    return { ...clutch, lets: described.lets };
+  });
+  return { train, stand: held, asked: 'races', clutches, turned };
 }
 
 const OF_HANDS = ['turn', 'way', 'on', 'range', 'gear'] as const;

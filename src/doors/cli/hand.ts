@@ -15,8 +15,8 @@ export function hand(file: string, session: Session): Reply {
   const page = { ...session.page, stand };
   if (reply.asked === 'races') {
     return options.json
-      ? json(oneWayJson(reply.clutches, language, stand))
-      : done(oneWayText(train, reply.clutches, page));
+      ? json(oneWayJson(reply.clutches, language, stand, reply.turned))
+      : done(oneWayText(train, reply.clutches, page, reply.turned));
   }
   const { answers } = reply;
   if (!options.json) {

@@ -76,6 +76,7 @@ export const en = {
   'one-way':
     'Hold the {hold, select, inner {inner} other {outer}} race of the {device} (the {held}) and turn the {hold, select, inner {outer} other {inner}} (the {turned}): {state, select, open {it turns freely both ways, and holds nothing.} locked {it locks both ways.} other {{seen}, fitted {fitted, select, other_way_up {the other way up} other {as described}}, it turns {free} freely and locks {locked}.}}',
   'one-way.none': 'This train has no one-way clutch.',
+  'one-way.turned': 'This one was found fitted the other way up.',
   'one-way.legend':
     'One way it should drag lightly and the other lock solid within a few degrees: try it at several angles. The words hold only with all four things: which race is held, which turns, seen from which end, which face is up.',
   fault:

@@ -72,6 +72,7 @@ export const es: Messages = {
   'one-way':
     'Retenga la pista {hold, select, inner {interior} other {exterior}} de {device} ({held}) y gire la {hold, select, inner {exterior} other {interior}} ({turned}): {state, select, open {gira libre en ambos sentidos y no retiene nada.} locked {se bloquea en ambos sentidos.} other {{seen}, montada {fitted, select, other_way_up {del revés} other {como se describe}}, gira libre {free} y se bloquea {locked}.}}',
   'one-way.none': 'Este tren no tiene ruedas libres.',
+  'one-way.turned': 'Esta se encontró montada del revés.',
   'one-way.legend':
     'En un sentido debe arrastrar apenas y en el otro bloquearse en seco en pocos grados: pruebe en varios ángulos. Las palabras valen solo con las cuatro cosas: qué pista se retiene, cuál gira, desde qué lado se mira, qué cara queda arriba.',
   fault:

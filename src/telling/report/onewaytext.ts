@@ -6,8 +6,13 @@ import { type Page, paragraph } from './page.ts';
 
 const FITTED = ['as described', 'other way up'] as const;
 
-/** The hand check of each clutch, fitted as described and the other way up. */
-export function oneWayText(train: Train, clutches: readonly OneWayClutch[], page: Page): string {
+/** The hand check of each clutch, as described and the other way up; `turned`: those found so. */
+export function oneWayText(
+  train: Train,
+  clutches: readonly OneWayClutch[],
+  page: Page,
+  turned: ReadonlySet<string> = new Set(),
+): string {
   const voice = voiceOf(page.language);
   const { stand = AT_THE_INPUT, language } = page;
   const told = clutches.flatMap((clutch) => [
@@ -16,6 +21,7 @@ export function oneWayText(train: Train, clutches: readonly OneWayClutch[], page
     ...fits(clutch).flatMap((fitted) =>
       paragraph(oneWayWords(clutch, { ...stand, fitted }, language), page),
     ),
+    ...(turned.has(clutch.name) ? paragraph(voice.say('one-way.turned'), page) : []),
   ]);
   return [
     ...paragraph(visible(train.name), page).map(page.ink.strong),
@@ -26,12 +32,14 @@ export function oneWayText(train: Train, clutches: readonly OneWayClutch[], page
 
 /**
  * A statement for each clutch and each way of fitting it, with the four things that it needs.
- * `free` is the way in which the race that is turned turns; null: both ways, or neither.
+ * `found`: it was found so, by what is wrong with the train. `free` is the way in which the race
+ * that is turned turns; null: both ways, or neither.
  */
 export function oneWayJson(
   clutches: readonly OneWayClutch[],
   language: Language,
   stand: Stand = AT_THE_INPUT,
+  turned: ReadonlySet<string> = new Set(),
 ): Json {
   return clutches.flatMap((clutch) =>
     fits(clutch).map((fitted): Json => {
@@ -44,6 +52,7 @@ export function oneWayJson(
         turned: inner ? clutch.second : clutch.first,
         seenFrom: stand.seenFrom,
         fitted,
+        found: turned.has(clutch.name) === (fitted === 'other way up'),
         free: clutch.stuck ? null : freeWay(clutch, here),
         text: oneWayWords(clutch, here, language),
       };
