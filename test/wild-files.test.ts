@@ -35,8 +35,8 @@ test(`damaged observations are read or told, never a throw (SEED=${seed})`, () =
     const text = wildText(seed + k, good);
     const { observations, problems } = readSeen(text, inquiry);
     const told = observations.length > 0 || problems.length > 0;
-    // A comment, or the mark that begins a document, says nothing.
-    const said = text.replace(/#.*/g, '').replace(/^---\s*$/gm, '');
+    // A comment, or the mark that begins or ends a document, says nothing.
+    const said = text.replace(/#.*/g, '').replace(/^(?:---|\.\.\.)\s*$/gm, '');
     expect(told || !/[^\s#]/.test(said), `SEED=${seed + k}`).toBe(true);
   }
 });
