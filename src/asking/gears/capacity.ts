@@ -1,5 +1,6 @@
 import {
   compare,
+  fraction,
   fromNumber,
   fromText,
   ONE,
@@ -44,6 +45,8 @@ export interface MarginReport {
   readonly one: boolean;
   /** Whether the engine's figures were typed, and none of the file's is used. */
   readonly typed: boolean;
+  /** The unit in which the pressure was typed: it is told in the same. */
+  readonly pressureUnit: string;
 }
 
 /** At full throttle in a forward range; common practice, no source. */
@@ -56,7 +59,8 @@ export function askCapacity(file: Train, request: CapacityRequest): MarginReport
   const gears = marginsAsked(train, request).at(load);
   if (gears.length === 0) throw new NoAnswer({ refused: 'no.ranges' });
   const one = request.gear !== undefined;
-  return { train, load, gears, one, typed: allTyped(train, request) };
+  const pressureUnit = pressureOf(request.pressure)?.unit ?? 'kPa';
+  return { train, load, gears, one, typed: allTyped(train, request), pressureUnit };
 }
 
 /** The margins of the gears that are chosen, to be asked at any load. */
@@ -66,11 +70,11 @@ export function marginsAsked(train: Train, choice: Choice = {}): Margins {
 
 /** The load that is asked about; refuses where nothing tells the engine's torque. */
 export function loadAsked({ engine }: Train, request: LoadRequest): Load {
-  const { pressure = `${USUAL_KPA}`, torque, stallRatio } = request;
+  const { pressure, torque, stallRatio } = request;
   const ours = engine?.['torque Nm'];
   if (torque === undefined && ours === undefined) throw new NoAnswer({ refused: 'no.torque' });
   return {
-    pressureKpa: some(pressure, (its) => quantityFrom(its, 'pressure', 'kPa')?.size, 'pressure'),
+    pressureKpa: some(pressure ?? `${USUAL_KPA}`, (its) => pressureOf(its)?.size, 'pressure'),
     engineNm:
       torque === undefined
         ? fromNumber(ours ?? 0)
@@ -80,6 +84,14 @@ export function loadAsked({ engine }: Train, request: LoadRequest): Load {
         ? fromNumber(engine?.['stall ratio'] ?? 1)
         : some(stallRatio, ratioOf, 'stall ratio'),
   };
+}
+
+// Of what no pump gives there is no answer, only figures.
+const MOST_KPA = fraction(100_000);
+
+function pressureOf(text = `${USUAL_KPA}`) {
+  const read = quantityFrom(text, 'pressure', 'kPa');
+  return read && compare(read.size, MOST_KPA) <= 0 ? read : undefined;
 }
 
 function gearsOf(train: Train, choice: Choice): readonly AskedGear[] {

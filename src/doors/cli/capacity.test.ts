@@ -73,6 +73,29 @@ describe('capacity', () => {
     expect(theirs).toBeCloseTo(ours ?? 0, 2);
   });
 
+  // A psi is 6.894757 kPa (NIST Special Publication 811, appendix B.8; told from memory).
+  it('tells pressures in the unit in which they were typed', async () => {
+    const { out } = await ask(`capacity ${K} --pressure "130 psi"`);
+    expect(out).toContain('what holds at 130 psi,');
+    expect(out).toContain('holds from, psi');
+    expect(out).not.toContain('kPa');
+    // 757.5 kPa, rounded up: in psi, and in bar to a tenth.
+    expect(out).toMatch(/D 1 .* forward clutch +110\n/u);
+    const bar = await ask(`capacity ${K} --pressure "9 bar" --lang es`);
+    expect(bar.out).toContain('qué aguanta a 9 bar');
+    expect(bar.out).toMatch(/D 1 .* 7,6\n/u);
+  });
+
+  it.each(['1e12', '99999999', '200 MPa', '0'])(
+    'says of a pressure that no pump gives what is to be typed: %s',
+    async (typed) => {
+      const { err, exit } = await ask(`capacity ${K} --pressure "${typed}"`);
+      expect(err).toContain(`no pressure to reckon with: ${typed};`);
+      expect(err).toContain('digits above 0 with their unit, up to 100 MPa');
+      expect(exit).toBe(2);
+    },
+  );
+
   it('tells whose figures they are, and which have no source', async () => {
     const { sources } = await margin(K);
     expect(sources['low sprag']).toEqual({ source: null, by: null });

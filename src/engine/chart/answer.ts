@@ -17,6 +17,8 @@ export interface ChartGear {
   readonly drive: State;
   /** Input speed / output speed; only when driving. */
   readonly ratio?: Rational;
+  /** The same before the file's final drive, where it has one. */
+  readonly beforeFinal?: Rational;
   /** As the vehicle travels: the way the healthy gear drives it, else forward. */
   readonly coast: State;
   /** In reverse, where the devices drive nothing and that is otherwise than forward. */
@@ -36,7 +38,10 @@ export interface Step {
   readonly to: number;
   readonly release?: string;
   readonly apply?: string;
-  /** A swap has two ways through: both devices on, or both off. Absent for a single change. */
-  readonly both?: State;
-  readonly neither?: State;
+  /**
+   * A swap has two ways through, each a place in `gears`: both devices on, or both off. Absent for a
+   * single change.
+   */
+  readonly both?: number;
+  readonly neither?: number;
 }

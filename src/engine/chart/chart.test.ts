@@ -84,7 +84,8 @@ describe('the chart of the common-sun train', () => {
     const swap = steps.find(
       ({ release, apply }) => release === 'forward clutch' && apply === 'direct clutch',
     );
-    expect(swap).toMatchObject({ both: 'tied up', neither: 'neutral' });
+    const through = [swap?.both, swap?.neither].map((place) => gears[place ?? -1]?.drive);
+    expect(through).toEqual(['tied up', 'neutral']);
     const plain = steps.find(
       ({ from, to }) => gears[from]?.named[0]?.gear === '1' && gears[to]?.named[0]?.gear === '2',
     );

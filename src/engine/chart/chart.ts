@@ -1,4 +1,12 @@
-import { coasting, ratioOf, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
+import {
+  beforeFinal,
+  coasting,
+  ratioOf,
+  type State,
+  stateOf,
+  underPower,
+  vehicleOf,
+} from '../flow/index.ts';
 import type { Rational } from '../linear/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge } from '../reckon/index.ts';
@@ -32,11 +40,20 @@ export function chart(train: Train): Chart {
 function chartGear(motion: Motion, on: readonly string[], named: readonly GearName[]): ChartGear {
   const drive = judge(motion, underPower(motion.train, on));
   const state = stateOf(drive);
-  const ratio = state === 'driving' ? { ratio: ratioOf(drive, 'input') as Rational } : {};
+  const ratio = state === 'driving' ? (ratioOf(drive, 'input') as Rational) : undefined;
+  const own = ratio && motion.train.finalDrive && beforeFinal(motion.train, ratio);
   const ways = vehicleOf(motion.train).ways(on, drive);
   const [coast, back] = ways.map((way) => stateOf(judge(motion, coasting(motion.train, on, way))));
   const inReverse = back && back !== coast && { inReverse: back };
-  return { on, drive: state, ...ratio, coast: coast as State, ...inReverse, named };
+  return {
+    on,
+    drive: state,
+    ...(ratio && { ratio }),
+    ...(own && { beforeFinal: own }),
+    coast: coast as State,
+    ...inReverse,
+    named,
+  };
 }
 
 // Combination (a bit a device) -> the gears that apply it.
@@ -67,8 +84,7 @@ function stepsOf(gears: readonly ChartGear[], devices: readonly string[]): Step[
         ...(onComing && { apply: onComing }),
       };
       if (offGoing && onComing) {
-        const [both, neither] = [gears[from | to]?.drive, gears[from & to]?.drive];
-        steps.push({ ...change, both: both as State, neither: neither as State });
+        steps.push({ ...change, both: from | to, neither: from & to });
       } else {
         steps.push(change);
       }

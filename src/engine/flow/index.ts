@@ -5,7 +5,7 @@ export { type Efficiency, type MeshEfficiency, USUAL_EFFICIENCY } from './effici
 export { elementsOf } from './element.ts';
 export type * from './fact.ts';
 export { coast, drive, flow, rollback } from './flow.ts';
-export { coasting, underPower, vehicleOf } from './vehicle.ts';
+export { beforeFinal, coasting, underPower, vehicleOf } from './vehicle.ts';
 export {
   type BodyAccount,
   type Entry,

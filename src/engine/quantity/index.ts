@@ -1,2 +1,2 @@
-export { quantityFrom } from './quantity.ts';
+export { quantityFrom, toldIn } from './quantity.ts';
 export { type Dimension, formOf } from './unit.ts';

@@ -1,4 +1,4 @@
-import { fraction, type Rational, times } from '../linear/index.ts';
+import { fraction, over, type Rational, times } from '../linear/index.ts';
 import { type Dimension, NUMBER, UNITS, wordsOf } from './unit.ts';
 
 /** A number with its unit as somebody wrote it: exact, however it was written. */
@@ -30,6 +30,13 @@ export function quantityFrom(
   const { num, den } = exactly(number);
   const step = times(fraction(1, den), unit.size);
   return { size: times(fraction(sign === '-' ? -num : num), step), step, unit: unit.name };
+}
+
+/** A size in the dimension's own unit, told in another by its plainest word: kPa in psi. */
+export function toldIn(size: Rational, dimension: Dimension, unit: string): Rational {
+  const its = UNITS[dimension].find(({ name }) => name === unit);
+  if (!its) throw new Error(`no unit of ${dimension}: ${unit}`);
+  return over(size, its.size);
 }
 
 const LONGEST = 40;

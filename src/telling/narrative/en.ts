@@ -277,13 +277,13 @@ export const en = {
     coast {on coast} step {from > to} release {off-going} apply {on-coming} both {overlap}
     neither {gap} turns {turns} part {part}
     test {test} seen {seen} sure {sure} chance {chance} leaves {would leave}
-    passes {passes, N·m} spare {margin} first {slips first} least {holds from, kPa}
+    passes {passes, N·m} spare {margin} first {slips first}
     must {must carry, N·m} can {can carry, N·m}
     mistake {mistake} made {made} felt {felt at step} instead {instead} until {until}
     way {by} clearance {clearance} spread {spread} worst {worst place} rank {choice} size {size}
     gives {gives} give {± at worst} likely {± likely} then {then} limit {limit} verdict {verdict}
     stacks {of 1000 stacks} leave {leave at most} measure {measured}
-    other {}}`,
+    own {before final drive} other {}}`,
   severity: '{severity, select, error {error} other {warning}}',
   'check.summary':
     '{errors, plural, =0 {{warnings, plural, =0 {{file} is a train: nothing wrong found.} one {{file} is a train: one warning.} other {{file} is a train: {warnings} warnings.}}} one {{file} is not a train yet: one error, {warnings, plural, one {one warning} other {{warnings} warnings}}.} other {{file} is not a train yet: {errors} errors, {warnings, plural, one {one warning} other {{warnings} warnings}}.}}',
@@ -312,13 +312,15 @@ export const en = {
   'gears.none': 'The file names no gears; ask for some devices with --on.',
   'gears.more': 'One gear with its reasons: --range RANGE --gear GEAR, or --on "DEVICE,DEVICE".',
   'chart.title':
-    '{train}: {devices, plural, one {{devices} friction device} other {{devices} friction devices}}, {combinations, plural, one {{combinations} combination} other {{combinations} combinations}}\n{driving, plural, =0 {None drives} one {{driving} drives} other {{driving} drive}}, {neutral, plural, one {{neutral} is neutral} other {{neutral} are neutral}}, {tied, plural, one {{tied} is tied up} other {{tied} are tied up}}.',
+    '{train}: {devices, plural, one {{devices} friction device} other {{devices} friction devices}}{pawls, plural, =0 {} one { and a park pawl} other { and {pawls} pawls}}, {combinations, plural, one {{combinations} combination} other {{combinations} combinations}}\n{driving, plural, =0 {None drives} one {{driving} drives} other {{driving} drive}}, {neutral, plural, one {{neutral} is neutral} other {{neutral} are neutral}}, {tied, plural, one {{tied} is tied up} other {{tied} are tied up}}.',
   'chart.all': 'Every combination',
   doing:
     '{doing, select, on {on} idle {idle} holding {holds} over_running {over-runs} other {off}}',
   'chart.named': 'Gears that the ranges name',
   'chart.unnamed': 'Gears that no range names',
   'chart.steps': 'Shifts by one device, and what an overlap or a gap between two gives',
+  'chart.through':
+    '{state, select, driving {{named, select, yes {drives: {gear}} other {drives at {ratio}}}} neutral {neutral} other {tied up}}',
   'chart.more':
     'Every combination, neutral and tied up too: --all. What each device does in each gear, for a spreadsheet: --csv.',
   'hand.turns': 'It turns',
@@ -674,7 +676,9 @@ export const en = {
 
   // Margins: what holds, what slips.
   'margin.title':
-    '{train}: what holds at {pressure} kPa, with {engine} N·m from the engine and a stall ratio of {ratio}',
+    '{train}: what holds at {pressure}, with {engine} N·m from the engine and a stall ratio of {ratio}',
+  'margin.pressure': '{value} {unit}',
+  'margin.least': 'holds from, {unit}',
   'margin.caution':
     'Do not prove a margin by stalling: a device that slips at full throttle burns in seconds. Pressure test first; no stall test on low pressure.',
   'margin.own data':
@@ -1096,7 +1100,7 @@ export const en = {
     'no capacities in {file}: tell under capacities how much each device can carry, by its sizes or as a torque Nm',
   'no.torque': 'no engine torque: type it as in --torque 220, or tell it in {file} under engine',
   'bad.pressure':
-    'unreadable pressure: {given}; type it above 0, as in --pressure 900, --pressure "9 bar" or --pressure "130 psi"',
+    'no pressure to reckon with: {given}; type digits above 0 with their unit, up to 100 MPa, as in --pressure 900 (kPa), --pressure "9 bar" or --pressure "130 psi"',
   'bad.torque':
     'unreadable torque: {given}; type it above 0, as in --torque 220 or --torque "162 lbft"',
   'bad.stall ratio': 'unreadable stall ratio: {given}; type 1 or more, as in --stall-ratio 2',

@@ -274,14 +274,14 @@ export const es: Messages = {
     holding {retiene} braking {freno motor} coast {en retención} step {de > a} release {saliente}
     apply {entrante} both {solape} neither {hueco} turns {vueltas} part {pieza}
     test {prueba} seen {visto} sure {seguro} chance {probab.} leaves {dejaría}
-    passes {pasa, N·m} spare {margen} first {patina primero} least {aguanta desde, kPa}
+    passes {pasa, N·m} spare {margen} first {patina primero}
     must {debe llevar, N·m} can {puede llevar, N·m}
     mistake {error} made {hecho} felt {se nota en el paso} instead {en su lugar} until {hasta}
     way {con} clearance {holgura} spread {dispersión} worst {peor punto} rank {elección}
     size {espesor} gives {deja} give {± peor} likely {± probable} then {entonces} limit {límite}
     verdict {juicio}
     stacks {de 1000 montajes} leave {dejan como mucho} measure {medida}
-    other {}}`,
+    own {antes del grupo final} other {}}`,
   severity: '{severity, select, error {error} other {aviso}}',
   'check.summary':
     '{errors, plural, =0 {{warnings, plural, =0 {{file} es un tren: sin faltas.} one {{file} es un tren: un aviso.} other {{file} es un tren: {warnings} avisos.}}} one {{file} aún no es un tren: un error, {warnings, plural, one {un aviso} other {{warnings} avisos}}.} other {{file} aún no es un tren: {errors} errores, {warnings, plural, one {un aviso} other {{warnings} avisos}}.}}',
@@ -311,13 +311,15 @@ export const es: Messages = {
   'gears.more':
     'Una marcha con sus razones: --range GAMA --gear MARCHA, o --on "ELEMENTO,ELEMENTO".',
   'chart.title':
-    '{train}: {devices, plural, one {{devices} elemento de fricción} other {{devices} elementos de fricción}}, {combinations, plural, one {{combinations} combinación} other {{combinations} combinaciones}}\n{driving, plural, =0 {Ninguna transmite} one {{driving} transmite} other {{driving} transmiten}}, {neutral, plural, one {{neutral} es punto muerto} other {{neutral} son punto muerto}}, {tied, plural, one {{tied} bloquea} other {{tied} bloquean}}.',
+    '{train}: {devices, plural, one {{devices} elemento de fricción} other {{devices} elementos de fricción}}{pawls, plural, =0 {} one { y un trinquete de estacionamiento} other { y {pawls} trinquetes}}, {combinations, plural, one {{combinations} combinación} other {{combinations} combinaciones}}\n{driving, plural, =0 {Ninguna transmite} one {{driving} transmite} other {{driving} transmiten}}, {neutral, plural, one {{neutral} es punto muerto} other {{neutral} son punto muerto}}, {tied, plural, one {{tied} bloquea} other {{tied} bloquean}}.',
   'chart.all': 'Todas las combinaciones',
   doing:
     '{doing, select, on {aplicado} idle {sin carga} holding {retiene} over_running {gira libre} other {suelto}}',
   'chart.named': 'Marchas que las gamas nombran',
   'chart.unnamed': 'Marchas que ninguna gama nombra',
   'chart.steps': 'Cambios de un elemento, y qué da un solape o un hueco entre dos',
+  'chart.through':
+    '{state, select, driving {{named, select, yes {transmite: {gear}} other {transmite a {ratio}}}} neutral {punto muerto} other {bloqueado}}',
   'chart.more':
     'Todas las combinaciones, también punto muerto y bloqueo: --all. Qué hace cada elemento en cada marcha, para una hoja de cálculo: --csv.',
   'hand.turns': 'Gira',
@@ -670,7 +672,9 @@ export const es: Messages = {
 
   // Márgenes: qué aguanta, qué patina.
   'margin.title':
-    '{train}: qué aguanta a {pressure} kPa, con {engine} N·m del motor y una relación de calado de {ratio}',
+    '{train}: qué aguanta a {pressure}, con {engine} N·m del motor y una relación de calado de {ratio}',
+  'margin.pressure': '{value} {unit}',
+  'margin.least': 'aguanta desde, {unit}',
   'margin.caution':
     'No pruebe un margen calando: un elemento que patina a todo gas se quema en segundos. Antes, la prueba de presión; nunca una prueba de calado con presión baja.',
   'margin.own data':
@@ -1094,7 +1098,7 @@ export const es: Messages = {
     'sin capacidades en {file}: diga en capacities cuánto puede llevar cada elemento, por sus medidas o como torque Nm',
   'no.torque': 'sin par motor: escríbalo como en --torque 220, o póngalo en engine, en {file}',
   'bad.pressure':
-    'presión ilegible: {given}; escríbala mayor que 0, como en --pressure 900, --pressure "9 bar" o --pressure "130 psi"',
+    'no es una presión con que calcular: {given}; escriba cifras mayores que 0 con su unidad, hasta 100 MPa, como en --pressure 900 (kPa), --pressure "9 bar" o --pressure "130 psi"',
   'bad.torque':
     'par ilegible: {given}; escríbalo mayor que 0, como en --torque 220 o --torque "162 lbft"',
   'bad.stall ratio':

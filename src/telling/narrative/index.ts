@@ -1,5 +1,5 @@
 export { feltFor, feltText, mistakeText, partTexts } from './building.ts';
-export { brakingText, coastText } from './coast.ts';
+export { brakingText, coastText, throughText } from './coast.ts';
 export { jobNoteText } from './jobnote.ts';
 export { choiceText, misconceptionText, questionText } from './lessons.ts';
 export { torqueBoundsText, torqueText } from './preload.ts';

@@ -1,7 +1,14 @@
 import type { Chart, ChartGear, Step } from '../../engine/chart/index.ts';
 import { compare, opposite, type Rational, signOf } from '../../engine/linear/index.ts';
-import type { Train, Way } from '../../engine/train/index.ts';
-import { coastText, gearName, type MessageId, visible, voiceOf } from '../narrative/index.ts';
+import { isFriction, type Train, type Way } from '../../engine/train/index.ts';
+import {
+  coastText,
+  gearName,
+  type MessageId,
+  throughText,
+  visible,
+  voiceOf,
+} from '../narrative/index.ts';
 import { type Page, paragraph, section } from './page.ts';
 import { type Cell, type Head, table } from './table.ts';
 
@@ -12,17 +19,20 @@ export function chartText(train: Train, chart: Chart, all: boolean, page: Page):
   const put = (head: MessageId, heads: readonly Head[], rows: readonly (readonly Cell[])[]) => {
     return section(voice.say(head), rows.length === 0 ? [] : table(heads, rows, page), page);
   };
+  const own = train.finalDrive !== undefined;
   const row = (gear: ChartGear): Cell[] => [
     gear.on.length === 0 ? voice.say('on.nothing') : gear.on.join(' + '),
     gear.ratio ?? voice.say('state', { state: gear.drive }),
+    ...(own ? [gear.beforeFinal ?? ''] : []),
     coastText(gear, voice),
   ];
   const named = (gear: ChartGear): Cell[] => [namesOf(gear), ...row(gear)];
-  const columns = ['on', 'ratio', 'coast'] as const;
+  const columns: readonly Head[] = ['on', 'ratio', ...(own ? (['own'] as const) : []), 'coast'];
   const unnamed = chart.gears.filter((gear) => gear.drive === 'driving' && gear.named.length === 0);
   const title = voice.say('chart.title', {
     train: visible(train.name),
-    devices: chart.devices.length,
+    devices: train.devices.filter(isFriction).length,
+    pawls: train.devices.filter(({ kind }) => kind === 'pawl').length,
     combinations: chart.gears.length,
     driving: count('driving'),
     neutral: count('neutral'),
@@ -34,7 +44,7 @@ export function chartText(train: Train, chart: Chart, all: boolean, page: Page):
     ...others.flatMap((line) => paragraph(line, page)),
     ...(all
       ? [
-          ...put('chart.all', ['on', 'gear', 'ratio', 'coast'], everyRow(chart, row)),
+          ...put('chart.all', ['on', 'gear', ...columns.slice(1)], everyRow(chart, row)),
           '',
           ...legend(chart, page),
         ]
@@ -80,13 +90,16 @@ function stepRow(step: Step, chart: Chart, page: Page): Cell[] {
     const [first] = chart.gears[index]?.named ?? [];
     return first ? gearName(first) : '';
   };
-  const state = (of: Step['both']) => (of === undefined ? '' : voice.say('state', { state: of }));
+  const through = (place: number | undefined) => {
+    const gear = place === undefined ? undefined : chart.gears[place];
+    return gear ? throughText(gear, voice) : '';
+  };
   return [
     `${name(step.from)} > ${name(step.to)}`,
     step.release ?? '',
     step.apply ?? '',
-    state(step.both),
-    state(step.neither),
+    through(step.both),
+    through(step.neither),
   ];
 }
 

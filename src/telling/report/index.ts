@@ -21,7 +21,7 @@ export { packText } from './packtext.ts';
 export { suspectsJson } from './suspectsjson.ts';
 export { adviceLines, percent, suspectsText, unusedLines } from './suspectstext.ts';
 export { marginJson } from './marginjson.ts';
-export { marginCells, marginSources, marginText, sidesOf } from './margintext.ts';
+export { marginCells, marginSources, pressureText, marginText, sidesOf } from './margintext.ts';
 export { preloadJson } from './preloadjson.ts';
 export { preloadText } from './preloadtext.ts';
 export { wearJson } from './wearjson.ts';

@@ -87,7 +87,10 @@ export function flowAtJson(
   return { on, given: mapJson(given, numberJson), drive: workingJson(working, language, stand) };
 }
 
-/** Every combination, in the chart's order; a step's `from` and `to` are places in `gears`. */
+/**
+ * Every combination, in the chart's order; a step's `from`, `to`, `bothAt` and `neitherAt` are places
+ * in `gears`.
+ */
 export function chartJson(chart: Chart): Json {
   return {
     devices: chart.devices,
@@ -96,11 +99,19 @@ export function chartJson(chart: Chart): Json {
       on: gear.on,
       drive: gear.drive,
       ...(gear.ratio && { ratio: numberJson(gear.ratio) }),
+      ...(gear.beforeFinal && { beforeFinalDrive: numberJson(gear.beforeFinal) }),
       coast: gear.coast,
       ...(gear.inReverse && { inReverse: gear.inReverse }),
       named: gear.named.map(({ range, gear: name }) => `${range} ${name}`),
     })),
-    steps: chart.steps.map((step) => ({ ...step })),
+    steps: chart.steps.map(({ both, neither, ...step }) => ({
+      ...step,
+      ...(both !== undefined && { both: chart.gears[both]?.drive ?? null, bothAt: both }),
+      ...(neither !== undefined && {
+        neither: chart.gears[neither]?.drive ?? null,
+        neitherAt: neither,
+      }),
+    })),
   };
 }
 

@@ -1,6 +1,7 @@
 import type { MarginReport } from '../../asking/gears/index.ts';
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
 import { fraction, type Rational, times, toNumber } from '../../engine/linear/index.ts';
+import { toldIn } from '../../engine/quantity/index.ts';
 import {
   type DeviceMargin,
   firstToSlip,
@@ -15,8 +16,8 @@ import { type Cell, table } from './table.ts';
 export function marginText(report: MarginReport, page: Page): string {
   const { train, load, gears, one } = report;
   const voice = voiceOf(page.language);
-  const { pressureKpa, engineNm, stallRatio } = load;
-  const [pressure, engine] = [voice.decimal(pressureKpa), voice.decimal(engineNm)];
+  const { engineNm, stallRatio } = load;
+  const [pressure, engine] = [pressureText(report, voice), voice.decimal(engineNm)];
   const title = { train: visible(train.name), pressure, engine, ratio: voice.decimal(stallRatio) };
   const stalled = voice.decimal(times(engineNm, stallRatio));
   const sides = [
@@ -35,7 +36,7 @@ export function marginText(report: MarginReport, page: Page): string {
       ],
       page,
     ),
-    ...sides.flatMap(([end, head]) => section(head, sideTable(gears, end, page), page)),
+    ...sides.flatMap(([end, head]) => section(head, sideTable(report, end, page), page)),
     ...(one ? [] : firstLines(gears, page)),
     ...(one ? sides.flatMap(([end, head]) => devicesOf(gears, end, head, page)) : []),
     ...section(
@@ -65,12 +66,17 @@ function firstLines(gears: readonly GearMargin[], page: Page): string[] {
   return ['', ...paragraph(told, page)];
 }
 
-function sideTable(gears: readonly GearMargin[], end: 'drive' | 'coast', page: Page): string[] {
+function sideTable(report: MarginReport, end: 'drive' | 'coast', page: Page): string[] {
   const voice = voiceOf(page.language);
+  const { gears, pressureUnit: unit } = report;
   const rows = gears.flatMap((gear) => {
-    return sidesOf(gear, end, voice).map(([name, side]) => [name, ...marginCells(side, voice)]);
+    return sidesOf(gear, end, voice).map(([name, side]) => [
+      name,
+      ...marginCells(side, unit, voice),
+    ]);
   });
-  return table(['gear', 'passes', 'spare', 'first', 'least'], rows, page);
+  const least = { said: voice.say('margin.least', { unit }) };
+  return table(['gear', 'passes', 'spare', 'first', least], rows, page);
 }
 
 /** The sides of a gear under a heading, by name: a gear that drives nothing may coast either way. */
@@ -86,15 +92,21 @@ export function sidesOf(
   return sides;
 }
 
-/** What a side passes, its margin, what slips first, and the least pressure that holds. */
-export function marginCells(side: SideMargin, voice: Voice): Cell[] {
+/** "130 psi", in the unit in which it was typed. */
+export function pressureText({ load, pressureUnit: unit }: MarginReport, voice: Voice): string {
+  const value = toldIn(load.pressureKpa, 'pressure', unit);
+  return voice.say('margin.pressure', { value: voice.decimal(value), unit });
+}
+
+/** What a side passes, its margin, what slips first, and the least pressure that holds, in a unit. */
+export function marginCells(side: SideMargin, unit: string, voice: Voice): Cell[] {
   const { state, askedNm, mostNm, letsGo, leastKpa } = side;
   if (state !== 'driving') return [voice.say('state', { state }), '', '', ''];
   return [
     mostNm ? down(mostNm) : voice.say('margin.no limit'),
     mostNm ? spare(mostNm, askedNm, voice) : '',
     letsGo.map(visible).join(' + '),
-    leastKpa ? up(leastKpa) : voice.say('margin.never'),
+    leastKpa ? leastIn(leastKpa, unit, voice) : voice.say('margin.never'),
   ];
 }
 
@@ -169,6 +181,15 @@ function down(value: Rational): Rational {
 
 function up(value: Rational): Rational {
   return fraction(Math.ceil(toNumber(value)));
+}
+
+// So many decimals as tell it to 10 kPa at least, to the safe side.
+function leastIn(kpa: Rational, unit: string, voice: Voice): Cell {
+  const kpaOfOne = 1 / toNumber(toldIn(fraction(1), 'pressure', unit));
+  const decimals = Math.max(0, Math.ceil(Math.log10(kpaOfOne / 10)));
+  const scale = 10 ** decimals;
+  const whole = Math.ceil(toNumber(toldIn(kpa, 'pressure', unit)) * scale);
+  return decimals === 0 ? fraction(whole) : voice.written((whole / scale).toFixed(decimals));
 }
 
 function size({ num, den }: Rational): Rational {

@@ -7,13 +7,29 @@ import type { Page } from './page.ts';
 /** The heads of columns that the languages have words for. */
 export type Head =
   | ('device' | 'kind' | 'state' | 'slip' | 'torque' | 'member' | 'speed' | 'pin' | 'set' | 'power')
-  | ('wheel' | 'meshing' | 'gear' | 'on' | 'ratio' | 'holding' | 'braking' | 'coast' | 'step')
+  | (
+      | 'wheel'
+      | 'meshing'
+      | 'gear'
+      | 'on'
+      | 'ratio'
+      | 'own'
+      | 'holding'
+      | 'braking'
+      | 'coast'
+      | 'step'
+    )
   | ('release' | 'apply' | 'both' | 'neither' | 'turns' | 'part')
   | ('test' | 'seen' | 'sure' | 'chance' | 'leaves')
   | ('way' | 'clearance' | 'spread' | 'worst' | 'rank' | 'size' | 'gives' | 'give' | 'likely')
   | ('then' | 'limit' | 'verdict' | 'stacks' | 'leave' | 'measure')
-  | ('passes' | 'spare' | 'first' | 'least' | 'must' | 'can')
+  | ('passes' | 'spare' | 'first' | 'must' | 'can')
   | ('mistake' | 'made' | 'felt' | 'instead' | 'until');
+
+/** A head of its own, in the reader's language. */
+export interface Said {
+  readonly said: string;
+}
 
 /** A text, or a number whose fraction and decimal stand under those of its neighbours. */
 export type Cell = string | Rational;
@@ -23,7 +39,7 @@ export type Cell = string | Rational;
  * wrap, so that no name is ever cut.
  */
 export function table(
-  heads: readonly Head[],
+  heads: readonly (Head | Said)[],
   rows: readonly (readonly Cell[])[],
   page: Page,
 ): string[] {
@@ -31,7 +47,7 @@ export function table(
   const columns = heads.map((head, i) => {
     const cells = rows.map((row) => row[i] ?? '');
     return made(
-      voice.say('head', { head }),
+      typeof head === 'string' ? voice.say('head', { head }) : head.said,
       cells.map((cell) => (typeof cell === 'string' ? visible(cell) : cell)),
       voice,
     );

@@ -1,16 +1,16 @@
 import type { MarginReport } from '../../asking/gears/index.ts';
 import { type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
-import { marginCells, marginSources, sidesOf } from '../report/index.ts';
+import { marginCells, marginSources, pressureText, sidesOf } from '../report/index.ts';
 import { cautionOf } from './cautions.ts';
 import type { Block, Column, Sheet } from './document.ts';
 
 /** Torque capacity: what each gear passes before something slips, and from which pressure it holds. */
 export function capacitySheet(report: MarginReport, language: Language): Sheet {
   const voice = voiceOf(language);
-  const { train, load, gears } = report;
+  const { train, load, gears, pressureUnit: unit } = report;
   const told = {
     train: visible(train.name),
-    pressure: voice.decimal(load.pressureKpa),
+    pressure: pressureText(report, voice),
     engine: voice.decimal(load.engineNm),
     ratio: voice.decimal(load.stallRatio),
   };
@@ -26,11 +26,11 @@ export function capacitySheet(report: MarginReport, language: Language): Sheet {
           { block: 'heading', text: voice.say(`margin.${end}`, { torque }) },
           {
             block: 'table',
-            columns: columnsOf(voice),
+            columns: columnsOf(unit, voice),
             rows: gears.flatMap((gear) => {
               return sidesOf(gear, end, voice).map(([text, side]) => [
                 { text, look: 'strong' } as const,
-                ...marginCells(side, voice).map((cell) => {
+                ...marginCells(side, unit, voice).map((cell) => {
                   return typeof cell === 'string' ? cell : voice.decimal(cell);
                 }),
               ]);
@@ -45,7 +45,7 @@ export function capacitySheet(report: MarginReport, language: Language): Sheet {
   };
 }
 
-function columnsOf(voice: Voice): Column[] {
+function columnsOf(unit: string, voice: Voice): Column[] {
   const column = (head: string, share: number): Column => {
     return { head: voice.say('head', { head }), width: { share } };
   };
@@ -57,6 +57,6 @@ function columnsOf(voice: Voice): Column[] {
     number('passes', 3),
     number('spare', 3),
     column('first', 6),
-    number('least', 4),
+    { ...number('passes', 4), head: voice.say('margin.least', { unit }) },
   ];
 }
