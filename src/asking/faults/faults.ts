@@ -32,7 +32,9 @@ export function askFaults(
   tell?: (done: number, all: number) => void,
 ): { readonly report: FaultsReport; readonly stand: Stand } {
   const stand = raceHeld(standAt(train, seenFrom), hold);
-  const faults = only === undefined ? everyFault(train) : faultsOf(train, only);
+  // Of two at once, those that slip are asked by name: they are too many.
+  const every = () => everyFault(train, { slipping: !pairs });
+  const faults = only === undefined ? every() : faultsOf(train, only);
   refuseEndless(train, pairs ? (faults.length * (faults.length + 1)) / 2 : faults.length);
   const matrix = faultMatrix(train, { pairs, spins: !pairs, only: faults, ...(tell && { tell }) });
   if (pairs) return { report: { train, matrix }, stand };

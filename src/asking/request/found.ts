@@ -48,7 +48,9 @@ function ofOneThing(a: Fault, b: Fault): boolean {
 
 /** The only faults that are asked about, with commas between. */
 export function faultsOf(train: Train, text: string): Fault[] {
-  return split(text, everyFault(train).map(faultText)).map((one) => faultOf(train, one, 'only'));
+  return split(text, everyFault(train, { slipping: true }).map(faultText)).map((one) =>
+    faultOf(train, one, 'only'),
+  );
 }
 
 function faultOf(train: Train, text: string, of: 'fault' | 'only'): Fault {

@@ -44,7 +44,10 @@ export interface FaultCell {
   /** As the vehicle travels while nothing is wrong. */
   readonly coast: Changed;
   readonly inReverse?: Changed;
-  /** Engine braking: a train that is tied up on coast has neither lost nor gained it. */
+  /**
+   * Engine braking: a train that is tied up on coast has neither lost nor gained it, and what slips
+   * has not lost it.
+   */
   readonly braking: 'same' | 'lost' | 'gained';
   /** Only where the matrix was asked for it. */
   readonly spins?: { readonly drive: Spins; readonly coast: Spins };
@@ -54,8 +57,11 @@ export interface Changed extends Outcome {
   readonly is: Change;
 }
 
-/** `drives`: where the healthy train is neutral or tied up. */
-export type Change = 'same' | 'neutral' | 'tied up' | 'another ratio' | 'drives';
+/**
+ * `drives`: where the healthy train is neutral or tied up. `slips`: as in the healthy train up to
+ * the load that is still carried; what is told beside it (state, ratio) is so above that.
+ */
+export type Change = 'same' | 'neutral' | 'tied up' | 'another ratio' | 'drives' | 'slips';
 
 /**
  * The members that the fault lets loose, planets left out. Speeds are per turn of the turned

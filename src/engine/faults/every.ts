@@ -1,13 +1,17 @@
-import { CASE, isApplied, setGearing, type Train } from '../train/index.ts';
+import { CASE, isApplied, isFriction, setGearing, type Train } from '../train/index.ts';
 import type { Fault } from './fault.ts';
 
 /**
  * Everything that can be wrong with a train, one thing at a time, in the order of the file. A
  * part of the teardown that carries nothing (a washer, a gasket) changes nothing that turns.
+ * `slipping`: friction devices that hold with a part of their strength, too.
  */
-export function everyFault(train: Train): Fault[] {
+export function everyFault(train: Train, { slipping = false } = {}): Fault[] {
   return [
-    ...train.devices.flatMap(deviceFaults),
+    ...train.devices.flatMap((device): Fault[] => {
+      const slips = { what: 'device', device: device.name, is: 'slips' } as const;
+      return [...deviceFaults(device), ...(slipping && isFriction(device) ? [slips] : [])];
+    }),
     ...train.joins.flatMap(({ name, members }): Fault[] => {
       return members.map((of) => ({ what: 'join', join: name, is: 'stripped', of }));
     }),

@@ -29,3 +29,8 @@ export type Fault =
 export type FrictionFault = 'will not apply' | 'will not release' | 'slips' | 'leaks' | 'left out';
 /** What can be wrong with a one-way clutch. */
 export type OneWayFault = 'slips' | 'seized' | 'backwards' | 'left out';
+
+/** Whether it only holds less than it should, so that nothing shows below some load. */
+export function isSlipping(fault: Fault): boolean {
+  return fault.what === 'device' && (fault.is === 'slips' || fault.is === 'leaks');
+}

@@ -263,3 +263,55 @@ describe('a fault that is not known says what is', () => {
     expect('known' in named && named.known).toContain(known);
   });
 });
+
+describe('a friction device that slips', () => {
+  const friction = [
+    'forward clutch',
+    'direct clutch',
+    'second brake',
+    'intermediate band',
+    'low brake',
+  ];
+  const only = friction.flatMap((device) =>
+    (['will not apply', 'slips'] as const).map((is) => ({ what: 'device', device, is }) as const),
+  );
+  const { rows, classes } = faultMatrix(kestrel, { only });
+
+  test.each(friction)('slips where the train cannot be without it: %s', (device) => {
+    const place = 2 * friction.indexOf(device);
+    const [dead = [], weak = []] = rows.slice(place, place + 2).map(({ cells }) => cells);
+    const shown = (end: (typeof dead)[number]['drive']) => [end.state, end.ratio];
+    dead.forEach((cell, k) => {
+      for (const end of ['drive', 'coast'] as const) {
+        const now = weak[k]?.[end];
+        expect(now?.is).toBe(cell[end].is === 'same' ? 'same' : 'slips');
+        // Above the load that it carries, the gear is that without it.
+        expect(now && shown(now)).toEqual(shown(cell[end]));
+      }
+    });
+    // The road parts the two, for below that load the gear is there.
+    expect(classes.find((among) => among.rows.includes(place))?.rows).not.toContain(place + 1);
+  });
+
+  test('loses no braking, and shows nothing to hands', () => {
+    const band = rows[2 * friction.indexOf('intermediate band') + 1];
+    expect(band?.cells[4]).toMatchObject({ coast: { is: 'slips' }, braking: 'same' });
+    expect(new Bench(kestrel).sign(band?.faults ?? [])).toBe(undefined);
+  });
+
+  test('beside another fault, slips where that lets it carry', () => {
+    const seized = { what: 'one-way', device: 'low sprag', is: 'seized' } as const;
+    const weak = { what: 'device', device: 'low brake', is: 'slips' } as const;
+    const { rows: both } = faultMatrix(kestrel, { only: [seized, weak], pairs: true });
+    // What the seized sprag ties up no weak brake frees, and in L 1 the sprag holds for it.
+    expect(both[1]?.cells[3]?.coast.is).toBe('slips');
+    expect(both[2]?.cells[3]?.coast.is).toBe('same');
+    expect(both[2]?.cells[1]?.drive.is).toBe('tied up');
+  });
+
+  test('is among all faults only where it is asked for', () => {
+    const texts = everyFault(kestrel, { slipping: true }).map(faultText);
+    expect(texts).toContain('low brake: slips');
+    expect(everyFault(kestrel).map(faultText)).not.toContain('low brake: slips');
+  });
+});

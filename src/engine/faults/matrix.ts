@@ -11,7 +11,7 @@ import type {
   Outcome,
 } from './answer.ts';
 import { everyFault } from './every.ts';
-import type { Fault } from './fault.ts';
+import { type Fault, isSlipping } from './fault.ts';
 import { spinsOf } from './spin.ts';
 import { type Trial, Trials } from './trial.ts';
 import { Variants } from './variants.ts';
@@ -40,7 +40,8 @@ export function faultMatrix(train: Train, options: MatrixOptions = {}): FaultMat
   const variants = new Variants(train);
   const test = new RoadTest(variants.motion([]), options.spins ?? false);
   const rows = combinations.map((faults, k): FaultRow => {
-    const row = { faults, cells: test.row(variants.motion(faults)) };
+    const firm = faults.filter((fault) => !isSlipping(fault));
+    const row = { faults, cells: test.row(variants.motion(faults), variants.motion(firm)) };
     options.tell?.(k + 1, combinations.length);
     return row;
   });
@@ -77,21 +78,27 @@ class RoadTest {
     });
   }
 
-  row(motion: Motion): FaultCell[] {
+  /** `firm`: without what slips, as it is below the load at which that runs up. */
+  row(motion: Motion, firm: Motion): FaultCell[] {
     return this.gears.map(({ on }, k) => {
-      return cellOf(motion, this.sound[k] as Trial, this.trials.of(motion, on));
+      const [sound, found] = [this.sound[k] as Trial, this.trials.of(motion, on)];
+      const below = motion === firm ? found : this.trials.of(firm, on);
+      return cellOf(motion, sound, found, below);
     });
   }
 }
 
-function cellOf(motion: Motion, sound: Trial, found: Trial): FaultCell {
+function cellOf(motion: Motion, sound: Trial, found: Trial, below: Trial): FaultCell {
   const [was, now] = [sound.speeds, found.speeds];
+  const end = (of: 'drive' | 'coast') => changed(sound[of], found[of], below[of]);
   return {
-    drive: changed(sound.drive, found.drive),
-    coast: changed(sound.coast, found.coast),
+    drive: end('drive'),
+    coast: end('coast'),
     ...(sound.inReverse &&
-      found.inReverse && { inReverse: changed(sound.inReverse, found.inReverse) }),
-    braking: brakingOf(sound.coast, found.coast),
+      found.inReverse && {
+        inReverse: changed(sound.inReverse, found.inReverse, below.inReverse),
+      }),
+    braking: brakingOf(sound.coast, below.coast),
     ...(was &&
       now && {
         spins: {
@@ -102,7 +109,10 @@ function cellOf(motion: Motion, sound: Trial, found: Trial): FaultCell {
   };
 }
 
-function changed(was: Outcome, now: Outcome): Changed {
+// What a device can be without, it does not carry: there its slip shows nothing. What it cannot
+// be without holds until the load is more than it still carries.
+function changed(was: Outcome, now: Outcome, below: Outcome = now): Changed {
+  if (said(now) !== said(below)) return { ...now, is: 'slips' };
   if (now.state !== 'driving') {
     return { ...now, is: now.state === was.state ? 'same' : now.state };
   }
@@ -120,13 +130,17 @@ function classesOf(rows: readonly FaultRow[]): FaultClass[] {
   const classes = new Map<string, { rows: number[]; silent: boolean }>();
   rows.forEach(({ cells }, place) => {
     const key = cells
-      .map(({ drive, coast, inReverse = coast }) => [drive, coast, inReverse].map(said).join(' '))
+      .map(({ drive, coast, inReverse = coast }) => [drive, coast, inReverse].map(shown).join(' '))
       .join();
     const known = classes.get(key);
     if (known) known.rows.push(place);
     else classes.set(key, { rows: [place], silent: cells.every(isSame) });
   });
   return [...classes.values()];
+}
+
+function shown(end: Changed): string {
+  return end.is === 'slips' ? `slips ${said(end)}` : said(end);
 }
 
 function said({ state, ratio }: Outcome): string {

@@ -3,7 +3,7 @@ import type { Motion } from '../motion/index.ts';
 import { isFriction, type Train } from '../train/index.ts';
 import type { Changed, FaultMatrix, FaultRow, MatrixGear } from './answer.ts';
 import { everyFault } from './every.ts';
-import type { Fault } from './fault.ts';
+import { type Fault, isSlipping } from './fault.ts';
 import { Variants } from './variants.ts';
 
 /** What gives a fault away, held against the healthy train. */
@@ -63,10 +63,12 @@ export class Bench {
   }
 
   /**
-   * Undefined where no check with two things held or applied shows the faults. Of a train with
-   * dozens of devices only the simplest checks are asked.
+   * Undefined where no check with two things held or applied shows the faults: hands never reach
+   * the load at which something slips. Of a train with dozens of devices only the simplest checks
+   * are asked.
    */
-  sign(faults: readonly Fault[]): BenchSign | undefined {
+  sign(all: readonly Fault[]): BenchSign | undefined {
+    const faults = all.filter((fault) => !isSlipping(fault));
     const motion = this.variants.motion(faults);
     for (const check of this.nearestFirst(faults)) {
       if (!hasAll(motion, check)) continue;

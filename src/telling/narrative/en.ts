@@ -85,7 +85,7 @@ export const en = {
     'On the bench: {count, plural, =0 {with nothing held} other {with the {held} held}}{air, plural, =0 {} other { and the {on} on air}}, the {turned} {turns, select, yes {turns {way}, where it should lock} other {locks {way}, where it should turn}}, {seen}.',
   'sign.bench.none': 'On the bench: no check with two things held or applied shows it.',
   'sign.road':
-    '{end, select, drive {{is, select, neutral {On the road: {gear} does not drive.} tied_up {On the road: {gear} is tied up.} drives {On the road: {gear} drives at a ratio of {ratio}, where it should not.} other {On the road: {gear} drives at a ratio of {ratio} instead of {was}.}}} coast {{is, select, neutral {On the road: {gear} has no engine braking, where it should have.} tied_up {On the road: {gear} is tied up on coast.} drives {On the road: {gear} has engine braking, where it should not.} other {On the road: {gear} turns the engine on coast at a ratio of {ratio} instead of {was}.}}} other {{is, select, neutral {Pushed backwards: {gear} does not turn the engine, where it should.} tied_up {Pushed backwards: {gear} is tied up.} drives {Pushed backwards: {gear} turns the engine, where it should not.} other {Pushed backwards: {gear} turns the engine at a ratio of {ratio} instead of {was}.}}}}',
+    '{end, select, drive {{is, select, slips {On the road: {gear} slips under load; above what is still carried the engine runs up.} neutral {On the road: {gear} does not drive.} tied_up {On the road: {gear} is tied up.} drives {On the road: {gear} drives at a ratio of {ratio}, where it should not.} other {On the road: {gear} drives at a ratio of {ratio} instead of {was}.}}} coast {{is, select, slips {On the road: {gear} slips on coast, and brakes less than it should.} neutral {On the road: {gear} has no engine braking, where it should have.} tied_up {On the road: {gear} is tied up on coast.} drives {On the road: {gear} has engine braking, where it should not.} other {On the road: {gear} turns the engine on coast at a ratio of {ratio} instead of {was}.}}} other {{is, select, slips {Pushed backwards: {gear} slips.} neutral {Pushed backwards: {gear} does not turn the engine, where it should.} tied_up {Pushed backwards: {gear} is tied up.} drives {Pushed backwards: {gear} turns the engine, where it should not.} other {Pushed backwards: {gear} turns the engine at a ratio of {ratio} instead of {was}.}}}}',
   'sign.road.none': 'On the road: no gear shows it.',
   'sign.free':
     '{count, plural, one {There the speed of the {members} is no longer settled.} other {There the speeds of the {members} are no longer settled.}}',
@@ -332,14 +332,14 @@ export const en = {
   'faults.caution':
     'Caution: a train that ties up can lock the driven wheels. Road-test slowly, away from traffic, and stop at the first bind; keep out from under wheels that turn on a hoist; no stall test before the pressure is known to be right.{air, select, yes { Air checks: at the maker’s limit at most, a rag over the port, fingers out.} other {}} What the unit’s maker says comes first.',
   'faults.legend':
-    'Two lines each: under power, and below it on coast, the way the healthy gear travels. A dot: as the healthy train. A number: another ratio, input speed over output speed. --: neutral, or free on coast. Where a gear drives nothing and reverse is otherwise: forward / in reverse. {tied}: tied up.',
+    'Two lines each: under power, and below it on coast, the way the healthy gear travels. A dot: as the healthy train. A number: another ratio, input speed over output speed. --: neutral, or free on coast. Where a gear drives nothing and reverse is otherwise: forward / in reverse. {tied}: tied up. {slips}: as it should up to the load that is still carried, above it the engine runs up.',
   'faults.apart': 'no road test tells these apart',
   'faults.signs': 'What shows first',
   'faults.silent': 'These change nothing in any gear',
   'faults.healthy': 'healthy',
   'faults.more':
     'Two faults at once: --pairs. Some faults: --only "NAME: FAULT, NAME: FAULT". Exact fractions: --json. For a spreadsheet: --csv.',
-  'faults.cell': '{state, select, neutral {--} other {tied}}',
+  'faults.cell': '{state, select, neutral {--} slips {slips} other {tied}}',
   'faults.column':
     '{column, select, fault {fault} class {class} bench {on the bench} road {on the road} drive {{gear} under power} coast {{gear} on coast} other {{gear} on coast in reverse}}',
 

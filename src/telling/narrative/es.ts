@@ -81,7 +81,7 @@ export const es: Messages = {
     'En el banco: {count, plural, =0 {sin retener nada} other {reteniendo {held}}}{air, plural, =0 {} other { y con aire en {on}}}, {turned} {turns, select, yes {gira {way}, y debería bloquearse} other {se bloquea {way}, y debería girar}}, {seen}.',
   'sign.bench.none': 'En el banco: ninguna prueba con dos cosas retenidas o aplicadas lo muestra.',
   'sign.road':
-    '{end, select, drive {{is, select, neutral {En carretera: {gear} no mueve el vehículo.} tied_up {En carretera: {gear} queda bloqueada.} drives {En carretera: {gear} transmite con una relación de {ratio}, y no debería.} other {En carretera: {gear} transmite con una relación de {ratio} en vez de {was}.}}} coast {{is, select, neutral {En carretera: {gear} no tiene freno motor, y debería.} tied_up {En carretera: {gear} se bloquea en retención.} drives {En carretera: {gear} tiene freno motor, y no debería.} other {En carretera: {gear} arrastra el motor con una relación de {ratio} en vez de {was}.}}} other {{is, select, neutral {Empujado hacia atrás: {gear} no arrastra el motor, y debería.} tied_up {Empujado hacia atrás: {gear} se bloquea.} drives {Empujado hacia atrás: {gear} arrastra el motor, y no debería.} other {Empujado hacia atrás: {gear} arrastra el motor con una relación de {ratio} en vez de {was}.}}}}',
+    '{end, select, drive {{is, select, slips {En carretera: {gear} patina con carga; por encima de la que aún aguanta, el motor se embala.} neutral {En carretera: {gear} no mueve el vehículo.} tied_up {En carretera: {gear} queda bloqueada.} drives {En carretera: {gear} transmite con una relación de {ratio}, y no debería.} other {En carretera: {gear} transmite con una relación de {ratio} en vez de {was}.}}} coast {{is, select, slips {En carretera: {gear} patina en retención, y frena menos de lo que debería.} neutral {En carretera: {gear} no tiene freno motor, y debería.} tied_up {En carretera: {gear} se bloquea en retención.} drives {En carretera: {gear} tiene freno motor, y no debería.} other {En carretera: {gear} arrastra el motor con una relación de {ratio} en vez de {was}.}}} other {{is, select, slips {Empujado hacia atrás: {gear} patina.} neutral {Empujado hacia atrás: {gear} no arrastra el motor, y debería.} tied_up {Empujado hacia atrás: {gear} se bloquea.} drives {Empujado hacia atrás: {gear} arrastra el motor, y no debería.} other {Empujado hacia atrás: {gear} arrastra el motor con una relación de {ratio} en vez de {was}.}}}}',
   'sign.road.none': 'En carretera: ninguna marcha lo muestra.',
   'sign.free':
     '{count, plural, one {Allí nada determina ya la velocidad de {members}.} other {Allí nada determina ya las velocidades de {members}.}}',
@@ -331,14 +331,14 @@ export const es: Messages = {
   'faults.caution':
     'Cuidado: un tren que se bloquea puede clavar las ruedas motrices. Pruebe despacio, lejos del tráfico, y pare al primer agarre; no se meta bajo ruedas que giran en el elevador; ninguna prueba de calado antes de saber que la presión es buena.{air, select, yes { Pruebas con aire: como mucho al límite del fabricante, un trapo sobre el orificio, los dedos fuera.} other {}} Lo que dice el fabricante va primero.',
   'faults.legend':
-    'Dos líneas cada una: en tracción y, debajo, en retención, hacia donde va la marcha sana. Un punto: como el tren sano. Un número: otra relación, velocidad de entrada entre velocidad de salida. --: punto muerto, o rueda libre en retención. Si una marcha no transmite nada y marcha atrás es distinto: adelante / marcha atrás. {tied}: bloqueado.',
+    'Dos líneas cada una: en tracción y, debajo, en retención, hacia donde va la marcha sana. Un punto: como el tren sano. Un número: otra relación, velocidad de entrada entre velocidad de salida. --: punto muerto, o rueda libre en retención. Si una marcha no transmite nada y marcha atrás es distinto: adelante / marcha atrás. {tied}: bloqueado. {slips}: como debe hasta la carga que aún aguanta; por encima el motor se embala.',
   'faults.apart': 'ninguna prueba en carretera las separa',
   'faults.signs': 'Qué se nota primero',
   'faults.silent': 'Estas no cambian nada en ninguna marcha',
   'faults.healthy': 'sano',
   'faults.more':
     'Dos averías a la vez: --pairs. Algunas averías: --only "NOMBRE: AVERÍA, NOMBRE: AVERÍA". Fracciones exactas: --json. Para una hoja de cálculo: --csv.',
-  'faults.cell': '{state, select, neutral {--} other {bloq}}',
+  'faults.cell': '{state, select, neutral {--} slips {patina} other {bloq}}',
   'faults.column':
     '{column, select, fault {avería} class {clase} bench {en el banco} road {en carretera} drive {{gear} en tracción} coast {{gear} en retención} other {{gear} en retención marcha atrás}}',
 

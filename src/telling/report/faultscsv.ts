@@ -1,5 +1,6 @@
 import type { FaultsReport } from '../../asking/faults/index.ts';
 import {
+  type Changed,
   type FaultRow,
   faultText,
   type MatrixGear,
@@ -30,7 +31,9 @@ export function faultsCsv({ train, matrix, bench }: FaultsReport, page: Page): s
     head('road'),
     ...(bench ? [head('bench')] : []),
   ];
-  const cell = (of: 'state' | 'coast', { ratio, state }: Outcome) => {
+  const cell = (of: 'state' | 'coast', end: Changed | Outcome) => {
+    const { ratio, state } = end;
+    if ('is' in end && end.is === 'slips') return voice.say('faults.cell', { state: 'slips' });
     return ratio ? toNumber(ratio) : voice.say(of, { state });
   };
   const cells = (ends: readonly Pick<MatrixGear, 'drive' | 'coast' | 'inReverse'>[]) =>

@@ -14,9 +14,10 @@ import { type Json, mapJson, numberJson, quantityJson } from './json.ts';
 /**
  * Faults against gears: `gears` is the healthy train; a row of `faults` has a cell for each of
  * them, in their order. A fault is in the words of `--fault`. `is` holds the cell against the
- * healthy train: same, neutral, tied up, another ratio, or drives (where the healthy train does
- * not). `inReverse` is coast in reverse, of a gear that drives nothing. Ratios are input speed over
- * output speed, both ways. `free` and `fast` name what spins, per turn of the turned end. `bench` and
+ * healthy train: same, neutral, tied up, another ratio, drives (where the healthy train does not),
+ * or slips (then the state beside it is above the load that is still carried). `inReverse` is coast in
+ * reverse, of a gear that drives nothing. Ratios are input speed over output speed, both ways.
+ * `free` and `fast` name what spins, per turn of the turned end. `bench` and
  * `road` are the first signs, null where there is none; `text` is for the reader's language and
  * stand, all else as seen from the input end. `classes` are places in `faults`: no road test parts
  * the rows of one; `silent`: they change nothing.

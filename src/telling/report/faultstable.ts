@@ -1,4 +1,5 @@
 import type {
+  Changed,
   FaultClass,
   FaultMatrix,
   FaultRow,
@@ -34,7 +35,7 @@ export function faultsTable(
     return {
       names: members.map(({ faults }) => nameOf(faults, page)),
       cells: cells.map(({ drive, coast, inReverse }) => [
-        drive.is === 'same' ? '.' : cellOf(drive, voice),
+        drive.is === 'same' ? '.' : changedOf(drive, voice),
         [coast, inReverse ?? coast].every(({ is }) => is === 'same')
           ? '.'
           : coastOf({ coast, ...(inReverse && { inReverse }) }, voice),
@@ -137,6 +138,11 @@ function line(mark: string, name: string, cells: readonly string[], block: Block
   return `${mark.padEnd(MARK)}${named}${padded.join('')}`.trimEnd();
 }
 
+function changedOf(end: Changed | Outcome, voice: Voice): string {
+  const slips = 'is' in end && end.is === 'slips';
+  return slips ? voice.say('faults.cell', { state: 'slips' }) : cellOf(end, voice);
+}
+
 // Two decimals below 10: what a road test can tell apart.
 function cellOf({ state, ratio }: Outcome, voice: Voice): string {
   if (!ratio) return voice.say('faults.cell', { state });
@@ -148,7 +154,7 @@ function cellOf({ state, ratio }: Outcome, voice: Voice): string {
 
 // Forward and in reverse, where nothing is driven and they differ.
 function coastOf({ coast, inReverse }: Pick<MatrixGear, 'coast' | 'inReverse'>, voice: Voice) {
-  const [forward, reverse] = [coast, inReverse ?? coast].map((end) => cellOf(end, voice));
+  const [forward, reverse] = [coast, inReverse ?? coast].map((end) => changedOf(end, voice));
   return forward === reverse ? `${forward}` : `${forward}/${reverse}`;
 }
 

@@ -19,6 +19,7 @@ export function faultsText(report: FaultsReport, page: Page): string {
   const air = bench?.some((sign) => sign && sign.check.on.length > 0) ? 'yes' : 'no';
   const legend = voice.say('faults.legend', {
     tied: voice.say('faults.cell', { state: 'tied_up' }),
+    slips: voice.say('faults.cell', { state: 'slips' }),
   });
   const rowOf = (place: number) => matrix.rows[place] as FaultRow;
   return [
