@@ -4,7 +4,7 @@ import type { Train } from '../../engine/train/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import { entryText, newJobText } from '../../shop/records/index.ts';
 import { refusedBy } from '../request/refusedby.ts';
-import { entryMeant, entryTold, mustFit, openJob } from './index.ts';
+import { entryMade, entryMeant, entryTold, jobMade, openJob } from './index.ts';
 
 const kestrel = readTrain(fs.readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8'))
   .train as Train;
@@ -48,9 +48,36 @@ describe('an entry', () => {
       { refused: 'no.measured', near: 'low brake' },
     ],
   ])('must fit the train: %s', (_, words, why) => {
-    const refused = refusedBy(() => mustFit(entryTold(words, {}), kestrel, { practice }));
+    const { job } = openJob({ called: 'job', text: NEW });
+    const its = { train: kestrel, practice };
+    const made = () => entryMade({ told: entryTold(words, {}) }, { who: 'TW', at }, job, its);
+    const refused = refusedBy(made);
     if (why) expect(refused).toMatchObject(why);
     else expect(refused).toBe(undefined);
+  });
+
+  it('is refused where it could not be read again, and so is a job', () => {
+    const { job } = openJob({ called: 'job', text: NEW });
+    const told = entryTold(['note', 'scored'], {});
+    const made = (who: string) => () => entryMade({ told }, { who, at }, job);
+    expect(refusedBy(made('T. W.'))).toMatchObject({ refused: 'bad.entry' });
+    expect(made('TW')()).toEqual({
+      id: entry('note', 'scored').id,
+      text: entry('note', 'scored').text,
+    });
+    const head = { unit: '', complaint: '', by: 'TW', at };
+    expect(refusedBy(() => jobMade(head))).toMatchObject({ refused: 'bad.entry' });
+  });
+
+  it('of a photograph says what it shows', () => {
+    expect(entryTold(['photograph', 'a.jpg', 'part: sun shell, step: 4'], {})).toEqual({
+      kind: 'photograph',
+      name: 'a.jpg',
+      part: 'sun shell',
+      step: '4',
+    });
+    const odd = () => entryTold(['photograph', 'a.jpg', 'prat: sun shell'], {});
+    expect(refusedBy(odd)).toMatchObject({ refused: 'bad.words', kind: 'photograph' });
   });
 
   it('is meant by the first four letters of its id', () => {

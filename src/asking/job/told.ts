@@ -14,13 +14,13 @@ export function entryTold(words: readonly string[], { by, predicted }: EntryRequ
   const [given = '', first = '', second, ...more] = words;
   const kind = KINDS.find((one) => one === given.trim().toLowerCase());
   if (!kind) throw new NoAnswer({ refused: 'no.entry kind', ...unknown(given, KINDS) });
-  const one = kind === 'photograph' || kind === 'note' || kind === 'signed';
+  const one = kind === 'note' || kind === 'signed';
   const spare = one && second !== undefined ? [second, ...more] : more;
   if (spare.length > 0) throw new NoAnswer({ refused: 'bad.excess', given: spare.join(' ') });
   if (first.trim() === '') throw new NoAnswer({ refused: 'bad.missing words', kind });
   switch (kind) {
     case 'photograph':
-      return { kind, name: first };
+      return { kind, name: first.trim(), ...(second !== undefined && shownOf(second)) };
     case 'note':
       return { kind, note: first };
     case 'signed':
@@ -46,6 +46,19 @@ export function entryTold(words: readonly string[], { by, predicted }: EntryRequ
       return { kind, of, ...told, limit: { ...limit, by: limit.by ?? by ?? '' } };
     }
   }
+}
+
+// "part: sun shell" or "step: 4".
+function shownOf(said: string): { readonly part?: string; readonly step?: string } {
+  const bad = () => new NoAnswer({ refused: 'bad.words', kind: 'photograph', given: said });
+  const findings = new Findings(new Lines(`{ ${said} }`));
+  const node = parseTree(`{ ${said} }`, findings);
+  if (node?.kind !== 'section' || findings.list().length > 0) throw bad();
+  const of = node.entries.map(({ key, value }) => {
+    if ((key !== 'part' && key !== 'step') || value.kind !== 'scalar') throw bad();
+    return [key, `${value.value ?? ''}`] as const;
+  });
+  return Object.fromEntries(of);
 }
 
 // "D 2: slips" in one word of the shell.

@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import fc from 'fast-check';
-import { entryText, foldJob, newJobText, readJob } from '../../shop/records/index.ts';
+import { entryText, foldJob, momentText, newJobText, readJob } from '../../shop/records/index.ts';
 import { localTime, typedTime } from './clock.ts';
 
 const before = process.env['TZ'];
@@ -34,6 +34,23 @@ describe('a time', () => {
     inZone('Europe/Madrid');
     expect(typedTime(typed)).toBe(told);
   });
+});
+
+it('a moment is told as Node tells it, in any year and any zone', () => {
+  const any = fc.date({
+    min: new Date('0001-01-02'),
+    max: new Date('9999-12-30'),
+    noInvalidDate: true,
+  });
+  fc.assert(
+    fc.property(any, fc.integer({ min: -840, max: 840 }), (utc, ahead) => {
+      const told = momentText(utc.getTime(), ahead);
+      const shown = new Date(utc.getTime() + ahead * 60_000).toISOString().slice(0, -1);
+      expect(told.slice(0, 23)).toBe(shown);
+      expect(new Date(told).getTime()).toBe(utc.getTime());
+    }),
+    { seed: 7, numRuns: 2000 },
+  );
 });
 
 it('entries stand in the order of their moments, as Node reckons it', () => {

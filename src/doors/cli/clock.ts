@@ -1,18 +1,11 @@
+import { momentText } from '../../shop/records/index.ts';
+
 /**
  * "2026-11-25T13:40:07.120+01:00": a moment as clocks show it here, with their offset from
  * Greenwich at that moment; there a Z.
  */
 export function localTime(moment: Date): string {
-  const minutes = -moment.getTimezoneOffset();
-  const shifted = new Date(moment.getTime() + minutes * 60_000).toISOString().slice(0, -1);
-  return `${shifted}${offset(minutes)}`;
-}
-
-function offset(minutes: number): string {
-  if (minutes === 0) return 'Z';
-  const [hours, rest] = [Math.floor(Math.abs(minutes) / 60), Math.abs(minutes) % 60];
-  const two = (its: number) => `${its}`.padStart(2, '0');
-  return `${minutes < 0 ? '-' : '+'}${two(hours)}:${two(rest)}`;
+  return momentText(moment.getTime(), -moment.getTimezoneOffset());
 }
 
 /**

@@ -77,6 +77,20 @@ ${[...text().matchAll(/^- .*check: .*id: (\S+) \}$/gmu)]
   .join('\n')}`);
   });
 
+  it('shows of a photograph what it is of', async () => {
+    await job('add', 'photograph a.jpg "part: sun shell, step: strip 4" --by TW');
+    await job('add', 'photograph b.jpg "step: strip 5" --by TW');
+    await job('add', 'photograph c.jpg --by TW');
+    expect(text()).toContain('photograph: { file: a.jpg, part: sun shell, step: strip 4 }, id:');
+    expect(text()).toContain('photograph: c.jpg, id:');
+    const { out } = await job('show');
+    expect(out).toContain('Photograph: a.jpg, of sun shell, at strip 4\n');
+    expect(out).toContain('Photograph: b.jpg, at strip 5\n');
+    expect(out).toContain('Photograph: c.jpg\n');
+    const { err } = await job('add', 'photograph a.jpg "prat: x" --by TW');
+    expect(err).toContain('unreadable: prat: x; type it as in photograph');
+  });
+
   it('goes on on a line of its own after one that was cut', async () => {
     fs.appendFileSync(file, '- { at: 2026-11-25T1');
     const { out } = await job('add', 'note after --by TW');

@@ -1,16 +1,16 @@
 import path from 'node:path';
 import { openIn } from '../../asking/build/index.ts';
-import { entryMeant, entryTold, jobIn, mustFit, openJob } from '../../asking/job/index.ts';
-import { NoAnswer } from '../../asking/request/index.ts';
 import {
-  entryText,
-  type FoldedJob,
-  type JobEntry,
-  newJobText,
-  readEntry,
-  readJob,
-  type Told,
-} from '../../shop/records/index.ts';
+  entryMade,
+  entryMeant,
+  entryTold,
+  jobIn,
+  jobMade,
+  openJob,
+  type Said,
+} from '../../asking/job/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import type { FoldedJob } from '../../shop/records/index.ts';
 import { visible, voiceOf } from '../../telling/narrative/index.ts';
 import { jobJson, jobText } from '../../telling/report/index.ts';
 import { localTime, typedTime } from './clock.ts';
@@ -54,15 +54,13 @@ function opened(file: string, words: readonly string[], session: Session): Reply
   const { unit, train, complaint = '' } = session.options;
   spare(words);
   if (unit === undefined) throw new Refusal('bad.missing option', { option: '--unit' });
-  const text = newJobText({
+  const text = jobMade({
     unit,
     ...(train !== undefined && { train: stamped(train, file, session) }),
     complaint,
     by: initialsOf(session),
     at: timeOf(session),
   });
-  const [problem] = readJob(text).problems;
-  if (problem) throw new NoAnswer({ refused: 'bad.entry', problem });
   kept(file, session, (ledger) => ledger.create(file, text));
   return session.options.json
     ? json({ file })
@@ -86,25 +84,12 @@ function struck(file: string, words: readonly string[], session: Session): Reply
   return added(file, { ...told, strikes: { id, because } }, session);
 }
 
-function added(
-  file: string,
-  said: { readonly told?: Told; readonly strikes?: JobEntry['strikes'] },
-  session: Session,
-): Reply {
+function added(file: string, said: Said, session: Session): Reply {
   const { told, strikes } = said;
   const { job: before } = jobIn(givenIn(file, session.world));
   const [at, who] = [timeOf(session), initialsOf(session)];
-  const { id, body, text } = entryText({
-    at,
-    who,
-    ...(told && { told }),
-    ...(strikes && { strikes }),
-  });
-  const [problem] = readEntry(body, id).problems;
-  if (problem) throw new NoAnswer({ refused: 'bad.entry', problem });
-  // What is struck by the same entry stands no more.
-  const others = before.entries.filter((its) => its.id !== strikes?.id);
-  if (told) checkTold(told, { ...before, entries: others }, file, session);
+  const fits = told && trainBeside(before, file, session);
+  const { id, text } = entryMade(said, { at, who }, before, fits);
   kept(file, session, (ledger) => ledger.append(file, text));
   const values = { id, strikes: strikes ? 'yes' : 'no', struck: strikes?.id ?? '' };
   const open = told?.kind === 'signed' ? openWhere(before, file, session) : [];
@@ -155,22 +140,23 @@ function ledgerOf({ ledger }: World): Ledger {
   return ledger;
 }
 
-// Refuses what the train does not know: that of --train, else the job's own, where it still
-// stands beside the job. Without one only the form is known to be right.
 // What is open where the train is there to ask: told to whoever signs, and it prevents nothing.
 function openWhere(before: FoldedJob, file: string, session: Session): readonly string[] {
-  const trainFile = session.options.train ?? beside(before, file, session);
-  if (trainFile === undefined) return [];
-  return openIn(trainOf(trainFile, session), openJob(givenIn(file, session.world)));
+  const its = trainBeside(before, file, session);
+  return its ? openIn(its.train, openJob(givenIn(file, session.world))) : [];
 }
 
-function checkTold(told: Told, before: FoldedJob, file: string, session: Session): void {
+// By what an entry is looked at: the train of --train, else the job's own, where it still stands
+// beside the job. Without one only the form is known to be right.
+function trainBeside(
+  before: FoldedJob,
+  file: string,
+  session: Session,
+): { readonly train: Train; readonly practice: string } | undefined {
   const trainFile = session.options.train ?? beside(before, file, session);
-  if (trainFile === undefined) return;
-  mustFit(told, trainOf(trainFile, session), {
-    practice: textOf(ours('experience.yaml'), session.world),
-    job: before,
-  });
+  if (trainFile === undefined) return undefined;
+  const practice = textOf(ours('experience.yaml'), session.world);
+  return { train: trainOf(trainFile, session), practice };
 }
 
 function beside(

@@ -90,6 +90,7 @@ export type Expected =
   // Of a job.
   | 'job' // 1
   | 'entry' // one thing told
+  | 'photograph' // a file's name, or with its part or step
   | 'time' // with its day, in UTC
   | 'initials'
   | 'id'

@@ -106,7 +106,18 @@ const ENTRY = v.strictObject(
         or('limit'),
       ),
     ),
-    photograph: line('Its name.'),
+    photograph: v.exactOptional(
+      v.union(
+        [
+          note('Its name.'),
+          v.strictObject(
+            { file: note('Its name.'), part: line('What it shows.'), step: line('Of the work.') },
+            or('photograph'),
+          ),
+        ],
+        or('photograph'),
+      ),
+    ),
     note: v.exactOptional(v.pipe(text('A note.'), v.minLength(1, or('text')))),
     signed: line('What is signed.'),
     strikes: v.exactOptional(v.pipe(v.string(or('id')), v.regex(/^[0-9a-z]{8}$/u, or('id')))),
@@ -154,7 +165,11 @@ function toldBy(told: Others): Told | undefined {
     const more = { ...(which !== undefined && { which }), ...(sure && { sure: true as const }) };
     return { kind: 'limit', of: limit[0], ...more, limit: its };
   }
-  if (photograph !== undefined) return { kind: 'photograph', name: photograph };
+  if (typeof photograph === 'string') return { kind: 'photograph', name: photograph };
+  if (photograph !== undefined) {
+    const { file: name, ...of } = photograph;
+    return { kind: 'photograph', name, ...of };
+  }
   if (noted !== undefined) return { kind: 'note', note: noted };
   if (signed !== undefined) return { kind: 'signed', what: signed };
   return undefined;

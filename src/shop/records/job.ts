@@ -53,8 +53,13 @@ export type Told =
       /** It is meant, however far it is from the train file's. */
       readonly sure?: true;
     }
-  /** A file's name. */
-  | { readonly kind: 'photograph'; readonly name: string }
+  /** A picture's file name; which part it is of, or which step of the work. */
+  | {
+      readonly kind: 'photograph';
+      readonly name: string;
+      readonly part?: string;
+      readonly step?: string;
+    }
   | { readonly kind: 'note'; readonly note: string }
   /** What `who` puts the initials under. */
   | { readonly kind: 'signed'; readonly what: string };

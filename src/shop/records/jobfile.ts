@@ -7,6 +7,7 @@ import {
   parseTree,
   type Problem,
 } from '../../engine/yaml/index.ts';
+import { startOf } from './copies.ts';
 import { INITIALS, readEntry } from './entry.ts';
 import type { Job, JobEntry } from './job.ts';
 import { lineRead } from './line.ts';
@@ -27,8 +28,7 @@ export interface JobReading {
  */
 export function readJob(text: string): JobReading {
   const lines = text.split(/\r?\n/u);
-  const found = lines.findIndex((line) => line.startsWith('- ') || line === 'entries:');
-  const start = found < 0 ? lines.length : found;
+  const start = startOf(lines);
   const header = readHeader(lines.slice(0, start).join('\n'));
   const entries = new Map<string, JobEntry>();
   const problems: Problem[] = [];

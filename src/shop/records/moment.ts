@@ -20,6 +20,40 @@ export function secondsOf(moment: string): number {
   return 86_400 * days + 3600 * Number(hour) + 60 * Number(minute) + Number(second) - ahead;
 }
 
+/**
+ * A moment, in milliseconds since 1970, as clocks show it that are so many minutes ahead of
+ * Greenwich: "2026-11-25T13:40:07.120+01:00", and with a Z where they are not.
+ */
+export function momentText(ms: number, minutesAhead: number): string {
+  const shown = Math.floor(ms) + minutesAhead * 60_000;
+  const day = Math.floor(shown / 86_400_000);
+  const rest = shown - day * 86_400_000;
+  const clock = [rest / 3_600_000, (rest / 60_000) % 60, (rest / 1000) % 60].map(two).join(':');
+  const thousandths = `${rest % 1000}`.padStart(3, '0');
+  return `${dayText(day)}T${clock}.${thousandths}${zoneText(minutesAhead)}`;
+}
+
+function zoneText(minutes: number): string {
+  if (minutes === 0) return 'Z';
+  const ahead = Math.abs(minutes);
+  return `${minutes < 0 ? '-' : '+'}${two(ahead / 60)}:${two(ahead % 60)}`;
+}
+
+function two(its: number): string {
+  return `${Math.floor(its)}`.padStart(2, '0');
+}
+
+// The day of the calendar whose `daysSince` is that of 1970-01-01 and so many more.
+function dayText(days: number): string {
+  const since = days + daysSince(1970, 1, 1);
+  let year = Math.floor(since / 365.2425) + 1;
+  while (daysSince(year, 1, 1) > since) year--;
+  let month = 12;
+  while (daysSince(year, month, 1) > since) month--;
+  const day = since - daysSince(year, month, 1) + 1;
+  return `${`${year}`.padStart(4, '0')}-${two(month)}-${two(day)}`;
+}
+
 // Of the Gregorian calendar; the year begins in March, so that a leap day ends it.
 function daysSince(year: number, month: number, day: number): number {
   const march = (month + 9) % 12;

@@ -54,6 +54,8 @@ const EVERY: readonly Told[] = [
     limit: { least: '0.8 mm', most: '1.2 mm', source: 'manual, p. 12', by: 'TW' },
   },
   { kind: 'photograph', name: 'IMG_0012.jpg' },
+  { kind: 'photograph', name: 'a.jpg', part: 'sun shell, front: 2', step: 'strip 4' },
+  { kind: 'photograph', name: 'a.jpg', step: '4' },
   { kind: 'note', note: 'two\nlines, "quotes" }, id: abcdefgh }' },
   { kind: 'signed', what: 'build sheet' },
 ];

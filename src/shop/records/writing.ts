@@ -40,6 +40,15 @@ export function entryText({ at, who, told, strikes }: EntryDraft): {
   return { id, body, text: `\n${line}\n` };
 }
 
+// A name alone stands alone, as it always did.
+function photographText({ name, part, step }: Extract<Told, { kind: 'photograph' }>): string {
+  if (part === undefined && step === undefined) return quoted(name);
+  const of = Object.entries({ part, step }).flatMap(([key, its]) => {
+    return its === undefined ? [] : [`${key}: ${quoted(its)}`];
+  });
+  return `{ file: ${quoted(name)}, ${of.join(', ')} }`;
+}
+
 function toldText(told: Told): string {
   switch (told.kind) {
     case 'seen':
@@ -60,7 +69,7 @@ function toldText(told: Told): string {
       return `limit: { ${quoted(told.of)}: { ${said.join(', ')} } }`;
     }
     case 'photograph':
-      return `photograph: ${quoted(told.name)}`;
+      return `photograph: ${photographText(told)}`;
     case 'note':
       return `note: ${quoted(told.note)}`;
     case 'signed':

@@ -38,8 +38,16 @@ function whatText(told: Told, voice: Voice): string {
     }
     case 'limit':
       return boundsText(boundsOf(told.limit), voice);
-    case 'photograph':
-      return visible(told.name);
+    case 'photograph': {
+      const { name, part = '', step = '' } = told;
+      const of = part !== '' && step !== '' ? 'both' : part !== '' ? 'part' : 'step';
+      return voice.say('sheet.photograph', {
+        of: part === '' && step === '' ? 'nothing' : of,
+        name: visible(name),
+        part: visible(part),
+        step: visible(step),
+      });
+    }
     case 'note':
       return visible(told.note.replaceAll(/\s+/gu, ' '));
     case 'signed':
