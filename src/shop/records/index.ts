@@ -1,4 +1,4 @@
-export { type JobParts, linesBeyond, partsOf, textOfParts } from './copies.ts';
+export { linesBeyond, partsOf, textOfParts } from './copies.ts';
 export { KINDS, readEntry } from './entry.ts';
 export { foldJob, type FoldedEntry, type FoldedJob, standing } from './fold.ts';
 export type { Job, JobEntry, Told } from './job.ts';
