@@ -12,6 +12,7 @@ const FIRST = new RegExp(
     'src/engine/(linear|train|motion|proof|reckon|flow)/',
     'src/telling/narrative/(?!es[.]ts)',
     'src/telling/(scene|stickdiagram)/',
+    'src/page/(words|rooms|study)/',
     'node_modules/(preact|@preact|intl-messageformat|@formatjs)/',
   ].join('|'),
   'u',

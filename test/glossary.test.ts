@@ -6,7 +6,7 @@ import { readSources } from './sources.ts';
 const sources = readSources();
 
 const pages = sources
-  .filter(({ path }) => /^src\/doors\/web\/.*\.tsx?$/.test(path) && !path.includes('.test.'))
+  .filter(({ path }) => /^src\/(page|doors\/web)\/.*\.tsx?$/.test(path) && !path.includes('.test.'))
   .flatMap(spokenIn);
 // What a person reads of us in English: the README and the handbook without their examples, and
 // what files say of themselves.

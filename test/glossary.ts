@@ -5,7 +5,7 @@ import type { Source } from './sources.ts';
 
 /** Something that a person reads, in the languages in which it is there. */
 export interface Said {
-  /** Where it stands: `en.ts fact.turned`, `src/doors/web/plate/words.ts key`. */
+  /** Where it stands: `en.ts fact.turned`, `src/page/diagram/words.ts key`. */
   readonly where: string;
   readonly en?: string;
   readonly es?: string;

@@ -167,7 +167,7 @@ describe('describing a train by questions', { timeout: 120_000 }, () => {
     await hands.pick('Next', 'Next', 'I cannot count it');
     await expect.poll(() => thing('front sun 36').textContent()).toContain('ring 85');
     await expect
-      .poll(() => page.locator('.describe-doubt').first().textContent())
+      .poll(() => page.locator('.describe-warning').first().textContent())
       .toContain('= 121');
     await thing('low brake plate brake').click();
     await does(/^Rename$/u).click();
@@ -256,7 +256,7 @@ describe('describing a train by its text', { timeout: 60_000 }, () => {
     await expect.poll(() => sheet(page).textContent()).toContain('Nothing is wrong');
   });
 
-  it('tells a mistake under the text and in a list that leads there; undo is the bench’s', async () => {
+  it('tells a mistake under the text and in a list that leads there; undo is the page’s', async () => {
     const { page } = await open(linkTo(ourText('wren-plain-set')));
     await page.getByRole('button', { name: 'Describe it' }).click();
     const before = await textOf(page);

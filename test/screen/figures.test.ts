@@ -78,7 +78,7 @@ describe('ask the class', () => {
     const asked = page.locator('.lesson-question');
     await expect.poll(() => asked.textContent()).toBe(questionText(question));
     // Nothing on the sheet tells: no letters, no load path, no reasons.
-    expect(await page.locator('.plate .load, .plate .letter, .why').count()).toBe(0);
+    expect(await page.locator('.diagram .load, .diagram .letter, .why').count()).toBe(0);
     const choices = page.locator('.lesson-choice');
     const wrong = question.choices.findIndex((choice) => !choice.right);
     await choices.nth(wrong).click();
@@ -93,11 +93,11 @@ describe('ask the class', () => {
     const choice = question.choices[wrong];
     const reason = choice && !choice.right ? misconceptionText(choice.misconception) : '';
     await expect.poll(() => page.locator('.lesson-reason').allTextContents()).toContain(reason);
-    expect(await page.locator('.plate .load').count()).toBeGreaterThan(0);
+    expect(await page.locator('.diagram .load').count()).toBeGreaterThan(0);
     expect(await page.locator('.why li').count()).toBeGreaterThan(0);
     expect(await accessFaults(page)).toEqual([]);
     await button(page, 'Vote again').click();
-    await expect.poll(() => page.locator('.plate .load').count()).toBe(0);
+    await expect.poll(() => page.locator('.diagram .load').count()).toBe(0);
     expect(complaints).toEqual([]);
   });
 });

@@ -35,7 +35,7 @@ async function angleOf(page: Page, member: string): Promise<number> {
   return Number(/-?[\d.]+/u.exec(transform ?? '')?.[0]);
 }
 
-describe('hands on the plate', () => {
+describe('hands on the diagram', () => {
   it('turn a member by dragging its dial, and the others follow as the engine says', async () => {
     const { page } = await open();
     await page.getByRole('button', { name: 'Reset marks' }).click();
@@ -66,7 +66,7 @@ describe('hands on the plate', () => {
     const found = hand(KESTREL, { hold: [], turn: 'turbine shaft', way: 'clockwise', on });
     expect(found.turns).toBe(false);
     expect(await reasons(page)).toEqual(sentences(found.facts));
-    expect(await page.locator('.plate-locks .load').count()).toBeGreaterThan(0);
+    expect(await page.locator('.diagram-locks .load').count()).toBeGreaterThan(0);
   });
 
   it('do the same by keys: the arrows turn, Enter holds and releases', async () => {
@@ -109,7 +109,7 @@ describe('pointing', () => {
   it('at a sentence lights what it speaks of, and at a part its sentence', async () => {
     const { page } = await open();
     await page.locator('.why summary', { hasText: 'low sprag' }).first().hover();
-    await expect.poll(() => page.locator('.plate-lit[data-name="low sprag"]').count()).toBe(1);
+    await expect.poll(() => page.locator('.diagram-lit[data-name="low sprag"]').count()).toBe(1);
     await page.locator('.device[data-name="forward clutch"] .name').first().hover();
     await expect
       .poll(() => page.locator('.why-lit').allTextContents())

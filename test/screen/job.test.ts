@@ -34,7 +34,7 @@ it('from an empty page to a described train, its gears, a hand check, a fault, a
   // All at once, as from a clipboard: the editor would complete and indent what is typed.
   await page.keyboard.insertText(STAND);
   await expect.poll(() => page.locator('h1').textContent()).toBe('One set on a stand');
-  expect(await page.locator('.plate .handle').count()).toBe(3);
+  expect(await page.locator('.diagram .handle').count()).toBe(3);
 
   // Its gears: 1 + 66/30.
   await button('Turn it').click();

@@ -16,11 +16,11 @@ const caption = (page: Page, k: number) => page.locator('.figure-caption').nth(k
 const topOf = async (page: Page, what: string) =>
   (await page.locator(what).first().boundingBox())?.y ?? Number.NaN;
 
-describe('the plate', () => {
+describe('the diagram', () => {
   it('fills the screen for the end of the room, and its gears are there', async () => {
     const { page } = await open();
     await button(page, 'Full screen').first().click();
-    const full = 'document.fullscreenElement?.querySelector(".plate svg")?.clientHeight';
+    const full = 'document.fullscreenElement?.querySelector(".diagram svg")?.clientHeight';
     await expect.poll(() => page.evaluate(full)).toBeGreaterThan(500);
     await page.locator('.figure-when-large').getByRole('button', { name: '3' }).click();
     await expect.poll(() => caption(page, 0)).toBe('Fig. 1. D 3: 1');
@@ -30,33 +30,33 @@ describe('the plate', () => {
 
   it('tells a keyboard and a screen reader what hands can do', async () => {
     const { page } = await open();
-    const help = await page.locator('.plate svg').getAttribute('aria-describedby');
+    const help = await page.locator('.diagram svg').getAttribute('aria-describedby');
     const told = await page.locator(`[id="${help}"]`).textContent();
     expect(told).toContain('the arrows turn, Enter holds and releases');
   });
 
   it('has dials and devices for a finger in a glove on a phone, and lets the page scroll', async () => {
     const { page } = await open('', PHONE);
-    const reaches = page.locator('.dial .plate-reach');
+    const reaches = page.locator('.dial .diagram-reach');
     for (let k = 0; k < (await reaches.count()); k++) {
       const box = await reaches.nth(k).boundingBox();
       expect(box?.width).toBeGreaterThanOrEqual(44);
       expect(box?.height).toBeGreaterThanOrEqual(44);
     }
-    expect(await page.locator('.device .plate-reach').count()).toBe(7);
+    expect(await page.locator('.device .diagram-reach').count()).toBe(7);
     const stops = (what: string) =>
       page
         .locator(what)
         .first()
         .evaluate((mark) => getComputedStyle(mark).touchAction);
     expect(await stops('.dial')).toBe('none');
-    expect(await stops('.plate')).toBe('auto');
-    expect(await stops('.plate svg')).toBe('auto');
+    expect(await stops('.diagram')).toBe('auto');
+    expect(await stops('.diagram svg')).toBe('auto');
   });
 
   it('applies a device by a tap between its plates', async () => {
     const { page } = await open('', { hasTouch: true });
-    const box = await page.locator('[data-name="direct clutch"] .plate-reach').boundingBox();
+    const box = await page.locator('[data-name="direct clutch"] .diagram-reach').boundingBox();
     if (!box) throw new Error('no reach');
     await page.touchscreen.tap(box.x + box.width * 0.58, box.y + box.height * 0.12);
     await expect.poll(() => caption(page, 0)).toMatch(/: 1$/u);
@@ -65,7 +65,7 @@ describe('the plate', () => {
   it('stands between the gears and what is asked least on a phone', async () => {
     const { page } = await open('', PHONE);
     await page.locator('.chart').waitFor();
-    const order = ['.gears', '.plate', '.page-tools', '.ends', '.chart', '.margins'];
+    const order = ['.gears', '.diagram', '.page-tools', '.ends', '.chart', '.margins'];
     const tops = await Promise.all(order.map((what) => topOf(page, what)));
     expect(tops).toEqual(tops.toSorted((a, b) => a - b));
   });
@@ -73,7 +73,7 @@ describe('the plate', () => {
   it('has no empty margin about it where it is wider than the window', async () => {
     const viewport = { width: 700, height: 450 };
     const { page } = await open('', { viewport, deviceScaleFactor: 2 });
-    const scale = await page.locator('.plate svg').evaluate((svg) => {
+    const scale = await page.locator('.diagram svg').evaluate((svg) => {
       const { width, height } = (svg as SVGSVGElement).viewBox.baseVal;
       return svg.clientWidth / width / (svg.clientHeight / height);
     });
@@ -82,7 +82,7 @@ describe('the plate', () => {
 
   it('takes the whole width where the train is long, its reasons under it', async () => {
     const { page } = await open(linkTo(ourText('albatross-ten-speed')));
-    await page.locator('.plate-long').waitFor();
+    await page.locator('.diagram-long').waitFor();
     expect(await topOf(page, '.why')).toBeGreaterThan(await topOf(page, '.figure-caption'));
   });
 });
@@ -91,20 +91,20 @@ describe('warnings', () => {
   it('stand on the drawing where they belong, and in words under it', async () => {
     const odd = ourText('kestrel-three-speed').replace('planets: 3', 'planets: 7');
     const { page } = await open(linkTo(odd));
-    const told = page.locator('.plate-warnings li');
+    const told = page.locator('.warnings li');
     await expect
       .poll(() => told.allTextContents())
       .toContainEqual(expect.stringContaining('planets'));
     await expect
-      .poll(() => page.locator('.doubted[data-name="front"] .plate-sign').count())
+      .poll(() => page.locator('.warned[data-name="front"] .warning-sign').count())
       .toBe(1);
     await button(page, 'Describe it').click();
-    await expect.poll(() => page.locator('.doubted[data-name="front"]').count()).toBe(1);
+    await expect.poll(() => page.locator('.warned[data-name="front"]').count()).toBe(1);
     expect(await accessFaults(page)).toEqual([]);
     // Where a class is asked, nothing tells.
     await button(page, 'Ask the class').click();
     await page.locator('.lesson-question').waitFor();
-    expect(await page.locator('.doubted, .plate-warnings').count()).toBe(0);
+    expect(await page.locator('.warned, .warnings').count()).toBe(0);
   });
 });
 
@@ -114,7 +114,7 @@ describe('two builds', () => {
     await page.getByLabel('Comparar con una avería').selectOption('low sprag: backwards');
     await expect.poll(() => caption(page, 0)).toMatch(/^Fig\. 1\. Como debe ser\. /u);
     expect(await caption(page, 1)).toMatch(/^Fig\. 2\. low sprag: al revés\. /u);
-    const titles = page.locator('.plate svg');
+    const titles = page.locator('.diagram svg');
     expect(await titles.nth(1).getAttribute('aria-label')).toContain('low sprag: al revés');
     expect(await accessFaults(page)).toEqual([]);
   });
@@ -171,7 +171,7 @@ describe('for every reader', () => {
     const { page } = await open();
     await page.locator('.chart').waitFor();
     await page.emulateMedia({ media: 'print' });
-    for (const there of ['h1', '.plate svg', '.why', '.chart table']) {
+    for (const there of ['h1', '.diagram svg', '.why', '.chart table']) {
       expect(await page.locator(there).first().isVisible(), there).toBe(true);
     }
     for (const gone of ['.page-rooms', '.desk', '.menu', '.gears', '.figure-tools button']) {
@@ -180,7 +180,7 @@ describe('for every reader', () => {
   });
 
   it('one thing has one word in Spanish, as the engine says it', () => {
-    const web = path.join(ROOT, 'src/doors/web');
+    const web = path.join(ROOT, 'src/page');
     const tables = readdirSync(web, { recursive: true, encoding: 'utf8' })
       .filter((name) => name.endsWith('words.ts'))
       .map((name) => readFileSync(path.join(web, name), 'utf8'));

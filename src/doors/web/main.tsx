@@ -2,14 +2,13 @@ import { effect } from '@preact/signals';
 import { render } from 'preact';
 import { LANGUAGES, learn } from '../../telling/narrative/index.ts';
 import { LOOKS } from '../../telling/scene/index.ts';
-import { Bench } from './bench/index.ts';
-import { isCalm } from './calm.ts';
-import { FileDesk, workOffline } from './desk/index.ts';
+import { Study } from '../../page/study/index.ts';
+import { ends, isCalm } from '../../page/words/index.ts';
+import { FileDesk, workOffline } from '../../page/desk/index.ts';
 import { hearKeys } from './keys.ts';
-import { firstPictureIsUp } from './later.tsx';
+import { firstPictureIsUp } from '../../page/controls/index.ts';
 import { Page } from './page.tsx';
-import { recallReader } from './reader/index.ts';
-import { ends } from './words.ts';
+import { recallReader } from '../../page/reader/index.ts';
 import './page.css';
 
 const sheet = document.getElementById('sheet');
@@ -19,16 +18,16 @@ await recallReader();
 const looks = new CSSStyleSheet();
 looks.replaceSync(LOOKS);
 document.adoptedStyleSheets.push(looks);
-const bench = new Bench();
-effect(() => void (ends.value = bench.file.train.value?.ends));
-const desk = new FileDesk(bench);
+const study = new Study();
+effect(() => void (ends.value = study.file.train.value?.ends));
+const desk = new FileDesk(study);
 await desk.arrive();
-hearKeys(bench, desk);
-bench.turning.runs.value = !isCalm();
-bench.turning.start();
-render(<Page bench={bench} desk={desk} />, sheet);
+hearKeys(study, desk);
+study.turning.runs.value = !isCalm();
+study.turning.start();
+render(<Page study={study} desk={desk} />, sheet);
 firstPictureIsUp(
-  () => (bench.answers.value = true),
+  () => (study.answers.value = true),
   () => void desk.begin(),
 );
 

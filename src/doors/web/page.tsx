@@ -1,36 +1,36 @@
-import type { Bench } from './bench/index.ts';
-import { Desk, type FileDesk, Notice } from './desk/index.ts';
-import { Applied, Gears, SideOf, Turner } from './gears/index.ts';
+import type { Study } from '../../page/study/index.ts';
+import { Desk, type FileDesk, Notice } from '../../page/desk/index.ts';
+import { Applied, Gears, SideOf, Turner } from '../../page/gears/index.ts';
 import { visible } from '../../telling/narrative/index.ts';
-import { later } from './later.tsx';
-import { Plate } from './plate/index.ts';
-import { Problems } from './problems/index.ts';
-import { Reader } from './reader/index.ts';
-import { room, ROOMS } from './room.ts';
-import { Why } from './why/index.ts';
-import { spoken } from './words.ts';
-import { Builds } from './builds.tsx';
-import { captions } from './caption.ts';
+import { later } from '../../page/controls/index.ts';
+import { Diagram } from '../../page/diagram/index.ts';
+import { Problems } from '../../page/problems/index.ts';
+import { Reader } from '../../page/reader/index.ts';
+import { room, ROOMS } from '../../page/rooms/index.ts';
+import { Why } from '../../page/why/index.ts';
+import { spoken } from '../../page/words/index.ts';
+import { Builds } from '../../page/fault/index.ts';
+import { captions } from '../../page/figure/index.ts';
 
-const Lesson = later(async () => (await import('./lesson/index.ts')).Lesson);
-const Ends = later(async () => (await import('./ends/index.ts')).Ends);
-const Describe = later(async () => (await import('./describe/index.ts')).Describe);
-const Lever = later(async () => (await import('./lever/index.ts')).Lever);
-const Margins = later(async () => (await import('./margins/index.ts')).Margins);
-const Chart = later(async () => (await import('./chart/index.ts')).Chart);
+const Lesson = later(async () => (await import('../../page/lesson/index.ts')).Lesson);
+const Ends = later(async () => (await import('../../page/ends/index.ts')).Ends);
+const Describe = later(async () => (await import('../../page/describe/index.ts')).Describe);
+const Lever = later(async () => (await import('../../page/lever/index.ts')).Lever);
+const Margins = later(async () => (await import('../../page/margins/index.ts')).Margins);
+const Chart = later(async () => (await import('../../page/chart/index.ts')).Chart);
 
 interface Props {
-  readonly bench: Bench;
+  readonly study: Study;
   readonly desk: FileDesk;
 }
 
 /** The sheet: the train large in the middle, words beside what they speak of. */
-export function Page({ bench, desk }: Props) {
+export function Page({ study, desk }: Props) {
   const say = words();
   return (
     <div class="page">
       <header class="page-head">
-        <h1>{bench.file.train.value?.name ?? visible(bench.file.name.value)}</h1>
+        <h1>{study.file.train.value?.name ?? visible(study.file.name.value)}</h1>
         <nav class="page-rooms" aria-label={say.rooms}>
           {ROOMS.map((name) => (
             <button
@@ -43,53 +43,53 @@ export function Page({ bench, desk }: Props) {
             </button>
           ))}
         </nav>
-        <Desk bench={bench} desk={desk} />
+        <Desk study={study} desk={desk} />
         <Reader />
       </header>
       <div class="page-words">
         <Notice desk={desk} />
-        {room.value !== 'describe' && <Problems bench={bench} />}
+        {room.value !== 'describe' && <Problems study={study} />}
       </div>
       <main class="page-main">
-        {room.value === 'turn' && <Turning bench={bench} />}
-        {room.value === 'ask' && <Lesson bench={bench} />}
-        {room.value === 'describe' && <Describing bench={bench} />}
+        {room.value === 'turn' && <Turning study={study} />}
+        {room.value === 'ask' && <Lesson study={study} />}
+        {room.value === 'describe' && <Describing study={study} />}
       </main>
     </div>
   );
 }
 
 /** The train to be turned, in gear or by hand, and its chart. */
-function Turning({ bench }: { readonly bench: Bench }) {
+function Turning({ study }: { readonly study: Study }) {
   return (
     <>
       <div class="page-controls">
-        <Gears bench={bench} />
-        <Applied bench={bench} />
+        <Gears study={study} />
+        <Applied study={study} />
       </div>
       <div class="page-controls page-tools">
-        <SideOf bench={bench} />
-        <Turner bench={bench} />
+        <SideOf study={study} />
+        <Turner study={study} />
       </div>
-      <Builds bench={bench} />
+      <Builds study={study} />
       <div class="page-figures">
-        <Ends bench={bench} build={bench.right} />
-        <Lever bench={bench} build={bench.right} />
+        <Ends study={study} build={study.right} />
+        <Lever study={study} build={study.right} />
       </div>
-      <Chart bench={bench} />
-      <Margins bench={bench} />
+      <Chart study={study} />
+      <Margins study={study} />
     </>
   );
 }
 
 /** The train as it is being described, and beside the words what they make. */
-function Describing({ bench }: { readonly bench: Bench }) {
+function Describing({ study }: { readonly study: Study }) {
   return (
     <div class="page-beside">
-      <Describe bench={bench} />
+      <Describe study={study} />
       <div class="page-column">
-        <Plate bench={bench} build={bench.right} caption={captions().right(bench)} />
-        <Why bench={bench} build={bench.right} />
+        <Diagram study={study} build={study.right} caption={captions().right(study)} />
+        <Why study={study} build={study.right} />
       </div>
     </div>
   );

@@ -1,1 +1,0 @@
-export { type Doubt, doubtsOf } from './doubts.ts';

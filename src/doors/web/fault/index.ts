@@ -1,1 +1,0 @@
-export { FaultBeside } from './fault.tsx';

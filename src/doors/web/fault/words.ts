@@ -1,6 +1,0 @@
-import { spoken } from '../words.ts';
-
-export const words = spoken({
-  en: { beside: 'Compare with a fault: none', another: 'and another fault: none' },
-  es: { beside: 'Comparar con una avería: ninguna', another: 'y otra avería: ninguna' },
-});

@@ -1,2 +1,0 @@
-export { Plate } from './plate.tsx';
-export { shownOf, standingsFor } from './shown.ts';

@@ -1,0 +1,34 @@
+import { useState } from 'preact/hooks';
+import { LargeButton } from './largebutton.tsx';
+import { words } from './words.ts';
+import './controls.css';
+
+interface Props {
+  readonly label: string;
+  /** What stands there at first. */
+  readonly start?: string;
+  readonly onName: (name: string) => void;
+}
+
+/** A name or a short text, typed; Enter gives it. */
+export function NameEntry({ label, start = '', onName }: Props) {
+  const say = words();
+  const [name, type] = useState(start);
+  const give = () => name.trim() !== '' && onName(name.trim());
+  return (
+    <div class="row">
+      <input
+        class="name-entry"
+        aria-label={label}
+        value={name}
+        maxLength={80}
+        autoComplete="off"
+        onInput={({ currentTarget }) => type(currentTarget.value)}
+        onKeyDown={({ key }) => key === 'Enter' && give()}
+      />
+      <LargeButton main disabled={name.trim() === ''} onPress={give}>
+        {say.next}
+      </LargeButton>
+    </div>
+  );
+}

@@ -1,0 +1,204 @@
+import { useState } from 'preact/hooks';
+import type { Train } from '../../engine/train/index.ts';
+import { goingWith, pathOf } from '../../engine/trainfile/index.ts';
+import { problemText, voiceOf } from '../../telling/narrative/index.ts';
+import type { Study } from '../study/index.ts';
+import { language } from '../words/index.ts';
+import { inquireOf, lacksOf, type Topic } from './asking.ts';
+import { warningsOf } from '../warnings/index.ts';
+import type { Guide } from './guide.ts';
+import { type Told, toldOf } from './thing.ts';
+import { words } from './words.ts';
+
+interface Props {
+  readonly study: Study;
+  readonly guide: Guide;
+  readonly train: Train;
+  /** Shows a line of the text. */
+  readonly onPlace: (line: number, column: number) => void;
+}
+
+/** What is described so far, to be picked and changed; what is missing; what else can be added. */
+export function SoFar({ study, guide, train, onPlace }: Props) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const naming = (name: string) => voice.name(name);
+  const ends = [
+    ['name', train.name],
+    ['input', train.input && naming(train.input)],
+    ['output', train.output && naming(train.output)],
+  ] as const;
+  const sections = toldOf(train, say, naming);
+  const isEmpty = sections.length === 0 && ends.every(([, text]) => text === '');
+  return (
+    <div class="describe-sofar">
+      <h2>{say.soFar}</h2>
+      {isEmpty && <p class="aside">{say.nothingYet}</p>}
+      <ul class="describe-things">
+        {ends.map(
+          ([topic, text]) =>
+            text !== '' && (
+              <li key={topic}>
+                <button type="button" class="describe-thing" onClick={() => guide.add(topic)}>
+                  <b>{text}</b> <span>{say.topics[topic]}</span>
+                </button>
+              </li>
+            ),
+        )}
+      </ul>
+      {sections.map(([section, things]) => (
+        <section key={section} aria-label={say.sections[section]}>
+          <h3>{say.sections[section]}</h3>
+          <ul class="describe-things">
+            {things.map((told) => (
+              <Item
+                key={pathOf(told.thing).join('\n')}
+                {...{ study, guide, train, onPlace, told }}
+              />
+            ))}
+          </ul>
+        </section>
+      ))}
+      <Missing guide={guide} train={train} />
+      <Add guide={guide} />
+    </div>
+  );
+}
+
+function Item({ study, guide, train, onPlace, told }: Props & { readonly told: Told }) {
+  const say = words();
+  const [naming, name] = useState<string | undefined>(undefined);
+  const { thing } = told;
+  const along = goingWith(train, thing).map((one) => one.name);
+  const warnings = warningsOf(study).value.filter(({ about, warning }) => {
+    if (MISSED.has(warning.problem)) return false;
+    if (thing.thing === 'gear') {
+      return 'gear' in warning && warning.range === thing.within && warning.gear === thing.name;
+    }
+    return about.some((one) => one.name === thing.name && one.kind === KINDS[thing.thing]);
+  });
+  const place = () => {
+    const { line, column } = guide.reading.value.place(...pathOf(thing));
+    onPlace(line, column);
+  };
+  return (
+    <li>
+      <details name="describe-things">
+        <summary class="describe-thing">
+          <b>{told.name}</b> <span>{told.says}</span>
+        </summary>
+        {naming === undefined ? (
+          <div class="row">
+            <button type="button" onClick={() => guide.change(thing) || place()}>
+              {say.change}
+            </button>
+            <button type="button" onClick={() => name(thing.name)}>
+              {say.rename}
+            </button>
+            <button type="button" onClick={() => guide.discard(thing)}>
+              {along.length > 0 ? say.removeAll(along.join(', ')) : say.remove}
+            </button>
+            <button type="button" onClick={place}>
+              {say.inText}
+            </button>
+          </div>
+        ) : (
+          <form
+            class="row"
+            onSubmit={(event) => {
+              event.preventDefault();
+              if (guide.rename(thing, naming.trim())) name(undefined);
+            }}
+          >
+            <input
+              class="name-entry"
+              aria-label={say.newName}
+              value={naming}
+              maxLength={80}
+              onInput={({ currentTarget }) => name(currentTarget.value)}
+            />
+            <button type="submit">{say.done}</button>
+            <button type="button" onClick={() => name(undefined)}>
+              {say.keep}
+            </button>
+          </form>
+        )}
+      </details>
+      {warnings.map(({ warning }) => (
+        <p key={problemText(warning)} class="describe-warning">
+          {problemText(warning, language.value)}
+        </p>
+      ))}
+    </li>
+  );
+}
+
+/** Warnings that say the same as the list of what is missing. */
+const MISSED: ReadonlySet<string> = new Set(['set stands alone', 'member carries nothing']);
+
+const KINDS = {
+  set: 'set',
+  'gear pair': 'pair',
+  join: 'member',
+  device: 'device',
+  range: undefined,
+} as const;
+
+function Missing({ guide, train }: Pick<Props, 'guide' | 'train'>) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const lacks = lacksOf(train);
+  const loose = lacks.flatMap((lack) => (lack.lack === 'loose' ? [lack] : []));
+  if (lacks.length === 0) return <p class="aside">{say.complete}</p>;
+  return (
+    <section aria-label={say.missing}>
+      <h3>{say.missing}</h3>
+      <ul class="describe-things">
+        {lacks.map(
+          (lack) =>
+            lack.lack !== 'loose' && (
+              <li key={lack.lack}>
+                <button
+                  type="button"
+                  class="describe-thing"
+                  onClick={() => guide.begin(inquireOf(lack))}
+                >
+                  <span>{say.lacks[lack.lack]}</span>
+                </button>
+              </li>
+            ),
+        )}
+      </ul>
+      {loose.length > 0 && (
+        <>
+          <p class="describe-loose">{say.loose}</p>
+          <div class="row">
+            {loose.map((lack) => (
+              <button key={lack.member} type="button" onClick={() => guide.begin(inquireOf(lack))}>
+                {voice.name(lack.member)}
+              </button>
+            ))}
+          </div>
+        </>
+      )}
+    </section>
+  );
+}
+
+const TOPICS: readonly Topic[] = ['set', 'gear pair', 'device', 'gear'];
+
+function Add({ guide }: Pick<Props, 'guide'>) {
+  const say = words();
+  return (
+    <section aria-label={say.add}>
+      <h3>{say.add}</h3>
+      <div class="row">
+        {TOPICS.map((topic) => (
+          <button key={topic} type="button" onClick={() => guide.add(topic)}>
+            {say.topics[topic]}
+          </button>
+        ))}
+      </div>
+    </section>
+  );
+}

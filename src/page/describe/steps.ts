@@ -1,0 +1,221 @@
+import {
+  CASE,
+  DEVICE_KINDS,
+  type DeviceKind,
+  isApplied,
+  type MemberName,
+  type Train,
+} from '../../engine/train/index.ts';
+import type { Answers, Inquiry } from './asking.ts';
+import { freshJoin } from './joining.ts';
+import { piecesOf, pieceWith } from './pieces.ts';
+
+/** One plain question, and what may be said to it. */
+export interface Step {
+  readonly key: StepKey;
+  readonly kind: 'text' | 'number' | 'pick' | 'several' | 'way';
+  /** Of `pick` and `several`: what can be picked. */
+  readonly options: readonly string[];
+  /** What the options are, and how they are to be said. */
+  readonly of: 'members' | 'names' | 'words';
+  /** A name that is not among the options may be given. */
+  readonly open: boolean;
+  /** May be left without an answer. */
+  readonly optional: boolean;
+  /** Of `number`: the most that the file takes. */
+  readonly most: number;
+}
+
+export type StepKey =
+  | 'name'
+  | 'member'
+  | 'planets are'
+  | 'shares'
+  | 'has'
+  | 'sun'
+  | 'ring'
+  | 'first step'
+  | 'second step'
+  | 'planets'
+  | 'planet'
+  | 'pairs'
+  | 'inner planets'
+  | 'reaches'
+  | 'left'
+  | 'right'
+  | 'bevels'
+  | 'with'
+  | 'kind'
+  | 'first'
+  | 'second'
+  | 'inner'
+  | 'outer'
+  | 'lets'
+  | 'driver'
+  | 'driver teeth'
+  | 'driven'
+  | 'driven teeth'
+  | 'turns'
+  | 'range'
+  | 'gear'
+  | 'on';
+
+/** The question that is next in a round; undefined: all is answered. */
+export function nextStep(inquiry: Inquiry, train: Train): Step | undefined {
+  return stepsOf(inquiry, train).find(({ key }) => !inquiry.answers.has(key));
+}
+
+/** The questions of a round, as far as its answers tell which there are. */
+export function stepsOf(inquiry: Inquiry, train: Train): Step[] {
+  const { topic, answers, changes } = inquiry;
+  // What is there has its name: it is renamed, not asked for one.
+  const named = changes ? [] : [text('name')];
+  switch (topic) {
+    case 'name':
+      return [text('name')];
+    case 'input':
+    case 'output': {
+      const other = topic === 'input' ? train.output : train.input;
+      return [member('member', train, [CASE, other])];
+    }
+    case 'set':
+      return [...named, ...setSteps(answers, train, changes?.name)];
+    case 'join':
+      return joinSteps(inquiry, train);
+    case 'gear pair': {
+      const driver = memberSaid(answers, 'driver');
+      return [
+        ...named,
+        member('driver', train, [CASE]),
+        number('driver teeth'),
+        member('driven', train, [CASE, driver]),
+        number('driven teeth'),
+        words('turns', ['external', 'internal', 'chain']),
+      ];
+    }
+    case 'device':
+      return [...deviceSteps(answers, train, named)];
+    case 'gear': {
+      const devices = train.devices.filter(isApplied).map(({ name }) => name);
+      const on: Step = { ...words('on', devices), kind: 'several', of: 'names', optional: true };
+      if (changes) return [on];
+      const ranges = train.ranges.map(({ name }) => name);
+      return [{ ...words('range', ranges), of: 'names', open: true }, text('gear'), on];
+    }
+  }
+}
+
+function setSteps(answers: Answers, train: Train, self: string | undefined): Step[] {
+  const others = train.sets
+    .filter(({ name, kind }) => name !== self && ['plain', 'pair', 'stepped'].includes(kind))
+    .map(({ name }) => name);
+  const kinds = ['plain', 'pair', 'stepped', ...(others.length > 0 ? ['sharing'] : []), 'bevel'];
+  const first = words('planets are', kinds);
+  const wheels = [number('sun'), number('ring')];
+  switch (answers.get('planets are')) {
+    case 'plain':
+      return [first, ...wheels, optional('planets'), optional('planet')];
+    case 'pair':
+      return [first, ...wheels, number('pairs')];
+    case 'stepped':
+      return [first, ...wheels, number('first step'), number('second step'), optional('planets')];
+    case 'bevel':
+      return [first, number('left'), number('right'), optional('bevels')];
+    case 'sharing': {
+      const has = answers.get('has');
+      const through = answers.get('reaches') === 'through';
+      return [
+        first,
+        { ...words('shares', others), of: 'names' },
+        words('has', ['sun', 'ring', 'both']),
+        ...(has === 'ring' ? [] : [number('sun'), words('reaches', ['straight', 'through'])]),
+        ...(has !== 'ring' && through ? [number('inner planets')] : []),
+        ...(has === 'sun' ? [] : [number('ring')]),
+      ];
+    }
+    default:
+      return [first];
+  }
+}
+
+function deviceSteps(answers: Answers, train: Train, named: readonly Step[]): Step[] {
+  const kind = words('kind', DEVICE_KINDS);
+  switch (answers.get('kind') as DeviceKind | undefined) {
+    case 'clutch': {
+      const first = memberSaid(answers, 'first');
+      return [kind, ...named, member('first', train, [CASE]), member('second', train, [first])];
+    }
+    case 'brake':
+    case 'band':
+    case 'pawl':
+      return [kind, ...named, member('first', train, [CASE])];
+    case 'one-way': {
+      const inner = memberSaid(answers, 'inner');
+      const way: Step = { ...words('lets', ['clockwise', 'anticlockwise']), kind: 'way' };
+      return [kind, ...named, member('inner', train), member('outer', train, [inner]), way];
+    }
+    case undefined:
+      return [kind];
+  }
+}
+
+function joinSteps({ member: about = '', changes, answers }: Inquiry, train: Train): Step[] {
+  const pieces = piecesOf(train);
+  const own = pieceWith(pieces, about)?.names ?? [about];
+  // A set's own wheels mesh: to spline two of them together would lock the set.
+  const set = about.includes('.') ? `${about.split('.')[0]}.` : undefined;
+  const options = changes
+    ? pieces.flatMap(({ names }) => names)
+    : pieces
+        .filter(({ names }) => !names.includes(about))
+        .filter(({ names }) => !names.every((name) => set !== undefined && name.startsWith(set)))
+        .map(({ name }) => name);
+  const several: Step = {
+    ...words('with', changes ? options.filter((name) => name !== changes.name) : options),
+    kind: 'several',
+    of: 'members',
+    open: true,
+    optional: true,
+  };
+  const said = answers.get('with');
+  const picked = Array.isArray(said) ? (said as readonly string[]) : [];
+  const fresh = !changes && picked.length > 0 && freshJoin(train, own, picked);
+  return fresh ? [several, text('name')] : [several];
+}
+
+function memberSaid(answers: Answers, key: StepKey): MemberName {
+  const said = answers.get(key);
+  return typeof said === 'string' ? said : '';
+}
+
+function member(key: StepKey, train: Train, without: readonly MemberName[] = []): Step {
+  const pieces = piecesOf(train).filter(({ names }) => {
+    return !names.some((name) => name !== '' && without.includes(name));
+  });
+  return {
+    ...words(
+      key,
+      pieces.map(({ name }) => name),
+    ),
+    of: 'members',
+    open: true,
+  };
+}
+
+function text(key: StepKey): Step {
+  return { ...words(key, []), kind: 'text' };
+}
+
+function number(key: StepKey): Step {
+  return { ...words(key, []), kind: 'number', most: COUNTS.has(key) ? 100 : 1_000_000 };
+}
+
+const COUNTS: ReadonlySet<StepKey> = new Set(['planets', 'pairs', 'inner planets', 'bevels']);
+
+function optional(key: StepKey): Step {
+  return { ...number(key), optional: true };
+}
+
+function words(key: StepKey, options: readonly string[]): Step {
+  return { key, kind: 'pick', options, of: 'words', open: false, optional: false, most: 0 };
+}

@@ -1,0 +1,102 @@
+import {
+  CASE,
+  type Device,
+  type GearSet,
+  type MemberName,
+  type Train,
+} from '../../engine/train/index.ts';
+import type { Thing } from '../../engine/trainfile/index.ts';
+import type { words } from './words.ts';
+
+/** A thing of the train and what the file says of it, on a line. */
+export interface Told {
+  readonly thing: Thing;
+  readonly name: string;
+  readonly says: string;
+}
+
+type Say = ReturnType<typeof words>;
+type Naming = (member: MemberName) => string;
+
+/** All that is described so far, section by section; empty sections are left out. */
+export function toldOf(train: Train, say: Say, naming: Naming): (readonly [Section, Told[]])[] {
+  const all: (readonly [Section, Told[]])[] = [
+    ['set', train.sets.map((set) => told('set', set.name, setText(set, say.told)))],
+    [
+      'gear pair',
+      train.pairs.map(({ name, driver, driven }) => {
+        const [a, b] = [naming(driver.member), naming(driven.member)];
+        return told('gear pair', name, say.told.pair(a, driver.teeth, b, driven.teeth));
+      }),
+    ],
+    [
+      'join',
+      train.joins.map(({ name, members }) => ({
+        ...told('join', name, members.map(naming).join(', ')),
+        name: naming(name),
+      })),
+    ],
+    [
+      'device',
+      train.devices.map((device) =>
+        told('device', device.name, deviceText(device, say.told, naming)),
+      ),
+    ],
+    [
+      'gear',
+      train.ranges.flatMap(({ name: within, gears }) =>
+        gears.map(({ name, on }) => ({
+          thing: { thing: 'gear', within, name } as const,
+          name: `${within} ${name}`,
+          says: on.length === 0 ? say.told.noneOn : on.join(', '),
+        })),
+      ),
+    ],
+  ];
+  return all.filter(([, list]) => list.length > 0);
+}
+
+type Section = keyof Say['sections'];
+
+function told(thing: 'set' | 'gear pair' | 'join' | 'device', name: string, says: string): Told {
+  return { thing: { thing, name }, name, says };
+}
+
+function setText(set: GearSet, say: Say['told']): string {
+  const count = 'planets' in set && set.planets !== undefined ? [say.planets(set.planets)] : [];
+  const list = (...parts: readonly string[]) => [...parts, ...count].join(', ');
+  switch (set.kind) {
+    case 'plain':
+      return list(say.set.plain(set.sun, set.ring));
+    case 'pair':
+      return list(say.set.pair(set.sun, set.ring), say.pairs(set.pairs));
+    case 'stepped':
+      return list(say.set.stepped(set.sun, set.ring, ...set.steps));
+    case 'sharing':
+      return list(
+        ...(set.sun === undefined ? [] : [say.sun(set.sun)]),
+        ...(set.ring === undefined ? [] : [say.ring(set.ring)]),
+        say.set.sharing(set.shares),
+      );
+    case 'wheels':
+      return say.set.wheels;
+    case 'bevel':
+      return say.set.bevel(...set.sides);
+  }
+}
+
+function deviceText(device: Device, say: Say['told'], naming: Naming): string {
+  const [first, second] = [naming(device.first), naming(device.second)];
+  switch (device.kind) {
+    case 'clutch':
+      return say.clutch(first, second);
+    case 'brake':
+    case 'band':
+    case 'pawl':
+      return say[device.kind](first);
+    case 'one-way': {
+      const outer = device.second === CASE ? say.theCase : second;
+      return say['one-way'](first, outer, device.lets);
+    }
+  }
+}

@@ -1,0 +1,107 @@
+import { useComputed } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import { useEffect, useId, useMemo, useRef } from 'preact/hooks';
+import type { Train } from '../../engine/train/index.ts';
+import {
+  type StickDiagram,
+  stickDiagram,
+  paintStickDiagram,
+} from '../../telling/stickdiagram/index.ts';
+import { voiceOf } from '../../telling/narrative/index.ts';
+import type { Study, Build } from '../study/index.ts';
+import { Drawing, Figure, faultsText } from '../figure/index.ts';
+import { Warnings, markWarned, warningsOf } from '../warnings/index.ts';
+import { room } from '../rooms/index.ts';
+import { dressDials, lightPointed, turnDials } from './dials.ts';
+import { hearHands } from './hands.ts';
+import { widenReach } from './reach.ts';
+import { shownOf, standingsFor } from './shown.ts';
+import { DiagramTable } from './table.tsx';
+import { language } from '../words/index.ts';
+import { words } from './words.ts';
+import { drawn as firstDrawn, train as firstTrain } from 'virtual:first-train';
+import './diagram.css';
+
+interface Props {
+  readonly study: Study;
+  readonly build: Build;
+  readonly caption: string;
+  /** What else stands in its caption. */
+  readonly children?: ComponentChildren;
+}
+
+/**
+ * The stick diagram that moves: a dial a member, to be turned or held by hand; a device is
+ * applied by touching it; what is pointed at elsewhere lights.
+ */
+export function Diagram({ study, build, caption, children }: Props) {
+  const say = words();
+  const place = useRef<HTMLDivElement>(null);
+  const drawn = useComputed(() => build.train.value && layoutOf(build.train.value));
+  const shown = useComputed(() => shownOf(build));
+  const standings = standingsFor(build, shown.value);
+  const name = drawn.value?.name ?? '';
+  const isWrong = build === study.wrong;
+  const title = isWrong ? say.wrongTitle(name, faultsText(study)) : say.title(name);
+  const help = useId();
+  const warnings = isWrong || room.value === 'ask' ? [] : warningsOf(study).value;
+  const scene = useMemo(
+    () => drawn.value && paintStickDiagram(drawn.value, title, standings),
+    [drawn.value, standings, title],
+  );
+  useEffect(() => {
+    const svg = place.current?.querySelector('svg');
+    if (!svg) return undefined;
+    const dials = dressDials(svg, study, build, say);
+    const stop = study.turning.onFrame(() => turnDials(dials, build));
+    return () => void stop();
+  });
+  useEffect(() => {
+    const svg = place.current?.querySelector('svg');
+    if (!svg) return undefined;
+    widenReach(svg);
+    return hearHands(svg, study);
+  }, [drawn.value]);
+  useEffect(() => {
+    const svg = place.current?.querySelector('svg');
+    return svg ? markWarned(svg, warnings) : undefined;
+  }, [scene, warnings]);
+  useEffect(() =>
+    study.pointed.subscribe((pointed) => {
+      const svg = place.current?.querySelector('svg');
+      if (svg) lightPointed(svg, pointed);
+    }),
+  );
+  if (!scene) return null;
+  const locks = build.answer.value?.moves === false;
+  return (
+    <Figure
+      caption={caption}
+      name={isWrong ? 'stick-diagram-wrong' : 'stick-diagram'}
+      scene={scene}
+      table={<DiagramTable study={study} build={build} />}
+      tools={children}
+    >
+      <div
+        ref={place}
+        class={`diagram${locks ? ' diagram-locks' : ''}${scene.width > LONG ? ' diagram-long' : ''}`}
+        tabIndex={-1}
+      >
+        <Drawing scene={scene} role="group" aria-describedby={help} />
+      </div>
+      <p id={help} class="aside diagram-help">
+        <span class="diagram-hands">{say.help} </span>
+        {voiceOf(language.value).say('marks.picture')}
+      </p>
+      <Warnings warnings={warnings} />
+    </Figure>
+  );
+}
+
+// In sheet units: a longer train is small beside its reasons.
+const LONG = 1200;
+
+// The first train was laid out when the page was built.
+function layoutOf(train: Train): StickDiagram {
+  return train === firstTrain ? firstDrawn : stickDiagram(train);
+}

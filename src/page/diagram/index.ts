@@ -1,0 +1,2 @@
+export { Diagram } from './diagram.tsx';
+export { shownOf, standingsFor } from './shown.ts';

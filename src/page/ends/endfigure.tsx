@@ -1,0 +1,100 @@
+import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { isSpan } from '../../engine/flow/index.ts';
+import { type EndNote, endScene, type EndView } from '../../telling/endview/index.ts';
+import { seenFrom, voiceOf } from '../../telling/narrative/index.ts';
+import type { Study, Build } from '../study/index.ts';
+import { Drawing, Figure } from '../figure/index.ts';
+import { shownOf, standingsFor } from '../diagram/index.ts';
+import { language, stand } from '../words/index.ts';
+import { rollerOf } from './roller.ts';
+import { words } from './words.ts';
+
+interface Props {
+  readonly study: Study;
+  readonly build: Build;
+  readonly view: EndView;
+}
+
+/** One set from its end; it turns only while it is in sight. */
+export function EndFigure({ study, build, view }: Props) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const place = useRef<HTMLDivElement>(null);
+  const standings = standingsFor(build, shownOf(build));
+  const title = say.of(voice.name(view.name), seenFrom(stand.value, voice));
+  const scene = useMemo(
+    () => endScene(view, build.angles, { title, names: false, ...(standings && { standings }) }),
+    [view, build.answer.value, title],
+  );
+  useEffect(() => {
+    const svg = place.current?.querySelector('svg');
+    if (!svg) return undefined;
+    const roll = rollerOf(svg, view, build);
+    let inSight = false;
+    const watch = new IntersectionObserver(([entry]) => {
+      inSight = entry?.isIntersecting ?? false;
+      if (inSight) roll();
+    });
+    watch.observe(svg);
+    const stop = study.turning.onFrame(() => inSight && roll());
+    return () => {
+      watch.disconnect();
+      stop();
+    };
+  }, [scene]);
+  const members = [...new Set(view.wheels.map(({ label }) => label))];
+  return (
+    <Figure
+      caption={voice.name(view.name)}
+      name={`end-view-${view.name}`}
+      scene={scene}
+      table={
+        <table>
+          <tbody>
+            {members.map((label) => {
+              const speed = build.answer.value?.speeds.get(label);
+              return (
+                <tr key={label}>
+                  <th scope="row">{voice.name(label)}</th>
+                  <td>
+                    {speed === undefined
+                      ? say.still
+                      : isSpan(speed)
+                        ? say.free
+                        : voice.number(speed)}
+                  </td>
+                </tr>
+              );
+            })}
+          </tbody>
+        </table>
+      }
+    >
+      <div ref={place} class="ends-view">
+        <Drawing scene={scene} />
+      </div>
+      {view.notes.map((note) => (
+        <p key={note.note} class="aside">
+          {noteText(note)}
+        </p>
+      ))}
+    </Figure>
+  );
+
+  function noteText(note: EndNote): string {
+    switch (note.note) {
+      case 'teeth not counted':
+        return say.notCounted(voice.names(note.members));
+      case 'planets not counted':
+        return say.planetsNotCounted(note.drawn);
+      case 'planets left out':
+        return say.leftOut(note.counted, note.drawn);
+      case 'not evenly spaced':
+        return say.notEven(voice.decimal({ num: Math.round(note.degrees * 100), den: 100 }));
+      case 'teeth do not fit':
+        return say.noFit;
+      case 'teeth too fine':
+        return say.tooFine;
+    }
+  }
+}

@@ -1,0 +1,1 @@
+export { Builds } from './builds.tsx';

@@ -1,0 +1,43 @@
+import { faultNamed } from '../../engine/faults/index.ts';
+import { faultName, gearName, voiceOf } from '../../telling/narrative/index.ts';
+import type { Study, Build } from '../study/index.ts';
+import { language, spoken } from '../words/index.ts';
+
+/** What stands under the diagrams: the gear, its ratio, and what is wrong with the wrong build. */
+export const captions = spoken({
+  en: captionsIn('As it should be'),
+  es: captionsIn('Como debe ser'),
+});
+
+function captionsIn(sound: string) {
+  return {
+    right: (study: Study) => {
+      const beside = study.wrong.train.value ? ` ${sound}.` : '';
+      return `Fig. 1.${beside} ${told(study, study.right)}`;
+    },
+    wrong: (study: Study) => `Fig. 2. ${faultsText(study)}. ${told(study, study.wrong)}`,
+  };
+}
+
+/** What is wrong with the wrong build, in the reader's language. */
+export function faultsText(study: Study): string {
+  const train = study.file.train.value;
+  const names = study.faults.value.map((text) => {
+    const named = train && faultNamed(text, train);
+    return named && 'fault' in named ? faultName(named.fault, language.value) : text;
+  });
+  return names.join(', ');
+}
+
+// "D 1, L 1: 17/7 = 2.429", or what state it is in.
+function told(study: Study, build: Build): string {
+  const voice = voiceOf(language.value);
+  const gears = study.gears.value.map(({ range, gear }) => {
+    return gearName({ range: range.name, gear: gear.name });
+  });
+  const on = gears.length > 0 ? gears.join(', ') : voice.names(study.on.value);
+  const working = build.answer.value?.working;
+  if (!working) return `${on}.`;
+  const { ratio, state } = working;
+  return `${on}: ${ratio ? voice.number(ratio) : voice.say('state', { state })}`;
+}

@@ -1,0 +1,3 @@
+export { captions, faultsText } from './caption.ts';
+export { Drawing } from './drawing.tsx';
+export { Figure } from './figure.tsx';

@@ -1,0 +1,28 @@
+import type { Study } from '../study/index.ts';
+import './gears.css';
+
+/** The file's gears, range by range, as the selector goes through them. */
+export function Gears({ study }: { readonly study: Study }) {
+  const train = study.file.train.value;
+  const here = new Set(study.gears.value.map(({ gear }) => gear));
+  if (!train) return null;
+  return (
+    <div class="gears">
+      {train.ranges.map((range) => (
+        <fieldset key={range.name} class="gears-row">
+          <legend>{range.name}</legend>
+          {range.gears.map((gear) => (
+            <button
+              key={gear.name}
+              type="button"
+              aria-pressed={here.has(gear)}
+              onClick={() => study.shift(range, gear)}
+            >
+              {gear.name}
+            </button>
+          ))}
+        </fieldset>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,1 @@
+export { room, ROOMS } from './rooms.ts';

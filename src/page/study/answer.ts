@@ -1,0 +1,57 @@
+import {
+  coast,
+  drive,
+  type Fact,
+  type Quantity,
+  rollback,
+  type Working,
+} from '../../engine/flow/index.ts';
+import type { HandAnswer } from '../../engine/hand/index.ts';
+import { toNumber } from '../../engine/linear/index.ts';
+import type { MemberName, Train } from '../../engine/train/index.ts';
+import type { ByEngine, ByHand, Setting } from './setting.ts';
+
+/** What a build shows, whoever asked. Speeds are per turn of what is turned. */
+export interface Answer {
+  readonly setting: Setting;
+  readonly moves: boolean;
+  readonly speeds: ReadonlyMap<MemberName, Quantity>;
+  /** One motion as floats, to draw. Empty where nothing moves. */
+  readonly pose: ReadonlyMap<MemberName, number>;
+  readonly facts: readonly Fact[];
+  /** In a gear, under power or on coast: all that the engine says of it. */
+  readonly working?: Working;
+  /** By hand: what the hands find. */
+  readonly found?: HandAnswer;
+}
+
+/** Only what is asked is worked out: the side of the gear that is shown. */
+export function ofEngine(train: Train, on: readonly string[], setting: ByEngine): Answer {
+  switch (setting.side) {
+    case 'drive':
+    case 'coast': {
+      const working = setting.side === 'drive' ? drive(train, on) : coast(train, on);
+      const { speeds, facts } = working;
+      const moves = working.state !== 'tied up';
+      return { setting, moves, speeds, pose: floats(working.pose), facts, working };
+    }
+    case 'rolled back':
+    case 'rolled back, input held': {
+      const { inputFree, inputHeld } = rollback(train, on);
+      const found = setting.side === 'rolled back' ? inputFree : inputHeld;
+      const { rolls, speeds, facts } = found;
+      return { setting, moves: rolls, speeds, pose: floats(found.pose), facts };
+    }
+  }
+}
+
+export function ofHand(found: HandAnswer, setting: ByHand): Answer {
+  const { turns, facts } = found;
+  const speeds = found.turns ? found.moves : new Map<MemberName, Quantity>();
+  const pose = found.turns ? floats(found.pose) : new Map<MemberName, number>();
+  return { setting, moves: turns, speeds, pose, facts, found };
+}
+
+function floats(pose: Working['pose']): ReadonlyMap<MemberName, number> {
+  return new Map([...pose].map(([member, speed]) => [member, toNumber(speed)]));
+}

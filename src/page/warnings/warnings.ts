@@ -1,0 +1,55 @@
+import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import type { Subject } from '../../telling/scene/index.ts';
+import type { Objection } from '../../telling/narrative/index.ts';
+import type { Study } from '../study/index.ts';
+
+/** A warning with what it speaks of on the drawing. */
+export interface Warned {
+  readonly warning: Objection;
+  readonly about: readonly Subject[];
+}
+
+const known = new WeakMap<Study, ReadonlySignal<readonly Warned[]>>();
+
+/**
+ * The warnings of the file that is open, a moment after it was last changed; none while the
+ * text is no train. The code that finds them is fetched when it is first wanted.
+ */
+export function warningsOf(study: Study): ReadonlySignal<readonly Warned[]> {
+  const there = known.get(study);
+  if (there) return there;
+  const warnings = signal<readonly Warned[]>([]);
+  known.set(study, warnings);
+  let waits: ReturnType<typeof setTimeout> | undefined;
+  effect(() => {
+    const text = study.file.text.value;
+    clearTimeout(waits);
+    waits = setTimeout(() => {
+      void find(text).then((found) => {
+        if (study.file.text.value === text) warnings.value = found;
+      });
+    }, QUIET_MS);
+  });
+  return warnings;
+}
+
+// While someone types, no train is asked anything.
+const QUIET_MS = 250;
+
+async function find(text: string): Promise<readonly Warned[]> {
+  const [{ readTrain }, { check }, { doubtFigures }, { subjectsOf }] = await Promise.all([
+    import('../../engine/trainfile/index.ts'),
+    import('../../engine/check/index.ts'),
+    import('../../shop/figures/index.ts'),
+    import('./subjects.ts'),
+  ]);
+  const reading = readTrain(text);
+  const { train, problems } = reading;
+  if (!train) return [];
+  const warnings = [
+    ...problems.filter(({ severity }) => severity === 'warning'),
+    ...check(reading),
+    ...doubtFigures(reading),
+  ];
+  return warnings.map((warning) => ({ warning, about: subjectsOf(warning, train) }));
+}

@@ -1,0 +1,6 @@
+import { spoken } from '../words/index.ts';
+
+export const words = spoken({
+  en: { warnings: 'Warnings', look: 'Look again:' },
+  es: { warnings: 'Avisos', look: 'Revíselo:' },
+});

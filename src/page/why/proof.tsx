@@ -1,0 +1,77 @@
+import { useMemo } from 'preact/hooks';
+import { type Entry, isSpan, type Quantity } from '../../engine/flow/index.ts';
+import { voiceOf } from '../../telling/narrative/index.ts';
+import type { Subject } from '../../telling/scene/index.ts';
+import { about, accountsOf, type Build } from '../study/index.ts';
+import { language } from '../words/index.ts';
+
+import { words } from './words.ts';
+
+interface Props {
+  readonly build: Build;
+  readonly subjects: readonly Subject[];
+}
+
+/** Who pushes whom, and that the numbers balance: the accounts behind a reason. */
+export function Proof({ build, subjects }: Props) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const [train, answer] = [build.train.value, build.answer.value];
+  const ledger = useMemo(() => train && answer && accountsOf(train, answer), [train, answer]);
+  const { bodies, meshes } = ledger ? about(ledger, subjects) : { bodies: [], meshes: [] };
+  if (bodies.length + meshes.length === 0) {
+    const why = !ledger ? 'unlisted' : subjects.length === 0 ? 'whole' : 'nothing';
+    return <p class="aside">{say.noProof[why]}</p>;
+  }
+  return (
+    <div class="why-proof">
+      {bodies.map(({ member, entries }) => (
+        <table key={member}>
+          <caption>{say.on(voice.name(member))}</caption>
+          <tbody>
+            {entries.map((entry) => (
+              <tr key={entry.by + entry.name}>
+                <th scope="row">{by(entry)}</th>
+                <td>{exact(entry.torque)}</td>
+              </tr>
+            ))}
+            <tr class="why-sum">
+              <th scope="row">{say.together}</th>
+              <td>0</td>
+            </tr>
+          </tbody>
+        </table>
+      ))}
+      {meshes.map(({ within, terms }, i) => (
+        <p key={i}>
+          {say.mesh(voice.name(within))}{' '}
+          {terms.map(({ member, coefficient, speed }, k) => (
+            <span key={member}>
+              {k > 0 && ' + '}({coefficient} × {voice.exactly(speed)} <i>{voice.name(member)}</i>)
+            </span>
+          ))}{' '}
+          = 0
+        </p>
+      ))}
+      <p class="aside">{say.signs}</p>
+    </div>
+  );
+
+  // A proof tells all digits; a range has ends that no sum needs.
+  function exact(quantity: Quantity): string {
+    return isSpan(quantity) ? voice.quantity(quantity) : voice.exactly(quantity);
+  }
+
+  function by({ by: kind, name }: Entry): string {
+    switch (kind) {
+      case 'set':
+        return say.bySet(voice.name(name));
+      case 'device':
+        return voice.name(name);
+      case 'end':
+        return say.byEnd(voice.name(name));
+      case 'ground':
+        return say.byGround;
+    }
+  }
+}

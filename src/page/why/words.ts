@@ -1,0 +1,41 @@
+import { spoken } from '../words/index.ts';
+
+export const words = spoken({
+  en: {
+    why: 'Why',
+    whyWrong: 'Why, with the fault',
+    proof: 'Open the proof',
+    noProof: {
+      nothing: 'Nothing pushes on what this speaks of: there is no torque to balance.',
+      whole: 'This speaks of the train as a whole; the other sentences open to what is pushed.',
+      unlisted:
+        'This answer was checked like every other, but who pushes whom is not listed for a train that is rolled back.',
+    },
+    on: (member: string) => `Torques on the ${member}`,
+    together: 'together',
+    mesh: (set: string) => `${set}:`,
+    signs: 'Plus is clockwise, seen from the input end. Teeth times speeds come to nothing too.',
+    bySet: (set: string) => `the ${set} gears`,
+    byEnd: (member: string) => `from outside, at the ${member}`,
+    byGround: 'what the case stands on',
+  },
+  es: {
+    why: 'Por qué',
+    whyWrong: 'Por qué, con la avería',
+    proof: 'Abrir la prueba',
+    noProof: {
+      nothing: 'Nada empuja aquello de lo que habla esta frase: no hay par que equilibrar.',
+      whole: 'Esto habla del tren entero; las otras frases se abren a lo que se empuja.',
+      unlisted:
+        'Esta respuesta se comprobó como las demás, pero quién empuja a quién no se enumera cuando el tren rueda hacia atrás.',
+    },
+    on: (member: string) => `Pares sobre: ${member}`,
+    together: 'juntos',
+    mesh: (set: string) => `${set}:`,
+    signs:
+      'Más es en sentido horario, visto desde el lado de entrada. Dientes por velocidades también suman cero.',
+    bySet: (set: string) => `los engranajes del juego ${set}`,
+    byEnd: (member: string) => `desde fuera, en ${member}`,
+    byGround: 'lo que retiene la carcasa',
+  },
+});

@@ -1,0 +1,3 @@
+export { isCalm } from './calm.ts';
+export { language, spoken } from './spoken.ts';
+export { ends, seenFrom, stand } from './stand.ts';
