@@ -1,5 +1,7 @@
 export { feltFor, feltText, mistakeText, partTexts } from './building.ts';
 export { brakingText, coastText, throughText } from './coast.ts';
+export { gapTexts, HUNDREDTHS, nextText, verdictText } from './gaps.ts';
+export { bandTexts, packTexts, playTexts, preloadTexts, shimTexts, wearTexts } from './judged.ts';
 export { jobNoteText } from './jobnote.ts';
 export { choiceText, misconceptionText, questionText } from './lessons.ts';
 export { torqueBoundsText, torqueText } from './preload.ts';

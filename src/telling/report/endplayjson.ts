@@ -1,6 +1,5 @@
 import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
-import { asFineAs } from '../narrative/index.ts';
-import { HUNDREDTHS } from './choice.ts';
+import { asFineAs, HUNDREDTHS } from '../narrative/index.ts';
 import type { Json } from './json.ts';
 import {
   againJson,

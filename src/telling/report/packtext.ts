@@ -7,20 +7,14 @@ import {
   boundsText,
   clearanceWayText,
   keyOf,
+  HUNDREDTHS,
   lengthText,
+  packTexts,
+  verdictText,
   visible,
   voiceOf,
 } from '../narrative/index.ts';
-import {
-  choiceLines,
-  closedLines,
-  fineTool,
-  gapTexts,
-  HUNDREDTHS,
-  remarkLines,
-  thickerTexts,
-  verdictText,
-} from './choice.ts';
+import { choiceLines, remarkLines } from './choice.ts';
 import { drawsLines } from './drawstext.ts';
 import { type Page, paragraph, section } from './page.ts';
 import { table } from './table.ts';
@@ -65,52 +59,15 @@ function packLines(judgement: PackJudgement, page: Page): string[] {
   ];
 }
 
-// The verdict, its limits, what the file's own sizes would leave, and the step gauge.
 function answerLines(judgement: PackJudgement, page: Page): string[] {
-  const voice = voiceOf(page.language);
-  const { judged, eachFriction, verdict, bounds, drawn, draws, gauge, thicker, again } = judgement;
-  const told = (length: Length) => lengthText(length, voice, page.unit);
-  const lines: string[] = [];
-  if (again) lines.push(...closedLines(again, bounds, page));
-  if (judged && again) {
-    const text = voice.say('pack.before', { clearance: told(judged.clearance) });
-    lines.push(...paragraph(text, page));
-  } else if (judged) {
-    const text = voice.say('pack.clearance', {
-      clearance: told(toldApart(judged.clearance, bounds ?? {})),
-      each: eachFriction ? told(eachFriction) : '',
-      has: eachFriction ? 'yes' : 'no',
-      verdict: verdictText(verdict, voice),
-    });
-    lines.push(...paragraph(text, page).map(verdict === 'inside' ? same : page.ink.bad));
-  }
-  if (gauge) {
-    const text = voice.say('pack.gauge', {
-      does: gauge.fits ? 'yes' : 'no',
-      fits: gauge.fits ? told(gauge.fits) : '',
-      stops: gauge.doesNotFit ? 'yes' : 'no',
-      not: gauge.doesNotFit ? told(gauge.doesNotFit) : '',
-      verdict: verdictText(gauge.verdict, voice),
-    });
-    lines.push(...paragraph(text, page));
-  }
-  if (bounds && (bounds.least || bounds.most)) {
-    const limits = boundsText(bounds, voice, page.unit);
-    const each = judgement.pack.limits?.clearance ? 'no' : 'yes';
-    lines.push(...paragraph(voice.say('pack.limits', { limits, each }), page));
-  }
-  if (judged && thicker) {
-    const values = thickerTexts(thicker, judged.clearance, page);
-    lines.push(...paragraph(voice.say('pack.thicker', values), page));
-  }
-  if (drawn) {
-    const values = gapTexts(drawn, fineTool(judged?.clearance), page);
-    lines.push(...paragraph(voice.say('pack.drawn', values), page));
-  }
-  if (draws) {
-    lines.push('', ...drawsLines(draws, judged?.clearance ?? HUNDREDTHS, page));
-  }
-  return lines;
+  const { judged, verdict, draws, again } = judgement;
+  const [first = '', ...others] = packTexts(judgement, voiceOf(page.language), page.unit);
+  const bad = judged && !again && verdict !== 'inside';
+  return [
+    ...paragraph(first, page).map(bad ? page.ink.bad : same),
+    ...others.flatMap((text) => paragraph(text, page)),
+    ...(draws ? ['', ...drawsLines(draws, judged?.clearance ?? HUNDREDTHS, page)] : []),
+  ];
 }
 
 const same = (text: string) => text;

@@ -1,19 +1,7 @@
-import { opposite } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { type Length, lengthFrom } from '../../shop/length/index.ts';
-import { speakAgainst } from '../../shop/limits/index.ts';
 import type { PreloadJudgement } from '../../shop/preload/index.ts';
-import {
-  asFineAs,
-  boundsText,
-  keyOf,
-  lengthText,
-  torqueBoundsText,
-  torqueText,
-  visible,
-  voiceOf,
-} from '../narrative/index.ts';
-import { gapTexts, remarkLines, thickerTexts } from './choice.ts';
+import { preloadTexts, shimTexts, visible, voiceOf } from '../narrative/index.ts';
+import { remarkLines } from './choice.ts';
 import { type Page, paragraph, section } from './page.ts';
 
 /** The preload of bearings: the torque that proves it, and the shim or spacer that sets it. */
@@ -36,69 +24,14 @@ export function preloadText(train: Train, judged: readonly PreloadJudgement[], p
 
 function bearingLines(judgement: PreloadJudgement, page: Page): string[] {
   const voice = voiceOf(page.language);
-  const { preload, state, by, torque, limit, verdict, squeeze, remarks } = judgement;
   const lines = (text: string) => paragraph(text, page);
-  const { against, besides } = remarkLines(remarks, page);
-  const told = torque && {
-    by: by ?? '',
-    torque: torqueText(torque, voice),
-    verdict: keyOf(verdict ?? 'none'),
-  };
+  const { against, besides } = remarkLines(judgement.remarks, page);
+  const shim = shimTexts(judgement, voice, page.unit);
   return [
-    ...lines(visible(preload.bearings)).map(page.ink.strong),
+    ...lines(visible(judgement.preload.bearings)).map(page.ink.strong),
     ...against,
-    ...(told ? lines(voice.say('preload.turning', told)) : []),
-    ...(limit
-      ? lines(voice.say('preload.limits', { state, limits: torqueBoundsText(limit, voice) }))
-      : []),
-    // What is in doubt is read again before anything is done.
-    ...(verdict && !speakAgainst(remarks)
-      ? lines(voice.say('preload.do', { verdict: keyOf(verdict) }))
-      : []),
-    ...(squeeze && (squeeze.least || squeeze.most)
-      ? lines(voice.say('preload.squeeze', { limits: boundsText(squeeze, voice, page.unit) }))
-      : []),
+    ...preloadTexts(judgement, voice, page.unit).flatMap(lines),
     ...section(voice.say('pack.first'), besides, page),
-    ...shimLines(judgement, page),
-  ];
-}
-
-// What the play asks of the part, and the best of the shelf.
-function shimLines({ preload, gap, tighter, selection }: PreloadJudgement, page: Page): string[] {
-  if (!gap) return [];
-  const voice = voiceOf(page.language);
-  const told = (length: Length) => lengthText(length, voice, page.unit);
-  const tool = gap.clearance;
-  const fitted = preload.shelf && (lengthFrom(preload.shelf.fitted) as Length);
-  const part = keyOf(preload.shelf?.part ?? '');
-  const best = selection?.best;
-  return [
-    '',
-    ...paragraph(
-      voice.say('preload.gap', {
-        has: fitted ? 'yes' : 'no',
-        fitted: fitted ? told(fitted) : '',
-        gap: told(tool),
-      }),
-      page,
-    ),
-    ...(tighter
-      ? paragraph(
-          voice.say('preload.tighter', { part, ...thickerTexts(tighter, tool, page) }),
-          page,
-        )
-      : []),
-    ...(best && best.verdict === 'inside'
-      ? paragraph(
-          voice.say('preload.choice', {
-            part,
-            size: told(best.size),
-            squeeze: told(asFineAs(opposite(best.predicted.um), tool)),
-            worst: gapTexts(best.predicted, tool, page).worst,
-            safe: best.safe ? 'yes' : 'no',
-          }),
-          page,
-        )
-      : []),
+    ...(shim.length > 0 ? ['', ...shim.flatMap(lines)] : []),
   ];
 }

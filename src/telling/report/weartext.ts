@@ -2,8 +2,16 @@ import type { Train } from '../../engine/train/index.ts';
 import type { Length } from '../../shop/length/index.ts';
 import type { WearJudgement } from '../../shop/wear/index.ts';
 import { speakAgainst, toldApart } from '../../shop/limits/index.ts';
-import { boundsText, keyOf, lengthText, remarkText, visible, voiceOf } from '../narrative/index.ts';
-import { verdictText } from './choice.ts';
+import {
+  boundsText,
+  keyOf,
+  lengthText,
+  remarkText,
+  verdictText,
+  visible,
+  voiceOf,
+  wearTexts,
+} from '../narrative/index.ts';
 import { type Page, paragraph, section } from './page.ts';
 import { table } from './table.ts';
 
@@ -67,14 +75,12 @@ function againstLines({ check, remarks }: WearJudgement, page: Page): string[] {
   });
 }
 
-function doingLines({ check, verdict, remarks }: WearJudgement, page: Page): string[] {
+function doingLines(judgement: WearJudgement, page: Page): string[] {
+  const { check, verdict, remarks } = judgement;
   const voice = voiceOf(page.language);
   const besides = remarks.filter((its) => !speakAgainst([its]));
   const warned = besides.map((remark) => remarkText(remark, voice, page.unit));
-  const doing =
-    verdict === undefined
-      ? []
-      : [voice.say('wear.do of', { kind: keyOf(check.measure), verdict: keyOf(verdict) })];
+  const doing = wearTexts(judgement, voice);
   const ink = verdict === 'inside' ? (text: string) => text : page.ink.odd;
   return [...warned, ...doing].flatMap((text) => {
     const line = `${verdict === 'inside' ? '-' : '!'} ${visible(check.part)}: ${text}`;
