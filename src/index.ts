@@ -72,7 +72,7 @@ export type { Chart, ChartGear, GearName, Step } from './engine/chart/index.ts';
 // A fault is an edit of the train: "low sprag: backwards" makes another train, to ask the same.
 export {
   applyFault,
-  Bench,
+  CheckFinder,
   everyFault,
   faultMatrix,
   faultNamed,

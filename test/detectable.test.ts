@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import { expect, test } from 'vitest';
-import { Bench, faultMatrix, faultText, roadSign } from '../src/engine/faults/index.ts';
+import { CheckFinder, faultMatrix, faultText, roadSign } from '../src/engine/faults/index.ts';
 import type { Train } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 
@@ -17,8 +17,8 @@ const NOT_SHOWN: Record<string, readonly string[]> = {
 test.each(TRAINS)('every single fault of %s shows on the road or at the bench', (name) => {
   const { train } = readTrain(fs.readFileSync(new URL(name, FOLDER), 'utf8'));
   const matrix = faultMatrix(train as Train);
-  const bench = new Bench(train as Train);
-  const hidden = matrix.rows.filter((row) => !roadSign(matrix, row) && !bench.sign(row.faults));
+  const finder = new CheckFinder(train as Train);
+  const hidden = matrix.rows.filter((row) => !roadSign(matrix, row) && !finder.sign(row.faults));
   expect(hidden.map(({ faults }) => faults.map(faultText).join(', '))).toEqual(
     NOT_SHOWN[name] ?? [],
   );

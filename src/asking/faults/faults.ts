@@ -1,5 +1,5 @@
 import {
-  Bench,
+  CheckFinder,
   type BenchSign,
   everyFault,
   type FaultMatrix,
@@ -38,8 +38,8 @@ export function askFaults(
   refuseEndless(train, pairs ? (faults.length * (faults.length + 1)) / 2 : faults.length);
   const matrix = faultMatrix(train, { pairs, spins: !pairs, only: faults, ...(tell && { tell }) });
   if (pairs) return { report: { train, matrix }, stand };
-  const hands = new Bench(train);
-  const bench = matrix.rows.map((row) => hands.sign(row.faults));
+  const finder = new CheckFinder(train);
+  const bench = matrix.rows.map((row) => finder.sign(row.faults));
   return { report: { train, matrix, bench }, stand };
 }
 

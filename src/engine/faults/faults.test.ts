@@ -9,7 +9,7 @@ import type { Train, Way } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import {
   applyFault,
-  Bench,
+  CheckFinder,
   everyFault,
   faultMatrix,
   faultNamed,
@@ -156,10 +156,10 @@ describe('the matrix of every fault', () => {
   });
 
   test('gives the first sign on the bench and on the road', () => {
-    const bench = new Bench(kestrel);
+    const finder = new CheckFinder(kestrel);
     const signs = (text: string) => {
       const row = matrix.rows.find((other) => other.faults.map(faultText).join() === text);
-      const [sign, road] = [row && bench.sign(row.faults), row && roadSign(matrix, row)];
+      const [sign, road] = [row && finder.sign(row.faults), row && roadSign(matrix, row)];
       const gear = road && `${road.gear.range} ${road.gear.gear} ${road.end} ${road.now.is}`;
       return [sign?.check, sign?.turns, gear];
     };
@@ -296,7 +296,7 @@ describe('a friction device that slips', () => {
   test('loses no braking, and shows nothing to hands', () => {
     const band = rows[2 * friction.indexOf('intermediate band') + 1];
     expect(band?.cells[4]).toMatchObject({ coast: { is: 'slips' }, braking: 'same' });
-    expect(new Bench(kestrel).sign(band?.faults ?? [])).toBe(undefined);
+    expect(new CheckFinder(kestrel).sign(band?.faults ?? [])).toBe(undefined);
   });
 
   test('beside another fault, slips where that lets it carry', () => {

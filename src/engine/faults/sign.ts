@@ -49,7 +49,7 @@ export function roadSign({ gears }: FaultMatrix, { cells }: FaultRow): RoadSign 
 }
 
 /** Finds the simplest hand check that shows a fault: the healthy train is asked only once. */
-export class Bench {
+export class CheckFinder {
   private readonly variants: Variants;
   private readonly checks: readonly HandCheck[];
   private readonly sound = new Map<HandCheck, boolean>();

@@ -23,7 +23,7 @@ export interface Check {
   readonly rank: number;
 }
 
-/** The train on the bench, after each step of a right build or of one with a mistake in it. */
+/** The unit on the bench, after each step of a right build or of one with a mistake in it. */
 export class Bench {
   /** In the order in which the parts go on; step n is the n-th of them. */
   readonly build: readonly Part[];
