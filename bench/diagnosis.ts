@@ -15,7 +15,7 @@ import {
   type Inquiry,
   nextTest,
   type Observation,
-  type Outcome,
+  type TestOutcome,
   posterior,
   rank,
   sightOf,
@@ -40,8 +40,8 @@ interface Run {
 /** A case on the road: what is so, and what was said of it. */
 interface Case {
   readonly truth: number;
-  /** In what way, and for what reason: one each, all along. */
-  readonly way: number;
+  /** In what manner, and for what reason: one each, all along. */
+  readonly manner: number;
   readonly reason: number;
   readonly outcomes: Map<Test, number>;
   readonly observations: Observation[];
@@ -192,19 +192,19 @@ function runs(inquiry: Inquiry, seed: number, choose: Choice): Run[] {
 function answered(
   inquiry: Inquiry,
   test: Test,
-  { way, reason, outcomes }: Case,
+  { manner, reason, outcomes }: Case,
   dice: Dice,
 ): Observation {
   const prediction = inquiry.predict(test);
-  const row = prediction.rows[prediction.by === 'ways' ? way : reason] as readonly number[];
+  const row = prediction.rows[prediction.by === 'manners' ? manner : reason] as readonly number[];
   const so = outcomes.get(test) ?? drawn(row, dice);
   outcomes.set(test, so);
   const others = prediction.outcomes.filter((_, o) => o !== so);
-  const said = dice.chance(WRONG) ? dice.pick(others) : (prediction.outcomes[so] as Outcome);
+  const said = dice.chance(WRONG) ? dice.pick(others) : (prediction.outcomes[so] as TestOutcome);
   return { test, sight: sightOf(said), sure: 'sure' };
 }
 
-function newCase({ causes, ways, reasons }: Inquiry, dice: Dice): Case {
+function newCase({ causes, manners, reasons }: Inquiry, dice: Dice): Case {
   const weights = causes.map(({ faults, prior }) => (faults.length > 0 ? prior : 0));
   const truth = drawn(weights, dice);
   const of = (cases: readonly { readonly cause: number; readonly share: number }[]) => {
@@ -213,7 +213,7 @@ function newCase({ causes, ways, reasons }: Inquiry, dice: Dice): Case {
       dice,
     );
   };
-  return { truth, way: of(ways), reason: of(reasons), outcomes: new Map(), observations: [] };
+  return { truth, manner: of(manners), reason: of(reasons), outcomes: new Map(), observations: [] };
 }
 
 function drawn(weights: readonly number[], dice: Dice): number {

@@ -23,21 +23,21 @@ export type {
 export type { RatioRange, RoadReading } from './engine/road/index.ts';
 export type {
   HeldBack,
-  Part as ProposalPart,
+  ProposalPart,
   Said,
-  Outcome as TestOutcome,
+  TestOutcome,
   Sight,
   Belief,
   Prediction,
   Reason,
   EngineSpeed,
-  Gear as TestGear,
+  TestGear,
   Heat,
-  Load as TestLoad,
+  TestLoad,
   On,
   UnitTest,
-  Grip as DeviceGrip,
-  Way as CauseWay,
+  DeviceGrip,
+  Manner,
   Weakness,
 } from './engine/suspects/index.ts';
 export type {

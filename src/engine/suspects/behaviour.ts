@@ -1,7 +1,7 @@
 import type { Fault } from '../faults/index.ts';
-import type { Outcome } from './outcome.ts';
+import type { TestOutcome } from './outcome.ts';
 import { type Road, type Run, sameRun, type Side, SOUND, type Torque } from './road.ts';
-import { faultsIn, type Way, type Weakness } from './way.ts';
+import { faultsIn, type Manner, type Weakness } from './manner.ts';
 import { over } from './weakness.ts';
 
 /** A gear, and how it is driven. */
@@ -13,9 +13,9 @@ export interface Driven {
 }
 
 /** What may be seen, and the chance of each; together 1. */
-export type Shown = readonly (readonly [outcome: Outcome, chance: number])[];
+export type Shown = readonly (readonly [outcome: TestOutcome, chance: number])[];
 
-/** A gear as it is driven, in one of the ways after another in which a cause may be so. */
+/** A gear as it is driven, in one of the manners after another in which a cause may be so. */
 export class Behaviour {
   private readonly road: Road;
   private readonly driven: Driven;
@@ -24,7 +24,7 @@ export class Behaviour {
   private readonly gears = new Map<readonly string[], Map<readonly Fault[], FaultyGear>>();
   // Ways that follow one another mostly differ in strength alone, and what carries nothing needs none.
   private before:
-    | { readonly way: Way; readonly gear: FaultyGear; readonly idle: boolean }
+    | { readonly manner: Manner; readonly gear: FaultyGear; readonly idle: boolean }
     | undefined;
 
   constructor(road: Road, driven: Driven, side: Side) {
@@ -37,42 +37,42 @@ export class Behaviour {
   /**
    * What it does: as its train does, and where something weak carries load, by how far the load is
    * beyond it. Only the verdicts are exact; how much load a driver means is common practice, no
-   * source. What is shown in another way too is the same list.
+   * source. What is shown in another manner too is the same list.
    */
-  shown(way: Way): Shown {
-    const { gear, idle } = this.standing(way);
+  shown(manner: Manner): Shown {
+    const { gear, idle } = this.standing(manner);
     if (idle) return gear.firm;
-    const { beyond, released } = this.overload(way, gear);
+    const { beyond, released } = this.overload(manner, gear);
     const goes = chanceToSlip(beyond);
     return released && goes > 0 ? gear.slipping(released, beyond, goes) : gear.firm;
   }
 
   /** Whether the load is beyond something weak. */
-  slips(way: Way): boolean {
-    const { gear, idle } = this.standing(way);
-    return !idle && this.overload(way, gear).beyond > 1;
+  slips(manner: Manner): boolean {
+    const { gear, idle } = this.standing(manner);
+    return !idle && this.overload(manner, gear).beyond > 1;
   }
 
   /** Whether what is weak carries something that nothing else would. */
-  needs(way: Way): boolean {
-    const gear = this.gearOf(way);
-    return way.weak.some(({ device }) => {
+  needs(manner: Manner): boolean {
+    const gear = this.gearOf(manner);
+    return manner.weak.some(({ device }) => {
       const load = device === undefined ? undefined : gear.loadOf(device);
       return load && load.torque.most !== 0 && load.released() !== undefined;
     });
   }
 
-  private standing(way: Way): { readonly gear: FaultyGear; readonly idle: boolean } {
-    if (this.before && sameButForStrength(this.before.way, way)) return this.before;
-    const gear = this.gearOf(way);
-    const idle = gear.run.state !== 'driving' || way.weak.every((its) => gear.spares(its));
-    this.before = { way, gear, idle };
+  private standing(manner: Manner): { readonly gear: FaultyGear; readonly idle: boolean } {
+    if (this.before && sameButForStrength(this.before.manner, manner)) return this.before;
+    const gear = this.gearOf(manner);
+    const idle = gear.run.state !== 'driving' || manner.weak.every((its) => gear.spares(its));
+    this.before = { manner, gear, idle };
     return this.before;
   }
 
   // How far the load is beyond what is weak: the device, and the others together where all want
   // pressure. What something else covers never slips. And what the train does released.
-  private overload({ weak }: Way, gear: FaultyGear): Overload {
+  private overload({ weak }: Manner, gear: FaultyGear): Overload {
     let beyond = 0;
     let released: Run | undefined;
     for (const { device, strength, cold, grip, back, starves } of weak) {
@@ -95,9 +95,9 @@ export class Behaviour {
     return released ? { beyond, released } : NO_LOAD;
   }
 
-  private gearOf(way: Way): FaultyGear {
-    const on = way.instead?.get(this.driven.gear) ?? this.driven.on;
-    const faults = faultsIn(way, this.driven.gear);
+  private gearOf(manner: Manner): FaultyGear {
+    const on = manner.instead?.get(this.driven.gear) ?? this.driven.on;
+    const faults = faultsIn(manner, this.driven.gear);
     let gears = this.gears.get(on);
     if (!gears) this.gears.set(on, (gears = new Map()));
     let gear = gears.get(faults);
@@ -114,7 +114,7 @@ interface Overload {
   readonly released?: Run;
 }
 
-function sameButForStrength(a: Way, b: Way): boolean {
+function sameButForStrength(a: Manner, b: Manner): boolean {
   if (a.faults !== b.faults || a.instead || b.instead) return false;
   const [one, other] = [a.weak[0], b.weak[0]];
   if (!one || !other || a.weak.length > 1 || b.weak.length > 1) return false;
@@ -225,7 +225,7 @@ function firm(run: Run, whole: Run, side: Side): Shown {
 
 const CALLED_SLIP = 0.08;
 
-export function plainly({ state, ratio }: Run, side: Side): Outcome {
+export function plainly({ state, ratio }: Run, side: Side): TestOutcome {
   if (state === 'tied up') return { word: 'ties up' };
   const words =
     side === 'coast' ? (['brakes', 'runs free'] as const) : (['drives', 'no drive'] as const);

@@ -39,16 +39,16 @@ export function doubtsOf(
 
 /** By cause: the fewest observations that are mistaken if it is the one. */
 export function mistakenBy(inquiry: Inquiry, accounts: readonly Account[]): Observation[][] {
-  const road = fewestBy(inquiry, accounts, 'ways');
+  const road = fewestBy(inquiry, accounts, 'manners');
   const tables = fewestBy(inquiry, accounts, 'reasons');
   return road.map((observations, c) => [...observations, ...(tables[c] as Observation[])]);
 }
 
-// A cause is so in one way all along, and for one reason: the one that leaves the fewest.
+// A cause is so in one manner all along, and for one reason: the one that leaves the fewest.
 function fewestBy(
   inquiry: Inquiry,
   accounts: readonly Account[],
-  by: 'ways' | 'reasons',
+  by: 'manners' | 'reasons',
 ): Observation[][] {
   const judged = accounts
     .filter(({ prediction }) => prediction.by === by)

@@ -4,7 +4,7 @@ import { type Belief, likelihood } from './posterior.ts';
 import type { Prediction } from './prediction.ts';
 
 /**
- * By cause: the chance of each outcome of a test, its ways and reasons weighed by what was seen.
+ * By cause: the chance of each outcome of a test, its manners and reasons weighed by what was seen.
  * With an account of the test itself: by all that was seen but for that, so that it can be held
  * against what the rest would let one expect.
  */

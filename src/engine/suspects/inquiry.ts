@@ -5,16 +5,16 @@ import { type Prediction, Predictor } from './prediction.ts';
 import { Road, SOUND } from './road.ts';
 import { type Reason, reasonsOf } from './tables.ts';
 import { type Test, testsOf } from './test.ts';
-import type { Grip, Way } from './way.ts';
-import { waysOf } from './ways.ts';
+import type { DeviceGrip, Manner } from './manner.ts';
+import { mannersOf } from './manners.ts';
 
 /** A train under suspicion: what may be wrong with it, and what each test would then show. */
 export interface Inquiry {
   readonly train: Train;
   readonly practice: Practice;
   readonly causes: readonly Cause[];
-  /** The ways in which they may be so, and the reasons; a road test parts the one, a table the other. */
-  readonly ways: readonly Way[];
+  /** The manners in which they may be so, and the reasons; a road test parts the one, a table the other. */
+  readonly manners: readonly Manner[];
   readonly reasons: readonly Reason[];
   /** The tests that may be offered; others may be seen too (a check with two members held). */
   readonly tests: readonly Test[];
@@ -32,7 +32,11 @@ export interface Inquiry {
 const MOST_HANDS = 20_000;
 
 /** `grips`: what the file says of how much each device can carry; it may say nothing. */
-export function inquire(train: Train, practice: Practice, grips: readonly Grip[] = []): Inquiry {
+export function inquire(
+  train: Train,
+  practice: Practice,
+  grips: readonly DeviceGrip[] = [],
+): Inquiry {
   const road = new Road(train);
   const causes = causesOf(train, practice);
   const drives = (on: readonly string[]) => road.run(SOUND, on, 'under power').state === 'driving';
@@ -43,19 +47,19 @@ export function inquire(train: Train, practice: Practice, grips: readonly Grip[]
 function inquiryOf(
   road: Road,
   practice: Practice,
-  grips: readonly Grip[],
+  grips: readonly DeviceGrip[],
   causes: readonly Cause[],
   tests: readonly Test[],
 ): Inquiry {
-  const ways = waysOf(causes, road, grips, practice.tests.stall.shows ?? {});
+  const manners = mannersOf(causes, road, grips, practice.tests.stall.shows ?? {});
   const reasons = reasonsOf(causes, practice, road);
-  const predictor = new Predictor(road, practice, { causes, ways, reasons });
+  const predictor = new Predictor(road, practice, { causes, manners, reasons });
   const classes = new Map<Stage, number[][]>();
   const inquiry: Inquiry = {
     train: road.train,
     practice,
     causes,
-    ways,
+    manners,
     reasons,
     tests,
     predict: (test) => predictor.predict(test),
@@ -70,7 +74,7 @@ function inquiryOf(
   return inquiry;
 }
 
-/** By cause: the chance of each outcome, before anything is known of its ways and reasons. */
+/** By cause: the chance of each outcome, before anything is known of its manners and reasons. */
 function byCause(inquiry: Inquiry, prediction: Prediction): readonly number[][] {
   const known = means.get(prediction);
   if (known) return known;

@@ -2,7 +2,7 @@ import { appliedIn, gearsOf } from '../train/index.ts';
 import type { Cause } from './cause.ts';
 import { type Road, SOUND } from './road.ts';
 import { gearText, rangesOf } from './test.ts';
-import type { Bare } from './way.ts';
+import type { Bare } from './manner.ts';
 
 /** The lever out by a notch: one of its positions is another's, next to it. */
 export function leverWays({ train }: Road): Bare[] {
@@ -78,11 +78,14 @@ export function fedWays({ faults }: Cause, { train }: Road): Bare[] {
       return run.map((_gear, k) => run.slice(0, k + 1));
     }),
   );
-  const way = (share: number, gears: readonly string[]): Bare => {
+  const manner = (share: number, gears: readonly string[]): Bare => {
     return { share, faults: SOUND, weak: [], fed: { faults, gears: new Set(gears) } };
   };
   if (runs.length === 0) return [{ share: 1, faults: SOUND, weak: [] }];
-  return [way(EVERYWHERE, all), ...runs.map((gears) => way((1 - EVERYWHERE) / runs.length, gears))];
+  return [
+    manner(EVERYWHERE, all),
+    ...runs.map((gears) => manner((1 - EVERYWHERE) / runs.length, gears)),
+  ];
 }
 
 const EVERYWHERE = 0.3;

@@ -4,7 +4,7 @@ import type { Cause } from './cause.ts';
 import { foreseen } from './foreseen.ts';
 import type { Inquiry } from './inquiry.ts';
 import { type Account, openStage, wrongness } from './observation.ts';
-import type { Outcome } from './outcome.ts';
+import type { TestOutcome } from './outcome.ts';
 import type { Belief } from './posterior.ts';
 import { baseText, type Test, testText } from './test.ts';
 
@@ -27,11 +27,11 @@ export interface Proposal {
   readonly opening: number;
   readonly practised: Practised;
   /** What each outcome that may come would leave, the likeliest first. */
-  readonly parts: readonly Part[];
+  readonly parts: readonly ProposalPart[];
 }
 
-export interface Part {
-  readonly outcome: Outcome;
+export interface ProposalPart {
+  readonly outcome: TestOutcome;
   readonly chance: number;
   /** The leading suspects that would show it, the likeliest first. */
   readonly suspects: readonly Cause[];
@@ -146,7 +146,7 @@ function madeAlready(
 
 /**
  * The information that an answer, sure and perhaps mistaken, is expected to give: H(answer) −
- * Σ chance · H(answer | case), in bits; a case is a cause, by what its ways together show, or a
+ * Σ chance · H(answer | case), in bits; a case is a cause, by what its manners together show, or a
  * cause with its reason. `account` is what has been said of the test already.
  */
 export function expectedBits(
@@ -171,7 +171,7 @@ export function expectedBits(
   };
   const cases = inquiry[by];
   for (let k = 0; k < cases.length; k++) {
-    const its = by === 'ways' ? (cases[k]?.cause as number) : k;
+    const its = by === 'manners' ? (cases[k]?.cause as number) : k;
     if (its !== cause) {
       finish();
       [cause, weight] = [its, 0];

@@ -4,7 +4,7 @@ import type { OutcomeWord } from '../practice/index.ts';
 import { isWithin, type RatioRange, type RoadReading } from '../road/index.ts';
 
 /** What a test shows. A gear that drives has the ratio at which it does. */
-export interface Outcome {
+export interface TestOutcome {
   readonly word: OutcomeWord;
   readonly ratio?: Rational;
 }
@@ -23,7 +23,7 @@ export type Sight =
 
 /** The outcomes that a test can have: which of them a healthy train shows, and a gear's own ratio. */
 interface Foreseen {
-  readonly outcomes: readonly Outcome[];
+  readonly outcomes: readonly TestOutcome[];
   readonly whole: number;
   readonly own?: number | undefined;
 }
@@ -76,6 +76,6 @@ export function meantBy(sight: Sight, { outcomes, whole, own }: Foreseen): numbe
 const LOOSE: ReadonlySet<string> = new Set(['another ratio', 'slips']);
 
 /** An outcome as a sight that means it and no other. */
-export function sightOf({ word, ratio }: Outcome): Sight {
+export function sightOf({ word, ratio }: TestOutcome): Sight {
   return ratio ? { saw: 'ratio', ratio: toNumber(ratio) } : { saw: word };
 }

@@ -5,11 +5,11 @@ import type { Account } from './observation.ts';
 export interface Belief {
   /** By cause, of all together 1. */
   readonly causes: readonly number[];
-  /** By way and by reason: the chance of its cause, and within the cause of it. */
-  readonly ways: readonly number[];
+  /** By manner and by reason: the chance of its cause, and within the cause of it. */
+  readonly manners: readonly number[];
   readonly reasons: readonly number[];
-  /** By way and by reason: its chance within its cause, of which all together are 1. */
-  readonly within: Readonly<Record<'ways' | 'reasons', readonly number[]>>;
+  /** By manner and by reason: its chance within its cause, of which all together are 1. */
+  readonly within: Readonly<Record<'manners' | 'reasons', readonly number[]>>;
   /** By cause: the logarithm of how likely it is that just this would be seen. */
   readonly fits: readonly number[];
 }
@@ -17,24 +17,24 @@ export interface Belief {
 /**
  * The chance of each cause, after what was seen: its prior times the likelihood of every
  * account (T. Bayes, 1763; P.-S. Laplace, 1774), of all causes together 1. A cause may be so in
- * one way or another, and has one all along: how weak a clutch is in first it is in third. So
- * outcomes of road tests are taken to be independent once the way is known, and those of the
+ * one manner or another, and has one all along: how weak a clutch is in first it is in third. So
+ * outcomes of road tests are taken to be independent once the manner is known, and those of the
  * practice's tables once the reason is.
  */
 export function posterior(inquiry: Inquiry, accounts: readonly Account[]): Belief {
   const { causes } = inquiry;
-  const ways = fitsOf(inquiry, accounts, 'ways');
+  const manners = fitsOf(inquiry, accounts, 'manners');
   const reasons = fitsOf(inquiry, accounts, 'reasons');
-  const fits = causes.map((_, c) => (ways.causes[c] as number) + (reasons.causes[c] as number));
+  const fits = causes.map((_, c) => (manners.causes[c] as number) + (reasons.causes[c] as number));
   const logs = causes.map(({ prior }, c) => Math.log(prior) + (fits[c] as number));
   const chances = shares(logs);
   const within = ({ within: its }: Fits, cases: readonly { readonly cause: number }[]) =>
     its.map((chance, k) => chance * (chances[cases[k]?.cause as number] as number));
   return {
     causes: chances,
-    ways: within(ways, inquiry.ways),
+    manners: within(manners, inquiry.manners),
     reasons: within(reasons, inquiry.reasons),
-    within: { ways: ways.within, reasons: reasons.within },
+    within: { manners: manners.within, reasons: reasons.within },
     fits,
   };
 }
@@ -46,7 +46,7 @@ interface Fits {
   readonly within: readonly number[];
 }
 
-function fitsOf(inquiry: Inquiry, accounts: readonly Account[], by: 'ways' | 'reasons'): Fits {
+function fitsOf(inquiry: Inquiry, accounts: readonly Account[], by: 'manners' | 'reasons'): Fits {
   const cases = inquiry[by];
   const logs = cases.map(({ share }) => Math.log(share));
   for (const { prediction, likelihoods } of accounts) {

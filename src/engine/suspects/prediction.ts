@@ -5,34 +5,34 @@ import { OUTCOMES, type OutcomeWord, type Practice } from '../practice/index.ts'
 import type { Train } from '../train/index.ts';
 import { Behaviour, plainly, type Shown } from './behaviour.ts';
 import type { Cause } from './cause.ts';
-import type { Outcome } from './outcome.ts';
+import type { TestOutcome } from './outcome.ts';
 import { type Road, sameRun, SOUND } from './road.ts';
 import { type Reason, Tables } from './tables.ts';
 import { gearText, type Test, testText } from './test.ts';
-import { faultsIn, type Way } from './way.ts';
+import { faultsIn, type Manner } from './manner.ts';
 
 /** What a test would show if each cause were the one. */
 export interface Prediction {
-  readonly outcomes: readonly Outcome[];
+  readonly outcomes: readonly TestOutcome[];
   /** The place in `outcomes` of what a train in order shows. */
   readonly whole: number;
   /** The place of a gear's own ratio, where it has one. */
   readonly own?: number;
-  /** Whether it parts the ways of a cause, as a road test does, or its reasons. */
-  readonly by: 'ways' | 'reasons';
-  /** By way or by reason, by outcome: the chance of it; rows that are alike may be one. */
+  /** Whether it parts the manners of a cause, as a road test does, or its reasons. */
+  readonly by: 'manners' | 'reasons';
+  /** By manner or by reason, by outcome: the chance of it; rows that are alike may be one. */
   readonly rows: readonly (readonly number[])[];
 }
 
-/** What may be the case, flat: the ways and the reasons of every cause. */
+/** What may be the case, flat: the manners and the reasons of every cause. */
 export interface Cases {
   readonly causes: readonly Cause[];
-  readonly ways: readonly Way[];
+  readonly manners: readonly Manner[];
   readonly reasons: readonly Reason[];
 }
 
 /**
- * What each test shows in each way and for each reason. Gears and hand checks are worked out,
+ * What each test shows in each manner and for each reason. Gears and hand checks are worked out,
  * exactly; what mechanics cannot say is read off the practice's tables.
  */
 export class Predictor {
@@ -82,9 +82,9 @@ export class Predictor {
   private driven(test: Test & { test: 'under power' | 'coast' }): Prediction {
     const { road } = this;
     const whole = road.run(SOUND, test.on, test.test);
-    const outcomes: Outcome[] = [];
+    const outcomes: TestOutcome[] = [];
     const known = new Map<string, number>();
-    const place = (outcome: Outcome) => {
+    const place = (outcome: TestOutcome) => {
       const key = keyOf(outcome);
       let at = known.get(key);
       if (at === undefined) known.set(key, (at = outcomes.push(outcome) - 1));
@@ -94,7 +94,7 @@ export class Predictor {
     const ratio = ownRatio(road, test);
     const own = ratio && place({ word: test.test === 'coast' ? 'brakes' : 'drives', ratio });
     const behaviour = new Behaviour(road, test, test.test);
-    const shown = this.cases.ways.map((way) => behaviour.shown(way));
+    const shown = this.cases.manners.map((manner) => behaviour.shown(manner));
     const different = new Set(shown);
     for (const its of different) for (const [outcome] of its) place(outcome);
     for (const word of OUTCOMES[test.test]) {
@@ -104,7 +104,7 @@ export class Predictor {
     const rowBy = new Map<Shown, readonly number[]>();
     for (const its of different) rowBy.set(its, rowOf(its, outcomes.length, place, made));
     const rows = shown.map((its) => rowBy.get(its) as readonly number[]);
-    return { outcomes, whole: at, by: 'ways', rows, ...(own !== undefined && { own }) };
+    return { outcomes, whole: at, by: 'manners', rows, ...(own !== undefined && { own }) };
   }
 
   // Whether the gear holds at part throttle, as speeds side by side show it.
@@ -121,27 +121,27 @@ export class Predictor {
       }
       return its;
     });
-    return { outcomes: wordsOf('slip log'), whole: 0, by: 'ways', rows: held };
+    return { outcomes: wordsOf('slip log'), whole: 0, by: 'manners', rows: held };
   }
 
   // Whether oil comes to a device in a gear that does not apply it.
   private strayed({ test, device, gear, on }: Test & { test: 'stray pressure' }): Prediction {
-    const { causes, ways } = this.cases;
+    const { causes, manners } = this.cases;
     const [fed = [], dry = []] = (['device fed by mistake', 'otherwise'] as const).map((row) => {
       return this.tables.row(test, [row, 'otherwise']);
     });
-    const rows = ways.map(({ cause, instead, fed: its }) => {
+    const rows = manners.map(({ cause, instead, fed: its }) => {
       const [fault] = (causes[cause] as Cause).faults;
       const own = fault && 'device' in fault && fault.device === device;
       const applied = (instead?.get(gear) ?? on).includes(device);
       return applied || (own && its?.gears.has(gear)) ? fed : dry;
     });
-    return { outcomes: wordsOf(test), whole: 0, by: 'ways', rows };
+    return { outcomes: wordsOf(test), whole: 0, by: 'manners', rows };
   }
 
   private byHand(check: HandCheck): Prediction {
-    const shown = (way: Pick<Way, 'faults'>): OutcomeWord => {
-      const motion = this.road.motion(way.faults);
+    const shown = (manner: Pick<Manner, 'faults'>): OutcomeWord => {
+      const motion = this.road.motion(manner.faults);
       // A member that only a stripped part had is loose.
       const there = [check.turn, ...check.hold].every((name) => {
         return motion.assembly.bodyOf(name) !== undefined;
@@ -151,20 +151,21 @@ export class Predictor {
     const words = OUTCOMES['hand check'];
     const [turning, locking] = words.map((word) => words.map((its) => (its === word ? 1 : 0)));
     const felt = new Map<readonly unknown[], readonly number[]>();
-    const rows = this.cases.ways.map((way) => {
-      let row = felt.get(way.faults);
-      if (!row) felt.set(way.faults, (row = (shown(way) === 'turns' ? turning : locking) ?? []));
+    const rows = this.cases.manners.map((manner) => {
+      let row = felt.get(manner.faults);
+      if (!row)
+        felt.set(manner.faults, (row = (shown(manner) === 'turns' ? turning : locking) ?? []));
       return row;
     });
     const whole = words.indexOf(shown({ faults: SOUND }) as (typeof words)[number]);
-    return { outcomes: wordsOf('hand check'), whole, by: 'ways', rows };
+    return { outcomes: wordsOf('hand check'), whole, by: 'manners', rows };
   }
 
   // A gear that nothing holds, at all or with all its load, or that cannot turn, shows itself;
   // and what is wrong with a device shows where the gear needs it.
   private standing({ test, range, on, ...how }: Test & Standing): Prediction {
     const gear = firstGear(this.road.train, range);
-    const { causes, ways } = this.cases;
+    const { causes, manners } = this.cases;
     const whole = this.road.run(SOUND, on, 'under power');
     const made = new Map<string, readonly number[]>();
     const words: readonly OutcomeWord[] = OUTCOMES[test];
@@ -172,14 +173,15 @@ export class Predictor {
     const only = (word: OutcomeWord) => certain.get(word) as readonly number[];
     // Each gear that a driver starts in, pulled hard.
     const pulled = new Behaviour(this.road, { gear: '', on, load: 'heavy' }, 'under power');
-    const rows = ways.map((way) => {
-      const run = this.road.run(faultsIn(way, gear), on, 'under power');
-      const { cause, faults } = causes[way.cause] as Cause;
-      const stalled = test === 'stall' && pulled.slips(way);
-      const eased = 'heat' in how && how.heat !== undefined && isEased(way, how.heat);
+    const rows = manners.map((manner) => {
+      const run = this.road.run(faultsIn(manner, gear), on, 'under power');
+      const { cause, faults } = causes[manner.cause] as Cause;
+      const stalled = test === 'stall' && pulled.slips(manner);
+      const eased = 'heat' in how && how.heat !== undefined && isEased(manner, how.heat);
       const firm = test === 'stall' && run.state === 'driving' && !stalled;
-      if (firm && way.stalls !== undefined) return only(way.stalls);
-      const needed = !eased && (faults.length === 0 || !sameRun(run, whole) || pulled.needs(way));
+      if (firm && manner.stalls !== undefined) return only(manner.stalls);
+      const needed =
+        !eased && (faults.length === 0 || !sameRun(run, whole) || pulled.needs(manner));
       const row =
         run.state === 'neutral' || stalled
           ? 'gear slips'
@@ -195,7 +197,7 @@ export class Predictor {
       }
       return chances;
     });
-    return { outcomes: wordsOf(test), whole: 0, by: 'ways', rows };
+    return { outcomes: wordsOf(test), whole: 0, by: 'manners', rows };
   }
 }
 
@@ -209,7 +211,7 @@ function firstGear({ ranges }: Train, range: string): string {
 }
 
 // Whether what is weak holds better cold, and it is, or hot.
-function isEased({ weak: [weakness] }: Way, heat: 'cold' | 'hot'): boolean {
+function isEased({ weak: [weakness] }: Manner, heat: 'cold' | 'hot'): boolean {
   if (!weakness?.device) return false;
   return weakness.cold < 1 === (heat === 'cold');
 }
@@ -220,11 +222,11 @@ function ownRatio(road: Road, { test, on }: Test & { test: 'under power' | 'coas
   return ratio ?? (test === 'coast' ? road.run(SOUND, on, 'under power').ratio : undefined);
 }
 
-function keyOf({ word, ratio }: Outcome): string {
+function keyOf({ word, ratio }: TestOutcome): string {
   return ratio ? toText(ratio) : word;
 }
 
-function wordsOf(test: keyof typeof OUTCOMES): Outcome[] {
+function wordsOf(test: keyof typeof OUTCOMES): TestOutcome[] {
   return OUTCOMES[test].map((word) => ({ word }));
 }
 
@@ -232,7 +234,7 @@ function wordsOf(test: keyof typeof OUTCOMES): Outcome[] {
 function rowOf(
   shown: Shown,
   length: number,
-  place: (outcome: Outcome) => number,
+  place: (outcome: TestOutcome) => number,
   made: Map<string, readonly number[]>,
 ): readonly number[] {
   const key = shown.map(([outcome, chance]) => `${place(outcome)} ${chance}`).join();

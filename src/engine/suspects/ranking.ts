@@ -4,7 +4,7 @@ import { mistakenBy } from './doubt.ts';
 import { foreseen } from './foreseen.ts';
 import type { Inquiry } from './inquiry.ts';
 import { type Account, chanceSaid, type Observation, openStage, wrongness } from './observation.ts';
-import type { Outcome } from './outcome.ts';
+import type { TestOutcome } from './outcome.ts';
 import { type Belief, posterior } from './posterior.ts';
 
 /** Suspects, the likeliest first. */
@@ -45,7 +45,7 @@ export interface Evidence {
    */
   readonly factor: number;
   /** What they would most likely have shown, all of them, where that is something else. */
-  readonly would?: Outcome;
+  readonly would?: TestOutcome;
 }
 
 export function rank(inquiry: Inquiry, accounts: readonly Account[]): Ranking {
@@ -88,7 +88,7 @@ function sumOf(chances: readonly number[]): number {
 interface Spoken {
   readonly observation: Observation;
   readonly means: readonly number[];
-  readonly outcomes: readonly Outcome[];
+  readonly outcomes: readonly TestOutcome[];
   readonly rows: readonly (readonly number[])[];
   /** How likely it is to be said: by a cause, and by all of them before anything was seen. */
   by(c: number): number;

@@ -19,7 +19,7 @@ import {
   speedAt,
   type Verdict,
 } from '../reckon/index.ts';
-import { type Device, gearsOf, isFriction, type Train, type Way as Turn } from '../train/index.ts';
+import { type Device, gearsOf, isFriction, type Train, type Way } from '../train/index.ts';
 import { membersOf } from './cause.ts';
 
 /** One list for all that have no fault of the train, so that what is known of it is found. */
@@ -53,7 +53,7 @@ export class Road {
   // What comes to the same thing with another fault, or in another gear, is solved once.
   private readonly runs = new Same<Run>('reach');
   private readonly loads = new Same<ReadonlyMap<string, Torque>>('gears');
-  private readonly turns = new Map<readonly string[], readonly Turn[]>();
+  private readonly turns = new Map<readonly string[], readonly Way[]>();
 
   constructor(train: Train) {
     this.train = train;
@@ -164,7 +164,7 @@ export class Road {
     return way !== undefined && !other && vehicleOf(this.train).course(way) === 'reverse';
   }
 
-  private waysOf(on: readonly string[]): readonly Turn[] {
+  private waysOf(on: readonly string[]): readonly Way[] {
     let ways = this.turns.get(on);
     if (!ways) this.turns.set(on, (ways = vehicleOf(this.train).ways(on)));
     return ways;
@@ -188,7 +188,7 @@ export class Road {
   // On coast the vehicle goes on the way the gear drives while nothing is wrong.
   private question(on: readonly string[], side: Side): Question {
     if (side === 'under power') return underPower(this.train, on);
-    const [way] = this.waysOf(on) as [Turn];
+    const [way] = this.waysOf(on) as [Way];
     return coasting(this.train, on, way);
   }
 }

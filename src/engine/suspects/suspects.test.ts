@@ -111,11 +111,11 @@ describe('a posterior worked by hand', () => {
   // How weak a clutch is in one gear it is in all: what it held heavily it holds lightly.
   it('of how weak it is, the same all along', () => {
     const text = 'D 1 heavy: drives\nD 1 light: slips';
-    const { ways, causes } = posterior(CLUTCHED, accountsOf(CLUTCHED, seen(text, CLUTCHED)));
+    const { manners, causes } = posterior(CLUTCHED, accountsOf(CLUTCHED, seen(text, CLUTCHED)));
     const both = causes[weight('grip: slips').c] as number;
     const other = posterior(CLUTCHED, accountsOf(CLUTCHED, seen('D 1 heavy: slips', CLUTCHED)));
     expect(other.causes[weight('grip: slips').c]).toBeGreaterThan(2 * both);
-    expect(ways.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
+    expect(manners.reduce((a, b) => a + b, 0)).toBeCloseTo(1, 9);
   });
 });
 
@@ -289,12 +289,12 @@ describe('the next test', () => {
       const own = all.findIndex(({ cause }) => cause === 0);
       return all.map((_, k) => (k === own ? 1 : 0));
     };
-    const { causes, ways, reasons } = CLUTCHED;
+    const { causes, manners, reasons } = CLUTCHED;
     const certain = {
       causes: causes.map((_, c) => (c === 0 ? 1 : 0)),
-      ways: zero(ways),
+      manners: zero(manners),
       reasons: zero(reasons),
-      within: { ways: zero(ways), reasons: zero(reasons) },
+      within: { manners: zero(manners), reasons: zero(reasons) },
       fits: causes.map(() => 0),
     };
     expect(nextTest(CLUTCHED, [], certain).best).toBeUndefined();
@@ -347,11 +347,11 @@ describe('what does not agree', () => {
     expect(doubts.length).toBeGreaterThan(0);
   });
 
-  // In some one way, and for some one reason, an outcome of each test agrees with all that was
+  // In some one manner, and for some one reason, an outcome of each test agrees with all that was
   // said of it.
   function explains(c: number, kept: readonly Observation[]): boolean {
     const accounts = accountsOf(kestrel, kept);
-    return (['ways', 'reasons'] as const).every((by) => {
+    return (['manners', 'reasons'] as const).every((by) => {
       const its = accounts.filter(({ prediction }) => prediction.by === by);
       return kestrel[by].some(({ cause }, k) => {
         if (cause !== c) return false;

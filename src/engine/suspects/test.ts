@@ -4,26 +4,28 @@ import { appliedIn, gearsOf, isFriction, type Train } from '../train/index.ts';
 /** Something to try on a unit, and look what it does. */
 export type Test =
   /** `coast`: the car goes on the way the range would drive it, the foot off. */
-  | ({ readonly test: 'under power' | 'coast' } & Gear & Load & Heat)
-  | ({ readonly test: 'noise' } & Gear & Load & Heat)
+  | ({ readonly test: 'under power' | 'coast' } & TestGear & TestLoad & Heat)
+  | ({ readonly test: 'noise' } & TestGear & TestLoad & Heat)
   /** From `before`, the lower gear or the higher, into the gear. */
-  | ({ readonly test: 'shift'; readonly from: string; readonly before: On } & Gear & Load & Heat)
+  | ({ readonly test: 'shift'; readonly from: string; readonly before: On } & TestGear &
+      TestLoad &
+      Heat)
   /** From N into a range, standing; and a stall in it. Both are in its first gear. */
   | ({ readonly test: 'engagement'; readonly range: string; readonly on: On } & Heat)
   | { readonly test: 'stall'; readonly range: string; readonly on: On }
   /** Of the line; in any range and gear where none is named. */
-  | ({ readonly test: 'pressure'; readonly speed?: EngineSpeed } & Partial<Gear> & Heat)
+  | ({ readonly test: 'pressure'; readonly speed?: EngineSpeed } & Partial<TestGear> & Heat)
   | { readonly test: UnitTest }
   /** Of the shafts, or of the members of one set as it comes apart. */
   | { readonly test: 'end play'; readonly set?: string }
-  | ({ readonly test: 'device pressure'; readonly device: string } & Partial<Gear> & Heat)
+  | ({ readonly test: 'device pressure'; readonly device: string } & Partial<TestGear> & Heat)
   /** In a gear that does not apply the device. */
-  | ({ readonly test: 'stray pressure'; readonly device: string } & Gear)
+  | ({ readonly test: 'stray pressure'; readonly device: string } & TestGear)
   | { readonly test: 'air check' | 'band check' | 'seal rings'; readonly device: string }
   /** Of a device, or of a set. */
   | { readonly test: 'inspection'; readonly device: string }
   /** At part throttle, by a logger. */
-  | ({ readonly test: 'slip log' } & Gear)
+  | ({ readonly test: 'slip log' } & TestGear)
   | { readonly test: 'hand check'; readonly check: HandCheck };
 
 export type UnitTest =
@@ -38,13 +40,13 @@ export type UnitTest =
   | 'converter'
   | 'manual shift';
 
-export interface Gear {
+export interface TestGear {
   readonly gear: string;
   readonly on: On;
 }
 
 /** Left out: driven as people drive. */
-export interface Load {
+export interface TestLoad {
   readonly load?: (typeof LOADS)[number];
 }
 

@@ -1,7 +1,7 @@
 import { gearsOf } from '../train/index.ts';
 import type { Cause } from './cause.ts';
 import { type Road, SOUND } from './road.ts';
-import type { Bare, Grip } from './way.ts';
+import type { Bare, DeviceGrip } from './manner.ts';
 
 // From nearly nothing to nearly all of it, close enough that two gears which ask for different
 // torques are parted; what hardly holds is as good as dead, and counted there.
@@ -28,13 +28,18 @@ const STARVING = [
 // A band holds two to four times better with its wrap than against it.
 const WRAPS = [2, 3, 4];
 
-/** The ways of a device that holds with a part of its strength. */
-export function weakWays(device: string, cause: Cause, road: Road, grips: readonly Grip[]): Bare[] {
+/** The manners of a device that holds with a part of its strength. */
+export function weakWays(
+  device: string,
+  cause: Cause,
+  road: Road,
+  grips: readonly DeviceGrip[],
+): Bare[] {
   const leaks = cause.cause === 'device leaks';
   const starving = leaks ? STARVING : ENOUGH;
   const strengths = leaks ? STRENGTHS.filter((_, k) => k % 2 === 0) : STRENGTHS;
   const backs = worksBothWays(device, road) ? BACK : [1];
-  const ways = gripsOf(device, road, grips).flatMap(({ share: gripped, ...grip }) =>
+  const manners = gripsOf(device, road, grips).flatMap(({ share: gripped, ...grip }) =>
     backs.flatMap((back) => {
       const most = mostAsked(device, grip, back, road);
       const scaled = {
@@ -56,7 +61,7 @@ export function weakWays(device: string, cause: Cause, road: Road, grips: readon
       );
     }),
   );
-  return ways;
+  return manners;
 }
 
 // Whether gears of both ways load the device: only then the pressure in reverse makes a difference.
@@ -69,7 +74,7 @@ function worksBothWays(device: string, road: Road): boolean {
 }
 
 // As the file says; else a band holds one way better, and nobody has said which.
-function gripsOf(device: string, { train }: Road, grips: readonly Grip[]) {
+function gripsOf(device: string, { train }: Road, grips: readonly DeviceGrip[]) {
   const known = grips.find((grip) => grip.device === device);
   if (known) return [{ ...known, share: 1 }];
   const even = { device, clockwise: 1, anticlockwise: 1 };
@@ -84,7 +89,7 @@ function gripsOf(device: string, { train }: Road, grips: readonly Grip[]) {
 }
 
 // What the gear that asks most of it asks under power, over what it could carry there.
-function mostAsked(device: string, grip: Grip, back: number, road: Road): number {
+function mostAsked(device: string, grip: DeviceGrip, back: number, road: Road): number {
   const asked = gearsOf(road.train).map(({ on }) => {
     const torque = road.torques(SOUND, on, 'under power').get(device);
     return over(torque?.least ?? 0, grip) / (road.goesBack(on) ? back : 1);
@@ -93,13 +98,13 @@ function mostAsked(device: string, grip: Grip, back: number, road: Road): number
 }
 
 /** A torque on the first-named member, over what a device can put there that way. */
-export function over(torque: number, { clockwise, anticlockwise }: Grip): number {
+export function over(torque: number, { clockwise, anticlockwise }: DeviceGrip): number {
   return torque > 0 ? torque / clockwise : -torque / anticlockwise;
 }
 
-const NO_GRIP: Grip = { device: '', clockwise: 1, anticlockwise: 1 };
+const NO_GRIP: DeviceGrip = { device: '', clockwise: 1, anticlockwise: 1 };
 
-/** The ways of low line pressure. */
+/** The manners of low line pressure. */
 export function lineWays(): Bare[] {
   // Hot oil leaks more: a worn pump is good cold.
   const colds = [0.4, 1];

@@ -7,7 +7,7 @@ import {
   ZERO,
 } from '../../engine/linear/index.ts';
 import { type Limit, type Strength, strengthNm } from '../../engine/margin/index.ts';
-import type { Grip } from '../../engine/suspects/index.ts';
+import type { DeviceGrip } from '../../engine/suspects/index.ts';
 import type { Capacity, Train } from '../../engine/train/index.ts';
 import { bandRise, type Drag } from './band.ts';
 import { plateRise, type Ring } from './plate.ts';
@@ -26,7 +26,7 @@ export function limitsOf(train: Train): Limit[] {
  * How strong each device is beside the others, each way, in N·m at an ordinary pressure: enough to
  * tell what slips first where all have the same. No number here is what a unit holds.
  */
-export function gripsOf(train: Train): Grip[] {
+export function gripsOf(train: Train): DeviceGrip[] {
   return limitsOf(train).map(({ device, clockwise, anticlockwise }) => ({
     device,
     clockwise: toNumber(strengthNm(clockwise, ORDINARY_KPA)),

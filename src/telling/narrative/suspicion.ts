@@ -5,7 +5,7 @@ import type {
   Cause,
   Evidence,
   Observation,
-  Outcome,
+  TestOutcome,
   Sight,
   Test,
 } from '../../engine/suspects/index.ts';
@@ -52,7 +52,7 @@ function bareName(test: Test, voice: Voice): string {
   return voice.say('test', { test: keyOf(test.test), has, name: visible(name) });
 }
 
-export function outcomeText({ word, ratio }: Outcome, voice: Voice): string {
+export function outcomeText({ word, ratio }: TestOutcome, voice: Voice): string {
   return wordText(word, ratio && toNumber(ratio), voice);
 }
 

@@ -3,7 +3,7 @@ import { faultText } from '../../engine/faults/index.ts';
 import {
   type Cause,
   type Observation,
-  type Outcome,
+  type TestOutcome,
   type Proposal,
   type Sight,
   testText,
@@ -83,6 +83,6 @@ function sightJson(sight: Sight): Json {
   return sight.saw === 'ratio' ? sight.ratio : sight.saw;
 }
 
-function outcomeJson({ word, ratio }: Outcome): Json {
+function outcomeJson({ word, ratio }: TestOutcome): Json {
   return ratio ? { word, ratio: numberJson(ratio) } : { word };
 }

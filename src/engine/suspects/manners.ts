@@ -3,34 +3,39 @@ import type { OutcomeWord, Shows } from '../practice/index.ts';
 import type { Cause } from './cause.ts';
 import { fedWays, leverWays, stuckGears } from './lever.ts';
 import type { Road } from './road.ts';
-import type { Bare, Grip, Way } from './way.ts';
+import type { Bare, DeviceGrip, Manner } from './manner.ts';
 import { lineWays, weakWays } from './weakness.ts';
 
 /**
- * The ways of all causes; `grips`: what the file says of how strong a device is, `stall`: what the
+ * The manners of all causes; `grips`: what the file says of how strong a device is, `stall`: what the
  * practice says that a stall shows.
  */
-export function waysOf(
+export function mannersOf(
   causes: readonly Cause[],
   road: Road,
-  grips: readonly Grip[],
+  grips: readonly DeviceGrip[],
   stall: Shows,
-): Way[] {
+): Manner[] {
   const made = new Map<Cause, readonly Bare[]>();
   const of = (cause: Cause): readonly Bare[] => {
-    let ways = made.get(cause);
-    if (!ways) {
-      ways = cause.both
+    let manners = made.get(cause);
+    if (!manners) {
+      manners = cause.both
         ? product(of(cause.both[0]), of(cause.both[1]))
         : singly(cause, road, grips, stall);
-      made.set(cause, ways);
+      made.set(cause, manners);
     }
-    return ways;
+    return manners;
   };
-  return causes.flatMap((cause, c) => of(cause).map((way) => ({ ...way, cause: c })));
+  return causes.flatMap((cause, c) => of(cause).map((manner) => ({ ...manner, cause: c })));
 }
 
-function singly(cause: Cause, road: Road, grips: readonly Grip[], stall: Shows): readonly Bare[] {
+function singly(
+  cause: Cause,
+  road: Road,
+  grips: readonly DeviceGrip[],
+  stall: Shows,
+): readonly Bare[] {
   const plain: Bare = { share: 1, faults: cause.faults, weak: [] };
   const [fault] = cause.faults;
   switch (cause.cause) {
@@ -40,7 +45,7 @@ function singly(cause: Cause, road: Road, grips: readonly Grip[], stall: Shows):
     case 'one-way clutch slips': {
       if (!fault || !('device' in fault)) return [plain];
       const rolls = weakWays(fault.device, cause, road, grips);
-      const partly = rolls.map((way) => ({ ...way, share: way.share * ROLLS }));
+      const partly = rolls.map((manner) => ({ ...manner, share: manner.share * ROLLS }));
       return [{ ...plain, share: 1 - ROLLS }, ...partly];
     }
     case 'low line pressure':
@@ -72,7 +77,7 @@ function stallWays({ cause, faults }: Cause, stall: Shows): Bare[] {
     .map(([stalls, weight]) => ({ share: weight / sum, faults, weak: [], stalls }));
 }
 
-// Two causes at once, each in its ways; of many, some that stand for all.
+// Two causes at once, each in its manners; of many, some that stand for all.
 function product(a: readonly Bare[], b: readonly Bare[]): Bare[] {
   const [few, others] = [thinned(a), thinned(b)];
   const lists = new Map<readonly Fault[], Map<readonly Fault[], readonly Fault[]>>();
@@ -100,12 +105,12 @@ function product(a: readonly Bare[], b: readonly Bare[]): Bare[] {
   );
 }
 
-function thinned(ways: readonly Bare[]): readonly Bare[] {
-  const step = Math.ceil(ways.length / MOST_WAYS);
-  if (step === 1) return ways;
-  const kept = ways.filter((_, k) => k % step === 0);
+function thinned(manners: readonly Bare[]): readonly Bare[] {
+  const step = Math.ceil(manners.length / MOST_MANNERS);
+  if (step === 1) return manners;
+  const kept = manners.filter((_, k) => k % step === 0);
   const sum = kept.reduce((total, { share }) => total + share, 0);
-  return kept.map((way) => ({ ...way, share: way.share / sum }));
+  return kept.map((manner) => ({ ...manner, share: manner.share / sum }));
 }
 
-const MOST_WAYS = 24;
+const MOST_MANNERS = 24;

@@ -2,13 +2,13 @@ import type { Fault } from '../faults/index.ts';
 import type { OutcomeWord } from '../practice/index.ts';
 
 /**
- * One of the ways in which a cause may be so, which the road can tell apart: how weak, worse
+ * One of the manners in which a cause may be so, which the road can tell apart: how weak, worse
  * cold or hot, which way a band holds better, which gears of the lever are meant.
  */
-export interface Way {
+export interface Manner {
   /** The place of its cause. */
   readonly cause: number;
-  /** How often it is this way, of the cause's ways together 1. */
+  /** How often it is this manner, of the cause's manners together 1. */
   readonly share: number;
   readonly faults: readonly Fault[];
   readonly weak: readonly Weakness[];
@@ -21,12 +21,12 @@ export interface Way {
 }
 
 /** What is wrong with the train in a gear, the engine running. */
-export function faultsIn({ faults, fed }: Way, gear: string): readonly Fault[] {
+export function faultsIn({ faults, fed }: Manner, gear: string): readonly Fault[] {
   return fed?.gears.has(gear) ? fed.faults : faults;
 }
 
-/** A way of one cause. */
-export type Bare = Omit<Way, 'cause'>;
+/** A manner of one cause. */
+export type Bare = Omit<Manner, 'cause'>;
 
 /** What holds with a part of its strength. */
 export interface Weakness {
@@ -37,7 +37,7 @@ export interface Weakness {
   /** How the load is felt cold: below 1 it holds more. */
   readonly cold: number;
   /** What it can carry each way for what it carries in the gear that asks most of it. */
-  readonly grip: Grip;
+  readonly grip: DeviceGrip;
   /** Line pressure in reverse, times that of a forward gear. */
   readonly back: number;
   /** It takes the pressure of the others, which then hold this part of full load. */
@@ -45,7 +45,7 @@ export interface Weakness {
 }
 
 /** What a device can put on its first-named member, each way; only the proportions count. */
-export interface Grip {
+export interface DeviceGrip {
   readonly device: string;
   readonly clockwise: number;
   readonly anticlockwise: number;
