@@ -4,7 +4,7 @@ import { press } from './press.ts';
 import { run } from './run.ts';
 
 /** What came back from one call of the command in a test. */
-export interface Answer {
+export interface Ran {
   readonly out: string;
   readonly err: string;
   readonly exit: number;
@@ -18,7 +18,7 @@ export async function ask(
     terminal = false,
     stdin = '',
   }: { env?: Record<string, string>; terminal?: boolean; stdin?: string } = {},
-): Promise<Answer> {
+): Promise<Ran> {
   let [out, err] = ['', ''];
   const exit = await run({
     args: words(typed),

@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import width from 'fast-string-width';
 import { describe, expect, it } from 'vitest';
-import { type Answer, ask } from './asked.ts';
+import { type Ran, ask } from './asked.ts';
 
 // What is typed, and beside it in golden/ what comes back: UPDATE=1 accepts what comes back
 // now, and then somebody reads it, in a window of 80 columns.
@@ -113,7 +113,7 @@ const INTERVIEWS: Readonly<Record<string, readonly [command: string, lines: read
   ],
 };
 
-function shown(typed: string, { out, err, exit }: Answer): string {
+function shown(typed: string, { out, err, exit }: Ran): string {
   const error = err === '' ? '' : `(standard error) ${err}`;
   return `$ holdturn ${typed}\n${out}${error}(exit ${exit})\n`;
 }
@@ -121,7 +121,7 @@ function shown(typed: string, { out, err, exit }: Answer): string {
 describe('the command prints what it printed', () => {
   it.each(Object.entries(TYPED))('%s', async (name, commands) => {
     const answers = await Promise.all(commands.map((typed) => ask(typed)));
-    const text = commands.map((typed, i) => `${shown(typed, answers[i] as Answer)}\n`).join('');
+    const text = commands.map((typed, i) => `${shown(typed, answers[i] as Ran)}\n`).join('');
     const file = path.join(FOLDER, `${name.replaceAll(' ', '-')}.txt`);
     if (process.env['UPDATE'] === '1') fs.writeFileSync(file, text);
     expect(text).toBe(fs.readFileSync(file, 'utf8'));

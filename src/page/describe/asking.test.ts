@@ -4,7 +4,7 @@ import { flow } from '../../engine/flow/index.ts';
 import { toText } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { discard, readTrain } from '../../engine/trainfile/index.ts';
-import { type Answer, type Asked, askNext, inquire, type Inquiry, lacksOf } from './asking.ts';
+import { type Reply, type Asked, askNext, inquire, type Inquiry, lacksOf } from './asking.ts';
 import { changeOf } from './changing.ts';
 import { NOTHING } from './nothing.ts';
 import { nextStep, stepsOf } from './steps.ts';
@@ -27,8 +27,8 @@ class Person {
   }
 
   /** Answers a round of questions, each by its key; unasked ones are a mistake of the test. */
-  say(said: Record<string, Answer>, inquiry = this.inquiry()): void {
-    const answers = new Map<string, Answer>();
+  say(said: Record<string, Reply>, inquiry = this.inquiry()): void {
+    const answers = new Map<string, Reply>();
     const round: Inquiry = { ...inquiry, answers };
     for (let step; (step = nextStep(round, soFar(this.text)));) {
       const answer = said[step.key] ?? null;
@@ -146,7 +146,7 @@ describe('the guided way', () => {
   it('asks one thing at a time, in the order of a strip-down', () => {
     const person = new Person();
     const asked: string[] = [];
-    const round = (answers: Record<string, Answer>) => {
+    const round = (answers: Record<string, Reply>) => {
       asked.push(person.asked);
       person.say(answers);
     };
@@ -215,7 +215,7 @@ describe('the guided way', () => {
       '{ shares: front, ring: 80 }',
     ],
     [{ 'planets are': 'bevel', left: 16, right: 16, bevels: 2 }, '{ sides: [16, 16], pinions: 2 }'],
-  ] as [Record<string, Answer>, string][])('writes the set of %j', (answers, wanted) => {
+  ] as [Record<string, Reply>, string][])('writes the set of %j', (answers, wanted) => {
     const person = new Person('holdturn: 1\nsets:\n  front: { sun: 30, ring: 66 }\n');
     person.say({ name: 'new', ...answers }, inquire('set'));
     expect(person.text).toBe(

@@ -6,8 +6,8 @@ import { looseMembers } from './pieces.ts';
 export type Topic = 'name' | 'input' | 'output' | 'set' | 'gear pair' | 'join' | 'device' | 'gear';
 
 /** What a person said to one step; null: nothing, or not counted. */
-export type Answer = string | number | readonly string[] | null;
-export type Answers = ReadonlyMap<string, Answer>;
+export type Reply = string | number | readonly string[] | null;
+export type Replies = ReadonlyMap<string, Reply>;
 
 /** A round of questions, as far as it is answered. */
 export interface Inquiry {
@@ -16,9 +16,9 @@ export interface Inquiry {
   readonly changes?: Thing;
   /** Of a join: what it is that is splined to something. */
   readonly member?: MemberName;
-  readonly answers: Answers;
+  readonly answers: Replies;
   /** What the file says now, to start each step from. */
-  readonly before: Answers;
+  readonly before: Replies;
 }
 
 /** Where the guided way stands: a round of questions, whether there is another, or the end. */

@@ -1,6 +1,6 @@
 import type { Device, GearSet, Train } from '../../engine/train/index.ts';
 import type { Thing } from '../../engine/trainfile/index.ts';
-import { type Answer, type Answers, type Inquiry, inquire } from './asking.ts';
+import { type Reply, type Replies, type Inquiry, inquire } from './asking.ts';
 
 /**
  * The round of questions that changes a thing, each step starting from what the file says;
@@ -48,7 +48,7 @@ export function changeOf(train: Train, thing: Thing): Inquiry | undefined {
       return undefined;
   }
 }
-function deviceSaid(device: Device): Answers {
+function deviceSaid(device: Device): Replies {
   const { kind, first, second } = device;
   switch (kind) {
     case 'clutch':
@@ -62,7 +62,7 @@ function deviceSaid(device: Device): Answers {
   }
 }
 
-function setBefore(set: GearSet): Answers | undefined {
+function setBefore(set: GearSet): Replies | undefined {
   const { kind } = set;
   switch (kind) {
     case 'plain': {
@@ -102,8 +102,8 @@ function setBefore(set: GearSet): Answers | undefined {
   }
 }
 
-function said(answers: Readonly<Record<string, Answer | undefined>>): Answers {
+function said(answers: Readonly<Record<string, Reply | undefined>>): Replies {
   return new Map(
-    Object.entries(answers).filter((entry): entry is [string, Answer] => entry[1] !== undefined),
+    Object.entries(answers).filter((entry): entry is [string, Reply] => entry[1] !== undefined),
   );
 }

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { voiceOf } from '../../telling/narrative/index.ts';
 import { language } from '../words/index.ts';
-import type { Answer } from './asking.ts';
+import type { Reply } from './asking.ts';
 import { LargeButton, NameEntry, NumberPad, Tiles } from '../controls/index.ts';
 import { optionText, questions } from './questions.ts';
 import type { Step } from './steps.ts';
@@ -10,10 +10,10 @@ import { words } from './words.ts';
 interface Props {
   readonly step: Step;
   /** What the file says now. */
-  readonly before: Answer | undefined;
+  readonly before: Reply | undefined;
   /** What leaving it empty is called. */
   readonly none: string;
-  readonly onAnswer: (said: Answer) => void;
+  readonly onAnswer: (said: Reply) => void;
 }
 
 /** What a finger in a glove or a key can say to a step. */

@@ -10,7 +10,7 @@ import {
 } from '../../engine/trainfile/index.ts';
 import type { Edited, Refusal } from '../../engine/yaml/index.ts';
 import {
-  type Answer,
+  type Reply,
   type Asked,
   askNext,
   inquire,
@@ -76,7 +76,7 @@ export class Guide {
   }
 
   /** Answers the question of the step; the last of a round is written into the file. */
-  answer(said: Answer): void {
+  answer(said: Reply): void {
     const [asked, step, train] = [this.asked.value, this.step.value, this.train.value];
     if (asked.ask !== 'about' || !step || !train) return;
     this.refused.value = undefined;
@@ -174,7 +174,7 @@ export class Guide {
 }
 
 // A new thing is called like nothing else: sets, gear pairs, devices and members share names.
-function isTaken(train: Train, inquiry: Inquiry, key: string, said: Answer): boolean {
+function isTaken(train: Train, inquiry: Inquiry, key: string, said: Reply): boolean {
   if (key === 'gear') {
     const range = train.ranges.find(({ name }) => name === inquiry.answers.get('range'));
     return range?.gears.some(({ name }) => name === said) ?? false;

@@ -6,7 +6,7 @@ import {
   type MemberName,
   type Train,
 } from '../../engine/train/index.ts';
-import type { Answers, Inquiry } from './asking.ts';
+import type { Replies, Inquiry } from './asking.ts';
 import { freshJoin } from './joining.ts';
 import { piecesOf, pieceWith } from './pieces.ts';
 
@@ -105,7 +105,7 @@ export function stepsOf(inquiry: Inquiry, train: Train): Step[] {
   }
 }
 
-function setSteps(answers: Answers, train: Train, self: string | undefined): Step[] {
+function setSteps(answers: Replies, train: Train, self: string | undefined): Step[] {
   const others = train.sets
     .filter(({ name, kind }) => name !== self && ['plain', 'pair', 'stepped'].includes(kind))
     .map(({ name }) => name);
@@ -138,7 +138,7 @@ function setSteps(answers: Answers, train: Train, self: string | undefined): Ste
   }
 }
 
-function deviceSteps(answers: Answers, train: Train, named: readonly Step[]): Step[] {
+function deviceSteps(answers: Replies, train: Train, named: readonly Step[]): Step[] {
   const kind = words('kind', DEVICE_KINDS);
   switch (answers.get('kind') as DeviceKind | undefined) {
     case 'clutch': {
@@ -183,7 +183,7 @@ function joinSteps({ member: about = '', changes, answers }: Inquiry, train: Tra
   return fresh ? [several, text('name')] : [several];
 }
 
-function memberSaid(answers: Answers, key: StepKey): MemberName {
+function memberSaid(answers: Replies, key: StepKey): MemberName {
   const said = answers.get(key);
   return typeof said === 'string' ? said : '';
 }

@@ -10,7 +10,7 @@ import {
 } from '../../engine/train/index.ts';
 import { pathOf, type Thing } from '../../engine/trainfile/index.ts';
 import { type Edited, inTurn, mend, put } from '../../engine/yaml/index.ts';
-import type { Answers, Inquiry, Topic } from './asking.ts';
+import type { Replies, Inquiry, Topic } from './asking.ts';
 import { joined } from './joining.ts';
 import type { StepKey } from './steps.ts';
 
@@ -129,7 +129,7 @@ function given<Key extends string>(
 
 type Sayer = ReturnType<typeof sayerOf>;
 
-function sayerOf(answers: Answers) {
+function sayerOf(answers: Replies) {
   return {
     text(key: StepKey): string {
       const said = answers.get(key);

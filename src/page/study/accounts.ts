@@ -7,10 +7,10 @@ import {
 } from '../../engine/flow/index.ts';
 import type { MemberName, Train } from '../../engine/train/index.ts';
 import type { Subject } from '../../telling/scene/index.ts';
-import type { Answer } from './answer.ts';
+import type { Showing } from './showing.ts';
 
 /** The ledger of an answer; none where the train is rolled back. */
-export function accountsOf(train: Train, answer: Answer): Ledger | undefined {
+export function accountsOf(train: Train, answer: Showing): Ledger | undefined {
   const pushes = answer.working ? pushesOf(train, answer.working) : pushesByHand(train, answer);
   return pushes && ledgerOf(train, pushes);
 }
@@ -30,7 +30,7 @@ export function about(ledger: Ledger, subjects: readonly Subject[]): Ledger {
   };
 }
 
-function pushesByHand(train: Train, { found }: Answer): Pushes | undefined {
+function pushesByHand(train: Train, { found }: Showing): Pushes | undefined {
   if (!found) return undefined;
   const still = new Map<string, Quantity>();
   if (found.turns) return { outside: still, devices: still, branches: [], pose: found.pose };

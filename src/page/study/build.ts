@@ -7,7 +7,7 @@ import {
   type Train,
   type Way,
 } from '../../engine/train/index.ts';
-import { type Answer, ofEngine, ofHand } from './answer.ts';
+import { type Showing, ofEngine, ofHand } from './showing.ts';
 import type { Setting } from './setting.ts';
 
 /** What both builds are asked; the page's `Study` is one. */
@@ -26,7 +26,7 @@ interface Asked {
 export class Build {
   readonly train: ReadonlySignal<Train | undefined>;
   readonly assembly: ReadonlySignal<Assembly | undefined>;
-  readonly answer: ReadonlySignal<Answer | undefined>;
+  readonly answer: ReadonlySignal<Showing | undefined>;
   /** Degrees that each member has turned, clockwise seen from the input end; no signal. */
   readonly angles = new Map<MemberName, number>();
 

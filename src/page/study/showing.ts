@@ -12,7 +12,7 @@ import type { MemberName, Train } from '../../engine/train/index.ts';
 import type { ByEngine, ByHand, Setting } from './setting.ts';
 
 /** What a build shows, whoever asked. Speeds are per turn of what is turned. */
-export interface Answer {
+export interface Showing {
   readonly setting: Setting;
   readonly moves: boolean;
   readonly speeds: ReadonlyMap<MemberName, Quantity>;
@@ -26,7 +26,7 @@ export interface Answer {
 }
 
 /** Only what is asked is worked out: the side of the gear that is shown. */
-export function ofEngine(train: Train, on: readonly string[], setting: ByEngine): Answer {
+export function ofEngine(train: Train, on: readonly string[], setting: ByEngine): Showing {
   switch (setting.side) {
     case 'drive':
     case 'coast': {
@@ -45,7 +45,7 @@ export function ofEngine(train: Train, on: readonly string[], setting: ByEngine)
   }
 }
 
-export function ofHand(found: HandAnswer, setting: ByHand): Answer {
+export function ofHand(found: HandAnswer, setting: ByHand): Showing {
   const { turns, facts } = found;
   const speeds = found.turns ? found.moves : new Map<MemberName, Quantity>();
   const pose = found.turns ? floats(found.pose) : new Map<MemberName, number>();
