@@ -117,7 +117,7 @@ export type {
   Table as SheetTable,
   Ticks,
   Together,
-  Told as SheetTold,
+  SheetWords as SheetTold,
 } from './telling/sheets/index.ts';
 export type { Subject as SceneSubject } from './telling/scene/index.ts';
 export type { LeverNode as DiagramNode } from './telling/levers/index.ts';

@@ -1,2 +1,9 @@
 export { askFaults, type FaultsReport } from './faults.ts';
-export { type Case, caseOf, type Suspicion, suspicionOf, type Told, toldBy } from './suspicion.ts';
+export {
+  type Case,
+  caseOf,
+  type Suspicion,
+  suspicionOf,
+  type Witnessed,
+  witnessedBy,
+} from './suspicion.ts';

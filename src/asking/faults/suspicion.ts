@@ -30,14 +30,14 @@ export interface SuspectsRequest {
 /** A train under suspicion, before anything is made of what was told. */
 export interface Case {
   readonly inquiry: Inquiry;
-  readonly told: Told;
+  readonly told: Witnessed;
   /** What the shop's figures are called. */
   readonly practice: string;
   readonly renamed: readonly Renamed[];
 }
 
 /** What was seen, by somebody and by a driver. */
-export interface Told {
+export interface Witnessed {
   readonly observations: readonly Observation[];
   /** What the driver says of which nothing could be made. */
   readonly unused: readonly string[];
@@ -61,18 +61,18 @@ export function caseOf(train: Train, { practice, seen, job }: SuspectsRequest): 
   const all = [...read.observations, ...(job?.seen(inquiry) ?? [])];
   return {
     inquiry,
-    told: toldBy(inquiry, all, complaints),
+    told: witnessedBy(inquiry, all, complaints),
     practice: practice.called,
     renamed: [...renamedIn(practice.called, problems), ...read.renamed],
   };
 }
 
 /** What was seen, and what the driver says of it in their own words. */
-export function toldBy(
+export function witnessedBy(
   inquiry: Inquiry,
   seen: readonly Observation[],
   says: readonly string[],
-): Told {
+): Witnessed {
   const complaints = says.map((text) => complaintSeen(text, inquiry));
   return {
     observations: [...complaints.flatMap(({ observations }) => observations), ...seen],

@@ -2,8 +2,8 @@ import {
   type Case,
   type Suspicion,
   suspicionOf,
-  type Told,
-  toldBy,
+  type Witnessed,
+  witnessedBy,
 } from '../../asking/faults/index.ts';
 import { roadReadingFrom } from '../../engine/road/index.ts';
 import {
@@ -79,7 +79,7 @@ export async function interview(
       if (driver) {
         driver = false;
         if (['q', 'quit'].includes(line.trim())) break;
-        told = toldBy(inquiry, told.observations, [line]);
+        told = witnessedBy(inquiry, told.observations, [line]);
         tell(understood(told, page));
         test = asked();
         if (!test) break;
@@ -113,7 +113,7 @@ export async function interview(
 }
 
 // What was made of the driver's words, and what was not.
-function understood({ observations, unused }: Told, page: Session['page']): string[] {
+function understood({ observations, unused }: Witnessed, page: Session['page']): string[] {
   const voice = voiceOf(page.language);
   const texts = observations.map((one) => observationText(one, voice)).join('; ');
   return [
@@ -171,7 +171,7 @@ function answerIn(
 
 interface Asked {
   readonly inquiry: Inquiry;
-  readonly told: Told;
+  readonly told: Witnessed;
   readonly voice: Voice;
 }
 
@@ -180,7 +180,7 @@ function speedIn(
   said: string,
   test: Test,
   inquiry: Inquiry,
-  { observations }: Told,
+  { observations }: Witnessed,
 ): Sight | undefined {
   const reading = test.test === 'under power' ? roadReadingFrom(said) : undefined;
   return reading && speedSight(reading, inquiry, observations);

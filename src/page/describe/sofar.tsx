@@ -7,7 +7,7 @@ import { language } from '../words/index.ts';
 import { inquireOf, lacksOf, type Topic } from './asking.ts';
 import { warningsOf } from '../warnings/index.ts';
 import type { Guide } from './guide.ts';
-import { type Told, toldOf } from './thing.ts';
+import { type Described, describedIn } from './thing.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -28,7 +28,7 @@ export function SoFar({ study, guide, train, onPlace }: Props) {
     ['input', train.input && naming(train.input)],
     ['output', train.output && naming(train.output)],
   ] as const;
-  const sections = toldOf(train, say, naming);
+  const sections = describedIn(train, say, naming);
   const isEmpty = sections.length === 0 && ends.every(([, text]) => text === '');
   return (
     <div class="describe-sofar">
@@ -65,7 +65,7 @@ export function SoFar({ study, guide, train, onPlace }: Props) {
   );
 }
 
-function Item({ study, guide, train, onPlace, told }: Props & { readonly told: Told }) {
+function Item({ study, guide, train, onPlace, told }: Props & { readonly told: Described }) {
   const say = words();
   const [naming, name] = useState<string | undefined>(undefined);
   const { thing } = told;

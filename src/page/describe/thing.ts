@@ -9,7 +9,7 @@ import type { Thing } from '../../engine/trainfile/index.ts';
 import type { words } from './words.ts';
 
 /** A thing of the train and what the file says of it, on a line. */
-export interface Told {
+export interface Described {
   readonly thing: Thing;
   readonly name: string;
   readonly says: string;
@@ -19,8 +19,12 @@ type Say = ReturnType<typeof words>;
 type Naming = (member: MemberName) => string;
 
 /** All that is described so far, section by section; empty sections are left out. */
-export function toldOf(train: Train, say: Say, naming: Naming): (readonly [Section, Told[]])[] {
-  const all: (readonly [Section, Told[]])[] = [
+export function describedIn(
+  train: Train,
+  say: Say,
+  naming: Naming,
+): (readonly [Section, Described[]])[] {
+  const all: (readonly [Section, Described[]])[] = [
     ['set', train.sets.map((set) => told('set', set.name, setText(set, say.told)))],
     [
       'gear pair',
@@ -58,7 +62,11 @@ export function toldOf(train: Train, say: Say, naming: Naming): (readonly [Secti
 
 type Section = keyof Say['sections'];
 
-function told(thing: 'set' | 'gear pair' | 'join' | 'device', name: string, says: string): Told {
+function told(
+  thing: 'set' | 'gear pair' | 'join' | 'device',
+  name: string,
+  says: string,
+): Described {
   return { thing: { thing, name }, name, says };
 }
 

@@ -46,7 +46,7 @@ export function planText(train: Train, plan: Plan, page: Page): string {
   ].join('\n');
 }
 
-interface Told extends StepContext {
+interface PlanContext extends StepContext {
   readonly page: Page;
 }
 
@@ -67,7 +67,7 @@ function cautions(train: Train, { steps }: Plan, page: Page): string[] {
   });
 }
 
-function stepLines(step: Step, told: Told): string[] {
+function stepLines(step: Step, told: PlanContext): string[] {
   const { page } = told;
   const its = stepTold(step, told);
   const plain = (text: string, hang = '') => indented(text, '   ', page, hang);
@@ -89,7 +89,7 @@ function stepLines(step: Step, told: Told): string[] {
 
 const ROOM = '____  ';
 
-function checkLines({ ask, right, wrong }: CheckTold, { page, voice }: Told): string[] {
+function checkLines({ ask, right, wrong }: CheckTold, { page, voice }: PlanContext): string[] {
   return [
     ...indented(ask, '   ', page),
     ...ticked(voice.say('plan.right', { felt: right }), page),
@@ -109,7 +109,7 @@ function indented(text: string, indent: string, page: Page, hang = ''): string[]
 function mistakeTable(
   mistakes: readonly Watched[],
   by: 'felt' | 'instead',
-  { train, plan, page, voice }: Told,
+  { train, plan, page, voice }: PlanContext,
 ): string[] {
   const rows = mistakes.map(({ mistake, made, caught, until, open }) => {
     const inspection = voice.say('inspection', { inspection: keyOf(caught.by) });

@@ -74,11 +74,11 @@ export interface Column {
 /** Empty: a box to write in. */
 export type Cell =
   | string
-  | Told
+  | SheetWords
   /** Boxes to tick, one under the other; one without words is a box alone. */
   | { readonly ticks: readonly string[] };
 
-export interface Told {
+export interface SheetWords {
   readonly text: string;
   readonly look?: Look;
   /** Marked for the eye; a letter says the same. */

@@ -27,4 +27,4 @@ export type { Look } from './document.ts';
 export type { Table } from './document.ts';
 export type { Ticks } from './document.ts';
 export type { Together } from './document.ts';
-export type { Told } from './document.ts';
+export type { SheetWords } from './document.ts';

@@ -54,7 +54,7 @@ export function measureSheet(
   };
 }
 
-interface Told {
+interface MeasureContext {
   readonly voice: Voice;
   readonly job: FoldedJob | undefined;
 }
@@ -74,7 +74,7 @@ const WAYS = ['feeler', 'lifted', 'on air', 'depth gauge'] as const;
 function packBlocks(
   device: Device,
   judgement: PackJudgement | undefined,
-  { voice, job }: Told,
+  { voice, job }: MeasureContext,
 ): Block[] {
   const frictions = judgement?.frictions ?? 0;
   const name = visible(device.name);
@@ -102,7 +102,7 @@ function packBlocks(
   return [{ block: 'together', blocks }, ...(judgement ? [wearTable(judgement, voice)] : [])];
 }
 
-function playBlock(judgement: EndPlayJudgement, { voice, job }: Told): Block {
+function playBlock(judgement: EndPlayJudgement, { voice, job }: MeasureContext): Block {
   const { endPlay, measured, bounds, selection, remarks } = judgement;
   const shaft = visible(endPlay.shaft);
   return {
