@@ -224,7 +224,7 @@ export {
   stripSheet,
   typstOf,
 } from './telling/sheets/index.ts';
-export type { Block, Paper, Printing, Sheet, Stamp } from './telling/sheets/index.ts';
+export type { SheetBlock, Paper, Printing, Sheet, Stamp } from './telling/sheets/index.ts';
 export type { MarginReport } from './asking/gears/index.ts';
 export type { Measurements } from './asking/build/index.ts';
 export type { Suspicion } from './asking/faults/index.ts';

@@ -107,17 +107,17 @@ export type { Replaced, WithLimits, EntryDraft } from './shop/records/index.ts';
 export type { Objection } from './telling/narrative/index.ts';
 export type {
   Caution,
-  Cell as SheetCell,
-  Column as SheetColumn,
-  Field as SheetField,
-  Fields as SheetFields,
-  Figure as SheetFigure,
-  Lines as SheetLines,
-  Look as SheetLook,
-  Table as SheetTable,
+  SheetCell,
+  SheetColumn,
+  SheetField,
+  SheetFields,
+  SheetFigure,
+  SheetLines,
+  SheetLook,
+  SheetTable,
   Ticks,
   Together,
-  SheetWords as SheetTold,
+  SheetWords,
 } from './telling/sheets/index.ts';
 export type { Subject as SceneSubject } from './telling/scene/index.ts';
 export type { LeverNode as DiagramNode } from './telling/levers/index.ts';

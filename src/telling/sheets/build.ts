@@ -13,7 +13,7 @@ import {
   voiceOf,
 } from '../narrative/index.ts';
 import { cautionOf } from './cautions.ts';
-import type { Block, Look, Sheet } from './document.ts';
+import type { SheetBlock, SheetLook, Sheet } from './document.ts';
 import { headOf, jobFields } from './filled.ts';
 import { checksIn } from './job.ts';
 
@@ -57,7 +57,7 @@ export function buildSheet(
         ? [paragraph(voice.say('plan.assumed', { count: plan.assumed }), 'quiet')]
         : []),
       ...(first?.up ? [paragraph(voice.say('plan.first up', { end: first.up }), 'strong')] : []),
-      ...plan.steps.map((step): Block => {
+      ...plan.steps.map((step): SheetBlock => {
         return { block: 'together', blocks: stepBlocks(step, { train, plan, voice, stand }) };
       }),
       ...checksIn(job, voice),
@@ -65,7 +65,7 @@ export function buildSheet(
   };
 }
 
-function stepBlocks(step: Step, context: StepContext): Block[] {
+function stepBlocks(step: Step, context: StepContext): SheetBlock[] {
   const { voice } = context;
   const its = stepTold(step, context);
   const last = lastLook(step, context);
@@ -82,13 +82,13 @@ function stepBlocks(step: Step, context: StepContext): Block[] {
   ];
 }
 
-function paragraph(text: string, look?: Look): Block {
+function paragraph(text: string, look?: SheetLook): SheetBlock {
   return { block: 'paragraph', text, ...(look && { look }) };
 }
 
 // What is asked of the hands, what is predicted, and room for what was felt.
-function checkBlocks({ ask, right, wrong }: CheckTold, voice: Voice): Block[] {
-  const table: Block = {
+function checkBlocks({ ask, right, wrong }: CheckTold, voice: Voice): SheetBlock[] {
+  const table: SheetBlock = {
     block: 'table',
     columns: [
       { head: headOf('check', voice), width: { share: 5 } },
@@ -103,7 +103,7 @@ function checkBlocks({ ask, right, wrong }: CheckTold, voice: Voice): Block[] {
 
 const PLACES = 4;
 
-function readingsBlock(voice: Voice): Block {
+function readingsBlock(voice: Voice): SheetBlock {
   const heads = [...Array.from({ length: PLACES }, (_, i) => `${i + 1}`), headOf('mean', voice)];
   return {
     block: 'table',
@@ -113,7 +113,7 @@ function readingsBlock(voice: Voice): Block {
   };
 }
 
-function heardBlock(heard: readonly string[]): Block {
+function heardBlock(heard: readonly string[]): SheetBlock {
   return {
     block: 'table',
     columns: heard.map((head) => ({ head, width: { share: 1 }, align: 'middle' })),

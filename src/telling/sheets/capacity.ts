@@ -2,7 +2,7 @@ import type { MarginReport } from '../../asking/gears/index.ts';
 import { type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
 import { marginCells, marginSources, pressureText, sidesOf } from '../report/index.ts';
 import { cautionOf } from './cautions.ts';
-import type { Block, Column, Sheet } from './document.ts';
+import type { SheetBlock, SheetColumn, Sheet } from './document.ts';
 
 /** Torque capacity: what each gear passes before something slips, and from which pressure it holds. */
 export function capacitySheet(report: MarginReport, language: Language): Sheet {
@@ -20,7 +20,7 @@ export function capacitySheet(report: MarginReport, language: Language): Sheet {
       cautionOf([], voice, [voice.say('margin.caution'), voice.say('caution.stall')]),
       { block: 'paragraph', text: voice.say('margin.title', told), look: 'strong' },
       { block: 'paragraph', text: voice.say('margin.own data') },
-      ...(['drive', 'coast'] as const).flatMap((end): Block[] => {
+      ...(['drive', 'coast'] as const).flatMap((end): SheetBlock[] => {
         const torque = voice.decimal(gears[0]?.[end].askedNm ?? load.engineNm);
         return [
           { block: 'heading', text: voice.say(`margin.${end}`, { torque }) },
@@ -39,17 +39,17 @@ export function capacitySheet(report: MarginReport, language: Language): Sheet {
         ];
       }),
       { block: 'heading', text: voice.say('margin.sources') },
-      ...marginSources(report, voice).map((text): Block => ({ block: 'paragraph', text })),
+      ...marginSources(report, voice).map((text): SheetBlock => ({ block: 'paragraph', text })),
       { block: 'paragraph', text: voice.say('margin.legend'), look: 'quiet' },
     ],
   };
 }
 
-function columnsOf(unit: string, voice: Voice): Column[] {
-  const column = (head: string, share: number): Column => {
+function columnsOf(unit: string, voice: Voice): SheetColumn[] {
+  const column = (head: string, share: number): SheetColumn => {
     return { head: voice.say('head', { head }), width: { share } };
   };
-  const number = (head: string, share: number): Column => {
+  const number = (head: string, share: number): SheetColumn => {
     return { ...column(head, share), align: 'middle' };
   };
   return [

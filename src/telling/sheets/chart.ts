@@ -10,7 +10,7 @@ import {
   type Voice,
   voiceOf,
 } from '../narrative/index.ts';
-import type { Block, Cell, Column, Sheet } from './document.ts';
+import type { SheetBlock, SheetCell, SheetColumn, Sheet } from './document.ts';
 
 /**
  * The application chart: a row a gear, a column a device, under power and on coast, in the
@@ -57,10 +57,15 @@ function partsOf(devices: readonly Device[]): (readonly Device[])[] {
   return Array.from({ length: parts }, (_, i) => devices.slice(i * each, (i + 1) * each));
 }
 
-function part(rows: readonly Row[], devices: readonly Device[], side: Side, voice: Voice): Block[] {
-  const columns: Column[] = [
+function part(
+  rows: readonly Row[],
+  devices: readonly Device[],
+  side: Side,
+  voice: Voice,
+): SheetBlock[] {
+  const columns: SheetColumn[] = [
     { head: voice.say('head', { head: 'gear' }), width: { share: 2 } },
-    ...devices.map(({ name }): Column => {
+    ...devices.map(({ name }): SheetColumn => {
       return { head: visible(name), width: { mm: 11.5 }, align: 'middle', upright: true };
     }),
     { head: voice.say('head', { head: 'ratio' }), width: { share: 3 }, align: 'middle' },
@@ -89,14 +94,14 @@ function part(rows: readonly Row[], devices: readonly Device[], side: Side, voic
   ];
 }
 
-function doingCell(work: DeviceWork | undefined): Cell {
+function doingCell(work: DeviceWork | undefined): SheetCell {
   const doing = work ? doingOf(work) : 'off';
   const carries = doing === 'on' || doing === 'holding';
   return { text: MARKS[doing], look: 'strong', ...(carries && { shaded: true }) };
 }
 
 // The ratio of the gear itself stands below the whole one, where the file tells them apart.
-function ratioCell({ flow: its, parked }: Row, side: Side, voice: Voice): Cell {
+function ratioCell({ flow: its, parked }: Row, side: Side, voice: Voice): SheetCell {
   const { ratio, state } = its[side];
   const own = side === 'drive' ? its.beforeFinal : undefined;
   if (ratio && own) {

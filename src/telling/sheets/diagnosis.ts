@@ -17,7 +17,7 @@ import {
 } from '../narrative/index.ts';
 import { percent } from '../report/index.ts';
 import { cautionOf } from './cautions.ts';
-import type { Block, Caution, Cell, Column, Sheet, Table } from './document.ts';
+import type { SheetBlock, Caution, SheetCell, SheetColumn, Sheet, SheetTable } from './document.ts';
 import { fieldOf, headOf, jobFields } from './filled.ts';
 
 /**
@@ -76,8 +76,8 @@ function rowsOf({ tests, practice }: Suspicion['inquiry']): Test[] {
   return inTradeOrder(here);
 }
 
-function testsTable({ inquiry, observations }: Suspicion, voice: Voice): Table {
-  const seen = observations.map(({ test, sight, sure }): Cell[] => [
+function testsTable({ inquiry, observations }: Suspicion, voice: Voice): SheetTable {
+  const seen = observations.map(({ test, sight, sure }): SheetCell[] => [
     testName(test, voice),
     { text: sightText(sight, voice), look: 'strong' },
     voice.say('seen.sure', { sure: keyOf(sure) }),
@@ -90,7 +90,7 @@ function testsTable({ inquiry, observations }: Suspicion, voice: Voice): Table {
   };
   const unseen = rowsOf(inquiry)
     .filter((test) => !told.has(testText(test)))
-    .map((test): Cell[] => [called(test), '', '']);
+    .map((test): SheetCell[] => [called(test), '', '']);
   return {
     block: 'table',
     columns: [
@@ -104,9 +104,9 @@ function testsTable({ inquiry, observations }: Suspicion, voice: Voice): Table {
 }
 
 // The likeliest, and how much is left to the others; while nothing was seen, room for them.
-function rankedBlocks({ ranking, observations }: Suspicion, voice: Voice): Block[] {
+function rankedBlocks({ ranking, observations }: Suspicion, voice: Voice): SheetBlock[] {
   const shown = ranking.brackets.slice(0, MOST_BRACKETS);
-  const columns: Column[] = [
+  const columns: SheetColumn[] = [
     { head: headOf('chance', voice), width: { mm: 22 } },
     { head: headOf('suspect', voice), width: { share: 3 } },
     { head: headOf('reason', voice), width: { share: 4 } },
@@ -135,7 +135,7 @@ const MOST_BRACKETS = 6;
 const MOST_SUSPECTS = 6;
 const MOST_EVIDENCE = 4;
 
-function bracketRow({ chance, suspects, evidence }: Bracket, voice: Voice): Cell[] {
+function bracketRow({ chance, suspects, evidence }: Bracket, voice: Voice): SheetCell[] {
   const named = suspects.slice(0, MOST_SUSPECTS).map(({ cause }) => causeText(cause, voice));
   const more = suspects.length - named.length;
   const spoken = evidence
@@ -154,9 +154,9 @@ function bracketRow({ chance, suspects, evidence }: Bracket, voice: Voice): Cell
   ];
 }
 
-function nextBlocks({ advice: { best, stops } }: Suspicion, voice: Voice): Block[] {
-  const heading: Block = { block: 'heading', text: voice.say('suspects.next') };
-  const stopped = stops.map((stop): Block => {
+function nextBlocks({ advice: { best, stops } }: Suspicion, voice: Voice): SheetBlock[] {
+  const heading: SheetBlock = { block: 'heading', text: voice.say('suspects.next') };
+  const stopped = stops.map((stop): SheetBlock => {
     return { block: 'paragraph', text: stopText(stop, voice), look: 'strong' };
   });
   if (!best) return [heading, ...stopped, { block: 'paragraph', text: voice.say('next.none') }];
@@ -185,7 +185,7 @@ function nextBlocks({ advice: { best, stops } }: Suspicion, voice: Voice): Block
         { head: voice.say('head', { head: 'leaves' }), width: { share: 5 } },
         { head: headOf('found', voice), width: { share: 2 } },
       ],
-      rows: parts.map(({ outcome, chance, suspects }): Cell[] => {
+      rows: parts.map(({ outcome, chance, suspects }): SheetCell[] => {
         const left = suspects.slice(0, MOST_SUSPECTS).map((cause) => causeText(cause, voice));
         const more = suspects.length - left.length;
         return [

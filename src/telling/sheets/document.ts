@@ -27,25 +27,25 @@ export interface Sheet {
   readonly title: string;
   /** Whether its pages lie on their long side. */
   readonly wide?: boolean;
-  readonly blocks: readonly Block[];
+  readonly blocks: readonly SheetBlock[];
 }
 
-export type Block =
+export type SheetBlock =
   | { readonly block: 'heading'; readonly text: string }
-  | { readonly block: 'paragraph'; readonly text: string; readonly look?: Look }
+  | { readonly block: 'paragraph'; readonly text: string; readonly look?: SheetLook }
   | Caution
-  | Table
+  | SheetTable
   | Ticks
-  | Fields
-  | Lines
-  | Figure
+  | SheetFields
+  | SheetLines
+  | SheetFigure
   | Together;
 
 /**
  * `quiet` is read once, `strong` must not be missed, `struck` holds no more and stays legible;
  * `warning` tells of what can hurt, by a sign, and at `stop` one stops before going on.
  */
-export type Look = 'strong' | 'quiet' | 'struck' | 'warning' | 'stop';
+export type SheetLook = 'strong' | 'quiet' | 'struck' | 'warning' | 'stop';
 
 /** What can hurt, above the first step: a sign, a word, and a line each. */
 export interface Caution {
@@ -54,15 +54,15 @@ export interface Caution {
   readonly lines: readonly string[];
 }
 
-export interface Table {
+export interface SheetTable {
   readonly block: 'table';
-  readonly columns: readonly Column[];
-  readonly rows: readonly (readonly Cell[])[];
+  readonly columns: readonly SheetColumn[];
+  readonly rows: readonly (readonly SheetCell[])[];
   /** The least height of a row, for what is written in by hand. */
   readonly rowMm?: number;
 }
 
-export interface Column {
+export interface SheetColumn {
   readonly head: string;
   /** In millimetres, or a share of what is left. */
   readonly width: { readonly mm: number } | { readonly share: number };
@@ -72,7 +72,7 @@ export interface Column {
 }
 
 /** Empty: a box to write in. */
-export type Cell =
+export type SheetCell =
   | string
   | SheetWords
   /** Boxes to tick, one under the other; one without words is a box alone. */
@@ -80,7 +80,7 @@ export type Cell =
 
 export interface SheetWords {
   readonly text: string;
-  readonly look?: Look;
+  readonly look?: SheetLook;
   /** Marked for the eye; a letter says the same. */
   readonly shaded?: boolean;
   /** An arrow beside the words, which say the same. */
@@ -94,23 +94,23 @@ export interface Ticks {
 }
 
 /** Lines to write on, side by side, each with what goes there and, if known, what is there. */
-export interface Fields {
+export interface SheetFields {
   readonly block: 'fields';
-  readonly fields: readonly Field[];
+  readonly fields: readonly SheetField[];
 }
 
-export interface Field {
+export interface SheetField {
   readonly label: string;
   readonly value?: string;
 }
 
 /** Empty lines, for as much as somebody has to say. */
-export interface Lines {
+export interface SheetLines {
   readonly block: 'lines';
   readonly count: number;
 }
 
-export interface Figure {
+export interface SheetFigure {
   readonly block: 'figure';
   readonly svg: string;
   /** Height over width. */
@@ -123,5 +123,5 @@ export interface Figure {
 /** Blocks that stay on one page. */
 export interface Together {
   readonly block: 'together';
-  readonly blocks: readonly Block[];
+  readonly blocks: readonly SheetBlock[];
 }

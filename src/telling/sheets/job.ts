@@ -7,13 +7,13 @@ import {
   type Voice,
   voiceOf,
 } from '../narrative/index.ts';
-import type { Block, Cell, Column, Sheet } from './document.ts';
+import type { SheetBlock, SheetCell, SheetColumn, Sheet } from './document.ts';
 import { fieldOf, headOf, jobFields } from './filled.ts';
 
 /** The job card: all that was written down, what was struck too, and by whom. */
 export function jobCard(job: FoldedJob, language: Language): Sheet {
   const voice = voiceOf(language);
-  const columns: Column[] = [
+  const columns: SheetColumn[] = [
     { head: headOf('time', voice), width: { mm: 46 } },
     { head: headOf('who', voice), width: { mm: 18 } },
     { head: headOf('what', voice), width: { share: 1 } },
@@ -33,13 +33,13 @@ export function jobCard(job: FoldedJob, language: Language): Sheet {
 }
 
 /** The hand checks that stand in a job, as a table; nothing where there are none. */
-export function checksIn(job: FoldedJob | undefined, voice: Voice): Block[] {
+export function checksIn(job: FoldedJob | undefined, voice: Voice): SheetBlock[] {
   const checks = job ? standing(job, 'check') : [];
   if (checks.length === 0) return [];
-  const columns = (['check', 'predicted', 'felt', 'who'] as const).map((head): Column => {
+  const columns = (['check', 'predicted', 'felt', 'who'] as const).map((head): SheetColumn => {
     return { head: headOf(head, voice), width: { share: head === 'who' ? 1 : 3 } };
   });
-  const rows = checks.map(({ told: { of, predicted = '', felt }, who }): Cell[] => {
+  const rows = checks.map(({ told: { of, predicted = '', felt }, who }): SheetCell[] => {
     return [of, predicted, felt, who].map(visible);
   });
   return [
@@ -49,7 +49,7 @@ export function checksIn(job: FoldedJob | undefined, voice: Voice): Block[] {
 }
 
 // An entry, and under one that was struck by whom and why.
-function rowsOf(entry: FoldedEntry, voice: Voice): Cell[][] {
+function rowsOf(entry: FoldedEntry, voice: Voice): SheetCell[][] {
   const { struckBy, who, at } = entry;
   const cells = [timeText(at, voice), visible(who), toldText(entry, voice)];
   if (!struckBy) return [cells];

@@ -14,7 +14,7 @@ import {
   shelfBlocks,
   wearTable,
 } from './measured.ts';
-import type { Block, Sheet } from './document.ts';
+import type { SheetBlock, Sheet } from './document.ts';
 import { jobFields } from './filled.ts';
 import { preloadBlock } from './preload.ts';
 import { bandBlock, wornBlocks } from './worn.ts';
@@ -75,11 +75,11 @@ function packBlocks(
   device: Device,
   judgement: PackJudgement | undefined,
   { voice, job }: MeasureContext,
-): Block[] {
+): SheetBlock[] {
   const frictions = judgement?.frictions ?? 0;
   const name = visible(device.name);
   const readings = readingsTable(WAYS, judgement?.measured ?? [], judgement?.pack, voice);
-  const blocks: Block[] = [
+  const blocks: SheetBlock[] = [
     {
       block: 'heading',
       text: judgement ? voice.say('pack.device', { device: name, frictions }) : name,
@@ -102,7 +102,7 @@ function packBlocks(
   return [{ block: 'together', blocks }, ...(judgement ? [wearTable(judgement, voice)] : [])];
 }
 
-function playBlock(judgement: EndPlayJudgement, { voice, job }: MeasureContext): Block {
+function playBlock(judgement: EndPlayJudgement, { voice, job }: MeasureContext): SheetBlock {
   const { endPlay, measured, bounds, selection, remarks } = judgement;
   const shaft = visible(endPlay.shaft);
   return {

@@ -13,11 +13,11 @@ import {
   visible,
   type Voice,
 } from '../narrative/index.ts';
-import type { Block, Cell, Column, Table } from './document.ts';
+import type { SheetBlock, SheetCell, SheetColumn, SheetTable } from './document.ts';
 import { fieldOf, headOf } from './filled.ts';
 
 /** The limit in a sentence, with its source; where there is none, lines to write it on. */
-export function limitBlocks(bounds: Bounds | undefined, voice: Voice): Block[] {
+export function limitBlocks(bounds: Bounds | undefined, voice: Voice): SheetBlock[] {
   if (bounds?.least || bounds?.most) {
     const limits = boundsText(bounds, voice);
     return [{ block: 'paragraph', text: voice.say('pack.limits', { limits, each: 'no' }) }];
@@ -38,7 +38,7 @@ interface Shelf {
 }
 
 /** The sizes that can be had. */
-export function shelfBlocks({ part, fitted, sizes }: Shelf, voice: Voice): Block[] {
+export function shelfBlocks({ part, fitted, sizes }: Shelf, voice: Voice): SheetBlock[] {
   const text = voice.say('sheet.measure.shelf', {
     part: keyOf(part),
     sizes: sizes.map((size) => written(size, voice)).join(', '),
@@ -57,21 +57,21 @@ export function readingsTable(
   pack: Pack | undefined,
   voice: Voice,
   called?: string,
-): Table {
+): SheetTable {
   const places = Math.max(FEWEST, ...measured.map((its) => its.places.length));
   const most = Math.min(places, MOST);
-  const numbered = Array.from({ length: most }, (_, i): Column => {
+  const numbered = Array.from({ length: most }, (_, i): SheetColumn => {
     return { head: `${i + 1}`, width: { share: 1 }, align: 'middle' };
   });
   const gone = ways.filter((way) => measured.some((one) => one.way === way));
-  const rows = (gone.length > 0 ? gone : ways).map((way): Cell[] => {
+  const rows = (gone.length > 0 ? gone : ways).map((way): SheetCell[] => {
     const its = measured.find((one) => one.way === way);
     const read = numbered.map((_, i) => told(its?.places[i], voice));
     const mean = its ? { text: told(its.clearance, voice), look: 'strong' as const } : '';
     return [called ?? wayText(way, its, pack, voice), ...read, mean];
   });
-  const by: Column = { head: voice.say('head', { head: 'way' }), width: { mm: 38 } };
-  const mean: Column = { head: headOf('mean', voice), width: { share: 1 }, align: 'middle' };
+  const by: SheetColumn = { head: voice.say('head', { head: 'way' }), width: { mm: 38 } };
+  const mean: SheetColumn = { head: headOf('mean', voice), width: { share: 1 }, align: 'middle' };
   return { block: 'table', columns: [by, ...numbered, mean], rows, rowMm: 10 };
 }
 
@@ -96,7 +96,7 @@ function wayText(
 }
 
 /** What to look at before the numbers are believed. */
-export function remarkBlocks(remarks: readonly Remark[], voice: Voice): Block[] {
+export function remarkBlocks(remarks: readonly Remark[], voice: Voice): SheetBlock[] {
   const known = remarks.filter(({ remark }) => remark !== 'no limit');
   return known.map((remark) => {
     return { block: 'paragraph', text: remarkText(remark, voice), look: 'strong' };
@@ -121,7 +121,7 @@ interface Choice {
 export function choiceTable(
   { before, after, fitted, selection, chosen }: Choice,
   voice: Voice,
-): Table {
+): SheetTable {
   const best = selection?.best;
   const tool = before ?? { um: { num: 0, den: 1 }, stepUm: { num: 10, den: 1 } };
   const cells: Readonly<Record<string, string>> = {
@@ -133,15 +133,15 @@ export function choiceTable(
     after: told(after, voice),
     initials: visible(chosen?.who ?? ''),
   };
-  const heads = Object.keys(cells).map((name): Column => {
+  const heads = Object.keys(cells).map((name): SheetColumn => {
     return { head: headOf(name, voice), width: { share: 1 }, align: 'middle' };
   });
   return { block: 'table', columns: heads, rows: [Object.values(cells)], rowMm: 12 };
 }
 
 /** The plates themselves: the thinnest of each kind and the widest gap, against their limits. */
-export function wearTable({ pack, wear }: PackJudgement, voice: Voice): Table {
-  const rows = (['friction', 'steel', 'cone'] as const).map((what): Cell[] => {
+export function wearTable({ pack, wear }: PackJudgement, voice: Voice): SheetTable {
+  const rows = (['friction', 'steel', 'cone'] as const).map((what): SheetCell[] => {
     const its = wear.find((one) => one.what === what);
     const limit = pack.limits?.[what];
     return [
@@ -151,7 +151,7 @@ export function wearTable({ pack, wear }: PackJudgement, voice: Voice): Table {
       its ? voice.say('verdict', { verdict: keyOf(its.verdict ?? 'none') }) : '',
     ];
   });
-  const share = (head: string, of: number): Column => ({ head, width: { share: of } });
+  const share = (head: string, of: number): SheetColumn => ({ head, width: { share: of } });
   const columns = [
     share(visible(pack.device), 3),
     share(voice.say('head', { head: 'limit' }), 5),

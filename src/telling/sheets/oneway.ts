@@ -11,7 +11,7 @@ import {
   voiceOf,
 } from '../narrative/index.ts';
 import { cautionOf } from './cautions.ts';
-import type { Block, Cell, Column, Sheet } from './document.ts';
+import type { SheetBlock, SheetCell, SheetColumn, Sheet } from './document.ts';
 import { headOf, jobFields } from './filled.ts';
 import { checksIn } from './job.ts';
 
@@ -34,7 +34,7 @@ export function oneWayCard(train: Train, language: Language, stand: Stand, job?:
   };
 }
 
-function checksOf(clutch: OneWayClutch, train: Train, from: Stand, voice: Voice): Block {
+function checksOf(clutch: OneWayClutch, train: Train, from: Stand, voice: Voice): SheetBlock {
   const fits = clutch.stuck ? FITS.slice(0, 1) : FITS;
   // Nobody turns the case.
   const races = RACES.filter((hold) => {
@@ -52,8 +52,8 @@ function checksOf(clutch: OneWayClutch, train: Train, from: Stand, voice: Voice)
   };
 }
 
-function faceBlocks({ name }: OneWayClutch, { teardown = [] }: Train, voice: Voice): Block[] {
-  return teardown.flatMap((part): Block[] => {
+function faceBlocks({ name }: OneWayClutch, { teardown = [] }: Train, voice: Voice): SheetBlock[] {
+  return teardown.flatMap((part): SheetBlock[] => {
     if (part.face === undefined || !part.carries.includes(name)) return [];
     const names = { part: visible(part.name), face: visible(part.face) };
     return [{ block: 'paragraph', text: voice.say('sheet.one-way face', names) }];
@@ -63,7 +63,7 @@ function faceBlocks({ name }: OneWayClutch, { teardown = [] }: Train, voice: Voi
 const FITS = ['as described', 'other way up'] as const;
 const RACES = ['outer', 'inner'] as const;
 
-function rowOf(clutch: OneWayClutch, stand: Stand, voice: Voice): Cell[] {
+function rowOf(clutch: OneWayClutch, stand: Stand, voice: Voice): SheetCell[] {
   const { hold, fitted = 'as described' } = stand;
   const [held, turned] =
     hold === 'outer' ? (['outer', 'inner'] as const) : (['inner', 'outer'] as const);
@@ -81,7 +81,7 @@ function rowOf(clutch: OneWayClutch, stand: Stand, voice: Voice): Cell[] {
   ];
 }
 
-function predicted(clutch: OneWayClutch, stand: Stand, voice: Voice): Cell {
+function predicted(clutch: OneWayClutch, stand: Stand, voice: Voice): SheetCell {
   const free = freeWay(clutch, stand);
   const text = voice.say('sheet.one-way', { state: clutch.stuck ?? 'sound', free });
   // The wrong way is told so, and never as loud as the right one.
@@ -89,7 +89,7 @@ function predicted(clutch: OneWayClutch, stand: Stand, voice: Voice): Cell {
   return { text, look, ...(clutch.stuck === undefined && { turns: free }) };
 }
 
-function columnsOf(voice: Voice): Column[] {
+function columnsOf(voice: Voice): SheetColumn[] {
   const shares = { held: 5, turned: 5, end: 3, face: 4, predicted: 8, felt: 5 };
   return Object.entries(shares).map(([head, share]) => {
     return { head: headOf(head, voice), width: { share } };

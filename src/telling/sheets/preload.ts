@@ -9,7 +9,7 @@ import {
   visible,
   type Voice,
 } from '../narrative/index.ts';
-import type { Block, Cell, Column } from './document.ts';
+import type { SheetBlock, SheetCell, SheetColumn } from './document.ts';
 import { headOf } from './filled.ts';
 import { type Chosen, choiceTable, limitBlocks, shelfBlocks, told } from './measured.ts';
 
@@ -17,16 +17,20 @@ import { type Chosen, choiceTable, limitBlocks, shelfBlocks, told } from './meas
 export function preloadBlock(
   judgement: PreloadJudgement,
   { voice, chosen }: { readonly voice: Voice; readonly chosen: Chosen | undefined },
-): Block {
+): SheetBlock {
   const { preload, state, by, torque, limit, verdict, gap, squeeze, selection } = judgement;
   const boxes = Array.from({ length: BOXES }, (_, i) => told(gap?.places[i], voice));
   const empty = boxes.map(() => '');
-  const columns: Column[] = [
+  const columns: SheetColumn[] = [
     { head: voice.say('head', { head: 'way' }), width: { mm: 38 } },
-    ...boxes.map((_, i): Column => ({ head: `${i + 1}`, width: { share: 1 }, align: 'middle' })),
+    ...boxes.map((_, i): SheetColumn => ({
+      head: `${i + 1}`,
+      width: { share: 1 },
+      align: 'middle',
+    })),
     { head: headOf('mean', voice), width: { share: 1 }, align: 'middle' },
   ];
-  const rows: Cell[][] = (['turning', 'pull'] as const).map((way) => {
+  const rows: SheetCell[][] = (['turning', 'pull'] as const).map((way) => {
     const mean = by === way && torque ? torqueText(torque, voice) : '';
     return [voice.say('sheet.measure.preload by', { by: way }), ...empty, mean];
   });
@@ -36,7 +40,7 @@ export function preloadBlock(
     told(gap?.clearance, voice),
   ]);
   const remarks = judgement.remarks.filter(({ remark }) => remark !== 'nothing read');
-  const line = (text: string, look?: 'strong'): Block => {
+  const line = (text: string, look?: 'strong'): SheetBlock => {
     return { block: 'paragraph', text, ...(look && { look }) };
   };
   return {

@@ -2,7 +2,7 @@ import { type End, isFriction, type Part, type Train, upOf } from '../../engine/
 import type { FoldedJob } from '../../shop/records/index.ts';
 import { type Language, partTexts, visible, type Voice, voiceOf } from '../narrative/index.ts';
 import { cautionOf } from './cautions.ts';
-import type { Block, Cell, Column, Sheet } from './document.ts';
+import type { SheetBlock, SheetCell, SheetColumn, Sheet } from './document.ts';
 import { headOf, jobFields, linesFor } from './filled.ts';
 
 /**
@@ -43,9 +43,9 @@ export function stripSheet(train: Train, language: Language, job?: FoldedJob): S
 }
 
 const EMPTY_ROWS = 24;
-const TICK: Cell = { ticks: [''] };
+const TICK: SheetCell = { ticks: [''] };
 
-function before(train: Train, voice: Voice): Block[] {
+function before(train: Train, voice: Voice): SheetBlock[] {
   const first = ['wash', 'fixture', 'plates', 'play', 'feel'];
   const along = (train.endPlays ?? []).filter(({ measure }) => measure !== 'backlash');
   const shafts = along.map(({ shaft }) => {
@@ -62,7 +62,7 @@ function before(train: Train, voice: Voice): Block[] {
   ];
 }
 
-function columnsOf(voice: Voice): Column[] {
+function columnsOf(voice: Voice): SheetColumn[] {
   return [
     { head: headOf('number', voice), width: { mm: 11 }, align: 'middle' },
     { head: voice.say('head', { head: 'part' }), width: { share: 3 } },
@@ -73,13 +73,13 @@ function columnsOf(voice: Voice): Column[] {
 }
 
 // Where another end is up than when the part before it came off.
-function turnRows(now: End | undefined, last: End | undefined, voice: Voice): Cell[][] {
+function turnRows(now: End | undefined, last: End | undefined, voice: Voice): SheetCell[][] {
   if (now === undefined || last === undefined || now === last) return [];
   const turn = { text: voice.say('plan.turn over', { end: now }), look: 'strong' } as const;
   return [['', turn, voice.say('plan.danger', { danger: 'weight' }), '', TICK]];
 }
 
-function partRow(part: Part, number: number, up: End | undefined, voice: Voice): Cell[] {
+function partRow(part: Part, number: number, up: End | undefined, voice: Voice): SheetCell[] {
   const once = part.bolts?.once ? [voice.say('plan.bolts once')] : [];
   const looks = [...partTexts(part, voice.language, up), ...once];
   return [`${number}`, { text: visible(part.name), look: 'strong' }, { ticks: looks }, '', TICK];

@@ -1,5 +1,13 @@
 import { voiceOf } from '../narrative/index.ts';
-import type { Block, Cell, Column, Figure, Printing, Sheet, Table } from './document.ts';
+import type {
+  SheetBlock,
+  SheetCell,
+  SheetColumn,
+  SheetFigure,
+  Printing,
+  Sheet,
+  SheetTable,
+} from './document.ts';
 import { STYLE } from './style.ts';
 import { array, call, quoted, words } from './typstcode.ts';
 
@@ -41,7 +49,7 @@ function sheetCode({ title, wide, blocks }: Sheet, { language, stamp }: Printing
   );
 }
 
-function blockCode(block: Block): string {
+function blockCode(block: SheetBlock): string {
   switch (block.block) {
     case 'heading':
       return call('heading', 'level: 2', words(block.text));
@@ -68,7 +76,7 @@ function blockCode(block: Block): string {
   }
 }
 
-function tableCode({ columns, rows, rowMm }: Table): string {
+function tableCode({ columns, rows, rowMm }: SheetTable): string {
   const heads = columns.map(({ head, upright }) => {
     if (upright) return call('upright', words(head));
     return call('table.cell', 'align: bottom', call('text', 'weight: "bold"', words(head)));
@@ -82,15 +90,15 @@ function tableCode({ columns, rows, rowMm }: Table): string {
   );
 }
 
-function alignCode({ align }: Column): string {
+function alignCode({ align }: SheetColumn): string {
   return align === 'middle' ? 'center + horizon' : 'left + horizon';
 }
 
-function widthCode({ width }: Column): string {
+function widthCode({ width }: SheetColumn): string {
   return 'mm' in width ? `${width.mm}mm` : `${width.share}fr`;
 }
 
-function cellCode(cell: Cell, rowMm = 0): string {
+function cellCode(cell: SheetCell, rowMm = 0): string {
   if (cell === '' && rowMm > 0) return call('room', `${rowMm}mm`);
   if (typeof cell === 'string') return words(cell);
   if ('ticks' in cell) return call('ticks', array(cell.ticks.map(words)));
@@ -104,7 +112,7 @@ function lookCode(look: string | undefined): string[] {
   return look === undefined ? [] : [`look: ${quoted(look)}`];
 }
 
-function figureCode({ svg, aspect, alt, caption }: Figure): string {
+function figureCode({ svg, aspect, alt, caption }: SheetFigure): string {
   return call('drawing', quoted(inInk(svg)), `${aspect}`, quoted(alt), words(caption));
 }
 

@@ -10,7 +10,7 @@ import {
   visible,
   type Voice,
 } from '../narrative/index.ts';
-import type { Block, Cell, Column } from './document.ts';
+import type { SheetBlock, SheetCell, SheetColumn } from './document.ts';
 import { headOf } from './filled.ts';
 import {
   type Chosen,
@@ -25,21 +25,25 @@ import {
 export function bandBlock(
   judgement: BandJudgement,
   { voice, chosen }: { readonly voice: Voice; readonly chosen: Chosen | undefined },
-): Block {
+): SheetBlock {
   const { band, turns, by, travel, backOff, selection } = judgement;
   const places = by === 'travel' ? (travel?.places ?? []) : [];
   const boxes = Array.from({ length: BOXES }, (_, i) => told(places[i], voice));
   const back = turns ? turnsText(turns, voice).turns : '';
   const mean = told(travel?.clearance, voice);
-  const rows: Cell[][] = [
+  const rows: SheetCell[][] = [
     ...(band.pitch === undefined
       ? []
       : [[voice.say('sheet.measure.turns'), back, ...boxes.slice(1).map(() => ''), back && mean]]),
     [voice.say('sheet.measure.travel'), ...boxes, by === 'travel' ? mean : ''],
   ];
-  const columns: Column[] = [
+  const columns: SheetColumn[] = [
     { head: voice.say('head', { head: 'way' }), width: { mm: 38 } },
-    ...boxes.map((_, i): Column => ({ head: `${i + 1}`, width: { share: 1 }, align: 'middle' })),
+    ...boxes.map((_, i): SheetColumn => ({
+      head: `${i + 1}`,
+      width: { share: 1 },
+      align: 'middle',
+    })),
     { head: headOf('mean', voice), width: { share: 1 }, align: 'middle' },
   ];
   const remarks = judgement.remarks.filter(({ remark }) => remark !== 'nothing read');
@@ -67,7 +71,7 @@ export function bandBlock(
 }
 
 // Limits of the clearance are told as what they are for the travel.
-function limitsOf({ band, bounds }: BandJudgement, voice: Voice): Block[] {
+function limitsOf({ band, bounds }: BandJudgement, voice: Voice): SheetBlock[] {
   if (!bounds?.least && !bounds?.most) return limitBlocks(undefined, voice);
   const from = band.limits?.travel || (band.lever ?? 1) === 1 ? 'itself' : 'clearance';
   const limits = boundsText(bounds, voice);
@@ -77,9 +81,9 @@ function limitsOf({ band, bounds }: BandJudgement, voice: Voice): Block[] {
 const BOXES = 4;
 
 /** What wears, a row each: the limit, a box for the worst reading, the verdict and who says so. */
-export function wornBlocks(judged: readonly WearJudgement[], voice: Voice): Block[] {
+export function wornBlocks(judged: readonly WearJudgement[], voice: Voice): SheetBlock[] {
   if (judged.length === 0) return [];
-  const rows = judged.map(({ check, bounds, worst, verdict }): Cell[] => [
+  const rows = judged.map(({ check, bounds, worst, verdict }): SheetCell[] => [
     visible(check.part),
     voice.say('wear.kind', { kind: keyOf(check.measure) }),
     bounds && (bounds.least || bounds.most) ? boundsText(bounds, voice) : '',
@@ -87,7 +91,7 @@ export function wornBlocks(judged: readonly WearJudgement[], voice: Voice): Bloc
     worst ? voice.say('verdict', { verdict: keyOf(verdict ?? 'none') }) : '',
     '',
   ]);
-  const share = (head: string, of: number): Column => ({ head, width: { share: of } });
+  const share = (head: string, of: number): SheetColumn => ({ head, width: { share: of } });
   const columns = [
     share(voice.say('head', { head: 'part' }), 3),
     share(voice.say('head', { head: 'measure' }), 3),
@@ -98,7 +102,7 @@ export function wornBlocks(judged: readonly WearJudgement[], voice: Voice): Bloc
   ];
   const remarks = judged.flatMap(({ check, remarks: all }) => {
     const doubts = all.filter((its) => speakAgainst([its]));
-    return doubts.map((remark): Block => {
+    return doubts.map((remark): SheetBlock => {
       const text = `${visible(check.part)}: ${remarkText(remark, voice)}`;
       return { block: 'paragraph', text, look: 'strong' };
     });
