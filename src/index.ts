@@ -67,7 +67,7 @@ export type { BodyAccount, Entry, Ledger, MeshAccount, Pushes } from './engine/f
 export { compoundLevers, leversOf } from './engine/lever/index.ts';
 export type { Lever, LeverNode } from './engine/lever/index.ts';
 export { chart, MOST_DEVICES } from './engine/chart/index.ts';
-export type { Chart, ChartGear, GearName, Step } from './engine/chart/index.ts';
+export type { Chart, ChartGear, GearName, Shift } from './engine/chart/index.ts';
 
 // A fault is an edit of the train: "low sprag: backwards" makes another train, to ask the same.
 export {
@@ -111,10 +111,10 @@ export type {
   Plan,
   PlannedCheck,
   Slip,
+  Step,
   Still,
   Watched,
 } from './engine/plan/index.ts';
-export type { Step as PlanStep } from './engine/plan/index.ts';
 
 // Which fault a symptom means: what was seen, ranked, what may not be done, and the next best test.
 export { readPractice } from './engine/practice/index.ts';

@@ -9,7 +9,7 @@ export interface Chart {
   readonly forward: Way;
   readonly gears: readonly ChartGear[];
   /** Pairs of named driving combinations that differ by one device, or by one off-going and one on-coming. */
-  readonly steps: readonly Step[];
+  readonly shifts: readonly Shift[];
 }
 
 export interface ChartGear {
@@ -33,7 +33,7 @@ export interface GearName {
 }
 
 /** From one named gear to another (`from` and `to` are indices into `gears`). */
-export interface Step {
+export interface Shift {
   readonly from: number;
   readonly to: number;
   readonly release?: string;

@@ -64,7 +64,7 @@ devices:
 });
 
 describe('the chart of the common-sun train', () => {
-  const { devices, gears, steps } = chart(trainOf('kestrel-three-speed.train.yaml'));
+  const { devices, gears, shifts } = chart(trainOf('kestrel-three-speed.train.yaml'));
   const at = (...on: string[]) => gears.findIndex((gear) => gear.on.join() === on.join());
 
   test('has every combination once, in binary order', () => {
@@ -81,12 +81,12 @@ describe('the chart of the common-sun train', () => {
     expect(new Set(ratios)).toEqual(new Set(['17/7', '10/7', '1', '-7/3']));
   });
   test('tells what a swap passes through', () => {
-    const swap = steps.find(
+    const swap = shifts.find(
       ({ release, apply }) => release === 'forward clutch' && apply === 'direct clutch',
     );
     const through = [swap?.both, swap?.neither].map((place) => gears[place ?? -1]?.drive);
     expect(through).toEqual(['tied up', 'neutral']);
-    const plain = steps.find(
+    const plain = shifts.find(
       ({ from, to }) => gears[from]?.named[0]?.gear === '1' && gears[to]?.named[0]?.gear === '2',
     );
     expect(plain).toEqual({

@@ -12,7 +12,7 @@ import { type Motion, motionOf } from '../motion/index.ts';
 import { judge } from '../reckon/index.ts';
 import { gearsOf, isApplied, type Train } from '../train/index.ts';
 import { maskOf, namesOf } from './mask.ts';
-import type { Chart, ChartGear, GearName, Step } from './answer.ts';
+import type { Chart, ChartGear, GearName, Shift } from './answer.ts';
 
 /** More friction devices than this make too many combinations to list. */
 export const MOST_DEVICES = 10;
@@ -34,7 +34,7 @@ export function chart(train: Train): Chart {
   for (let mask = 0; mask < 2 ** devices.length; mask++) {
     gears.push(chartGear(motion, namesOf(mask, devices), names.get(mask) ?? []));
   }
-  return { devices, forward: vehicleOf(train).forward, gears, steps: stepsOf(gears, devices) };
+  return { devices, forward: vehicleOf(train).forward, gears, shifts: shiftsOf(gears, devices) };
 }
 
 function chartGear(motion: Motion, on: readonly string[], named: readonly GearName[]): ChartGear {
@@ -67,11 +67,11 @@ function declaredNames(train: Train, devices: readonly string[]): Map<number, Ge
 }
 
 // Pairs of named driving gears that differ by one device, or by one off-going and one on-coming.
-function stepsOf(gears: readonly ChartGear[], devices: readonly string[]): Step[] {
+function shiftsOf(gears: readonly ChartGear[], devices: readonly string[]): Shift[] {
   const named = gears.flatMap((gear, mask) => {
     return gear.named.length > 0 && gear.drive === 'driving' ? [mask] : [];
   });
-  const steps: Step[] = [];
+  const shifts: Shift[] = [];
   for (const from of named) {
     for (const to of named) {
       const [release, apply] = [from & ~to, to & ~from].map((mask) => namesOf(mask, devices));
@@ -84,11 +84,11 @@ function stepsOf(gears: readonly ChartGear[], devices: readonly string[]): Step[
         ...(onComing && { apply: onComing }),
       };
       if (offGoing && onComing) {
-        steps.push({ ...change, both: from | to, neither: from & to });
+        shifts.push({ ...change, both: from | to, neither: from & to });
       } else {
-        steps.push(change);
+        shifts.push(change);
       }
     }
   }
-  return steps;
+  return shifts;
 }

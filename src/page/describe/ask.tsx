@@ -17,7 +17,7 @@ export function Ask({ guide }: Props) {
   const asked = guide.asked.value;
   const place = useRef<HTMLDivElement>(null);
   const begun = useRef(false);
-  const key = keyOf(asked, guide.step.value?.key);
+  const key = keyOf(asked, guide.prompt.value?.key);
   // After an answer the hand goes on where it was; at first the page is not scrolled to it.
   useEffect(() => {
     if (begun.current) {
@@ -43,12 +43,12 @@ export function Ask({ guide }: Props) {
 function Round({ guide, inquiry }: Props & { readonly inquiry: Inquiry }) {
   const say = words();
   const ask = questions();
-  const [step, train] = [guide.step.value, guide.train.value];
-  if (!step || !train) return null;
+  const [prompt, train] = [guide.prompt.value, guide.train.value];
+  if (!prompt || !train) return null;
   const voice = voiceOf(language.value);
   const it = aboutWhat(inquiry, (name) => voice.name(name));
-  const kind = step.key === 'first' ? `${inquiry.answers.get('kind')}` : inquiry.topic;
-  const { question, hint } = questionOf(ask, step.key, kind, it);
+  const kind = prompt.key === 'first' ? `${inquiry.answers.get('kind')}` : inquiry.topic;
+  const { question, hint } = questionOf(ask, prompt.key, kind, it);
   const [at, of] = progressOf(inquiry, train);
   const settles = inquiry.topic === 'join' ? inquiry.member : undefined;
   const refused = guide.refused.value;
@@ -67,8 +67,8 @@ function Round({ guide, inquiry }: Props & { readonly inquiry: Inquiry }) {
       </h2>
       {hint !== '' && <p class="describe-hint">{hint}</p>}
       <Control
-        step={step}
-        before={inquiry.before.get(step.key)}
+        prompt={prompt}
+        before={inquiry.before.get(prompt.key)}
         none={settles === undefined ? say.none : say.nothing}
         onAnswer={(said) => guide.answer(said)}
       />
@@ -120,9 +120,9 @@ function aboutWhat(inquiry: Inquiry, naming: (name: string) => string): string {
   return `${changes?.name ?? answers.get('name') ?? ''}`;
 }
 
-function keyOf(asked: Asked, step: string | undefined): string {
+function keyOf(asked: Asked, prompt: string | undefined): string {
   if (asked.ask === 'nothing') return 'nothing';
   if (asked.ask === 'more') return `more ${asked.of}`;
   const { topic, member, changes } = asked.inquiry;
-  return [topic, member, changes?.name, step].join('\n');
+  return [topic, member, changes?.name, prompt].join('\n');
 }

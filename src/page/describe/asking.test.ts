@@ -7,7 +7,7 @@ import { discard, readTrain } from '../../engine/trainfile/index.ts';
 import { type Reply, type Asked, askNext, inquire, type Inquiry, lacksOf } from './asking.ts';
 import { changeOf } from './changing.ts';
 import { NOTHING } from './nothing.ts';
-import { nextStep, stepsOf } from './steps.ts';
+import { nextPrompt, promptsOf } from './prompts.ts';
 import { written } from './writing.ts';
 
 const soFar = (text: string) => readTrain(text).soFar ?? NOTHING;
@@ -30,13 +30,13 @@ class Person {
   say(said: Record<string, Reply>, inquiry = this.inquiry()): void {
     const answers = new Map<string, Reply>();
     const round: Inquiry = { ...inquiry, answers };
-    for (let step; (step = nextStep(round, soFar(this.text)));) {
-      const answer = said[step.key] ?? null;
-      if (answer === null && !step.optional) throw new Error(`${step.key} must be said`);
+    for (let prompt; (prompt = nextPrompt(round, soFar(this.text)));) {
+      const answer = said[prompt.key] ?? null;
+      if (answer === null && !prompt.optional) throw new Error(`${prompt.key} must be said`);
       const picks = [answer].flat().filter((one) => typeof one === 'string');
-      const isOffered = step.open || picks.every((one) => step.options.includes(one));
-      if (step.options.length > 0 && !isOffered) throw new Error(`${picks} is not offered`);
-      answers.set(step.key, answer);
+      const isOffered = prompt.open || picks.every((one) => prompt.options.includes(one));
+      if (prompt.options.length > 0 && !isOffered) throw new Error(`${picks} is not offered`);
+      answers.set(prompt.key, answer);
     }
     const unasked = Object.keys(said).filter((key) => !answers.has(key));
     if (unasked.length > 0) throw new Error(`nobody asked for ${unasked}`);
@@ -267,8 +267,8 @@ describe('what is splined to what', () => {
 
   it('does not offer a wheel of the same set, or what it is in one piece with already', () => {
     const shell = join(BEGUN, 'a.sun', ['b.sun'], 'shell');
-    const [step] = stepsOf(inquire('join', { member: 'a.sun' }), soFar(shell));
-    expect(step?.options).toEqual(
+    const [prompt] = promptsOf(inquire('join', { member: 'a.sun' }), soFar(shell));
+    expect(prompt?.options).toEqual(
       ['case', 'crank', 'drum', 'a.ring', 'a.carrier', 'b.ring', 'b.carrier'].filter(
         (name) => !name.startsWith('a.'),
       ),
@@ -284,7 +284,7 @@ describe('changing what is described', () => {
   const folder = new URL('../../../trains/', import.meta.url);
   const kestrel = readFileSync(new URL('kestrel-three-speed.train.yaml', folder), 'utf8');
 
-  it('starts each step from what the file says, and an unchanged answer changes nothing', () => {
+  it('starts each prompt from what the file says, and an unchanged answer changes nothing', () => {
     const train = soFar(kestrel);
     const things = [
       ...train.sets.map(({ name }) => ({ thing: 'set', name }) as const),

@@ -5,7 +5,7 @@ import { looseMembers } from './pieces.ts';
 /** What one round of questions is about. */
 export type Topic = 'name' | 'input' | 'output' | 'set' | 'gear pair' | 'join' | 'device' | 'gear';
 
-/** What a person said to one step; null: nothing, or not counted. */
+/** What a person said to one prompt; null: nothing, or not counted. */
 export type Reply = string | number | readonly string[] | null;
 export type Replies = ReadonlyMap<string, Reply>;
 
@@ -17,7 +17,7 @@ export interface Inquiry {
   /** Of a join: what it is that is splined to something. */
   readonly member?: MemberName;
   readonly answers: Replies;
-  /** What the file says now, to start each step from. */
+  /** What the file says now, to start each prompt from. */
   readonly before: Replies;
 }
 

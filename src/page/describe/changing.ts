@@ -3,7 +3,7 @@ import type { Thing } from '../../engine/trainfile/index.ts';
 import { type Reply, type Replies, type Inquiry, inquire } from './asking.ts';
 
 /**
- * The round of questions that changes a thing, each step starting from what the file says;
+ * The round of questions that changes a thing, each prompt starting from what the file says;
  * undefined for what the questions cannot say: it is changed in the text.
  */
 export function changeOf(train: Train, thing: Thing): Inquiry | undefined {

@@ -4,11 +4,11 @@ import { language } from '../words/index.ts';
 import type { Reply } from './asking.ts';
 import { LargeButton, NameEntry, NumberPad, Tiles } from '../controls/index.ts';
 import { optionText, questions } from './questions.ts';
-import type { Step } from './steps.ts';
+import type { Prompt } from './prompts.ts';
 import { words } from './words.ts';
 
 interface Props {
-  readonly step: Step;
+  readonly prompt: Prompt;
   /** What the file says now. */
   readonly before: Reply | undefined;
   /** What leaving it empty is called. */
@@ -16,10 +16,10 @@ interface Props {
   readonly onAnswer: (said: Reply) => void;
 }
 
-/** What a finger in a glove or a key can say to a step. */
-export function Control({ step, before, none, onAnswer }: Props) {
+/** What a finger in a glove or a key can say to a prompt. */
+export function Control({ prompt, before, none, onAnswer }: Props) {
   const say = words();
-  switch (step.kind) {
+  switch (prompt.kind) {
     case 'text':
       return (
         <NameEntry
@@ -33,36 +33,36 @@ export function Control({ step, before, none, onAnswer }: Props) {
         <NumberPad
           labelledBy="describe-question"
           start={typeof before === 'number' ? before : undefined}
-          most={step.most}
-          none={step.optional ? say.notCounted : undefined}
+          most={prompt.most}
+          none={prompt.optional ? say.notCounted : undefined}
           onNumber={onAnswer}
         />
       );
     case 'pick':
-      return <Pick step={step} before={before} onAnswer={onAnswer} />;
+      return <Pick prompt={prompt} before={before} onAnswer={onAnswer} />;
     case 'several':
-      return <Several step={step} before={before} none={none} onAnswer={onAnswer} />;
+      return <Several prompt={prompt} before={before} none={none} onAnswer={onAnswer} />;
     case 'way':
-      return <Way step={step} before={before} onAnswer={onAnswer} />;
+      return <Way prompt={prompt} before={before} onAnswer={onAnswer} />;
   }
 }
 
-/** One of a list; or, where the step is open, a name that is not on it. */
-function Pick({ step, before, onAnswer }: Omit<Props, 'none'>) {
+/** One of a list; or, where the prompt is open, a name that is not on it. */
+function Pick({ prompt, before, onAnswer }: Omit<Props, 'none'>) {
   const say = words();
-  const optionName = useOptionNames(step);
-  const [other, open] = useState(step.open && step.options.length === 0);
+  const optionName = useOptionNames(prompt);
+  const [other, open] = useState(prompt.open && prompt.options.length === 0);
   return (
     <>
       <Tiles>
-        {step.options.map((option) => (
+        {prompt.options.map((option) => (
           <LargeButton key={option} pressed={before === option} onPress={() => onAnswer(option)}>
             {optionName(option)}
           </LargeButton>
         ))}
-        {step.open && !other && (
+        {prompt.open && !other && (
           <LargeButton other onPress={() => open(true)}>
-            {step.of === 'members' ? say.another : say.anotherName}…
+            {prompt.of === 'members' ? say.another : say.anotherName}…
           </LargeButton>
         )}
       </Tiles>
@@ -71,15 +71,15 @@ function Pick({ step, before, onAnswer }: Omit<Props, 'none'>) {
   );
 }
 
-function Several({ step, before, none, onAnswer }: Props) {
+function Several({ prompt, before, none, onAnswer }: Props) {
   const say = words();
-  const optionName = useOptionNames(step);
+  const optionName = useOptionNames(prompt);
   const start = Array.isArray(before) ? (before as readonly string[]) : [];
   const [picked, pick] = useState(start);
   const [other, open] = useState(false);
   const toggle = (name: string) =>
     pick(picked.includes(name) ? picked.filter((one) => one !== name) : [...picked, name]);
-  const options = [...new Set([...step.options, ...start, ...picked])];
+  const options = [...new Set([...prompt.options, ...start, ...picked])];
   return (
     <>
       <Tiles>
@@ -92,7 +92,7 @@ function Several({ step, before, none, onAnswer }: Props) {
             {optionName(option)}
           </LargeButton>
         ))}
-        {step.open && !other && (
+        {prompt.open && !other && (
           <LargeButton other onPress={() => open(true)}>
             {say.another}…
           </LargeButton>
@@ -110,7 +110,7 @@ function Several({ step, before, none, onAnswer }: Props) {
       <div class="row">
         <LargeButton
           main
-          disabled={picked.length === 0 && start.length > 0 && step.of === 'members'}
+          disabled={picked.length === 0 && start.length > 0 && prompt.of === 'members'}
           onPress={() => onAnswer(picked)}
         >
           {picked.length === 0 ? none : say.next}
@@ -121,7 +121,7 @@ function Several({ step, before, none, onAnswer }: Props) {
 }
 
 /** The hand test of a one-way clutch, from whichever end it is looked at. */
-function Way({ step, before, onAnswer }: Omit<Props, 'none'>) {
+function Way({ prompt, before, onAnswer }: Omit<Props, 'none'>) {
   const say = words();
   const ask = questions();
   const [end, look] = useState<'input' | 'output'>('input');
@@ -142,7 +142,7 @@ function Way({ step, before, onAnswer }: Omit<Props, 'none'>) {
         ))}
       </div>
       <Tiles>
-        {step.options.map((way) => (
+        {prompt.options.map((way) => (
           <LargeButton key={way} pressed={before === seen(way)} onPress={() => onAnswer(seen(way))}>
             <span aria-hidden="true">{way === 'clockwise' ? '↻' : '↺'}</span>{' '}
             {optionText(ask, 'lets', way)}
@@ -157,7 +157,7 @@ function opposite(way: string): string {
   return way === 'clockwise' ? 'anticlockwise' : 'clockwise';
 }
 
-function useOptionNames({ of, key }: Step): (option: string) => string {
+function useOptionNames({ of, key }: Prompt): (option: string) => string {
   const ask = questions();
   if (of === 'names') return (option) => option;
   if (of === 'words') return (option) => optionText(ask, key, option);

@@ -39,9 +39,9 @@ describe('the guide', () => {
     const { file, guide } = begin(BEGUN);
     guide.add('set');
     guide.answer('rear');
-    expect(guide.step.value?.key).toBe('planets are');
+    expect(guide.prompt.value?.key).toBe('planets are');
     guide.back();
-    expect(guide.step.value?.key).toBe('name');
+    expect(guide.prompt.value?.key).toBe('name');
     guide.back();
     expect(guide.begun.value).toBeUndefined();
     expect(file.text.value).toBe(BEGUN);
@@ -57,7 +57,7 @@ describe('the guide', () => {
     guide.add('set');
     guide.answer(name);
     expect(guide.refused.value).toBe(refused);
-    expect(guide.step.value?.key).toBe('name');
+    expect(guide.prompt.value?.key).toBe('name');
   });
 
   it('renames a thing wherever it stands, or says why not', () => {

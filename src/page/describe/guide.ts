@@ -20,7 +20,7 @@ import {
 } from './asking.ts';
 import { changeOf } from './changing.ts';
 import { NOTHING } from './nothing.ts';
-import { nextStep, stepsOf } from './steps.ts';
+import { nextPrompt, promptsOf } from './prompts.ts';
 import { written } from './writing.ts';
 
 /** The file that is described, as the study holds it. */
@@ -56,9 +56,9 @@ export class Guide {
     if (this.begun.value) return { ask: 'about', inquiry: this.begun.value };
     return this.train.value ? askNext(this.train.value, this.settled.value) : { ask: 'nothing' };
   });
-  readonly step = computed(() => {
+  readonly prompt = computed(() => {
     const [asked, train] = [this.asked.value, this.train.value];
-    return asked.ask === 'about' && train ? nextStep(asked.inquiry, train) : undefined;
+    return asked.ask === 'about' && train ? nextPrompt(asked.inquiry, train) : undefined;
   });
 
   private readonly file: Described;
@@ -75,23 +75,23 @@ export class Guide {
     this.leave();
   }
 
-  /** Answers the question of the step; the last of a round is written into the file. */
+  /** Answers the question of the prompt; the last of a round is written into the file. */
   answer(said: Reply): void {
-    const [asked, step, train] = [this.asked.value, this.step.value, this.train.value];
-    if (asked.ask !== 'about' || !step || !train) return;
+    const [asked, prompt, train] = [this.asked.value, this.prompt.value, this.train.value];
+    if (asked.ask !== 'about' || !prompt || !train) return;
     this.refused.value = undefined;
-    if (isTaken(train, asked.inquiry, step.key, said)) {
+    if (isTaken(train, asked.inquiry, prompt.key, said)) {
       this.refused.value = 'name taken';
       return;
     }
-    if (step.kind === 'text' && (typeof said !== 'string' || !isNamed(asked.inquiry, said))) {
+    if (prompt.kind === 'text' && (typeof said !== 'string' || !isNamed(asked.inquiry, said))) {
       this.refused.value = 'not a name';
       return;
     }
     const { inquiry } = asked;
-    const answers = new Map(inquiry.answers).set(step.key, said);
+    const answers = new Map(inquiry.answers).set(prompt.key, said);
     const further: Inquiry = { ...inquiry, answers };
-    if (nextStep(further, train)) {
+    if (nextPrompt(further, train)) {
       this.begun.value = further;
       return;
     }
@@ -100,7 +100,7 @@ export class Guide {
     if (inquiry.topic === 'join' && inquiry.member !== undefined) this.settle(inquiry.member);
   }
 
-  /** A step back; from the first step of a round, out of it. */
+  /** A prompt back; from the first prompt of a round, out of it. */
   back(): void {
     const asked = this.asked.value;
     this.refused.value = undefined;
@@ -117,7 +117,7 @@ export class Guide {
     this.begun.value = undefined;
   }
 
-  /** Whether the step at hand is one that `back` leads away from. */
+  /** Whether the prompt at hand is one that `back` leads away from. */
   get canGoBack(): boolean {
     return this.begun.value !== undefined;
   }
@@ -206,7 +206,7 @@ function isEmpty(text: string): boolean {
 /** Keys that answers put into the file. */
 const ASKED: ReadonlySet<string> = new Set(['holdturn', 'input', 'output']);
 
-/** How far a round is: the step at hand from 1, and how many are known of. */
+/** How far a round is: the prompt at hand from 1, and how many are known of. */
 export function progressOf(inquiry: Inquiry, train: Train): readonly [at: number, of: number] {
-  return [inquiry.answers.size + 1, stepsOf(inquiry, train).length];
+  return [inquiry.answers.size + 1, promptsOf(inquiry, train).length];
 }

@@ -1,7 +1,7 @@
 import type { DeviceKind } from '../../engine/train/index.ts';
 import { spoken } from '../words/index.ts';
 
-/** The questions, each by its step; `it` is what the round is about, in the reader's words. */
+/** The questions, each by its prompt; `it` is what the round is about, in the reader's words. */
 export const questions = spoken({
   en: {
     ask: {
@@ -204,7 +204,7 @@ export const questions = spoken({
 type Questions = ReturnType<typeof questions>;
 type Worded = string | ((it: string) => string);
 
-/** The question of a step, and the line below it; `kind` picks where a step is asked of several. */
+/** The question of a prompt, and the line below it; `kind` picks where a prompt is asked of several. */
 export function questionOf(
   say: Questions,
   key: string,

@@ -12,7 +12,7 @@ import { pathOf, type Thing } from '../../engine/trainfile/index.ts';
 import { type Edited, inTurn, mend, put } from '../../engine/yaml/index.ts';
 import type { Replies, Inquiry, Topic } from './asking.ts';
 import { joined } from './joining.ts';
-import type { StepKey } from './steps.ts';
+import type { PromptKey } from './prompts.ts';
 
 /** The one edit of the text that a round of questions makes when all of it is answered. */
 export function written(text: string, train: Train, inquiry: Inquiry): Edited {
@@ -131,19 +131,19 @@ type Sayer = ReturnType<typeof sayerOf>;
 
 function sayerOf(answers: Replies) {
   return {
-    text(key: StepKey): string {
+    text(key: PromptKey): string {
       const said = answers.get(key);
       return typeof said === 'string' ? said : '';
     },
-    number(key: StepKey): number | undefined {
+    number(key: PromptKey): number | undefined {
       const said = answers.get(key);
       return typeof said === 'number' ? said : undefined;
     },
-    /** Of a step that must be answered. */
-    counted(key: StepKey): number {
+    /** Of a prompt that must be answered. */
+    counted(key: PromptKey): number {
       return this.number(key) ?? 1;
     },
-    list(key: StepKey): readonly string[] {
+    list(key: PromptKey): readonly string[] {
       const said = answers.get(key);
       return Array.isArray(said) ? (said as readonly string[]) : [];
     },

@@ -1,5 +1,5 @@
 import { effect, signal } from '@preact/signals';
-import { type Study, fetchReader, type Steps } from '../study/index.ts';
+import { type Study, fetchReader, type Edits } from '../study/index.ts';
 import { type DiskFile, hasChanged, pick, saveAs, writeBack } from './disk.ts';
 import { type Draft, forget, keep, live, newId, orphans, TAB } from './kept.ts';
 import { handedOver, linkOf, textIn } from './link.ts';
@@ -17,7 +17,7 @@ export type Word =
 /** A draft that is offered again; one of this tab with all that belongs to it. */
 export interface Left extends Draft {
   readonly disk?: DiskFile;
-  readonly steps?: Steps;
+  readonly steps?: Edits;
 }
 
 /**
@@ -160,7 +160,7 @@ export class FileDesk {
     const draft = this.draft();
     if (draft) {
       const { disk } = this;
-      const aside = { ...draft, steps: this.study.file.steps, ...(disk && { disk }) };
+      const aside = { ...draft, steps: this.study.file.edits, ...(disk && { disk }) };
       this.left.value = [aside, ...this.left.value];
       void this.keepNow(draft);
     }

@@ -13,7 +13,7 @@ import {
 import type { Subject } from '../../telling/scene/index.ts';
 import { Build } from './build.ts';
 import type { ByEngine, Setting, Side } from './setting.ts';
-import { type Steps, TrainFile } from './trainfile.ts';
+import { type Edits, TrainFile } from './trainfile.ts';
 import { Turning } from './turning.ts';
 
 /**
@@ -57,9 +57,9 @@ export class Study {
   });
 
   /** Opens a file of its own, in its first gear, with hands off. */
-  open(name: string, text: string, saved?: string, steps?: Steps): void {
+  open(name: string, text: string, saved?: string, edits?: Edits): void {
     batch(() => {
-      this.file.open(name, text, saved, steps);
+      this.file.open(name, text, saved, edits);
       this.release();
       this.faults.value = [];
       const train = this.file.train.value;

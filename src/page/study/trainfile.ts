@@ -15,12 +15,12 @@ export async function fetchReader(): Promise<void> {
 }
 
 /** What undo takes back and redo brings again: of one file, and laid aside with it. */
-export interface Steps {
+export interface Edits {
   readonly past: readonly string[];
   readonly future: readonly string[];
 }
 
-const NONE: Steps = { past: [], future: [] };
+const NONE: Edits = { past: [], future: [] };
 
 /**
  * The text of the train file that is open, with undo and redo without end. Every change of the
@@ -53,16 +53,16 @@ export class TrainFile {
   readonly canUndo = computed(() => this.past.value.length > 0);
   readonly canRedo = computed(() => this.future.value.length > 0);
 
-  get steps(): Steps {
+  get edits(): Edits {
     return { past: this.past.value, future: this.future.value };
   }
 
-  /** Opens another file, with its own steps where it was open before. */
-  open(name: string, text: string, saved: string | undefined, steps: Steps = NONE): void {
+  /** Opens another file, with its own edits where it was open before. */
+  open(name: string, text: string, saved: string | undefined, edits: Edits = NONE): void {
     this.name.value = name;
     this.saved.value = saved;
-    this.past.value = steps.past;
-    this.future.value = steps.future;
+    this.past.value = edits.past;
+    this.future.value = edits.future;
     this.last = undefined;
     this.text.value = text;
   }

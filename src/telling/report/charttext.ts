@@ -1,4 +1,4 @@
-import type { Chart, ChartGear, Step } from '../../engine/chart/index.ts';
+import type { Chart, ChartGear, Shift } from '../../engine/chart/index.ts';
 import { compare, opposite, type Rational, signOf } from '../../engine/linear/index.ts';
 import { isFriction, type Train, type Way } from '../../engine/train/index.ts';
 import {
@@ -53,8 +53,8 @@ export function chartText(train: Train, chart: Chart, all: boolean, page: Page):
           ...put('chart.unnamed', columns, unnamed.toSorted(byRatio(chart.forward)).map(row)),
           ...put(
             'chart.steps',
-            STEP_HEADS,
-            chart.steps.map((step) => stepRow(step, chart, page)),
+            SHIFT_HEADS,
+            chart.shifts.map((shift) => shiftRow(shift, chart, page)),
           ),
           '',
           ...paragraph(voice.say('chart.more'), page).map(page.ink.faint),
@@ -82,9 +82,9 @@ function letter(device: number): string {
   return String.fromCodePoint(65 + device);
 }
 
-const STEP_HEADS = ['step', 'release', 'apply', 'both', 'neither'] as const;
+const SHIFT_HEADS = ['step', 'release', 'apply', 'both', 'neither'] as const;
 
-function stepRow(step: Step, chart: Chart, page: Page): Cell[] {
+function shiftRow(shift: Shift, chart: Chart, page: Page): Cell[] {
   const voice = voiceOf(page.language);
   const name = (index: number) => {
     const [first] = chart.gears[index]?.named ?? [];
@@ -95,11 +95,11 @@ function stepRow(step: Step, chart: Chart, page: Page): Cell[] {
     return gear ? throughText(gear, voice) : '';
   };
   return [
-    `${name(step.from)} > ${name(step.to)}`,
-    step.release ?? '',
-    step.apply ?? '',
-    through(step.both),
-    through(step.neither),
+    `${name(shift.from)} > ${name(shift.to)}`,
+    shift.release ?? '',
+    shift.apply ?? '',
+    through(shift.both),
+    through(shift.neither),
   ];
 }
 

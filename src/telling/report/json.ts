@@ -88,7 +88,7 @@ export function flowAtJson(
 }
 
 /**
- * Every combination, in the chart's order; a step's `from`, `to`, `bothAt` and `neitherAt` are places
+ * Every combination, in the chart's order; a shift's `from`, `to`, `bothAt` and `neitherAt` are places
  * in `gears`.
  */
 export function chartJson(chart: Chart): Json {
@@ -104,8 +104,8 @@ export function chartJson(chart: Chart): Json {
       ...(gear.inReverse && { inReverse: gear.inReverse }),
       named: gear.named.map(({ range, gear: name }) => `${range} ${name}`),
     })),
-    steps: chart.steps.map(({ both, neither, ...step }) => ({
-      ...step,
+    steps: chart.shifts.map(({ both, neither, ...shift }) => ({
+      ...shift,
       ...(both !== undefined && { both: chart.gears[both]?.drive ?? null, bothAt: both }),
       ...(neither !== undefined && {
         neither: chart.gears[neither]?.drive ?? null,

@@ -11,8 +11,8 @@ import { freshJoin } from './joining.ts';
 import { piecesOf, pieceWith } from './pieces.ts';
 
 /** One plain question, and what may be said to it. */
-export interface Step {
-  readonly key: StepKey;
+export interface Prompt {
+  readonly key: PromptKey;
   readonly kind: 'text' | 'number' | 'pick' | 'several' | 'way';
   /** Of `pick` and `several`: what can be picked. */
   readonly options: readonly string[];
@@ -26,7 +26,7 @@ export interface Step {
   readonly most: number;
 }
 
-export type StepKey =
+export type PromptKey =
   | 'name'
   | 'member'
   | 'planets are'
@@ -61,12 +61,12 @@ export type StepKey =
   | 'on';
 
 /** The question that is next in a round; undefined: all is answered. */
-export function nextStep(inquiry: Inquiry, train: Train): Step | undefined {
-  return stepsOf(inquiry, train).find(({ key }) => !inquiry.answers.has(key));
+export function nextPrompt(inquiry: Inquiry, train: Train): Prompt | undefined {
+  return promptsOf(inquiry, train).find(({ key }) => !inquiry.answers.has(key));
 }
 
 /** The questions of a round, as far as its answers tell which there are. */
-export function stepsOf(inquiry: Inquiry, train: Train): Step[] {
+export function promptsOf(inquiry: Inquiry, train: Train): Prompt[] {
   const { topic, answers, changes } = inquiry;
   // What is there has its name: it is renamed, not asked for one.
   const named = changes ? [] : [text('name')];
@@ -79,9 +79,9 @@ export function stepsOf(inquiry: Inquiry, train: Train): Step[] {
       return [member('member', train, [CASE, other])];
     }
     case 'set':
-      return [...named, ...setSteps(answers, train, changes?.name)];
+      return [...named, ...setPrompts(answers, train, changes?.name)];
     case 'join':
-      return joinSteps(inquiry, train);
+      return joinPrompts(inquiry, train);
     case 'gear pair': {
       const driver = memberSaid(answers, 'driver');
       return [
@@ -94,10 +94,10 @@ export function stepsOf(inquiry: Inquiry, train: Train): Step[] {
       ];
     }
     case 'device':
-      return [...deviceSteps(answers, train, named)];
+      return [...devicePrompts(answers, train, named)];
     case 'gear': {
       const devices = train.devices.filter(isApplied).map(({ name }) => name);
-      const on: Step = { ...words('on', devices), kind: 'several', of: 'names', optional: true };
+      const on: Prompt = { ...words('on', devices), kind: 'several', of: 'names', optional: true };
       if (changes) return [on];
       const ranges = train.ranges.map(({ name }) => name);
       return [{ ...words('range', ranges), of: 'names', open: true }, text('gear'), on];
@@ -105,7 +105,7 @@ export function stepsOf(inquiry: Inquiry, train: Train): Step[] {
   }
 }
 
-function setSteps(answers: Replies, train: Train, self: string | undefined): Step[] {
+function setPrompts(answers: Replies, train: Train, self: string | undefined): Prompt[] {
   const others = train.sets
     .filter(({ name, kind }) => name !== self && ['plain', 'pair', 'stepped'].includes(kind))
     .map(({ name }) => name);
@@ -138,7 +138,7 @@ function setSteps(answers: Replies, train: Train, self: string | undefined): Ste
   }
 }
 
-function deviceSteps(answers: Replies, train: Train, named: readonly Step[]): Step[] {
+function devicePrompts(answers: Replies, train: Train, named: readonly Prompt[]): Prompt[] {
   const kind = words('kind', DEVICE_KINDS);
   switch (answers.get('kind') as DeviceKind | undefined) {
     case 'clutch': {
@@ -151,7 +151,7 @@ function deviceSteps(answers: Replies, train: Train, named: readonly Step[]): St
       return [kind, ...named, member('first', train, [CASE])];
     case 'one-way': {
       const inner = memberSaid(answers, 'inner');
-      const way: Step = { ...words('lets', ['clockwise', 'anticlockwise']), kind: 'way' };
+      const way: Prompt = { ...words('lets', ['clockwise', 'anticlockwise']), kind: 'way' };
       return [kind, ...named, member('inner', train), member('outer', train, [inner]), way];
     }
     case undefined:
@@ -159,7 +159,7 @@ function deviceSteps(answers: Replies, train: Train, named: readonly Step[]): St
   }
 }
 
-function joinSteps({ member: about = '', changes, answers }: Inquiry, train: Train): Step[] {
+function joinPrompts({ member: about = '', changes, answers }: Inquiry, train: Train): Prompt[] {
   const pieces = piecesOf(train);
   const own = pieceWith(pieces, about)?.names ?? [about];
   // A set's own wheels mesh: to spline two of them together would lock the set.
@@ -170,7 +170,7 @@ function joinSteps({ member: about = '', changes, answers }: Inquiry, train: Tra
         .filter(({ names }) => !names.includes(about))
         .filter(({ names }) => !names.every((name) => set !== undefined && name.startsWith(set)))
         .map(({ name }) => name);
-  const several: Step = {
+  const several: Prompt = {
     ...words('with', changes ? options.filter((name) => name !== changes.name) : options),
     kind: 'several',
     of: 'members',
@@ -183,12 +183,12 @@ function joinSteps({ member: about = '', changes, answers }: Inquiry, train: Tra
   return fresh ? [several, text('name')] : [several];
 }
 
-function memberSaid(answers: Replies, key: StepKey): MemberName {
+function memberSaid(answers: Replies, key: PromptKey): MemberName {
   const said = answers.get(key);
   return typeof said === 'string' ? said : '';
 }
 
-function member(key: StepKey, train: Train, without: readonly MemberName[] = []): Step {
+function member(key: PromptKey, train: Train, without: readonly MemberName[] = []): Prompt {
   const pieces = piecesOf(train).filter(({ names }) => {
     return !names.some((name) => name !== '' && without.includes(name));
   });
@@ -202,20 +202,20 @@ function member(key: StepKey, train: Train, without: readonly MemberName[] = [])
   };
 }
 
-function text(key: StepKey): Step {
+function text(key: PromptKey): Prompt {
   return { ...words(key, []), kind: 'text' };
 }
 
-function number(key: StepKey): Step {
+function number(key: PromptKey): Prompt {
   return { ...words(key, []), kind: 'number', most: COUNTS.has(key) ? 100 : 1_000_000 };
 }
 
-const COUNTS: ReadonlySet<StepKey> = new Set(['planets', 'pairs', 'inner planets', 'bevels']);
+const COUNTS: ReadonlySet<PromptKey> = new Set(['planets', 'pairs', 'inner planets', 'bevels']);
 
-function optional(key: StepKey): Step {
+function optional(key: PromptKey): Prompt {
   return { ...number(key), optional: true };
 }
 
-function words(key: StepKey, options: readonly string[]): Step {
+function words(key: PromptKey, options: readonly string[]): Prompt {
   return { key, kind: 'pick', options, of: 'words', open: false, optional: false, most: 0 };
 }
