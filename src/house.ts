@@ -89,6 +89,10 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ],
   ['page/study', 'The train that is looked at, all that is asked of it, and what answers.'],
   ['page/desk', 'Where files are opened, saved and kept: disk, link, trains of ours, the browser.'],
+  [
+    'page/job',
+    'The keeper of jobs: what the rooms of the page write down, on the disk when it says so.',
+  ],
   ['page/figure', 'A picture with its caption, its twin as a table, and its files.'],
   [
     'page/warnings',
@@ -105,6 +109,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['page/problems', 'What is wrong with a file that is no train, with its places.'],
   ['page/lesson', 'A question in large type, votes by a tap, and the answer revealed.'],
   ['page/describe', 'A train described by questions or as text, drawn as it grows.'],
+  ['page/jobs', 'The jobs of this browser, and what was written into the open one.'],
   ['doors/web', 'The page put together: its head, its rooms, its keys; no physics.'],
   ['doors/cli', 'The command: files, arguments, exit codes; holds no physics.'],
 ];

@@ -1,89 +1,124 @@
-import { readFileSync } from 'node:fs';
-import { expect, it } from 'vitest';
-import { hand } from '../../src/engine/hand/index.ts';
-import type { Train } from '../../src/engine/train/index.ts';
-import { readTrain } from '../../src/engine/trainfile/index.ts';
-import { sentences } from '../../src/telling/narrative/index.ts';
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import type { Download, Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import { readJob } from '../../src/shop/records/index.ts';
+import { ROOT } from '../sources.ts';
 import { accessFaults } from './access.ts';
 import { withBrowser } from './browser.ts';
 
 const open = withBrowser();
+const folder = mkdtempSync(path.join(tmpdir(), 'holdturn-page-job-'));
+afterAll(() => rmSync(folder, { recursive: true }));
 
-// The set on a stand that the README shows.
-const STAND = `holdturn: 1
-name: One set on a stand
-input: crank
-output: flange
-sets:
-  set: { sun: 30, ring: 66, planets: 3 }     # counted twice
-joined: { crank: [set.sun], flange: [set.carrier] }
-devices:
-  ring band:  { band: set.ring }
-  ring sprag: { one-way: [set.ring, case], lets: clockwise }
-ranges:
-  L: { "1": [ring band] }
-`;
+const button = (page: Page, name: string | RegExp) =>
+  page.getByRole('button', { name, exact: typeof name === 'string' });
+const entries = (page: Page) => page.locator('.jobs-entries > li');
+const said = (page: Page) => page.locator('.jobs-said').allTextContents();
+const told = (page: Page) => expect.poll(() => page.locator('.jobs-told').textContent());
 
-it('from an empty page to a described train, its gears, a hand check, a fault, and a file', async () => {
-  const { page, complaints } = await open();
-  const button = (name: string) => page.getByRole('button', { name, exact: true });
-  await page.getByText('File', { exact: true }).click();
-  await button('New, from nothing').click();
-  await button('As text').click();
-  await page.locator('.cm-content').click();
-  // All at once, as from a clipboard: the editor would complete and indent what is typed.
-  await page.keyboard.insertText(STAND);
-  await expect.poll(() => page.locator('h1').textContent()).toBe('One set on a stand');
-  expect(await page.locator('.diagram .handle').count()).toBe(3);
+// An invented job of invented people.
+async function begin(page: Page, unit = 'unit 7, green tag'): Promise<void> {
+  await button(page, 'Job').click();
+  await page.getByLabel('Your initials').fill('TW');
+  await page.getByLabel('The unit, and how it is marked').fill(unit);
+  await button(page, 'Begin a job').click();
+  await page.getByRole('region', { name: 'The open job' }).waitFor();
+}
 
-  // Its gears: 1 + 66/30.
-  await button('Turn it').click();
-  await button('1').first().click();
-  await expect
-    .poll(() => page.locator('.figure-caption').first().textContent())
-    .toContain('16/5 = 3.2');
-  expect(await accessFaults(page)).toEqual([]);
+async function note(page: Page, text: string): Promise<void> {
+  await page.getByLabel('A note').fill(text);
+  await button(page, 'Write it down').click();
+  await expect.poll(() => said(page)).toContain(text);
+}
 
-  // A hand check: the carrier is held, the ring turned the way in which the sprag holds it.
-  const dial = (member: string) => page.locator(`.handle[data-name="${member}"] .dial`);
-  await button('ring band').click();
-  await dial('flange').press('Enter');
-  await dial('set.ring').press('ArrowLeft');
-  const train = readTrain(STAND).train as Train;
-  const check = { hold: ['flange'], turn: 'set.ring', way: 'anticlockwise', on: [] } as const;
-  const found = hand(train, check);
-  expect(found.turns).toBe(false);
-  const reasons = page.locator('.why summary');
-  await expect.poll(() => reasons.allTextContents()).toEqual(sentences(found.facts));
-
-  // The sprag the wrong way round, beside it: there the ring turns.
-  await page.getByLabel('Compare with a fault').selectOption('ring sprag: backwards');
-  await expect.poll(() => page.locator('.why').count()).toBe(2);
-  const wrong = await page.locator('.why').nth(1).locator('summary').allTextContents();
-  expect(wrong[0]).not.toBe(sentences(found.facts)[0]);
-
-  // Saved, and opened again: the same text, its comment too.
-  await page.evaluate(() => {
-    for (const name of ['showSaveFilePicker', 'showOpenFilePicker']) {
-      delete (window as unknown as Record<string, unknown>)[name];
-    }
-  });
-  const [download] = await Promise.all([page.waitForEvent('download'), button('Save').click()]);
-  const saved = readFileSync(await download.path(), 'utf8');
-  expect(saved).toBe(STAND);
-  await page.getByText('File', { exact: true }).click();
-  await button('kestrel three speed').click();
-  await expect.poll(() => page.locator('h1').textContent()).toBe('Kestrel three-speed');
-  await page.getByText('File', { exact: true }).click();
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    page.getByText('Open…').click(),
+// As in a browser that saves by downloads alone.
+async function saved(page: Page, press: string): Promise<Download> {
+  await page.evaluate(() => delete (window as { showSaveFilePicker?: unknown }).showSaveFilePicker);
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    button(page, press).first().click(),
   ]);
-  await chooser.setFiles({
-    name: 'stand.train.yaml',
-    mimeType: 'application/yaml',
-    buffer: Buffer.from(saved),
+  return download;
+}
+
+async function textSaved(page: Page): Promise<string> {
+  return readFileSync(await (await saved(page, 'Save the job to disk')).path(), 'utf8');
+}
+
+const command = (...words: string[]) =>
+  execFileSync(process.execPath, [path.join(ROOT, 'dist/cli.cjs'), ...words], {
+    encoding: 'utf8',
+    cwd: folder,
   });
-  await expect.poll(() => page.locator('h1').textContent()).toBe('One set on a stand');
-  expect(complaints).toEqual([]);
+
+describe('a job on the page', () => {
+  it('is written as the command writes it, and the command reads and goes on with it', async () => {
+    const { page, complaints } = await open();
+    await begin(page);
+    await note(page, 'the drum is scored');
+    await note(page, 'the wrong unit');
+    await button(page, 'Strike: the wrong unit').click();
+    await page.getByLabel('Why is it struck?').fill('another unit');
+    await page.keyboard.press('Enter');
+    await expect
+      .poll(() => page.locator('.jobs-said s').allTextContents())
+      .toEqual(['the wrong unit']);
+    await page.getByLabel('What do you sign?').fill('build sheet');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => said(page)).toContain('Signed: build sheet');
+    expect(await accessFaults(page)).toEqual([]);
+
+    const text = await textSaved(page);
+    await told(page).toContain('Saved as unit-7-green-tag.job.yaml.');
+    const { job, problems } = readJob(text);
+    expect(problems).toEqual([]);
+    expect(job).toMatchObject({ unit: 'unit 7, green tag', by: 'TW' });
+    expect(job?.train?.file).toBe('kestrel-three-speed.train.yaml');
+    // The same lines, and nothing else: header, and each entry behind an empty line.
+    expect(text).toMatch(
+      /^# An entry a line[^]*\nentries:\n(?:\n- \{ .*, id: [a-z0-9]{8} \}\n){4}$/u,
+    );
+
+    const file = path.join(folder, 'a.job.yaml');
+    writeFileSync(file, text);
+    const train = path.join(ROOT, 'trains/kestrel-three-speed.train.yaml');
+    command('job', 'add', file, 'seen', 'D 2: slips', '--by', 'HT', '--train', train);
+    const shown = command('job', 'show', file);
+    expect(shown).toContain('~~the wrong unit~~\n');
+    expect(shown).toContain('Signed: build sheet\n');
+    // The hash that the command prints of the same train.
+    const { hash } = JSON.parse(command('job', 'show', file, '--json')).train;
+    command('job', 'new', 'b.job.yaml', '--unit', 'b', '--by', 'HT', '--train', train);
+    expect(JSON.parse(command('job', 'show', 'b.job.yaml', '--json')).train.hash).toBe(hash);
+    expect(complaints).toEqual([]);
+  });
+
+  it('is there again after a reload, in every tab, and a discarded one is gone from all', async () => {
+    const { page, address } = await open();
+    await begin(page);
+    await note(page, 'one');
+    await page.reload();
+    await button(page, 'Job').click();
+    await expect.poll(() => said(page)).toEqual(['one']);
+    const other = await page.context().newPage();
+    await other.goto(address);
+    await button(other, 'Job').click();
+    await expect.poll(() => said(other)).toEqual(['one']);
+    // Each writes, and each sees what the other wrote.
+    await note(other, 'two');
+    await expect.poll(() => said(page)).toEqual(['one', 'two']);
+    await note(page, 'three');
+    await expect.poll(() => said(other)).toEqual(['one', 'two', 'three']);
+    await button(page, 'Discard this job…').click();
+    await button(page, 'Discard unit-7-green-tag.job.yaml').click();
+    await expect.poll(() => entries(page).count()).toBe(0);
+    await expect.poll(() => entries(other).count()).toBe(0);
+    await page.reload();
+    await button(page, 'Job').click();
+    await button(page, 'Begin a job').waitFor();
+    expect(await page.locator('.jobs-list').count()).toBe(0);
+  });
 });

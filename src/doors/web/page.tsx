@@ -17,6 +17,7 @@ const Ends = later(async () => (await import('../../page/ends/index.ts')).Ends);
 const Describe = later(async () => (await import('../../page/describe/index.ts')).Describe);
 const Lever = later(async () => (await import('../../page/lever/index.ts')).Lever);
 const Margins = later(async () => (await import('../../page/margins/index.ts')).Margins);
+const Job = later(async () => (await import('../../page/jobs/index.ts')).JobRoom);
 const Chart = later(async () => (await import('../../page/chart/index.ts')).Chart);
 
 interface Props {
@@ -54,6 +55,7 @@ export function Page({ study, desk }: Props) {
         {room.value === 'turn' && <Turning study={study} />}
         {room.value === 'ask' && <Lesson study={study} />}
         {room.value === 'describe' && <Describing study={study} />}
+        {room.value === 'job' && <Job study={study} />}
       </main>
     </div>
   );
@@ -96,6 +98,18 @@ function Describing({ study }: { readonly study: Study }) {
 }
 
 const words = spoken({
-  en: { rooms: 'What you are at', turn: 'Turn it', ask: 'Ask the class', describe: 'Describe it' },
-  es: { rooms: 'Qué hace', turn: 'Girarlo', ask: 'Preguntar', describe: 'Describirlo' },
+  en: {
+    rooms: 'What you are at',
+    turn: 'Turn it',
+    ask: 'Ask the class',
+    describe: 'Describe it',
+    job: 'Job',
+  },
+  es: {
+    rooms: 'Qué hace',
+    turn: 'Girarlo',
+    ask: 'Preguntar',
+    describe: 'Describirlo',
+    job: 'Trabajo',
+  },
 });

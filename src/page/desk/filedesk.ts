@@ -1,6 +1,6 @@
 import { effect, signal } from '@preact/signals';
 import { type Study, fetchReader, type Edits } from '../study/index.ts';
-import { type DiskFile, hasChanged, pick, saveAs, writeBack } from './disk.ts';
+import { type DiskFile, hasChanged, pick, readText, saveAs, writeBack } from './disk.ts';
 import { type Draft, forget, keep, live, newId, orphans, TAB } from './kept.ts';
 import { handedOver, linkOf, textIn } from './link.ts';
 import { hearOthers, type Tell } from './others.ts';
@@ -62,8 +62,8 @@ export class FileDesk {
 
   async openDisk(): Promise<void> {
     await this.attempt(async () => {
-      const file = await pick();
-      if (file) await this.put(file);
+      const picked = await pick();
+      if (picked) await this.put(await readText(picked));
     });
   }
 
@@ -100,13 +100,14 @@ export class FileDesk {
         return;
       }
       const { id } = this;
-      const saved = handle ? await writeBack(handle, text) : await saveAs(file.name.value, text);
+      const yaml = new Blob([text], { type: 'application/yaml' });
+      const saved = handle ? await writeBack(handle, text) : await saveAs(file.name.value, yaml);
       if (!saved) return;
       this.word.value = { word: 'saved', name: saved.name };
       await forget(id);
       // Another file may have been opened meanwhile.
       if (this.id !== id) return;
-      this.disk = saved;
+      this.disk = { ...saved, text };
       file.name.value = saved.name;
       file.saved.value = text;
       this.tell('saved');

@@ -1,5 +1,6 @@
 export { Desk } from './desk.tsx';
-export { download } from './disk.ts';
+export { download, type Kinds, pick, type Picked, saveAs } from './disk.ts';
 export { FileDesk } from './filedesk.ts';
 export { Notice } from './notice.tsx';
+export { readExperience } from './ours.ts';
 export { workOffline } from './offline.ts';

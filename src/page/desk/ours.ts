@@ -22,3 +22,14 @@ export async function readOurs(name: string): Promise<string> {
   if (!read) throw new RangeError(`no train of ours is called ${name}`);
   return read();
 }
+
+const experience = import.meta.glob<string>('../../../experience.yaml', {
+  query: '?raw',
+  import: 'default',
+});
+
+/** The text of common practice's figures, by which what was seen is read. */
+export async function readExperience(): Promise<string> {
+  const [read] = Object.values(experience);
+  return read ? read() : '';
+}

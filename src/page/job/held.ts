@@ -1,0 +1,44 @@
+import { jobIn } from '../../asking/job/index.ts';
+import { type FoldedJob, foldJob, textOfParts } from '../../shop/records/index.ts';
+import type { KeptJob, Photograph } from './store.ts';
+
+/** A job as this page has it. */
+export interface Held {
+  readonly job: KeptJob;
+  /** That the browser's store has. */
+  readonly lines: readonly string[];
+  /** That only this page has, because the store would not take them; the pictures likewise. */
+  readonly pending: readonly string[];
+  readonly pictures: readonly Photograph[];
+  /** Whether the store knows the job at all. */
+  readonly isKept: boolean;
+}
+
+export function linesOf({ lines, pending }: Held): readonly string[] {
+  return [...lines, ...pending];
+}
+
+/** The text of its file. */
+export function textOf(held: Held): string {
+  return textOfParts({ header: held.job.header, lines: linesOf(held) });
+}
+
+/** The job as it stands; read once, however often it is asked for. */
+export function foldedOf(held: Held): FoldedJob {
+  const known = folded.get(held);
+  if (known) return known;
+  const its = jobOf(held);
+  folded.set(held, its);
+  return its;
+}
+
+const folded = new WeakMap<Held, FoldedJob>();
+
+// A job whose file was spoilt all over is still one, and holds its lines.
+function jobOf(held: Held): FoldedJob {
+  try {
+    return jobIn({ called: held.job.name, text: textOf(held) }).job;
+  } catch {
+    return foldJob({ unit: held.job.name, complaint: '', by: '', at: '', entries: [] });
+  }
+}

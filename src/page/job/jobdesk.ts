@@ -1,0 +1,199 @@
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import { entryMade, jobMade, type OpenJob, openJob, type Said } from '../../asking/job/index.ts';
+import { type Given, NoAnswer, type Refused, trainIn } from '../../asking/request/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { type FoldedJob, partsOf, type Told } from '../../shop/records/index.ts';
+import { readExperience } from '../desk/index.ts';
+import type { Study } from '../study/index.ts';
+import { now } from './clock.ts';
+import { type Held, foldedOf, textOf } from './held.ts';
+import { newId } from './id.ts';
+import { JobFiles } from './jobfiles.ts';
+import { lookAtKeeping } from './keeping.ts';
+import { picture } from './picture.ts';
+import { recalled, remember } from './recalled.ts';
+import { type Outcome, Shelf } from './shelf.ts';
+import type { Photograph } from './store.ts';
+
+/** 'kept' when the disk has it; else why it is not. What only the store refused stays in this page. */
+export type Kept = 'kept' | Unkept;
+
+export type Unkept =
+  | { readonly unkept: 'no job' | 'no initials' | 'no picture' }
+  /** By the browser's store; this page has it, and it can be saved to disk. */
+  | { readonly unkept: 'forbidden' | 'full' | 'gone' }
+  | { readonly unkept: 'failed'; readonly why: string }
+  /** It could not be read again, or means nothing to the train. */
+  | { readonly unkept: 'refused'; readonly why: Refused };
+
+/** What a job is opened with. */
+export interface Beginning {
+  readonly unit: string;
+  readonly complaint?: string;
+  /** Without one it is a job of no train, or none yet. */
+  readonly train?: Given | undefined;
+}
+
+/** What a photograph shows. */
+export interface Shown {
+  readonly part?: string;
+  readonly step?: string;
+}
+
+/** The job that is open on the page, and what is written into it: the lines of a job file. */
+export class JobDesk {
+  /** Whose hand writes; remembered by the browser. */
+  readonly initials = signal(recalled('initials', ['browser']));
+  /** Whether it is known yet what this browser keeps. */
+  readonly known = signal(false);
+  /** Why the last thing that was to be kept is not, until the next is. */
+  readonly unkept = signal<Unkept | undefined>(undefined);
+  readonly shelf = new Shelf();
+
+  private readonly id = signal(recalled('job', ['tab', 'browser']));
+  private readonly study: Study;
+  private readonly begun: Promise<void>;
+
+  readonly held: ReadonlySignal<Held | undefined> = computed(() => this.shelf.held(this.id.value));
+  /** The open job as it stands, its entries in the order of time. */
+  readonly open: ReadonlySignal<FoldedJob | undefined> = computed(() => {
+    const held = this.held.value;
+    return held && foldedOf(held);
+  });
+  /** The open job as questions are asked of it: its readings, what was seen, its limits. */
+  readonly asked: ReadonlySignal<OpenJob | undefined> = computed(() => {
+    const held = this.held.value;
+    if (!held || held.job.header === '') return undefined;
+    return openJob({ called: held.job.name, text: textOf(held) });
+  });
+
+  readonly files = new JobFiles(this.shelf, this.held, (id) => this.take(id));
+
+  constructor(study: Study) {
+    this.study = study;
+    effect(() => remember('initials', this.initials.value, ['browser']));
+    this.begun = this.shelf.load().then(() => void (this.known.value = true));
+  }
+
+  /** Opens a new job; its name on disk is made of the unit's. */
+  async begin({ unit, complaint = '', train }: Beginning): Promise<Kept> {
+    await this.begun;
+    const by = this.initials.value.trim();
+    if (by === '') return this.told({ unkept: 'no initials' });
+    const file = train && { file: train.called, ...(await hashed(train.text)) };
+    return this.refusing(async () => {
+      const header = jobMade({ unit, complaint, by, at: now(), ...(file && { train: file }) });
+      const job = { id: newId(), name: nameFor(unit), header, ...(train && { train }) };
+      const outcome = await this.shelf.add(job, []);
+      this.take(job.id);
+      // Only now is there something for the browser to keep.
+      void lookAtKeeping(outcome === 'kept' || outcome.why !== 'forbidden', true);
+      return outcome;
+    });
+  }
+
+  /** Takes up another job; none, with ''. */
+  take(id: string): void {
+    this.id.value = id;
+    remember('job', id, ['tab', 'browser']);
+  }
+
+  /** Adds what somebody tells to the open job. */
+  write(told: Told): Promise<Kept> {
+    return this.enter({ told });
+  }
+
+  /** Strikes an entry through; it stays, with the reason, and `told` may say what holds instead. */
+  strike(id: string, because: string, told?: Told): Promise<Kept> {
+    return this.enter({ strikes: { id, because }, ...(told && { told }) });
+  }
+
+  /** Keeps a picture with the job, as `picture` leaves it, and an entry that says what it shows. */
+  async photograph(file: Blob, shown: Shown = {}): Promise<Kept> {
+    let bytes: Uint8Array;
+    try {
+      bytes = await picture(file);
+    } catch {
+      return this.told({ unkept: 'no picture' });
+    }
+    const stem = now().slice(0, 23).replaceAll(/\D/gu, '');
+    const name = `${stem}-${this.initials.value.trim() || 'X'}.jpg`;
+    return this.enter({ told: { kind: 'photograph', name, ...shown } }, [{ name, bytes }]);
+  }
+
+  /** Takes a job out of this browser, for good. */
+  async discard(id: string): Promise<void> {
+    await this.shelf.remove(id);
+    if (this.id.value === id) this.take('');
+  }
+
+  /** The train of the open job: as it is on the page, where it is that one; else as it was kept. */
+  train(held = this.held.value): Train | undefined {
+    const its = held?.job.train;
+    const { name, train } = this.study.file;
+    if (!its || its.called === name.value) return its && train.value;
+    try {
+      return trainIn(its).train;
+    } catch {
+      return undefined;
+    }
+  }
+
+  private async enter(said: Said, pictures: readonly Photograph[] = []): Promise<Kept> {
+    await this.begun;
+    const who = this.initials.value.trim();
+    if (!this.held.value) return this.told({ unkept: 'no job' });
+    if (who === '') return this.told({ unkept: 'no initials' });
+    const practice = await readExperience();
+    return this.refusing(() => {
+      const held = this.held.value;
+      if (!held) throw new Error('the job was closed');
+      const train = this.train(held);
+      const its = train && { train, practice };
+      const { text } = entryMade(said, { who, at: now() }, foldedOf(held), its);
+      return this.shelf.keep(held.job.id, partsOf(text).lines, pictures);
+    });
+  }
+
+  private async refusing(work: () => Promise<Outcome>): Promise<Kept> {
+    try {
+      const outcome = await work();
+      if (outcome === 'kept') return this.told('kept');
+      const { why, message } = outcome;
+      return this.told(why === 'failed' ? { unkept: why, why: message } : { unkept: why });
+    } catch (error) {
+      if (error instanceof NoAnswer) return this.told({ unkept: 'refused', why: error.why });
+      throw error;
+    }
+  }
+
+  private told(kept: Kept): Kept {
+    this.unkept.value = kept === 'kept' ? undefined : kept;
+    return kept;
+  }
+}
+
+/** The keeper of this page's jobs: one, whichever rooms write into it. */
+export function jobsOf(study: Study): JobDesk {
+  const known = desks.get(study) ?? new JobDesk(study);
+  desks.set(study, known);
+  return known;
+}
+
+const desks = new WeakMap<Study, JobDesk>();
+
+// "unit-7-green-tag.job.yaml".
+function nameFor(unit: string): string {
+  const plain = unit.normalize('NFKD').replaceAll(/\p{M}/gu, '').toLowerCase();
+  const stem = plain.replaceAll(/[^a-z0-9]+/gu, '-').replaceAll(/^-|-$/gu, '');
+  return `${stem.slice(0, 60) || 'job'}.job.yaml`;
+}
+
+// As the command has it; a page that came by no safe way cannot reckon one.
+async function hashed(text: string): Promise<{ readonly hash?: string }> {
+  const { subtle } = crypto as { readonly subtle?: SubtleCrypto };
+  if (!subtle) return {};
+  const bytes = new Uint8Array(await subtle.digest('SHA-256', new TextEncoder().encode(text)));
+  const hex = Array.from(bytes.subarray(0, 6), (byte) => byte.toString(16).padStart(2, '0'));
+  return { hash: hex.join('') };
+}

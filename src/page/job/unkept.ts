@@ -1,0 +1,17 @@
+import { refusedText, voiceOf } from '../../telling/narrative/index.ts';
+import { language } from '../words/index.ts';
+import type { Unkept } from './jobdesk.ts';
+import { words } from './words.ts';
+
+/** Why something is not kept, and the way out. `train` is what the job's train is called. */
+export function unkeptText(unkept: Unkept, train = ''): string {
+  const say = words();
+  switch (unkept.unkept) {
+    case 'failed':
+      return say.failed(unkept.why);
+    case 'refused':
+      return refusedText(unkept.why, train, voiceOf(language.value));
+    default:
+      return say.unkept[unkept.unkept];
+  }
+}

@@ -1,0 +1,42 @@
+import { spoken } from '../words/index.ts';
+
+export const words = spoken({
+  en: {
+    job: 'Job',
+    of: (unit: string) => `Job: ${unit}`,
+    none: 'No job is open: what you find here is not kept.',
+    begin: 'Begin a job',
+    unit: 'The unit, and how it is marked',
+    initials: 'Your initials',
+    unkept: {
+      'no job': 'Not written down: no job is open. Begin one, and do it again.',
+      'no initials': 'Not written down: type your initials first, 1 to 8 letters.',
+      'no picture': 'That is no picture that this browser can read. Take it as JPEG, PNG or WebP.',
+      forbidden:
+        'This browser keeps nothing for this page. What you wrote is on the screen alone: save the job to disk now.',
+      full: 'The browser has no room left. What you wrote last is on the screen alone: save the job to disk now, then make room.',
+      gone: 'The job was discarded in another tab. Open it again from its file.',
+    },
+    failed: (why: string) =>
+      `The browser did not keep it (${why}). It is on the screen alone: save the job to disk now.`,
+  },
+  es: {
+    job: 'Trabajo',
+    of: (unit: string) => `Trabajo: ${unit}`,
+    none: 'No hay ningún trabajo abierto: lo que encuentre aquí no se conserva.',
+    begin: 'Empezar un trabajo',
+    unit: 'La unidad, y cómo está marcada',
+    initials: 'Sus iniciales',
+    unkept: {
+      'no job': 'No se anotó: no hay ningún trabajo abierto. Empiece uno y repítalo.',
+      'no initials': 'No se anotó: escriba antes sus iniciales, de 1 a 8 letras.',
+      'no picture': 'No es una imagen que este navegador pueda leer. Hágala en JPEG, PNG o WebP.',
+      forbidden:
+        'Este navegador no conserva nada de esta página. Lo que escribió está solo en pantalla: guarde el trabajo en disco ahora.',
+      full: 'Al navegador no le queda sitio. Lo último que escribió está solo en pantalla: guarde el trabajo en disco ahora y haga sitio.',
+      gone: 'El trabajo se descartó en otra pestaña. Ábralo otra vez desde su archivo.',
+    },
+    failed: (why: string) =>
+      `El navegador no lo conservó (${why}). Está solo en pantalla: guarde el trabajo en disco ahora.`,
+  },
+});

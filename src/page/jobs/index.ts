@@ -1,0 +1,1 @@
+export { JobRoom } from './jobroom.tsx';

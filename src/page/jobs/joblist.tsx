@@ -1,0 +1,53 @@
+import { type FoldedJob, standing } from '../../shop/records/index.ts';
+import { timeText, toldText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { LargeButton } from '../controls/index.ts';
+import { foldedOf, type Held, type JobDesk, linesOf } from '../job/index.ts';
+import { language } from '../words/index.ts';
+import { words } from './words.ts';
+
+/** Every job of this browser, and where each stands. */
+export function JobList({ jobs }: { readonly jobs: JobDesk }) {
+  const say = words();
+  const all = jobs.shelf.jobs.value;
+  if (all.length === 0) return null;
+  return (
+    <section class="jobs-list" aria-label={say.all}>
+      <h2>{say.all}</h2>
+      <ul>
+        {all.map((held) => (
+          <li key={held.job.id}>
+            <LargeButton
+              pressed={held.job.id === jobs.held.value?.job.id}
+              onPress={() => jobs.take(held.job.id)}
+            >
+              <b>{visible(foldedOf(held).unit)}</b>
+              <Stand job={foldedOf(held)} />
+              <span class="aside">{onDisk(held, say)}</span>
+            </LargeButton>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+// What was said last, and what is signed.
+function Stand({ job }: { readonly job: FoldedJob }) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const last = job.entries.at(-1);
+  const signed = standing(job, 'signed').at(-1);
+  return (
+    <>
+      <span>{say.count(job.entries.length)}</span>
+      {last && <span>{`${timeText(last.at, voice)}: ${toldText(last, voice)}`}</span>}
+      {signed && <span>{say.signed(visible(signed.told.what), visible(signed.who))}</span>}
+    </>
+  );
+}
+
+function onDisk(held: Held, say: ReturnType<typeof words>): string {
+  const { saved } = held.job;
+  if (!saved) return say.notSaved;
+  return say.savedAs(visible(saved.name), Math.max(0, linesOf(held).length - saved.lines));
+}

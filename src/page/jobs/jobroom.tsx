@@ -1,0 +1,36 @@
+import { visible } from '../../telling/narrative/index.ts';
+import { JobBar, jobsOf } from '../job/index.ts';
+import type { Study } from '../study/index.ts';
+import { Entries } from './entries.tsx';
+import { Files } from './files.tsx';
+import { JobList } from './joblist.tsx';
+import { Pictures } from './pictures.tsx';
+import { Told } from './told.tsx';
+import { words } from './words.ts';
+import { Note, Sign } from './writing.tsx';
+import './jobs.css';
+
+/** The jobs of this browser, and the one that is open: what was written down, and by whom. */
+export function JobRoom({ study }: { readonly study: Study }) {
+  const say = words();
+  const jobs = jobsOf(study);
+  const open = jobs.open.value;
+  return (
+    <div class="jobs">
+      <Told jobs={jobs} />
+      <JobBar study={study} />
+      {open && (
+        <section class="jobs-open" aria-label={say.open}>
+          <h2>{visible(open.unit)}</h2>
+          {open.complaint !== '' && <p>{say.complaint(visible(open.complaint))}</p>}
+          <Entries jobs={jobs} job={open} />
+          <Note jobs={jobs} />
+          <Pictures jobs={jobs} job={open} />
+          <Sign jobs={jobs} job={open} />
+        </section>
+      )}
+      <Files jobs={jobs} />
+      <JobList jobs={jobs} />
+    </div>
+  );
+}

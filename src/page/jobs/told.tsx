@@ -1,0 +1,60 @@
+import { problemText, visible } from '../../telling/narrative/index.ts';
+import { type FileWord, type JobDesk, keeping, linesOf, nearlyFull } from '../job/index.ts';
+import { language } from '../words/index.ts';
+import { words } from './words.ts';
+
+/** What is to be said of where jobs are kept, and of files; never a box in the way. */
+export function Told({ jobs }: { readonly jobs: JobDesk }) {
+  const say = words();
+  const { files } = jobs;
+  const word = files.word.value;
+  const disk = files.disk.value;
+  const held = jobs.held.value;
+  const unsaved = held && linesOf(held).length > (held.job.saved?.lines ?? -1);
+  return (
+    <div class="jobs-told" role="status">
+      {keeping.value === 'nothing' && <p class="jobs-odd">{say.keepsNothing}</p>}
+      {keeping.value === 'while used' && unsaved && <p>{say.keepsAWhile}</p>}
+      {nearlyFull.value && <p class="jobs-odd">{say.nearlyFull}</p>}
+      {disk?.disk === 'asks' && (
+        <p>
+          {say.diskAsks(visible(held?.job.handle?.name ?? ''))}{' '}
+          <button type="button" onClick={() => void files.allowDisk()}>
+            {say.allow}
+          </button>
+        </p>
+      )}
+      {disk?.disk === 'written' && <p>{say.diskWritten(visible(held?.job.handle?.name ?? ''))}</p>}
+      {disk?.disk === 'another' && <p class="jobs-odd">{say.diskAnother}</p>}
+      {disk?.disk === 'failed' && <p class="jobs-odd">{say.diskFailed(visible(disk.why))}</p>}
+      {word && (
+        <p>
+          {saidOf(word, say)}{' '}
+          <button type="button" onClick={() => (files.word.value = undefined)}>
+            {say.away}
+          </button>
+        </p>
+      )}
+    </div>
+  );
+}
+
+function saidOf(word: FileWord, say: ReturnType<typeof words>): string {
+  switch (word.word) {
+    case 'saved':
+      return say.saved(visible(word.name));
+    case 'opened':
+      return say.opened(visible(word.name), word.unread);
+    case 'united':
+      return say.united(visible(word.name), word.came);
+    case 'no job': {
+      const [first] = word.problems;
+      const why = first ? problemText(first, language.value) : '';
+      return say.noJob(visible(word.name), why);
+    }
+    case 'failed':
+      return say.failed(visible(word.why));
+    default:
+      return say.word[word.word];
+  }
+}

@@ -1,0 +1,74 @@
+import { useState } from 'preact/hooks';
+import { openIn } from '../../asking/build/index.ts';
+import type { FoldedJob } from '../../shop/records/index.ts';
+import { visible, voiceOf } from '../../telling/narrative/index.ts';
+import { LargeButton } from '../controls/index.ts';
+import type { JobDesk } from '../job/index.ts';
+import { language } from '../words/index.ts';
+import { words } from './words.ts';
+
+/** A note, in a person's own words; it stays in its box until it is kept. */
+export function Note({ jobs }: { readonly jobs: JobDesk }) {
+  const say = words();
+  const [note, type] = useState('');
+  const add = async () => {
+    if ((await jobs.write({ kind: 'note', note: note.trim() })) === 'kept') type('');
+  };
+  return (
+    <div class="row jobs-note">
+      <label class="job-field">
+        {say.note}
+        <textarea
+          rows={2}
+          maxLength={2000}
+          value={note}
+          onInput={({ currentTarget }) => type(currentTarget.value)}
+          onKeyDown={(event) => {
+            if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) void add();
+          }}
+        />
+      </label>
+      <LargeButton main disabled={note.trim() === ''} onPress={() => void add()}>
+        {say.addNote}
+      </LargeButton>
+    </div>
+  );
+}
+
+/** Initials under what was done; what stands open is told, and prevents nothing. */
+export function Sign({ jobs, job }: { readonly jobs: JobDesk; readonly job: FoldedJob }) {
+  const say = words();
+  const [what, type] = useState('');
+  const stands = standingOpen(jobs);
+  const sign = async () => {
+    if ((await jobs.write({ kind: 'signed', what: what.trim() })) === 'kept') type('');
+  };
+  const signed = job.entries.some(({ told, struckBy }) => told?.kind === 'signed' && !struckBy);
+  return (
+    <div class="jobs-sign">
+      {stands.length > 0 && (
+        <p role="status">{say.stands(voiceOf(language.value).list(stands.map(visible)), signed)}</p>
+      )}
+      <div class="row">
+        <label class="job-field">
+          {say.signWhat}
+          <input
+            value={what}
+            maxLength={200}
+            placeholder={say.signExample}
+            onInput={({ currentTarget }) => type(currentTarget.value)}
+            onKeyDown={({ key }) => key === 'Enter' && what.trim() !== '' && void sign()}
+          />
+        </label>
+        <LargeButton main disabled={what.trim() === ''} onPress={() => void sign()}>
+          {say.sign(jobs.initials.value)}
+        </LargeButton>
+      </div>
+    </div>
+  );
+}
+
+function standingOpen(jobs: JobDesk): readonly string[] {
+  const [train, job] = [jobs.train(), jobs.asked.value];
+  return train && job ? openIn(train, job) : [];
+}
