@@ -17,7 +17,7 @@ const button = (page: Page, name: string | RegExp) =>
   page.getByRole('button', { name, exact: typeof name === 'string' });
 const entries = (page: Page) => page.locator('.jobs-entries > li');
 const said = (page: Page) => page.locator('.jobs-said').allTextContents();
-const told = (page: Page) => expect.poll(() => page.locator('.jobs-told').textContent());
+const told = (page: Page) => expect.poll(() => page.locator('.jobs-notices').textContent());
 
 // An invented job of invented people.
 async function begin(page: Page, unit = 'unit 7, green tag'): Promise<void> {

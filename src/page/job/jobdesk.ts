@@ -79,7 +79,7 @@ export class JobDesk {
   async begin({ unit, complaint = '', train }: Beginning): Promise<Kept> {
     await this.begun;
     const by = this.initials.value.trim();
-    if (by === '') return this.told({ unkept: 'no initials' });
+    if (by === '') return this.answered({ unkept: 'no initials' });
     const file = train && { file: train.called, ...(await hashed(train.text)) };
     return this.refusing(async () => {
       const header = jobMade({ unit, complaint, by, at: now(), ...(file && { train: file }) });
@@ -114,7 +114,7 @@ export class JobDesk {
     try {
       bytes = await picture(file);
     } catch {
-      return this.told({ unkept: 'no picture' });
+      return this.answered({ unkept: 'no picture' });
     }
     const stem = now().slice(0, 23).replaceAll(/\D/gu, '');
     const name = `${stem}-${this.initials.value.trim() || 'X'}.jpg`;
@@ -142,8 +142,8 @@ export class JobDesk {
   private async enter(said: Said, pictures: readonly Photograph[] = []): Promise<Kept> {
     await this.begun;
     const who = this.initials.value.trim();
-    if (!this.held.value) return this.told({ unkept: 'no job' });
-    if (who === '') return this.told({ unkept: 'no initials' });
+    if (!this.held.value) return this.answered({ unkept: 'no job' });
+    if (who === '') return this.answered({ unkept: 'no initials' });
     const practice = await readExperience();
     return this.refusing(() => {
       const held = this.held.value;
@@ -158,16 +158,16 @@ export class JobDesk {
   private async refusing(work: () => Promise<Outcome>): Promise<Kept> {
     try {
       const outcome = await work();
-      if (outcome === 'kept') return this.told('kept');
+      if (outcome === 'kept') return this.answered('kept');
       const { why, message } = outcome;
-      return this.told(why === 'failed' ? { unkept: why, why: message } : { unkept: why });
+      return this.answered(why === 'failed' ? { unkept: why, why: message } : { unkept: why });
     } catch (error) {
-      if (error instanceof NoAnswer) return this.told({ unkept: 'refused', why: error.why });
+      if (error instanceof NoAnswer) return this.answered({ unkept: 'refused', why: error.why });
       throw error;
     }
   }
 
-  private told(kept: Kept): Kept {
+  private answered(kept: Kept): Kept {
     this.unkept.value = kept === 'kept' ? undefined : kept;
     return kept;
   }

@@ -5,7 +5,7 @@ import { Entries } from './entries.tsx';
 import { Files } from './files.tsx';
 import { JobList } from './joblist.tsx';
 import { Pictures } from './pictures.tsx';
-import { Told } from './told.tsx';
+import { Notices } from './notices.tsx';
 import { words } from './words.ts';
 import { Note, Sign } from './writing.tsx';
 import './jobs.css';
@@ -17,7 +17,7 @@ export function JobRoom({ study }: { readonly study: Study }) {
   const open = jobs.open.value;
   return (
     <div class="jobs">
-      <Told jobs={jobs} />
+      <Notices jobs={jobs} />
       <JobBar study={study} />
       {open && (
         <section class="jobs-open" aria-label={say.open}>

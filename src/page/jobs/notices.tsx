@@ -4,7 +4,7 @@ import { language } from '../words/index.ts';
 import { words } from './words.ts';
 
 /** What is to be said of where jobs are kept, and of files; never a box in the way. */
-export function Told({ jobs }: { readonly jobs: JobDesk }) {
+export function Notices({ jobs }: { readonly jobs: JobDesk }) {
   const say = words();
   const { files } = jobs;
   const word = files.word.value;
@@ -12,7 +12,7 @@ export function Told({ jobs }: { readonly jobs: JobDesk }) {
   const held = jobs.held.value;
   const unsaved = held && linesOf(held).length > (held.job.saved?.lines ?? -1);
   return (
-    <div class="jobs-told" role="status">
+    <div class="jobs-notices" role="status">
       {keeping.value === 'nothing' && <p class="jobs-odd">{say.keepsNothing}</p>}
       {keeping.value === 'while used' && unsaved && <p>{say.keepsAWhile}</p>}
       {nearlyFull.value && <p class="jobs-odd">{say.nearlyFull}</p>}
