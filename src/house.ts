@@ -58,6 +58,10 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['shop/wear', 'Bushings, planets, pumps and springs against their limits, and what to do.'],
   ['shop/figures', 'Can these limits be met, and do these shelves help? Warnings, with places.'],
   [
+    'shop/strip',
+    'What a part is, what may come off next and why not, and what is looked for on it.',
+  ],
+  [
     'shop/records',
     'What was done and found on a job, by whom: only added to, struck, never erased.',
   ],
@@ -75,6 +79,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['telling/scene', 'Shapes and words as plain data, how they look, and SVG: no screen, no file.'],
   ['telling/stickdiagram', 'A train laid out as a stick diagram, and painted as it stands.'],
   ['telling/endview', 'A set or a pair from its end: teeth that mesh at every angle.'],
+  ['telling/exploded', 'The parts of a teardown on their axis, drawn in order, each as its kind.'],
   ['telling/levers', 'The lever diagram of a train, with its speeds.'],
   ['telling/sheets', 'Answers to sheets of paper: plain data, then source text for a typesetter.'],
   [

@@ -42,6 +42,7 @@ export type {
 } from './engine/suspects/index.ts';
 export type {
   BandSetting,
+  PartKind,
   RodPart,
   RodShelf,
   Assembly,

@@ -65,8 +65,24 @@ describe('holdturn draw', () => {
     expect(spanish.out).toContain('>0,70<');
   });
 
+  it('shows the parts in a row, as a file says them', async () => {
+    const { out, exit } = await ask(`draw ${KESTREL} --exploded --lang es`);
+    expect(exit).toBe(0);
+    expect(out).toContain('<title>Despiece de Kestrel three-speed</title>');
+    expect(out.match(/data-kind="part"/g)).toHaveLength(24);
+    expect(out).toContain('>Lado de salida arriba<');
+    const none = await ask('draw trains/wren-plain-set.train.yaml --exploded');
+    expect([none.out, none.exit]).toEqual(['', 2]);
+    expect(none.err).toContain('teardown');
+  });
+
   it.each([
-    ['--end rear --lever', 'too much: give --end or --lever, but not both'],
+    ['--end rear --lever', 'too much: give one of --end, --lever and --exploded'],
+    ['--lever --exploded', 'too much: give one of --end, --lever and --exploded'],
+    [
+      '--exploded --range D --gear 2',
+      'an exploded row shows no gear: leave out --range, --gear, --on and --side',
+    ],
     ['--end raer', 'unknown set: raer; did you mean rear?'],
     ['--side coast', 'which gear? add --range and --gear, or --on'],
     ['--gear 1 --range D --side coat', 'unknown side: coat; type --side drive or --side coast'],

@@ -11,6 +11,7 @@ import {
 } from '../../asking/request/index.ts';
 import { gearName, visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
 import { endSceneOf } from './drawend.ts';
+import { explodedSceneOf } from './drawexploded.ts';
 import { leverSceneOf } from './drawlever.ts';
 import { suggestion } from './names.ts';
 import { Refusal } from './refusal.ts';
@@ -21,8 +22,8 @@ import { write } from './written.ts';
 import { lookingAt } from './stand.ts';
 
 /**
- * Draws the stick diagram, a set from its end, or the lever diagram: bare, or as all stands in a gear.
- * SVG, printed or in a file.
+ * Draws the stick diagram, a set from its end, or the lever diagram, bare or as all stands in a gear; or
+ * the parts of the teardown in a row. SVG, printed or in a file.
  */
 export function draw(file: string, session: Session): Reply {
   const { options, language } = session;
@@ -32,15 +33,19 @@ export function draw(file: string, session: Session): Reply {
   const selection = selectionOf(train, options);
   const alone = options.range ?? options.side;
   if (!selection && alone !== undefined) throw new Refusal('bad.side alone');
-  if (options.end !== undefined && options.lever) throw new Refusal('bad.picture');
+  const chosen = [options.end !== undefined, options.lever, options.exploded].filter(Boolean);
+  if (chosen.length > 1) throw new Refusal('bad.picture');
+  if (options.exploded && selection) throw new Refusal('bad.exploded in gear');
   const standings = selection && standingsIn(train, selection, sideOf(options), voice);
   const name = visible(train.name);
-  const half = options.end === undefined && !options.lever;
-  const scene = options.lever
-    ? leverSceneOf(train, { selection, side: sideOf(options), voice })
-    : options.end === undefined
-      ? paintStickDiagram(stickDiagram(train), name, standings)
-      : endSceneOf(train, options.end, { stand, voice, standings });
+  const half = chosen.length === 0;
+  const scene = options.exploded
+    ? explodedSceneOf(train, voice)
+    : options.lever
+      ? leverSceneOf(train, { selection, side: sideOf(options), voice })
+      : options.end === undefined
+        ? paintStickDiagram(stickDiagram(train), name, standings)
+        : endSceneOf(train, options.end, { stand, voice, standings });
   const svg = toSvg(scene);
   const { output } = options;
   if (output === undefined) return done(svg.trimEnd());

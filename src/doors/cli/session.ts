@@ -26,6 +26,7 @@ export interface Options {
   readonly side?: string;
   readonly end?: string;
   readonly lever?: boolean;
+  readonly exploded?: boolean;
   readonly seenFrom?: string;
   readonly without?: string;
   readonly fault?: readonly string[];

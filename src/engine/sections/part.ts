@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { count, memberName, plainName, note, or, torque } from '../form/index.ts';
-import { ENDS, FACINGS } from '../train/index.ts';
+import { ENDS, FACINGS, PART_KINDS } from '../train/index.ts';
 import { LIMIT, SOURCED } from './limit.ts';
 import { FED_DEVICE } from './names.ts';
 
@@ -44,6 +44,14 @@ export const PART = v.pipe(
         v.pipe(
           v.array(CARRIED, or('carried')),
           v.description('The members, devices and races of one-way clutches that come with it.'),
+        ),
+      ),
+      kind: v.exactOptional(
+        v.pipe(
+          v.picklist(PART_KINDS, or('part kind')),
+          v.description(
+            'What it is, for its picture and for what is looked at. Absent: told by its name, or by what it carries.',
+          ),
         ),
       ),
       inner: v.exactOptional(note('What it engages inside: splines, lugs, a press fit.')),

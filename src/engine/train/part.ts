@@ -6,6 +6,8 @@ import type { Limit } from './pack.ts';
  */
 export interface Part {
   readonly name: string;
+  /** Absent: told by its name or by what it carries, see shop/strip. */
+  readonly kind?: PartKind;
   /** Members, devices, and races of one-way clutches: "low sprag.inner", "low sprag.outer". */
   readonly carries: readonly string[];
   /** What it engages inside and outside: a spline, lugs, a press fit. */
@@ -70,6 +72,36 @@ export interface Fluid {
   readonly source?: string;
   readonly by?: string;
 }
+
+/** What a part is, as files say it. */
+export const PART_KINDS = [
+  'shaft',
+  'drum',
+  'shell',
+  'hub',
+  'sun',
+  'ring',
+  'carrier',
+  'gear',
+  'pack',
+  'band',
+  'one-way clutch',
+  'race',
+  'washer',
+  'bearing',
+  'snap ring',
+  'gasket',
+  'seal',
+  'piston',
+  'spring',
+  'servo',
+  'pawl',
+  'pump',
+  'support',
+  'cover',
+  'valve body',
+] as const;
+export type PartKind = (typeof PART_KINDS)[number];
 
 export const ENDS = ['input', 'output'] as const;
 export type End = (typeof ENDS)[number];

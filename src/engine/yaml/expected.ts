@@ -23,6 +23,7 @@ export type Expected =
   | 'set'
   | 'gear pair'
   | 'part'
+  | 'part kind' // shaft, drum, ring, … valve body
   | 'carried' // a list of members, devices and races
   | 'part names' // a list
   | 'note' // a text of one line

@@ -1,4 +1,5 @@
 import { END_LOOKS } from './endlooks.ts';
+import { EXPLODED_LOOKS } from './explodedlooks.ts';
 import { LEVER_LOOKS } from './leverlooks.ts';
 
 /**
@@ -44,4 +45,5 @@ export const LOOKS = `
 .drawing .circling .planet { stroke-width: 5; stroke-dasharray: 3 3; }
 ${END_LOOKS}
 ${LEVER_LOOKS}
+${EXPLODED_LOOKS}
 `.trim();

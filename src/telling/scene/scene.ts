@@ -42,7 +42,7 @@ export interface Group {
 
 /** What a mark speaks of: a sentence that speaks of the same lights it. */
 export interface Subject {
-  readonly kind: 'member' | 'device' | 'set' | 'pair' | 'mesh';
+  readonly kind: 'member' | 'device' | 'set' | 'pair' | 'mesh' | 'part';
   /** A member is named by the label of its body; a mesh as "within: a, b". */
   readonly name: string;
 }

@@ -1,13 +1,16 @@
 import { type End, isFriction, type Part, type Train, upOf } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import { type Language, partTexts, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { explodedScenes } from '../exploded/index.ts';
+import { toSvg } from '../scene/index.ts';
 import { cautionOf } from './cautions.ts';
 import type { SheetBlock, SheetCell, SheetColumn, Sheet } from './document.ts';
 import { headOf, jobFields, linesFor } from './filled.ts';
 
 /**
  * The strip sheet: what is done before a unit comes apart, then its parts in the order in which
- * they come off. A train without a teardown gets empty rows.
+ * they come off: in a row on their axis, and as a list with the same numbers. A train without a
+ * teardown gets empty rows.
  */
 export function stripSheet(train: Train, language: Language, job?: FoldedJob): Sheet {
   const voice = voiceOf(language);
@@ -21,6 +24,7 @@ export function stripSheet(train: Train, language: Language, job?: FoldedJob): S
       cautionOf(dangers, voice),
       jobFields(voice, job),
       ...before(train, voice),
+      ...exploded(train, voice),
       { block: 'heading', text: voice.say('sheet.strip.order') },
       {
         block: 'paragraph',
@@ -60,6 +64,23 @@ function before(train: Train, voice: Voice): SheetBlock[] {
     ...linesFor([...shafts, ...bearings]),
     { block: 'fields', fields: [{ label: voice.say('sheet.strip.felt') }] },
   ];
+}
+
+// Of the width that its lettering was made for; a page has room for so much of it.
+const WIDTH = 760;
+const MOST = 880;
+
+function exploded(train: Train, voice: Voice): SheetBlock[] {
+  const scenes = explodedScenes(train, { voice, width: WIDTH, most: MOST });
+  const figures = scenes.map(({ title, ...scene }): SheetBlock => {
+    const aspect = scene.height / scene.width;
+    return { block: 'figure', svg: toSvg({ title, ...scene }), aspect, alt: title, caption: '' };
+  });
+  const key: SheetBlock = { block: 'paragraph', text: voice.say('drawn.exploded key'), look: 'quiet' };
+  const [first, ...others] = figures;
+  if (!first) return [];
+  const heading: SheetBlock = { block: 'heading', text: voice.say('sheet.strip.row') };
+  return [{ block: 'together', blocks: [heading, first] }, ...others, key];
 }
 
 function columnsOf(voice: Voice): SheetColumn[] {

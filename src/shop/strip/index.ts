@@ -1,0 +1,1 @@
+export { kindOfPart } from './kind.ts';

@@ -1,0 +1,1 @@
+export { type ExplodedShown, explodedScenes, type PartState } from './exploded.ts';
