@@ -2,7 +2,7 @@ import type { Train } from '../../engine/train/index.ts';
 import { explodedScenes } from '../../telling/exploded/index.ts';
 import type { Voice } from '../../telling/narrative/index.ts';
 import type { Scene } from '../../telling/scene/index.ts';
-import { Refusal } from './refusal.ts';
+import { NoAnswer } from '../../asking/request/index.ts';
 
 /** As wide as the stick diagrams of most trains. */
 const WIDTH = 945;
@@ -11,6 +11,6 @@ const WIDTH = 945;
 export function explodedSceneOf(train: Train, voice: Voice): Scene {
   const key = [voice.say('drawn.exploded key')];
   const [scene] = explodedScenes(train, { voice, width: WIDTH, key });
-  if (!scene) throw new Refusal('no.teardown');
+  if (!scene) throw new NoAnswer({ refused: 'no.teardown' });
   return scene;
 }
