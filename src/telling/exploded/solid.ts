@@ -58,7 +58,7 @@ export function turned(at: Spot, its: Turned): Path[] {
 }
 
 /** The edge of a face: a circle, or a wheel's teeth. */
-export function rim(at: Spot, radius: number, teeth?: Notches): string {
+function rim(at: Spot, radius: number, teeth?: Notches): string {
   if (!teeth) return ellipse(at, radius);
   const { count, high } = teeth;
   const step = 360 / count;
@@ -97,7 +97,7 @@ export interface Ridges {
 }
 
 /** Where the edges of teeth are. */
-export function ridges(radius: number, { count }: Notches): Ridges {
+function ridges(radius: number, { count }: Notches): Ridges {
   const step = 360 / count;
   return { radius, degrees: Array.from({ length: count }, (_, k) => (k + 0.7) * step) };
 }
