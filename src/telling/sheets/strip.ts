@@ -76,7 +76,11 @@ function exploded(train: Train, voice: Voice): SheetBlock[] {
     const aspect = scene.height / scene.width;
     return { block: 'figure', svg: toSvg({ title, ...scene }), aspect, alt: title, caption: '' };
   });
-  const key: SheetBlock = { block: 'paragraph', text: voice.say('drawn.exploded key'), look: 'quiet' };
+  const key: SheetBlock = {
+    block: 'paragraph',
+    text: voice.say('drawn.exploded key'),
+    look: 'quiet',
+  };
   const [first, ...others] = figures;
   if (!first) return [];
   const heading: SheetBlock = { block: 'heading', text: voice.say('sheet.strip.row') };
