@@ -206,7 +206,7 @@ export type {
   SideMargin,
   Strength,
 } from './engine/margin/index.ts';
-export { doubtFigures } from './shop/figures/index.ts';
+export { lookAtFigures } from './shop/figures/index.ts';
 export type { FigureWarning } from './shop/figures/index.ts';
 export { limitsOf } from './shop/capacity/index.ts';
 export type { Capacity, Engine } from './engine/train/index.ts';

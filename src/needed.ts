@@ -92,14 +92,14 @@ export type {
 export type { Stopped, Place as TestPlace } from './engine/triage/index.ts';
 export type {
   Expected,
-  Doubt as FileDoubt,
+  Oddity,
   Located,
   Mistake as FileMistake,
   Named as NamedProblem,
   Syntax,
 } from './engine/yaml/index.ts';
 export type { BandRemark } from './shop/bands/index.ts';
-export type { CountedIn, FigureDoubt } from './shop/figures/index.ts';
+export type { CountedIn, FigureOddity } from './shop/figures/index.ts';
 export type { Quantile, Share, WrittenUnit } from './shop/length/index.ts';
 export type { TallyRow } from './shop/lessons/index.ts';
 export type { AgainReadings, MeanGap, GapRemark } from './shop/limits/index.ts';

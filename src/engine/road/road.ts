@@ -5,7 +5,7 @@ export interface RoadReading {
   readonly engineRpm: number;
   readonly roadKmh: number;
   /** By how much of itself it may be wrong, by the last digits that were read. */
-  readonly doubt: number;
+  readonly uncertainty: number;
   /** The converter was locked: the engine turns the train's input. */
   readonly locked: boolean;
 }
@@ -23,7 +23,7 @@ export interface RatioRange {
 export const OPEN_SLIP = 0.1;
 
 /** By how much a worn tyre rolls smaller than the file says, or a new one larger. From memory. */
-const TYRE_DOUBT = 0.02;
+const TYRE_UNCERTAINTY = 0.02;
 
 const KMH_PER_MPH = 1.609344;
 
@@ -33,11 +33,11 @@ export function roadReadingFrom(text: string): RoadReading | undefined {
   const engineRpm = numberIn(rpm.replace(/[,. ](?=\d{3}$)/, ''));
   const road = numberIn(speed);
   if (!(engineRpm > 0 && road > 0)) return undefined;
-  const doubt = halfDigit(rpm) / engineRpm + halfDigit(speed) / road;
+  const uncertainty = halfDigit(rpm) / engineRpm + halfDigit(speed) / road;
   return {
     engineRpm,
     roadKmh: unit === 'mph' ? road * KMH_PER_MPH : road,
-    doubt,
+    uncertainty,
     locked: locked !== undefined,
   };
 }
@@ -53,7 +53,12 @@ const FORM = new RegExp(
 export function ratioByCar(reading: RoadReading, car: Car): RatioRange {
   const wheelRpm = (reading.roadKmh * 1e6) / 60 / (Math.PI * car['tyre mm']);
   const outputRpm = wheelRpm * (car['final drive'] ?? 1);
-  return bounds(reading.engineRpm / outputRpm, reading.doubt + TYRE_DOUBT, slipOf(reading), 0);
+  return bounds(
+    reading.engineRpm / outputRpm,
+    reading.uncertainty + TYRE_UNCERTAINTY,
+    slipOf(reading),
+    0,
+  );
 }
 
 /**
@@ -62,8 +67,8 @@ export function ratioByCar(reading: RoadReading, car: Car): RatioRange {
  */
 export function ratioByGear(reading: RoadReading, good: RoadReading, ratio: number): RatioRange {
   const times = reading.engineRpm / reading.roadKmh / (good.engineRpm / good.roadKmh);
-  const doubt = reading.doubt + good.doubt;
-  return bounds(Math.abs(ratio) * times, doubt, slipOf(reading), slipOf(good));
+  const uncertainty = reading.uncertainty + good.uncertainty;
+  return bounds(Math.abs(ratio) * times, uncertainty, slipOf(reading), slipOf(good));
 }
 
 /** Whether a ratio, of either sign, is one that was read. */
@@ -79,8 +84,11 @@ export function roadReadingText({ engineRpm, roadKmh, locked }: RoadReading): st
 
 // The engine runs ahead of the input, so the ratio is smaller than the speeds say; where the
 // good gear slipped too, it is larger by as much.
-function bounds(told: number, doubt: number, slip: number, goodSlip: number): RatioRange {
-  return { from: (told * (1 - slip)) / (1 + doubt), to: (told * (1 + doubt)) / (1 - goodSlip) };
+function bounds(told: number, uncertainty: number, slip: number, goodSlip: number): RatioRange {
+  return {
+    from: (told * (1 - slip)) / (1 + uncertainty),
+    to: (told * (1 + uncertainty)) / (1 - goodSlip),
+  };
 }
 
 function slipOf({ locked }: RoadReading): number {

@@ -82,7 +82,7 @@ export const DEVICES = section({
     }
   },
   // A device between two members of one body.
-  doubt: (train, at, findings) => {
+  lookAgain: (train, at, findings) => {
     const { bodyOf } = assemble(train);
     for (const { name, first, second } of train.devices) {
       if (bodyOf(first) !== bodyOf(second)) continue;

@@ -19,7 +19,7 @@ export interface AnySection {
   /** Further mistakes, told only of a train in which nothing else is wrong. */
   readonly checkSound?: Check;
   /** Warnings, of a train without mistakes. */
-  readonly doubt?: Check;
+  readonly lookAgain?: Check;
 }
 
 /** A section whose types are known: what the walk makes of its form is what it reads. */

@@ -4,7 +4,7 @@ import type { Bolts, Part } from '../train/index.ts';
 import type { Value } from '../yaml/index.ts';
 import { PART } from './part.ts';
 import { byName, type Entry, listOf, plainValue, section } from './section.ts';
-import { checkTeardown, doubtTeardown } from './teardowncheck.ts';
+import { checkTeardown, lookAtTeardown } from './teardowncheck.ts';
 
 const PART_NAME = plainName('The name of a part as it comes off.', {
   as: 'part',
@@ -22,7 +22,7 @@ export const TEARDOWN = section({
   read: (entries): { teardown?: Part[] } => (entries ? { teardown: listOf(entries, partOf) } : {}),
   write: ({ teardown = [] }) => new Map(teardown.map((its) => [its.name, partValue(its)])),
   checkSound: checkTeardown,
-  doubt: doubtTeardown,
+  lookAgain: lookAtTeardown,
 });
 
 type PartEntry = Entry<typeof PART>;

@@ -68,7 +68,7 @@ export function checkTeardown(train: Train, at: PlaceOf, findings: Findings): vo
  * and carriers of sets, and bodies that no part brings; and of what is taken for a valve body. For
  * trains without mistakes.
  */
-export function doubtTeardown(train: Train, at: PlaceOf, findings: Findings): void {
+export function lookAtTeardown(train: Train, at: PlaceOf, findings: Findings): void {
   if (!train.teardown) return;
   const carriers = carriersOf(train);
   const own = ownName(train);
@@ -91,7 +91,7 @@ export function doubtTeardown(train: Train, at: PlaceOf, findings: Findings): vo
   for (const name of forgotten) {
     findings.warning(at('teardown'), { problem: 'not carried', name });
   }
-  doubtClosing(train, train.teardown, at, findings);
+  lookAtClosing(train, train.teardown, at, findings);
   for (const part of train.teardown) {
     if (!coversPorts(train, part)) continue;
     const { name } = part;
@@ -100,7 +100,7 @@ export function doubtTeardown(train: Train, at: PlaceOf, findings: Findings): vo
 }
 
 // What is said to be closed while a part that sets it, or a gear of it, is still to go on.
-function doubtClosing(
+function lookAtClosing(
   train: Train,
   teardown: readonly Part[],
   at: PlaceOf,

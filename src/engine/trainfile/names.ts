@@ -85,7 +85,7 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
 }
 
 /** Warns of plain names that stand in one place only and look like another. */
-export function doubtNames(train: Train, mentions: readonly Mention[], findings: Findings): void {
+export function lookAtNames(train: Train, mentions: readonly Mention[], findings: Findings): void {
   const places = new Map<string, Mention[]>();
   for (const mention of mentions) {
     if (mention.role.names !== 'member') continue;

@@ -10,7 +10,7 @@ import {
   type Place,
   type Problem,
 } from '../yaml/index.ts';
-import { checkNames, doubtNames } from './names.ts';
+import { checkNames, lookAtNames } from './names.ts';
 import { type Outline, outlineOf } from './outline.ts';
 import { partsOf } from './parts.ts';
 
@@ -92,12 +92,12 @@ function checkedTrain(root: Node, { entries, mentions }: Outline, findings: Find
   if (tooMany.length > 0) return train;
   checkNames(train, mentions, findings);
   for (const section of SECTIONS) section.check?.(train, at, findings);
-  doubtNames(train, mentions, findings);
+  lookAtNames(train, mentions, findings);
   if (findings.errorCount === 0) {
     for (const section of SECTIONS) section.checkSound?.(train, at, findings);
   }
   if (findings.errorCount === 0) {
-    for (const section of SECTIONS) section.doubt?.(train, at, findings);
+    for (const section of SECTIONS) section.lookAgain?.(train, at, findings);
   }
   return train;
 }

@@ -7,7 +7,7 @@ import {
   type Test,
 } from '../suspects/index.ts';
 import type { Bar, Stopped } from './bar.ts';
-import { Doubts } from './doubts.ts';
+import { Suspected } from './suspected.ts';
 import { goesForward, Made } from './made.ts';
 import { placeOf } from './place.ts';
 import { Sights } from './sights.ts';
@@ -31,8 +31,8 @@ export interface Triage {
  */
 export function triageOf(inquiry: Inquiry, accounts: readonly Account[], belief: Belief): Triage {
   const sights = new Sights(accounts);
-  const doubts = new Doubts(inquiry, belief);
-  const stops = stopsOf(sights, doubts);
+  const suspected = new Suspected(inquiry, belief);
+  const stops = stopsOf(sights, suspected);
   const made = new Made(inquiry, accounts, sights.weak());
   const stopOf = (test: Test): Bar | undefined => {
     if (test.test === 'coast' && goesForward(inquiry, test.on) === false)
@@ -51,19 +51,19 @@ export function triageOf(inquiry: Inquiry, accounts: readonly Account[], belief:
     if (made.has(test)) return { why: 'made' };
     const stopped = stopOf(test);
     if (stopped) return stopped;
-    return isAsked(test, doubts, made) ? undefined : { why: 'not in question' };
+    return isAsked(test, suspected, made) ? undefined : { why: 'not in question' };
   };
   const told = (test: Test | undefined) =>
     test !== undefined && expectedBits(inquiry, test, undefined, belief) >= WORTH_BITS;
-  const first = firstOf(inquiry, sights, accounts, doubts, told).filter((test) => !barOf(test));
+  const first = firstOf(inquiry, sights, accounts, suspected, told).filter((test) => !barOf(test));
   return { first, stops, stopOf, barOf };
 }
 
 // Whether it asks after something that may be at fault; of a range that drives, how soon it does.
-function isAsked(test: Test, doubts: Doubts, made: Made): boolean {
-  if ('device' in test) return doubts.of(test.device) >= IN_QUESTION;
+function isAsked(test: Test, suspected: Suspected, made: Made): boolean {
+  if ('device' in test) return suspected.of(test.device) >= IN_QUESTION;
   if (test.test !== 'engagement' || !made.drives(test)) return true;
-  return test.on.some((device) => doubts.of(device) >= LATE) || doubts.ofLine() >= LATE;
+  return test.on.some((device) => suspected.of(device) >= LATE) || suspected.ofLine() >= LATE;
 }
 
 function isGrowl({ why }: Bar): boolean {
@@ -100,7 +100,7 @@ function stopsFor(test: Test, { practice }: Inquiry): Stopped[] {
   ];
 }
 
-function stopsOf(sights: Sights, doubts: Doubts): Map<Stopped, Bar[]> {
+function stopsOf(sights: Sights, suspected: Suspected): Map<Stopped, Bar[]> {
   const seen = (why: SeenBar, ...[tests, words]: Parameters<Sights['saying']>): Bar[] => {
     const because = sights.saying(tests, words);
     return because.length === 0 ? [] : [{ why, because }];
@@ -127,9 +127,9 @@ function stopsOf(sights: Sights, doubts: Doubts): Map<Stopped, Bar[]> {
     ...pulling,
     ...seen('high pressure', ['pressure', 'device pressure'], ['high']),
     ...(sights.pressureIsRead() ? [] : [{ why: 'pressure unknown' } as const]),
-    ...(isOpen(doubts.ofConverter()) ? [] : [{ why: 'shows nothing' } as const]),
+    ...(isOpen(suspected.ofConverter()) ? [] : [{ why: 'shows nothing' } as const]),
   ];
-  const lever = leverFirst(sights, doubts);
+  const lever = leverFirst(sights, suspected);
   const opening: Bar[] = [
     ...(lever ? [{ why: 'lever first' } as const] : []),
     ...(sights.knows('fluid') ? [] : [{ why: 'outside first' } as const]),
@@ -149,12 +149,12 @@ function firstOf(
   inquiry: Inquiry,
   sights: Sights,
   accounts: readonly Account[],
-  doubts: Doubts,
+  suspected: Suspected,
   told: (test: Test | undefined) => boolean,
 ): Test[] {
   const one = (word: TestWord) => inquiry.tests.filter(({ test }) => test === word).slice(0, 1);
   const nothing = accounts.every(({ test }) => OUTSIDE.has(test.test));
-  const lever = leverFirst(sights, doubts);
+  const lever = leverFirst(sights, suspected);
   const line = one('pressure');
   const pressure = (nothing || (sights.weak() && told(line[0]))) && !sights.pressureIsKnown();
   const driven = new Set(
@@ -173,7 +173,7 @@ function firstOf(
 }
 
 // A lever that was found out of its place is set, and looked at again.
-function leverFirst(sights: Sights, doubts: Doubts): boolean {
+function leverFirst(sights: Sights, suspected: Suspected): boolean {
   if (sights.saying(['selector'], ['out of place']).length > 0) return true;
-  return doubts.kind('selector linkage') >= LEVER_FIRST && !sights.knows('selector');
+  return suspected.kind('selector linkage') >= LEVER_FIRST && !sights.knows('selector');
 }

@@ -1,6 +1,6 @@
 import type { GeometryFinding } from '../train/index.ts';
 import type { Lines, Span } from './place.ts';
-import type { Doubt, Mistake, Problem } from './problem.ts';
+import type { Oddity, Mistake, Problem } from './problem.ts';
 
 // A person mends a few and reads again; a file of random bytes would fill the screen.
 const MOST = 200;
@@ -28,8 +28,8 @@ export class Findings {
     this.keep(span, 'error', mistake);
   }
 
-  warning(span: Span, doubt: Doubt | GeometryFinding): void {
-    this.keep(span, 'warning', doubt);
+  warning(span: Span, oddity: Oddity | GeometryFinding): void {
+    this.keep(span, 'warning', oddity);
   }
 
   /** A word that has another name now; told once a file. */
@@ -55,7 +55,7 @@ export class Findings {
   private keep(
     span: Span,
     severity: Problem['severity'],
-    finding: Mistake | Doubt | GeometryFinding | (() => Mistake),
+    finding: Mistake | Oddity | GeometryFinding | (() => Mistake),
   ): void {
     this.found += 1;
     if (this.found > MOST) return;

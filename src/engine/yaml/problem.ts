@@ -3,7 +3,7 @@ import type { Expected } from './expected.ts';
 import type { Place } from './place.ts';
 
 /** Something to be told about a file, as plain data; the narrative room has the words. */
-export type Problem = Located<Mistake | Doubt | GeometryFinding>;
+export type Problem = Located<Mistake | Oddity | GeometryFinding>;
 
 /** A finding with its place. With an error there is no train; with a warning there is. */
 export type Located<Finding> = Finding & {
@@ -152,7 +152,7 @@ export type Mistake =
   | { readonly problem: 'and more'; readonly count: number };
 
 /** What lets a text be a train, but is likely not what was meant. */
-export type Doubt =
+export type Oddity =
   /** What turns on a pin goes round with its carrier: a shaft is seldom driven by it. */
   | { readonly problem: 'planet as an end'; readonly member: string }
   /** A name that stands nowhere else and looks like one that does. */

@@ -37,7 +37,7 @@ export function warningsOf(study: Study): ReadonlySignal<readonly Warned[]> {
 const QUIET_MS = 250;
 
 async function find(text: string): Promise<readonly Warned[]> {
-  const [{ readTrain }, { check }, { doubtFigures }, { subjectsOf }] = await Promise.all([
+  const [{ readTrain }, { check }, { lookAtFigures }, { subjectsOf }] = await Promise.all([
     import('../../engine/trainfile/index.ts'),
     import('../../engine/check/index.ts'),
     import('../../shop/figures/index.ts'),
@@ -49,7 +49,7 @@ async function find(text: string): Promise<readonly Warned[]> {
   const warnings = [
     ...problems.filter(({ severity }) => severity === 'warning'),
     ...check(reading),
-    ...doubtFigures(reading),
+    ...lookAtFigures(reading),
   ];
   return warnings.map((warning) => ({ warning, about: subjectsOf(warning, train) }));
 }

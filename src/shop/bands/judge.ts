@@ -20,7 +20,7 @@ import {
   meanGap,
   type MeanGap,
   middleOf,
-  readingDoubts,
+  readingRemarks,
   readLength,
   select,
   type Selection,
@@ -94,11 +94,11 @@ export function judgeBand(
     (byTurns && pitch && { ...byTurns, places: [{ ...pitch, um: byTurns.clearance.um }] });
   const verdict = measured && usable && verdictOfReading(measured.clearance, usable);
   const slack = um && signOf(um) > 0;
-  const doubts: BandRemark[] = [
+  const against: BandRemark[] = [
     ...(um && !slack ? [{ remark: 'no slack' } as const] : []),
-    ...(written && slack ? readingDoubts(written, usable, 'again') : []),
+    ...(written && slack ? readingRemarks(written, usable, 'again') : []),
   ];
-  const sound = measured && usable && !speakAgainst(doubts) ? { measured, usable } : undefined;
+  const sound = measured && usable && !speakAgainst(against) ? { measured, usable } : undefined;
   const selection = sound && band.shelf && select(sound.measured, band.shelf, sound.usable);
   const backOff = pitch && usable && backOffOf(pitch, usable);
   const clearance = measured && atDrum(measured.clearance, band);
@@ -115,7 +115,7 @@ export function judgeBand(
     remarks: [
       ...(turns && !pitch ? [{ remark: 'no pitch' } as const] : []),
       ...(measured || turns ? [] : [{ remark: 'nothing read' } as const]),
-      ...doubts,
+      ...against,
       ...limitRemarks(bounds),
       ...(byTurns && byTravel && usable ? agreement(byTurns, byTravel, usable) : []),
       ...shelfRemarks(band.shelf, selection),

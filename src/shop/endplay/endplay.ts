@@ -22,7 +22,7 @@ import {
   type MeanGap,
   middleOf,
   placesOutside,
-  readingDoubts,
+  readingRemarks,
   select,
   type Selection,
   shelfRemarks,
@@ -67,10 +67,10 @@ export function judgeEndPlay(
   const again = after && measuredAgain(after, measured, shelf, usable);
   const last = standingOf(measured, shelf, again);
   const verdict = last.measured && usable && verdictOfReading(last.measured.clearance, usable);
-  const doubts = last.measured
-    ? readingDoubts(last.measured, usable, endPlay.measure === 'backlash' ? 'teeth' : 'again')
+  const against = last.measured
+    ? readingRemarks(last.measured, usable, endPlay.measure === 'backlash' ? 'teeth' : 'again')
     : [];
-  const sure = !speakAgainst([...doubts, ...againRemarks(again)]) && !isClosed(again);
+  const sure = !speakAgainst([...against, ...againRemarks(again)]) && !isClosed(again);
   const sound = last.measured && usable && sure ? { measured: last.measured, usable } : undefined;
   const selection = sound && last.shelf && select(sound.measured, last.shelf, sound.usable);
   const thicker =
@@ -88,7 +88,7 @@ export function judgeEndPlay(
     ...(selection && { selection }),
     ...(again && { again }),
     remarks: [
-      ...doubts,
+      ...against,
       ...limitRemarks(bounds),
       ...(measured && usable ? placesOutside(last.measured ?? measured, usable) : []),
       ...shelfRemarks(last.shelf, selection),

@@ -1,5 +1,5 @@
 import type { Train } from '../../engine/train/index.ts';
-import type { CountedIn, FigureDoubt } from './warning.ts';
+import type { CountedIn, FigureOddity } from './warning.ts';
 
 /** Friction plates of one pack, or of the packs in one part, as a section counts them. */
 interface Count {
@@ -8,9 +8,9 @@ interface Count {
 }
 
 /** Where teardown, packs and capacities count the friction discs of the same devices unlike. */
-export function countDoubts(
+export function oddCounts(
   train: Train,
-): readonly { readonly doubt: FigureDoubt; readonly path: readonly string[] }[] {
+): readonly { readonly oddity: FigureOddity; readonly path: readonly string[] }[] {
   const plated = train.devices.filter(({ kind }) => kind === 'clutch' || kind === 'brake');
   const names = plated.map(({ name }) => name);
   const parts = (train.teardown ?? []).filter(({ frictions }) => frictions !== undefined);
@@ -29,7 +29,7 @@ export function countDoubts(
     const of = devices.join(', ');
     if (new Set(all.map(({ frictions }) => frictions)).size < 2 || told.has(of)) return [];
     told.add(of);
-    return [{ doubt: { problem: 'counts differ', of, counts: all } as const, path }];
+    return [{ oddity: { problem: 'counts differ', of, counts: all } as const, path }];
   });
 }
 

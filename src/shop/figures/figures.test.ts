@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { readTrain } from '../../engine/trainfile/index.ts';
-import { doubtFigures } from './index.ts';
+import { lookAtFigures } from './index.ts';
 
 const TRAINS = path.resolve(import.meta.dirname, '../../../trains');
 const HEAD = `holdturn: 1
@@ -19,10 +19,10 @@ const SIZES = 'friction: 0.13, lining mm: [136, 100], piston mm: [130, 60], spri
 const TWO = '[{ kind: friction, thickness: 2.00 mm }, { kind: friction, thickness: 2.00 mm }]';
 
 // Each as "line: problem, of whom"; the section begins at line 9.
-function doubts(section: string): string[] {
+function odd(section: string): string[] {
   const reading = readTrain(`${HEAD}${section}`);
   expect(reading.problems).toEqual([]);
-  return doubtFigures(reading).map(({ problem, of, place }) => `${place.line}: ${problem}, ${of}`);
+  return lookAtFigures(reading).map(({ problem, of, place }) => `${place.line}: ${problem}, ${of}`);
 }
 
 describe('the figures of a train file', () => {
@@ -85,7 +85,7 @@ describe('the figures of a train file', () => {
       ],
     ],
   ])('%s', (_, section, said) => {
-    expect(doubts(section)).toEqual(said);
+    expect(odd(section)).toEqual(said);
   });
 
   it.each([
@@ -110,17 +110,19 @@ capacities: { ring brake: { faces: 4, ${SIZES} } }`,
     ],
   ])('tell of %s', (_, section, said) => {
     const reading = readTrain(`${HEAD}${section}`);
-    const told = doubtFigures(reading).map((its) => `${its.place.line}: ${its.problem}, ${its.of}`);
+    const told = lookAtFigures(reading).map(
+      (its) => `${its.place.line}: ${its.problem}, ${its.of}`,
+    );
     expect(told).toEqual(said);
   });
 
   it('say nothing where there is no train, or nothing told', () => {
-    expect(doubtFigures(readTrain('holdturn: 1'))).toEqual([]);
-    expect(doubts('')).toEqual([]);
+    expect(lookAtFigures(readTrain('holdturn: 1'))).toEqual([]);
+    expect(odd('')).toEqual([]);
   });
 
   const ours = readdirSync(TRAINS).filter((name) => name.endsWith('.train.yaml'));
   it.each(ours)('of ours are sound: %s', (name) => {
-    expect(doubtFigures(readTrain(readFileSync(path.join(TRAINS, name), 'utf8')))).toEqual([]);
+    expect(lookAtFigures(readTrain(readFileSync(path.join(TRAINS, name), 'utf8')))).toEqual([]);
   });
 });

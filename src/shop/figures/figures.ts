@@ -12,26 +12,26 @@ import {
   usableBounds,
   verdictOf,
 } from '../limits/index.ts';
-import { countDoubts } from './counts.ts';
-import type { FigureDoubt, FigureWarning } from './warning.ts';
+import { oddCounts } from './counts.ts';
+import type { FigureOddity, FigureWarning } from './warning.ts';
 
 /**
  * Warnings about the limits, shelves and sizes of a train that was read: what can never be, or
  * never help. None where reading found errors.
  */
-export function doubtFigures({ train, place }: Reading): FigureWarning[] {
+export function lookAtFigures({ train, place }: Reading): FigureWarning[] {
   if (!train) return [];
-  return [...doubtsOf(train), ...countDoubts(train)].map(({ doubt, path }): FigureWarning => {
-    return { ...doubt, severity: 'warning', place: place(...path) };
+  return [...oddFigures(train), ...oddCounts(train)].map(({ oddity, path }): FigureWarning => {
+    return { ...oddity, severity: 'warning', place: place(...path) };
   });
 }
 
 interface Pointed {
-  readonly doubt: FigureDoubt;
+  readonly oddity: FigureOddity;
   readonly path: readonly string[];
 }
 
-function doubtsOf({
+function oddFigures({
   packs = [],
   endPlays = [],
   bands = [],
@@ -84,15 +84,15 @@ function limits(
     const bounds = limit && boundsOf(limit);
     if (!bounds) return [];
     if (inTwoUnits(bounds)) {
-      return [{ doubt: { problem: 'limit in two units', of }, path: [...path, key] }];
+      return [{ oddity: { problem: 'limit in two units', of }, path: [...path, key] }];
     }
     if (usableBounds(bounds)) return [];
     const problem = bounds.least || bounds.most ? 'limits turned round' : 'limit without figures';
-    return [{ doubt: { problem, of }, path: [...path, key] }];
+    return [{ oddity: { problem, of }, path: [...path, key] }];
   });
 }
 
-type ShelfDoubt = Exclude<FigureDoubt['problem'], 'counts differ'>;
+type ShelfOddity = Exclude<FigureOddity['problem'], 'counts differ'>;
 
 interface Gap {
   readonly of: string;
@@ -107,17 +107,17 @@ function shelves(
   path: readonly string[],
 ): Pointed[] {
   if (!shelf) return [];
-  const doubt = (problem: ShelfDoubt): Pointed => {
-    return { doubt: { problem, of }, path: [...path, 'shelf'] };
+  const oddity = (problem: ShelfOddity): Pointed => {
+    return { oddity: { problem, of }, path: [...path, 'shelf'] };
   };
   const fitted = readLength(shelf.fitted).um;
   const sizes = shelf.sizes.map((size) => readLength(size).um).toSorted(compare);
   const known = sizes.some((size) => compare(size, fitted) === 0);
-  const doubts = known ? [] : [doubt('fitted not on the shelf')];
+  const odd = known ? [] : [oddity('fitted not on the shelf')];
   const { least, most } = bounds ?? {};
-  if (!least || !most) return [...doubts, doubt('shelf without limits')];
+  if (!least || !most) return [...odd, oddity('shelf without limits')];
   const usable = usableBounds(bounds);
-  if (!usable) return doubts;
+  if (!usable) return odd;
   const width = minus(most.um, least.um);
   const coarse = sizes.some((size, k) => {
     const before = sizes[k - 1];
@@ -127,9 +127,9 @@ function shelves(
     drawnUm === undefined ||
     sizes.some((size) => verdictOf(minus(plus(drawnUm, fitted), size), usable) === 'inside');
   return [
-    ...doubts,
-    ...(coarse ? [doubt('shelf too coarse')] : []),
-    ...(reached ? [] : [doubt('shelf out of reach')]),
+    ...odd,
+    ...(coarse ? [oddity('shelf too coarse')] : []),
+    ...(reached ? [] : [oddity('shelf out of reach')]),
   ];
 }
 
@@ -142,7 +142,7 @@ function plates(
     ...(its?.['each friction'] && !frictions
       ? [
           {
-            doubt: { problem: 'no friction to share', of } as const,
+            oddity: { problem: 'no friction to share', of } as const,
             path: [...path, 'limits', 'each friction'],
           },
         ]
@@ -151,10 +151,10 @@ function plates(
       if (squash === undefined) return [];
       const there = [...path, 'plates', `${k}`];
       if (kind !== 'cushion') {
-        return [{ doubt: { problem: 'squash of no cushion', of }, path: there }];
+        return [{ oddity: { problem: 'squash of no cushion', of }, path: there }];
       }
       return at === undefined
-        ? [{ doubt: { problem: 'squash without air', of }, path: there }]
+        ? [{ oddity: { problem: 'squash without air', of }, path: there }]
         : [];
     }),
   ];

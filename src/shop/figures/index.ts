@@ -1,4 +1,4 @@
-export { doubtFigures } from './figures.ts';
+export { lookAtFigures } from './figures.ts';
 export type { FigureWarning } from './warning.ts';
 export type { CountedIn } from './warning.ts';
-export type { FigureDoubt } from './warning.ts';
+export type { FigureOddity } from './warning.ts';

@@ -1,10 +1,10 @@
 import type { Located } from '../../engine/yaml/index.ts';
 
 /** What a train file's limits, shelves and sizes may have against them, with the place. */
-export type FigureWarning = Located<FigureDoubt>;
+export type FigureWarning = Located<FigureOddity>;
 
 /** `of`: the device, shaft or part. */
-export type FigureDoubt =
+export type FigureOddity =
   /** The least is more than the most: nothing can be judged by it. */
   | { readonly problem: 'limits turned round'; readonly of: string }
   /** One end in millimetres and the other in inches. */

@@ -24,15 +24,15 @@ export {
   verdictOfReading,
 } from './bounds.ts';
 export {
-  digitDoubts,
+  digitRemarks,
   limitRemarks,
   placesOutside,
-  readingDoubts,
+  readingRemarks,
   shelfRemarks,
   speakAgainst,
   unevenness,
   unitMeant,
-} from './doubts.ts';
+} from './against.ts';
 export { meanGap, type MeanGap, sizeOf } from './mean.ts';
 export type { GapRemark } from './remark.ts';
 export { slippedFrom } from './slip.ts';

@@ -27,7 +27,7 @@ import {
   measuredAgain,
   middleOf,
   placesOutside,
-  readingDoubts,
+  readingRemarks,
   readLength,
   select,
   type Selection,
@@ -88,7 +88,7 @@ export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked
   const verdict = last.measured && usable && verdictOfReading(last.measured.clearance, usable);
   const way = judged?.way ?? 'feeler';
   const suspicious = last.measured
-    ? doubts({ way, ...last.measured }, pack, usable, again ? undefined : drawn)
+    ? againstReading({ way, ...last.measured }, pack, usable, again ? undefined : drawn)
     : [];
   const wear = wearOf(readings, pack);
   const gauge = gaugeOf(readings, usable);
@@ -152,14 +152,14 @@ function stackOf({ depth, plates }: Pack): StackTerm[] | undefined {
 }
 
 // What speaks against a selection: the wrong unit, no gap, the wrong number of plates, a cocked plate.
-function doubts(
+function againstReading(
   measured: Measured,
   pack: Pack,
   limits: Limited | undefined,
   drawn: Gap | undefined,
 ): PackRemark[] {
   const { way, clearance } = measured;
-  const read = readingDoubts(measured, limits, way === 'on air' ? 'again' : 'round');
+  const read = readingRemarks(measured, limits, way === 'on air' ? 'again' : 'round');
   if (read.some(({ remark }) => remark === 'other unit')) return read;
   if (limits && verdictOfReading(clearance, limits) === 'inside') return read;
   const counted = drawn?.um ?? (limits && middleOf(limits));

@@ -11,7 +11,7 @@ import { type Length, less } from '../length/index.ts';
 import {
   type Bounds,
   boundsOf,
-  digitDoubts,
+  digitRemarks,
   type GapRemark,
   limitRemarks,
   speakAgainst,
@@ -53,12 +53,12 @@ export function judgeWear(check: WearCheck, readings: Omit<WearReadings, 'part'>
   const worst = tooBig ? largest : tooSmall || sags ? smallest : largest;
   const noSlack = sags ? signOf(smallest.um) <= 0 : signOf(smallest.um) < 0;
   const apart = sizesApart(readings);
-  const doubts: GapRemark[] = [
+  const against: GapRemark[] = [
     ...(noSlack ? [{ remark: 'no slack' } as const] : []),
     ...apart,
-    ...(usable && apart.length === 0 ? digitDoubts(gaps, usable).slice(0, 1).map(ofPart) : []),
+    ...(usable && apart.length === 0 ? digitRemarks(gaps, usable).slice(0, 1).map(ofPart) : []),
   ];
-  const judged = usable && !speakAgainst(doubts);
+  const judged = usable && !speakAgainst(against);
   return {
     ...kept,
     smallest,
@@ -66,7 +66,7 @@ export function judgeWear(check: WearCheck, readings: Omit<WearReadings, 'part'>
     spreadUm: minus(largest.um, smallest.um),
     worst,
     ...(judged && { verdict }),
-    remarks: [...doubts, ...limits],
+    remarks: [...against, ...limits],
   };
 }
 

@@ -101,8 +101,8 @@ export function wornBlocks(judged: readonly WearJudgement[], voice: Voice): Shee
     share(headOf('initials', voice), 2),
   ];
   const remarks = judged.flatMap(({ check, remarks: all }) => {
-    const doubts = all.filter((its) => speakAgainst([its]));
-    return doubts.map((remark): SheetBlock => {
+    const against = all.filter((its) => speakAgainst([its]));
+    return against.map((remark): SheetBlock => {
       const text = `${visible(check.part)}: ${remarkText(remark, voice)}`;
       return { block: 'paragraph', text, look: 'strong' };
     });

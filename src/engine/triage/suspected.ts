@@ -1,7 +1,7 @@
 import type { Belief, Cause, Inquiry } from '../suspects/index.ts';
 
 /** How much of what is believed is of a device, of a kind of cause. */
-export class Doubts {
+export class Suspected {
   private readonly each: readonly (readonly [Cause, number])[];
 
   constructor({ causes }: Inquiry, belief: Belief) {

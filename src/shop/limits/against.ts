@@ -32,13 +32,13 @@ function slips(places: readonly Length[], { least, most }: Limited): GapRemark[]
 }
 
 /** What speaks against single readings: their unit, else their point. */
-export function digitDoubts(places: readonly Length[], limits: Limited): GapRemark[] {
-  const units = unitDoubts(places, limits);
+export function digitRemarks(places: readonly Length[], limits: Limited): GapRemark[] {
+  const units = unitRemarks(places, limits);
   return units.length > 0 ? units : slips(places, limits);
 }
 
 // Readings that lie outside, and whose digits in another unit would be inside.
-function unitDoubts(places: readonly Length[], limits: Limited): GapRemark[] {
+function unitRemarks(places: readonly Length[], limits: Limited): GapRemark[] {
   const all = places.map((place) => unitMeant(place, limits));
   const [meant] = all;
   if (meant && all.every((its) => its === meant)) return [{ remark: 'other unit', meant }];
@@ -110,13 +110,13 @@ export function unevenness(
 }
 
 /** What is to be looked at before readings of one gap are believed: their unit, then their spread. */
-export function readingDoubts(
+export function readingRemarks(
   measured: MeanGap,
   limits: Limited | undefined,
   where: 'round' | 'again' | 'teeth',
 ): GapRemark[] {
   if (!limits) return [];
-  const units = digitDoubts(measured.places, limits);
+  const units = digitRemarks(measured.places, limits);
   return units.length > 0 ? units : unevenness(measured, limits, where);
 }
 
