@@ -1,7 +1,7 @@
 import { CASE } from '../../engine/train/index.ts';
-import { choicesOf, RIGHT } from './ports.ts';
+import { choicesOf, RIGHT } from './exits.ts';
 import type { Station } from './station.ts';
-import { type Arrangement, BOTH, DRUM, SHAFT, type Subjects, type Way } from './arrangement.ts';
+import { type Arrangement, BOTH, DRUM, SHAFT, type Subjects, type Route } from './arrangement.ts';
 import type { Drafting, Level } from './strokes.ts';
 
 /**
@@ -35,14 +35,14 @@ class Search {
   private readonly dice = new Dice();
   private readonly drafting: Drafting;
   private readonly choices: readonly (readonly number[])[];
-  private readonly ways: readonly (readonly Way[])[];
+  private readonly routes: readonly (readonly Route[])[];
   private readonly sets: readonly number[];
 
   constructor(drafting: Drafting) {
     this.drafting = drafting;
     const { stations } = drafting.subjects;
     this.choices = stations.map(choicesOf);
-    this.ways = waysOf(drafting);
+    this.routes = routesOf(drafting);
     this.sets = stations.flatMap(({ kind }, s) => (kind === 'company' ? [s] : []));
   }
 
@@ -71,7 +71,7 @@ class Search {
     if (what < 0.45) {
       const i = 1 + any(it.order.length - 2);
       const station = stations[it.order[i] ?? 0];
-      if (station?.kind === 'disc' && it.way[station.body] !== BOTH) return undefined;
+      if (station?.kind === 'disc' && it.route[station.body] !== BOTH) return undefined;
       const j = 1 + any(it.order.length - 2);
       return move(it.order, i, j);
     }
@@ -85,12 +85,12 @@ class Search {
     }
     if (what < 0.8) {
       const body = any(assembly.bodies.length);
-      const ways = this.ways[body] ?? [];
-      const was = it.way[body] ?? SHAFT;
-      const way = ways[any(ways.length)] ?? was;
-      if (way === was) return undefined;
-      it.way[body] = way;
-      if (way !== BOTH) return () => (it.way[body] = was);
+      const routes = this.routes[body] ?? [];
+      const was = it.route[body] ?? SHAFT;
+      const route = routes[any(routes.length)] ?? was;
+      if (route === was) return undefined;
+      it.route[body] = route;
+      if (route !== BOTH) return () => (it.route[body] = was);
       const at = it.order.findIndex((s) => {
         const station = stations[s];
         return station?.kind === 'disc' && station.body === body;
@@ -98,7 +98,7 @@ class Search {
       const undo = move(it.order, at, 1 + any(it.order.length - 2));
       return () => {
         undo();
-        it.way[body] = was;
+        it.route[body] = was;
       };
     }
     const i = any(it.rank.length);
@@ -121,14 +121,14 @@ class Search {
     const { stations } = this.drafting.subjects;
     for (let round = 0; round < rounds; round++) {
       let better = false;
-      this.ways.forEach((ways, body) => {
-        for (const way of ways) {
-          const was = it.way[body] ?? SHAFT;
-          if (way === was) continue;
-          it.way[body] = way;
-          const back = () => (it.way[body] = was);
+      this.routes.forEach((routes, body) => {
+        for (const route of routes) {
+          const was = it.route[body] ?? SHAFT;
+          if (route === was) continue;
+          it.route[body] = route;
+          const back = () => (it.route[body] = was);
           better =
-            (way === BOTH ? this.placeDisc(it, body, attempt, back) : attempt(back)) || better;
+            (route === BOTH ? this.placeDisc(it, body, attempt, back) : attempt(back)) || better;
         }
       });
       this.choices.forEach((bits, s) => {
@@ -146,7 +146,7 @@ class Search {
       }
       for (let i = 1; i < it.order.length - 1; i++) {
         const station = stations[it.order[i] ?? 0];
-        if (station?.kind === 'disc' && it.way[station.body] !== BOTH) continue;
+        if (station?.kind === 'disc' && it.route[station.body] !== BOTH) continue;
         for (let j = 1; j < it.order.length - 1; j++) {
           if (i !== j) better = attempt(move(it.order, i, j)) || better;
         }
@@ -183,7 +183,7 @@ class Search {
       const { from, to, trunk } = drafting.levels.items[k] as Level;
       if (trunk !== 0) cost += to - from;
     }
-    for (const way of arrangement.way) if (way === BOTH) cost += 8;
+    for (const route of arrangement.route) if (route === BOTH) cost += 8;
     // Sets stand as the file has them, if nothing is lost by it.
     for (let k = 1; k < this.sets.length; k++) {
       const [a, b] = [this.sets[k - 1] ?? 0, this.sets[k] ?? 0];
@@ -195,13 +195,13 @@ class Search {
 
 // Where a body's lines may be. A sun's shaft never lies outside the sets, and a shaft goes in and
 // comes out by the axis; a body that has both needs a reason to.
-function waysOf(drafting: Drafting): (readonly Way[])[] {
+function routesOf(drafting: Drafting): (readonly Route[])[] {
   const { assembly, stations, strips } = drafting.subjects;
   const inside = new Set<number>();
   const outside = new Set<number>();
   stations.forEach((station, s) => {
     if (station.kind === 'end') inside.add(station.body);
-    for (const { body, leaves, aside, low } of drafting.portsAt(s, 0)) {
+    for (const { body, leaves, aside, low } of drafting.exitsAt(s, 0)) {
       if (leaves === 'down' && aside === undefined && low < 2000) inside.add(body);
       else outside.add(body);
     }
@@ -224,7 +224,7 @@ function beginningsOf({ assembly, stations }: Subjects, count: number): Arrangem
     return {
       order: [0, ...order, stations.length - 1],
       choice: stations.map(() => (k % 2 === 0 ? 0 : RIGHT)),
-      way: assembly.bodies.map(() => SHAFT),
+      route: assembly.bodies.map(() => SHAFT),
       rank: k === 0 ? bodies : dice.shuffled(bodies),
     };
   });
@@ -246,8 +246,8 @@ function nearTheirSets(stations: readonly Station[], inside: readonly number[]):
   return inside.toSorted((a, b) => place(a) - place(b));
 }
 
-function copyOf({ order, choice, way, rank }: Arrangement): Arrangement {
-  return { order: [...order], choice: [...choice], way: [...way], rank: [...rank] };
+function copyOf({ order, choice, route, rank }: Arrangement): Arrangement {
+  return { order: [...order], choice: [...choice], route: [...route], rank: [...rank] };
 }
 
 function move(list: number[], from: number, to: number): () => void {

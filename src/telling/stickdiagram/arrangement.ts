@@ -15,13 +15,13 @@ export interface Arrangement {
   /** By station: its choices, in bits. */
   readonly choice: number[];
   /** By body: where its lines meet. */
-  readonly way: Way[];
+  readonly route: Route[];
   /** Bodies, those nearer to the axis first. */
   readonly rank: number[];
 }
 
 /** Near the axis, outside the sets, or in both places with a disc between. */
-export type Way = typeof SHAFT | typeof DRUM | typeof BOTH;
+export type Route = typeof SHAFT | typeof DRUM | typeof BOTH;
 export const SHAFT = 1;
 export const DRUM = 2;
 export const BOTH = 3;

@@ -1,7 +1,7 @@
 import type { Arrangement } from './arrangement.ts';
 import { LINE, linesOf, SIZE, WIDE, widthOf } from '../scene/index.ts';
 import { BELOW, CASE_BAND, DRUM, HUB, HUB_AT_CASE, MIDDLE, RING_RIM, UNDER } from './levels.ts';
-import { companyColumns } from './ports.ts';
+import { companyColumns } from './exits.ts';
 import { holdsToCase, type Station } from './station.ts';
 import { areApart, stripOf } from './strips.ts';
 import type { Drafting } from './strokes.ts';

@@ -12,7 +12,7 @@ import {
   UNDER,
 } from './levels.ts';
 import type { Places } from './place.ts';
-import { companyColumns, halfIn, RIM_HIGH, RIM_STEP, rimsIn } from './ports.ts';
+import { companyColumns, halfIn, RIM_HIGH, RIM_STEP, rimsIn } from './exits.ts';
 import { type Group, type Mark, type Path, type Subject, symbol } from '../scene/index.ts';
 import { type Company, holdsToCase, type Station } from './station.ts';
 import { type Drafting, STUB } from './strokes.ts';

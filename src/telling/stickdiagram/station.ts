@@ -10,7 +10,7 @@ import {
   type Train,
 } from '../../engine/train/index.ts';
 
-/** What stands along the axes of a stick diagram, each with ports at which bodies meet it. */
+/** What stands along the axes of a stick diagram, each with exits at which bodies meet it. */
 export type Station =
   | { readonly kind: 'company'; readonly name: string; readonly company: Company }
   | { readonly kind: 'device'; readonly name: string; readonly device: Device }

@@ -1,7 +1,7 @@
-import { type Arrangement, BOTH, DRUM, SHAFT, type Subjects, type Way } from './arrangement.ts';
+import { type Arrangement, BOTH, DRUM, SHAFT, type Subjects, type Route } from './arrangement.ts';
 import { ABOVE, BELOW, CASE_BAND, MIDDLE, MIDDLE_HEIGHT, OUTER, UNDER } from './levels.ts';
 import { Pool } from './pool.ts';
-import { columnsIn, type Port, portsOf } from './ports.ts';
+import { columnsIn, type Exit, exitsOf } from './exits.ts';
 import type { Station } from './station.ts';
 import { stripOf } from './strips.ts';
 import { Trunks } from './trunks.ts';
@@ -46,7 +46,7 @@ export class Drafting {
   /** Tracks near the axis and outside, together. */
   tracks = 0;
 
-  private readonly ports: (readonly Port[] | undefined)[] = [];
+  private readonly exits: (readonly Exit[] | undefined)[] = [];
   private readonly counts: readonly number[];
   private readonly touches: readonly number[];
   private readonly stripsOf: readonly number[];
@@ -68,15 +68,15 @@ export class Drafting {
     return this.touches[body] ?? 0;
   }
 
-  portsAt(station: number, choice: number): readonly Port[] {
+  exitsAt(station: number, choice: number): readonly Exit[] {
     const key = station * 16 + choice;
     const { stations, assembly } = this.subjects;
-    return (this.ports[key] ??= portsOf(stations[station] as Station, choice, assembly));
+    return (this.exits[key] ??= exitsOf(stations[station] as Station, choice, assembly));
   }
 
   draw(arrangement: Arrangement): void {
     const { stations } = this.subjects;
-    const { order, choice, way } = arrangement;
+    const { order, choice, route } = arrangement;
     this.uprights.count = 0;
     this.levels.count = 0;
     this.shaft.clear();
@@ -87,7 +87,7 @@ export class Drafting {
       column += this.counts[s] ?? 1;
     }
     for (let s = 0; s < stations.length; s++) {
-      this.station(stations[s] as Station, s, choice[s] ?? 0, way);
+      this.station(stations[s] as Station, s, choice[s] ?? 0, route);
     }
     const { rank } = arrangement;
     this.tracks = this.shaft.pack(rank) + this.drum.pack(rank);
@@ -117,30 +117,30 @@ export class Drafting {
     return crossings;
   }
 
-  private station(station: Station, s: number, choice: number, way: readonly Way[]): void {
+  private station(station: Station, s: number, choice: number, route: readonly Route[]): void {
     const start = this.starts[s] ?? 0;
     switch (station.kind) {
       case 'company':
       case 'device':
-        for (const port of this.portsAt(s, choice)) this.port(port, s, start, way);
+        for (const exit of this.exitsAt(s, choice)) this.exit(exit, s, start, route);
         break;
       case 'pair':
-        this.pair(station, s, start, way);
+        this.pair(station, s, start, route);
         break;
       case 'end':
         this.shaft.touch(station.body, start);
         break;
       case 'disc':
-        if (way[station.body] !== BOTH) break;
+        if (route[station.body] !== BOTH) break;
         this.shaft.touch(station.body, start);
         this.drum.touch(station.body, start);
         this.upright(station.body, start, OUTER, OUTER, s, BOTH);
     }
   }
 
-  private port(port: Port, station: number, start: number, way: readonly Way[]): void {
-    const { body, low, high, leaves, aside, prefers, pins } = port;
-    const column = start + port.column;
+  private exit(exit: Exit, station: number, start: number, route: readonly Route[]): void {
+    const { body, low, high, leaves, aside, prefers, pins } = exit;
+    const column = start + exit.column;
     if (pins) {
       const strip = this.stripsOf[station] ?? 0;
       for (const pin of pins) {
@@ -159,7 +159,7 @@ export class Drafting {
       this.upright(body, column, up ? low : low - STUB, up ? high + STUB : high, station, 0);
       return;
     }
-    const its = way[body] ?? SHAFT;
+    const its = route[body] ?? SHAFT;
     const atCase = low >= CASE_BAND;
     const on = its !== BOTH ? its : prefers === 'drum' || atCase ? DRUM : SHAFT;
     const goes = on === DRUM && !atCase ? 'up' : 'down';
@@ -176,7 +176,7 @@ export class Drafting {
     { pair }: Station & { kind: 'pair' },
     station: number,
     start: number,
-    way: readonly Way[],
+    route: readonly Route[],
   ): void {
     const { assembly, strips } = this.subjects;
     const bodies = [pair.driver, pair.driven].map(({ member }) => assembly.bodyOf(member) ?? 0);
@@ -186,7 +186,7 @@ export class Drafting {
       const [own, other] = k === 0 ? [one, two] : [two, one];
       const column = start + (own === other ? k : 0);
       const edge = own === other ? UNDER : own > other ? ABOVE : BELOW;
-      const on = (way[body] ?? SHAFT) === DRUM ? DRUM : SHAFT;
+      const on = (route[body] ?? SHAFT) === DRUM ? DRUM : SHAFT;
       this.upright(body, column, edge, edge, station, on);
       (on === SHAFT ? this.shaft : this.drum).touch(body, column);
     });
@@ -268,7 +268,7 @@ export class Drafting {
           count(assembly.bodyOf(member) ?? 0);
         }
       }
-      for (const { body } of this.portsAt(s, 0)) count(body);
+      for (const { body } of this.exitsAt(s, 0)) count(body);
     });
     return touches;
   }

@@ -3,12 +3,12 @@ import { CASE_BAND, DRUM, halfOf, HUB, MIDDLE, pinOf } from './levels.ts';
 import { type Column, type Company, holdsToCase, type Station } from './station.ts';
 
 /** Where a body meets a station, and how its line may leave. Columns count from the station's first. */
-export interface Port {
+export interface Exit {
   readonly body: number;
   readonly column: number;
   readonly low: number;
   readonly high: number;
-  /** Ways in which it may leave in its own column. */
+  /** How it may leave in its own column. */
   readonly leaves: 'up' | 'down' | 'either';
   /** The column in which it leaves the other way, by a bar at its height. */
   readonly aside?: number;
@@ -74,13 +74,13 @@ export function companyColumns({ columns, bevel }: Company, choice: number) {
   };
 }
 
-/** The ports of a station as it is chosen, those of pairs and ends but for their heights. */
-export function portsOf(station: Station, choice: number, assembly: Assembly): Port[] {
+/** The exits of a station as it is chosen, those of pairs and ends but for their heights. */
+export function exitsOf(station: Station, choice: number, assembly: Assembly): Exit[] {
   switch (station.kind) {
     case 'company':
       return station.company.bevel
         ? bevelPorts(station.company, choice)
-        : companyPorts(station.company, choice);
+        : companyExits(station.company, choice);
     case 'device': {
       const bodies = [station.device.first, station.device.second].map((member) => {
         return assembly.bodyOf(member) ?? 0;
@@ -120,19 +120,19 @@ function ringsOf({ columns }: Company): number {
 export const RIM_HIGH = 15;
 export const RIM_STEP = 9;
 
-function companyPorts(company: Company, choice: number): Port[] {
+function companyExits(company: Company, choice: number): Exit[] {
   const { carrier, planets, columns, levels } = company;
   const places = companyColumns(company, choice);
-  const ports: Port[] = [];
+  const exits: Exit[] = [];
   let rings = 0;
   columns.forEach((column, c) => {
     const at = places.mesh(c);
     const rims = rimsIn(company, column);
-    if (column.sun) ports.push(sunPort(column.sun.body, at, MIDDLE + rims.sun));
+    if (column.sun) exits.push(sunExit(column.sun.body, at, MIDDLE + rims.sun));
     if (!column.ring) return;
     const height = MIDDLE + rims.ring + RIM_HIGH + RIM_STEP * rings;
     const aside = places.ring(rings);
-    ports.push({ ...ringPort(column.ring.body, at, height), aside });
+    exits.push({ ...ringExit(column.ring.body, at, height), aside });
     rings += 1;
   });
   const pins = planets.map(({ level, from, to }) => {
@@ -141,7 +141,7 @@ function companyPorts(company: Company, choice: number): Port[] {
     return { height: MIDDLE + pinOf(level, levels), column: far };
   });
   const heights = pins.map(({ height }) => height);
-  ports.push({
+  exits.push({
     body: carrier,
     column: places.plate,
     low: Math.min(...heights),
@@ -150,37 +150,37 @@ function companyPorts(company: Company, choice: number): Port[] {
     prefers: (choice & PLATE_OUT) === 0 ? 'shaft' : 'drum',
     pins,
   });
-  return ports;
+  return exits;
 }
 
-function bevelPorts(company: Company, choice: number): Port[] {
+function bevelPorts(company: Company, choice: number): Exit[] {
   const places = companyColumns(company, choice);
   const pin = MIDDLE + pinOf(0, 1);
   return [
     ...company.columns.flatMap(({ sun }, c) => {
-      return sun ? [sunPort(sun.body, places.mesh(c), pin)] : [];
+      return sun ? [sunExit(sun.body, places.mesh(c), pin)] : [];
     }),
-    { ...ringPort(company.carrier, places.pin, pin + 46), aside: places.plate },
+    { ...ringExit(company.carrier, places.pin, pin + 46), aside: places.plate },
   ];
 }
 
-function sunPort(body: number, column: number, height: number): Port {
+function sunExit(body: number, column: number, height: number): Exit {
   return { body, column, low: height, high: height, leaves: 'down', prefers: 'shaft' };
 }
 
-function ringPort(body: number, column: number, height: number): Port {
+function ringExit(body: number, column: number, height: number): Exit {
   return { body, column, low: height, high: height, leaves: 'up', prefers: 'drum' };
 }
 
-function onCase([first, second]: readonly [number, number]): Port {
-  return sunPort(first === 0 ? second : first, 0, CASE_BAND);
+function onCase([first, second]: readonly [number, number]): Exit {
+  return sunExit(first === 0 ? second : first, 0, CASE_BAND);
 }
 
-function between([first, second]: readonly [number, number], choice: number): Port[] {
+function between([first, second]: readonly [number, number], choice: number): Exit[] {
   const [hub, drum] = (choice & FLIPPED) === 0 ? [first, second] : [second, first];
   const right = (choice & RIGHT) !== 0;
   return [
-    { ...sunPort(hub, 1, MIDDLE + HUB), aside: right ? 0 : 2 },
-    { ...ringPort(drum, 1, MIDDLE + DRUM), aside: right ? 2 : 0 },
+    { ...sunExit(hub, 1, MIDDLE + HUB), aside: right ? 0 : 2 },
+    { ...ringExit(drum, 1, MIDDLE + DRUM), aside: right ? 2 : 0 },
   ];
 }
