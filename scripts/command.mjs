@@ -7,6 +7,8 @@ import { messageFiles, messagesBeside } from './messages.mjs';
 
 const KESTREL = 'trains/kestrel-three-speed.train.yaml';
 
+const ICU = '@formatjs/icu-messageformat-parser';
+
 /** The verbs that answer at once, which have a file of their own: it is loaded in half the time. */
 const AT_ONCE = ['flow', 'hand', 'chart'];
 
@@ -50,9 +52,15 @@ async function bundle(name, plugins) {
     legalComments: 'none',
     logLevel: 'warning',
     define: { 'import.meta.url': 'ownAddress.href' },
-    banner: { js: OWN_ADDRESS },
-    // The package gives Node its older module form, which cannot be trimmed.
-    alias: { yaml: path.resolve('node_modules/yaml/browser/index.js') },
+    // One function, as dist/cli.cjs takes it: a text that is put together there is copied whole.
+    banner: { js: `(function(require,__filename,__dirname){${OWN_ADDRESS}` },
+    footer: { js: '})' },
+    alias: {
+      // The package gives Node its older module form, which cannot be trimmed.
+      yaml: path.resolve('node_modules/yaml/browser/index.js'),
+      // The messages were read when the command was built.
+      [ICU]: path.resolve('node_modules', ICU, 'no-parser.js'),
+    },
     plugins: [...plugins, messagesBeside, runsNothing],
     metafile: true,
     write: false,

@@ -14,13 +14,13 @@ if (process.argv.length === 3 && process.argv[2] === '--version' && told(`${VERS
 const name = AT_ONCE.includes(process.argv[2]) ? 'quick.cjs' : 'command.cjs';
 // V8 hurries to optimise, on a second thread, what a call of a second or two hardly uses again:
 // half of the work. What runs for long is optimised as ever, a tenth of a second later.
-if (name === 'command.cjs') require('node:v8').setFlagsFromString('--interrupt-budget=1000000');
+require('node:v8').setFlagsFromString('--interrupt-budget=1000000');
 const filename = path.join(__dirname, name);
 const { Script } = require('node:vm');
-const script = new Script(
-  `(function(require,__filename,__dirname){${fs.readFileSync(filename, 'latin1')}\n})`,
-  { filename, cachedData: read(`${filename}.compiled`) },
-);
+const script = new Script(fs.readFileSync(filename, 'latin1'), {
+  filename,
+  cachedData: read(`${filename}.compiled`),
+});
 const start = () => script.runInThisContext()(require, filename, __dirname);
 
 if (require.main === module) start();
