@@ -1,6 +1,14 @@
 import { isAlias, isMap, isScalar, isSeq, parseDocument } from 'yaml';
 import type { Findings } from './findings.ts';
-import { type Entry, BAD_CHARACTER, MOST_LEVELS, type Node, type Scalar } from './node.ts';
+import {
+  BAD_CHARACTER,
+  blockSpan,
+  type Entry,
+  MOST_LEVELS,
+  type Node,
+  type Scalar,
+  type Within,
+} from './node.ts';
 import type { Span } from './place.ts';
 import { tellSyntax } from './syntax.ts';
 
@@ -61,6 +69,7 @@ class Converter {
     if (node.tag !== undefined) this.refuse('tag', '!', at.from);
     if (isScalar(node)) {
       const value = plainValue(node.value);
+      if (value === null && at.from === at.to) return { kind: 'scalar', value, at: gap };
       return {
         kind: 'scalar',
         value: typeof value === 'string' ? this.sound(value, at) : value,
@@ -76,9 +85,9 @@ class Converter {
       const items = node.items.map((item) =>
         this.node(item, { from: at.from, to: at.from }, level + 1),
       );
-      return { kind: 'list', items, flow, at };
+      return collection({ kind: 'list', items }, flow, at);
     }
-    return { kind: 'section', entries: this.entries(node.items, level), flow, at };
+    return collection({ kind: 'section', entries: this.entries(node.items, level) }, flow, at);
   }
 
   private entries(pairs: readonly { key: unknown; value: unknown }[], level: number): Entry[] {
@@ -118,6 +127,11 @@ class Converter {
     const length = /^\S+/.exec(this.text.slice(from, from + 80))?.[0].length ?? 1;
     this.findings.error({ from, to: from + length }, { problem: 'refused', what });
   }
+}
+
+// The library takes the comments below a block into it.
+function collection(within: Within, flow: boolean, at: Span): Node {
+  return { ...within, flow, at: flow ? at : blockSpan(within, at) };
 }
 
 function spanOf(range: readonly number[] | null | undefined, gap: Span): Span {

@@ -5,7 +5,7 @@ export type Node = Scalar | List | Section;
 
 export interface Scalar {
   readonly kind: 'scalar';
-  /** null where nothing is written; then the span is empty, after the colon. */
+  /** null where nothing is written; then the span is empty, behind its key. */
   readonly value: string | number | boolean | null;
   readonly at: Span;
 }
@@ -22,6 +22,15 @@ export interface Section {
   readonly entries: readonly Entry[];
   readonly flow: boolean;
   readonly at: Span;
+}
+
+/** What stands in a list or a section. */
+export type Within = Pick<List, 'kind' | 'items'> | Pick<Section, 'kind' | 'entries'>;
+
+/** Where a block is that starts at `from`: down to its last value, or to the key of none. */
+export function blockSpan(within: Within, { from, to }: Span): Span {
+  const last = within.kind === 'list' ? within.items.at(-1) : within.entries.at(-1)?.value;
+  return { from, to: last?.at.to ?? to };
 }
 
 export interface Entry {

@@ -170,7 +170,7 @@ function endOf(text: string, { keyAt, value }: Entry): number {
   return lastOf(text, value);
 }
 
-// A block's own end takes in the comments below it: its last child tells where it ends.
+// A block may end with a key of nothing, and then with its colon.
 function lastOf(text: string, node: Node): number {
   if (node.kind === 'scalar' || node.flow) return node.at.to;
   const last = node.kind === 'section' ? node.entries.at(-1) : node.items.at(-1);

@@ -1,6 +1,7 @@
 import { composedTree } from './composed.ts';
 import type { Findings } from './findings.ts';
 import { BAD_CHARACTER, MOST_LEVELS, type Node } from './node.ts';
+import { plainTree } from './plain.ts';
 
 /**
  * A text of this many characters is read in a second at worst, and 120 members with every
@@ -37,7 +38,7 @@ export function parseTree(text: string, findings: Findings): Node | undefined {
     return undefined;
   }
   try {
-    return composedTree(text, findings);
+    return plainTree(text) ?? composedTree(text, findings);
   } catch (thrown) {
     // The composer calls itself a level at a time and runs out of stack.
     if (!(thrown instanceof RangeError)) throw thrown;
