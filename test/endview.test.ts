@@ -1,20 +1,17 @@
-import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { flow } from '../src/engine/flow/index.ts';
 import { toNumber } from '../src/engine/linear/index.ts';
 import { type Train, appliedIn } from '../src/engine/train/index.ts';
-import { readTrain } from '../src/engine/trainfile/index.ts';
 import { type EndView, endScene, endView, placeWheels } from '../src/telling/endview/index.ts';
 import { Dice, seedOfRun } from './dice.ts';
+import { trainOf } from './line.ts';
 import { anglesBy, engagedIn, meshesOf, worstMeeting } from './mesh.ts';
 import { polygonOf, standing } from './outline.ts';
 import { randomTrain } from './random-train.ts';
+import { OURS, ours } from './trains.ts';
 
 const seed = seedOfRun();
-const trains = readdirSync('trains')
-  .filter((file) => file.endsWith('.train.yaml'))
-  .map((file) => readTrain(readFileSync(`trains/${file}`, 'utf8')).train as Train);
-const views = trains.flatMap((train) =>
+const views = OURS.map(ours).flatMap((train) =>
   [...train.sets, ...train.pairs].map(({ name }) => ({
     train,
     title: `${train.name}, ${name}`,
@@ -23,13 +20,13 @@ const views = trains.flatMap((train) =>
 );
 const toothed = views.filter(({ view }) => view.kind !== 'bevel' && view.chain === undefined);
 
-function trainOf(set: string): Train {
-  const text = `holdturn: 1\nname: x\ninput: crank\noutput: a.carrier\nsets: { a: ${set} }\n`;
-  return readTrain(text).train as Train;
+/** The set `a`, alone, of these teeth: `30:66 x3`. */
+function setOf(teeth: string): Train {
+  return trainOf(`a ${teeth}; in crank; out a.carrier`);
 }
 
-function drawn(set: string): EndView {
-  return endView(trainOf(set), 'a') as EndView;
+function drawn(teeth: string): EndView {
+  return endView(setOf(teeth), 'a') as EndView;
 }
 
 // How wheels meet at `rounds` angles by chance, the worst in modules; two meshes at each.
@@ -89,34 +86,22 @@ describe(`teeth mesh at all angles (seed ${seed})`, () => {
 // Of our own making; each says what is peculiar to it.
 describe('sets of all kinds mesh', () => {
   it.each([
-    ['few teeth', '{ sun: 8, ring: 24, planet: 8, planets: 4 }', []],
-    ['a small sun', '{ sun: 6, ring: 46, planet: 20, planets: 4 }', []],
-    [
-      'a ring a tooth larger',
-      '{ sun: 30, ring: 67, planet: 18, planets: 3 }',
-      ['not evenly spaced'],
-    ],
-    ['a ring a tooth smaller', '{ sun: 30, ring: 65, planet: 18, planets: 5 }', []],
-    ['planets that are not even', '{ sun: 30, ring: 66, planets: 5 }', ['not evenly spaced']],
-    [
-      'teeth that do not fit',
-      '{ sun: 30, ring: 75, planet: 18, planets: 3 }',
-      ['teeth do not fit'],
-    ],
-    ['planets not counted', '{ sun: 30, ring: 66 }', ['planets not counted']],
-    ['a pair', '{ sun: 30, ring: 70, inner: 14, outer: 12, pairs: 4 }', []],
-    [
-      'a pair not even',
-      '{ sun: 30, ring: 70, inner: 14, outer: 12, pairs: 3 }',
-      ['not evenly spaced'],
-    ],
-    ['a pair not counted', '{ sun: 30, ring: 70, pairs: 4 }', ['teeth not counted']],
-    ['two modules', '{ sun: 20, ring: 100, steps: [24, 44], planets: 3 }', ['not evenly spaced']],
-    ['equal steps', '{ sun: 30, ring: 66, steps: [18, 18], planets: 3 }', []],
+    ['few teeth', '8:8:24 x4', []],
+    ['a small sun', '6:20:46 x4', []],
+    ['a ring a tooth larger', '30:18:67 x3', ['not evenly spaced']],
+    ['a ring a tooth smaller', '30:18:65 x5', []],
+    ['planets that are not even', '30:66 x5', ['not evenly spaced']],
+    ['teeth that do not fit', '30:18:75 x3', ['teeth do not fit']],
+    ['planets not counted', '30:66', ['planets not counted']],
+    ['a pair', '30:14+12:70 x4', []],
+    ['a pair not even', '30:14+12:70 x3', ['not evenly spaced']],
+    ['a pair not counted', '30:+:70 x4', ['teeth not counted']],
+    ['two modules', '20:24-44:100 x3', ['not evenly spaced']],
+    ['equal steps', '30:18-18:66 x3', []],
   ])('%s: %s', (_, set, notes) => {
     const view = drawn(set);
     expect(view.notes.map(({ note }) => note)).toEqual(notes);
-    const { overlap, gap } = worst(trainOf(set), view, 8, new Dice(seed));
+    const { overlap, gap } = worst(setOf(set), view, 8, new Dice(seed));
     expect(overlap).toBeLessThan(OVERLAP);
     expect(gap).toBeLessThan(GAP);
   });
@@ -152,7 +137,7 @@ describe('an outline', () => {
   });
 
   it('maps onto itself when its wheel turns by a pitch', () => {
-    for (const { outline, teeth } of drawn('{ sun: 29, ring: 67, planets: 3 }').wheels) {
+    for (const { outline, teeth } of drawn('29:67 x3').wheels) {
       const still = polygonOf(outline);
       const { polygon } = standing(still, false, 0, 0, 360 / teeth);
       const each = still.length / teeth;
@@ -166,7 +151,7 @@ describe('an outline', () => {
   // Addendum 1 module, dedendum 1.25, of pitch radii z/2; the planets' pins are 30 modules from
   // the axis.
   it('has standard proportions where no tooth has to give way', () => {
-    const view = drawn('{ sun: 30, ring: 90, planets: 3 }');
+    const view = drawn('30:90 x3');
     const module = (view.wheels.find(({ kind }) => kind === 'planet')?.pin.radius ?? 0) / 30;
     for (const { outline, kind, teeth } of view.wheels) {
       const radii = radiiOf(polygonOf(outline));
@@ -177,7 +162,7 @@ describe('an outline', () => {
   });
 
   it('of a hundred teeth is less than 12 kB', () => {
-    const outlines = drawn('{ sun: 40, ring: 100, planets: 4 }').wheels.map((w) => w.outline);
+    const outlines = drawn('40:100 x4').wheels.map((w) => w.outline);
     for (const outline of outlines) expect(outline.length).toBeLessThan(12_000);
   });
 });
@@ -189,7 +174,7 @@ function radiiOf(polygon: Float64Array): number[] {
 }
 
 describe('wheels are placed', () => {
-  const view = drawn('{ sun: 30, ring: 66, planets: 3 }');
+  const view = drawn('30:66 x3');
   const sun = view.wheels.findIndex(({ kind }) => kind === 'sun');
   const planet = view.wheels.findIndex(({ kind }) => kind === 'planet');
 
@@ -210,7 +195,7 @@ describe('wheels are placed', () => {
   });
 
   it('as a mirror image, seen from the output end', () => {
-    const other = endView(trainOf('{ sun: 30, ring: 66, planets: 3 }'), 'a', 'output') as EndView;
+    const other = endView(setOf('30:66 x3'), 'a', 'output') as EndView;
     const angles = new Map([
       ['a.sun', 25],
       ['a.carrier', 31],
@@ -244,7 +229,7 @@ describe('wheels are placed', () => {
 
 describe('a faulty or odd set', () => {
   it('shows a wheel with no teeth left as a disc that touches nothing', () => {
-    const whole = trainOf('{ sun: 30, ring: 66, planets: 3 }');
+    const whole = setOf('30:66 x3');
     const [set] = whole.sets;
     const stripped = {
       ...whole,
@@ -263,24 +248,21 @@ describe('a faulty or odd set', () => {
       [90, 1],
       [1, 90],
     ] as const) {
-      const view = drawn(
-        `{ sun: ${sun}, ring: ${sun + 2 * planet}, planet: ${planet}, planets: 3 }`,
-      );
+      const view = drawn(`${sun}:${planet}:${sun + 2 * planet} x3`);
       expect(JSON.stringify(endScene(view))).not.toMatch(/NaN|Infinity|null/u);
     }
   });
 
-  it.each([
-    '{ sun: 30000, ring: 90000, planets: 3 }',
-    '{ sun: 30, ring: 90000, steps: [70000, 19], planets: 3 }',
-    '{ sides: [100000, 16], pinions: 2 }',
-  ])('of too many teeth is drawn without, and says so: %s', (set) => {
-    const view = drawn(set);
-    expect(view.notes.map(({ note }) => note)).toContain('teeth too fine');
-    expect(JSON.stringify(endScene(view)).length).toBeLessThan(100_000);
-  });
+  it.each(['30000:90000 x3', '30:70000-19:90000 x3', '100000<>16 x2'])(
+    'of too many teeth is drawn without, and says so: %s',
+    (set) => {
+      const view = drawn(set);
+      expect(view.notes.map(({ note }) => note)).toContain('teeth too fine');
+      expect(JSON.stringify(endScene(view)).length).toBeLessThan(100_000);
+    },
+  );
 
   it('and another name has no view', () => {
-    expect(endView(trainOf('{ sun: 30, ring: 66, planets: 3 }'), 'b')).toBeUndefined();
+    expect(endView(setOf('30:66 x3'), 'b')).toBeUndefined();
   });
 });

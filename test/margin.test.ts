@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import { beforeAll, expect, test } from 'vitest';
 import { flow, isSpan, type Quantity, type Working } from '../src/engine/flow/index.ts';
 import { compare, fraction, minus, type Rational, toNumber } from '../src/engine/linear/index.ts';
@@ -10,11 +9,12 @@ import {
   strengthNm,
 } from '../src/engine/margin/index.ts';
 import { isFriction, type Train } from '../src/engine/train/index.ts';
-import { readTrain, trainText } from '../src/engine/trainfile/index.ts';
 import { coneOf } from './cone.ts';
 import { Dice, seedOfRun, tries } from './dice.ts';
+import { lineOf } from './lineof.ts';
 import { type FloatProgramme, type FloatRow, loadPeers, type Peer } from './peers.ts';
 import { randomTrain } from './random-train.ts';
+import { ours } from './trains.ts';
 
 const TRAINS = tries(300);
 const seed = seedOfRun();
@@ -41,9 +41,8 @@ function onEveryCase(property: (scene: Case) => void): void {
       try {
         property(scene);
       } catch (error) {
-        const text = trainText(scene.train);
         const where = `SEED=${seed + k}, ${side === 0 ? 'drive' : 'coast'}, with [${scene.on}] on`;
-        throw new Error(`${where}:\n${text}`, { cause: error });
+        throw new Error(`${where}: ${lineOf(scene.train)}`, { cause: error });
       }
     }
   }
@@ -133,18 +132,18 @@ test(`at the least pressure what is asked holds, and below it does not (SEED=${s
 });
 
 test(`a slider's pressures are answered as each of them by itself (SEED=${seed})`, () => {
-  const { train } = readTrain(readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8'));
+  const train = ours('kestrel-three-speed');
   const load = { engineNm: fraction(200), stallRatio: fraction(2) };
   const pressures = [37, 0, 400, 900, 120, 650, 250, 520].map((kpa) => fraction(kpa));
   let bent = 0;
   for (let k = 0; k < 20; k++) {
     const dice = new Dice(seed + k);
-    const limits = (train as Train).devices.map(({ name }): Limit => {
+    const limits = train.devices.map(({ name }): Limit => {
       return { device: name, clockwise: strength(dice), anticlockwise: strength(dice) };
     });
-    const together = marginsOf(train as Train, limits).over(pressures, load);
+    const together = marginsOf(train, limits).over(pressures, load);
     const alone = pressures.map((pressureKpa) => {
-      return marginsOf(train as Train, limits).at({ ...load, pressureKpa });
+      return marginsOf(train, limits).at({ ...load, pressureKpa });
     });
     expect(together, `SEED=${seed + k}`).toEqual(alone);
     alone[0]?.forEach((_, gear) => {

@@ -20,9 +20,9 @@ import {
 } from '../src/engine/linear/index.ts';
 import { motionOf, pose } from '../src/engine/motion/index.ts';
 import { isFriction, type MemberName, type Train } from '../src/engine/train/index.ts';
-import { trainText } from '../src/engine/trainfile/index.ts';
 import { Dice, seedOfRun, tries } from './dice.ts';
 import { FloatCone } from './floatcone.ts';
+import { lineOf } from './lineof.ts';
 import { type FloatProgramme, inFloats, loadPeers, type Peer } from './peers.ts';
 import { randomTrain } from './random-train.ts';
 
@@ -42,15 +42,15 @@ interface Case {
   readonly dice: Dice;
 }
 
-// A failing case prints the train as a file, with the gear and the seed that made it.
+// A case that fails prints its train in one line, with the gear and the seed that made it.
 function onEveryCase(property: (scene: Case) => void): void {
   for (let k = 0; k < TRAINS; k++) {
     const scene = (cases[k] ??= makeCase(seed + k));
     try {
       property({ ...scene, flow: (scene.flow ??= flow(scene.train, scene.on)) });
     } catch (error) {
-      const text = trainText(scene.train);
-      throw new Error(`SEED=${seed + k}, with [${scene.on}] on: ${String(error)}\n${text}`, {
+      const line = lineOf(scene.train);
+      throw new Error(`SEED=${seed + k}, with [${scene.on}] on: ${String(error)}\n${line}`, {
         cause: error,
       });
     }

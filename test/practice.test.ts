@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { applyFault } from '../src/engine/faults/index.ts';
 import { hand } from '../src/engine/hand/index.ts';
 import type { Train, Way } from '../src/engine/train/index.ts';
-import { readTrain } from '../src/engine/trainfile/index.ts';
+import { trainOf } from './line.ts';
 
 // Facts of the trade, as a learner's hands find them. Common practice, no source.
 
@@ -24,15 +24,9 @@ function turns(
 describe('one race held, the other turned: it drags or locks (common practice, no source)', () => {
   /** Two races and nothing else, so that either can be held. */
   const pair = (lets: Way) =>
-    read(`
-holdturn: 1
-name: A one-way clutch in the hands
-input: inner race
-output: outer race
-devices:
-  sprag: { one-way: [inner race, outer race], lets: ${lets} }
-  vice: { clutch: [inner race, outer race] }
-`);
+    trainOf(
+      `in inner race; out outer race; sprag lets inner race ${lets} in outer race; vice joins inner race + outer race`,
+    );
 
   test('the outer race held, the inner turns the way that it is let, and locks the other', () => {
     expect(turns(pair(CLOCKWISE), 'inner race', ['outer race'])).toEqual([CLOCKWISE]);
@@ -87,26 +81,12 @@ devices:
 });
 
 describe('hand checks that need no air, on a twin-set train (common practice, no source)', () => {
-  const train = read(`
-holdturn: 1
-name: Twin sets
-input: turbine shaft
-output: counter gear
-sets:
-  front: { sun: 30, ring: 66, planets: 3 }
-  rear: { sun: 30, ring: 66, planets: 3 }
-joined:
-  sun shell: [front.sun, rear.sun]
-  main shaft: [front.carrier, rear.ring, counter gear]
-devices:
-  forward clutch: { clutch: [turbine shaft, front.ring] }
-  direct clutch: { clutch: [turbine shaft, sun shell] }
-  intermediate band: { band: sun shell }
-  second brake: { brake: second race }
-  second roller: { one-way: [sun shell, second race], lets: clockwise }
-  low brake: { brake: rear.carrier }
-  low sprag: { one-way: [rear.carrier, case], lets: clockwise }
-`);
+  const train = trainOf(`
+    front 30:66 x3; rear 30:66 x3; in turbine shaft; out counter gear; sun shell = front.sun + rear.sun;
+    main shaft = front.carrier + rear.ring + counter gear; forward clutch joins turbine shaft + front.ring;
+    direct clutch joins turbine shaft + sun shell; intermediate band holds sun shell; second brake holds second race;
+    second roller lets sun shell clockwise in second race; low brake holds rear.carrier;
+    low sprag lets rear.carrier clockwise`);
   const backwards = applyFault(train, { what: 'one-way', device: 'low sprag', is: 'backwards' });
   const checks: readonly [string, string, readonly string[], readonly string[], Way][] = [
     ['the rear carrier turns clockwise only', 'rear.carrier', [], [], CLOCKWISE],
@@ -153,9 +133,3 @@ devices:
     expect([...answer.torques.keys()]).toEqual(['sun shell', 'counter gear', 'low sprag']);
   });
 });
-
-function read(text: string): Train {
-  const { train, problems } = readTrain(text);
-  if (train === undefined) throw new Error(JSON.stringify(problems));
-  return train;
-}

@@ -2,18 +2,12 @@ import { expect, it } from 'vitest';
 import { flow, flowAt } from '../flow/index.ts';
 import { hand } from '../hand/index.ts';
 import { fromText, type Rational } from '../linear/index.ts';
-import type { Train } from '../train/index.ts';
-import { readTrain } from '../trainfile/index.ts';
+import { trainOf } from '../../../test/line.ts';
 import { applyFault, type Fault } from './index.ts';
 
-const train = readTrain(`holdturn: 1
-input: crank
-output: hub
-sets: { set: { sun: 30, ring: 66, planets: 3 } }
-gear pairs: { last: { driver: [hub, 17], driven: [shaft, 62] } }
-joined: { crank: [set.sun], hub: [set.carrier] }
-devices: { ring band: { band: set.ring }, ring sprag: { one-way: [set.ring, case], lets: clockwise } }
-`).train as Train;
+const train = trainOf(`
+  set 30:66 x3; in crank = set.sun; out hub = set.carrier; last: hub 17 drives shaft 62;
+  ring band holds set.ring; ring sprag lets set.ring clockwise`);
 
 const speed = fromText('1') as Rational;
 const check = { hold: ['hub'], turn: 'crank', way: 'clockwise', on: [] } as const;

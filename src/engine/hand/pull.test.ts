@@ -1,18 +1,16 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { coneOf, type Terms } from '../../../test/cone.ts';
 import { Dice, seedOfRun } from '../../../test/dice.ts';
+import { lineOf } from '../../../test/lineof.ts';
 import { randomTrain } from '../../../test/random-train.ts';
-import { ROOT } from '../../../test/sources.ts';
+import { OURS, ours } from '../../../test/trains.ts';
 import { flow, isSpan } from '../flow/index.ts';
 import { fraction, ONE, plus, type Rational, times, toText, ZERO } from '../linear/index.ts';
 import { assemble, isFriction, type MemberName, type Train, appliedIn } from '../train/index.ts';
-import { readTrain, trainText } from '../trainfile/index.ts';
 import { hand, pull, type Pull, pulledTo, type PullWay } from './index.ts';
 
 const seed = seedOfRun();
-const kestrel = ours('kestrel-three-speed.train.yaml');
+const kestrel = ours('kestrel-three-speed');
 const first = { on: ['forward clutch'], hold: [], given: [{ member: kestrel.input, speed: ONE }] };
 
 describe('a pull', () => {
@@ -144,8 +142,7 @@ interface Asked {
 
 function* everyScene(): Generator<Asked> {
   const dice = new Dice(seed);
-  for (const file of readdirSync(path.join(ROOT, 'trains'))) {
-    if (!file.endsWith('.train.yaml')) continue;
+  for (const file of OURS) {
     const train = ours(file);
     for (const { name, gears } of train.ranges) {
       for (const gear of gears) {
@@ -165,7 +162,7 @@ function* everyScene(): Generator<Asked> {
       .map(({ name }) => name)
       .filter(() => dice.chance(0.4));
     const members = dice.several(handles(train), 2);
-    yield { train, on, members, name: `SEED=${seed + k}, with [${on}] on:\n${trainText(train)}` };
+    yield { train, on, members, name: `SEED=${seed + k}, [${on}] on: ${lineOf(train)}` };
   }
 }
 
@@ -188,10 +185,4 @@ function everywhere(
 function handles(train: Train): MemberName[] {
   const { bodies, onPins } = assemble(train);
   return bodies.flatMap(({ label }, body) => (body === 0 || onPins.has(body) ? [] : [label]));
-}
-
-function ours(file: string): Train {
-  const { train } = readTrain(readFileSync(path.join(ROOT, 'trains', file), 'utf8'));
-  if (!train) throw new Error(`${file} does not read`);
-  return train;
 }

@@ -1,11 +1,10 @@
-import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
-import { assemble, type Train } from '../train/index.ts';
-import { readTrain } from '../trainfile/index.ts';
+import { trainOf } from '../../../test/line.ts';
+import { ours } from '../../../test/trains.ts';
+import { assemble } from '../train/index.ts';
 import { ESTIMATE, inertiasOf } from './index.ts';
 
-const file = new URL('../../../trains/kestrel-three-speed.train.yaml', import.meta.url);
-const kestrel = readTrain(readFileSync(file, 'utf8')).train as Train;
+const kestrel = ours('kestrel-three-speed');
 
 it('gives every body but the case one, and says which are estimated', () => {
   const inertias = inertiasOf(kestrel, new Map([['counter gear', 0.5]]));
@@ -20,10 +19,7 @@ it('gives every body but the case one, and says which are estimated', () => {
 });
 
 it('estimates a wheel as a disc of steel as thick as its teeth are wide', () => {
-  const { train } = readTrain(
-    'holdturn: 1\nname: One\ninput: set.sun\noutput: set.carrier\nsets: { set: { sun: 40, ring: 80, planets: 3 } }\n',
-  );
-  const inertias = inertiasOf(train as Train);
+  const inertias = inertiasOf(trainOf('set 40:80 x3; in set.sun; out set.carrier'));
   // ½ m r², r = 40 · 1.5 mm / 2 = 30 mm: 7850 · π · 0.03² · 0.025 = 0.5549 kg.
   const disc = 0.5 * 0.554_883_8 * 0.03 ** 2;
   expect(inertias.get('set.sun')?.kgm2).toBeCloseTo(disc + ESTIMATE.shaftKgm2, 9);

@@ -1,9 +1,9 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { Dice, seedOfRun } from '../../../test/dice.ts';
+import { trainOf } from '../../../test/line.ts';
+import { lineOf } from '../../../test/lineof.ts';
 import { randomTrain } from '../../../test/random-train.ts';
-import { ROOT } from '../../../test/sources.ts';
+import { OURS, ours } from '../../../test/trains.ts';
 import { applyFault, faultNamed } from '../faults/index.ts';
 import { flow } from '../flow/index.ts';
 import {
@@ -18,12 +18,11 @@ import {
 } from '../linear/index.ts';
 import { motionOf } from '../motion/index.ts';
 import { isFriction, type Train } from '../train/index.ts';
-import { readTrain, trainText } from '../trainfile/index.ts';
 import { compoundLevers, type Lever, leversOf } from './index.ts';
 
 /** "sun 0, carrier 66/96, ring 1": the levers of a train, by the names that its sets know. */
-function levers(text: string): string[] {
-  return leversOf(motionOf(read(`holdturn: 1\ninput: crank\noutput: flange\n${text}`))).map(told);
+function levers(line: string): string[] {
+  return leversOf(motionOf(trainOf(`in crank; out flange; ${line}`))).map(told);
 }
 
 function told({ nodes }: Lever): string {
@@ -35,39 +34,36 @@ function told({ nodes }: Lever): string {
 // to the sun as the ring's teeth, to the ring as the sun's; of meshed pairs both on one side.
 describe('the lever of', () => {
   it('a plain set has the carrier between, with arms as the ring to the sun', () => {
-    const [lever] = levers('sets: { set: { sun: 30, ring: 66 } }');
+    const [lever] = levers('set 30:66');
     expect(lever).toBe('sun 0, carrier 11/16, ring 1');
   });
 
   it('meshed pairs has the ring between the carrier and the sun', () => {
-    const [lever] = levers('sets: { set: { sun: 30, ring: 70, pairs: 3 } }');
+    const [lever] = levers('set 30:+:70 x3');
     expect(lever).toBe('sun 0, ring 4/7, carrier 1');
   });
 
   it('a stepped planet has arms as its train value', () => {
     // 24/44 · 19/87 of the sun's speed reaches the ring, turned round.
-    const [lever] = levers('sets: { set: { sun: 24, ring: 87, steps: [44, 19] } }');
+    const [lever] = levers('set 24:44-19:87');
     const value = over(fraction(24 * 19), fraction(44 * 87));
     const carrier = over(fraction(1), plus(fraction(1), value));
     expect(lever).toBe(`sun 0, carrier ${toText(carrier)}, ring 1`);
   });
 
   it('a bevel differential has the carrier in the middle', () => {
-    const [lever] = levers('sets: { set: { sides: [16, 16] } }');
+    const [lever] = levers('set 16<>16');
     expect(lever).toBe('left 0, carrier 1/2, right 1');
   });
 
   it('a gear pair is pinned to the case, between where the wheels turn opposite ways', () => {
-    const pair = (kind: string) =>
-      levers(
-        `gear pairs: { set: { driver: [crank, 20], driven: [flange, 30], kind: ${kind} } }`,
-      )[0];
-    expect(pair('external')).toBe('crank 0, case 3/5, flange 1');
-    expect(pair('internal')).toBe('crank 0, flange 1/3, case 1');
+    const pair = (how: string) => levers(`set: crank 20 ${how} flange 30`)[0];
+    expect(pair('drives')).toBe('crank 0, case 3/5, flange 1');
+    expect(pair('drives internally')).toBe('crank 0, flange 1/3, case 1');
   });
 
   it('a set with a stripped wheel is none, for nothing ties its members', () => {
-    const kestrel = ours('kestrel-three-speed.train.yaml');
+    const kestrel = ours('kestrel-three-speed');
     const named = faultNamed('front.sun: stripped', kestrel);
     if (!('fault' in named)) throw new Error('the fault is known');
     const within = leversOf(motionOf(applyFault(kestrel, named.fault))).map((l) => l.within);
@@ -76,7 +72,7 @@ describe('the lever of', () => {
 });
 
 it('two sets that share two members are one lever with four nodes', () => {
-  const motion = motionOf(ours('kestrel-three-speed.train.yaml'));
+  const motion = motionOf(ours('kestrel-three-speed'));
   const [lever, ...others] = compoundLevers(leversOf(motion));
   expect(others).toEqual([]);
   expect(lever?.within).toEqual(['front', 'rear']);
@@ -91,8 +87,7 @@ describe('straightness', () => {
   const seed = seedOfRun();
 
   it('in every gear of our trains every lever is straight, to the last digit', () => {
-    for (const file of readdirSync(path.join(ROOT, 'trains'))) {
-      if (!file.endsWith('.train.yaml')) continue;
+    for (const file of OURS) {
       const train = ours(file);
       const gears = train.ranges.flatMap((range) => range.gears);
       expect(leversOf(motionOf(train)).length, file).toBeGreaterThan(0);
@@ -106,7 +101,7 @@ describe('straightness', () => {
       const dice = new Dice(seed + k);
       const names = train.devices.filter(isFriction).map(({ name }) => name);
       const on = names.filter(() => dice.chance(0.3));
-      expect(bent(train, on), `SEED=${seed + k}, [${on}]:\n${trainText(train)}`).toEqual([]);
+      expect(bent(train, on), `SEED=${seed + k}, [${on}]: ${lineOf(train)}`).toEqual([]);
     }
   });
 });
@@ -131,14 +126,4 @@ function isStraight(
   return nodes.every(({ at }, k) => {
     return toText(plus(first, times(at, minus(last, first)))) === toText(speeds[k] as Rational);
   });
-}
-
-function ours(file: string): Train {
-  return read(readFileSync(path.join(ROOT, 'trains', file), 'utf8'));
-}
-
-function read(text: string): Train {
-  const { train, problems } = readTrain(text);
-  if (!train) throw new Error(JSON.stringify(problems));
-  return train;
 }

@@ -1,44 +1,20 @@
-import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Train } from '../train/index.ts';
-import { readTrain } from '../trainfile/index.ts';
+import { trainOf } from '../../../test/line.ts';
+import { ours } from '../../../test/trains.ts';
 import { atWork, growlers, type Growler } from './index.ts';
 
-const trainOf = (text: string) => readTrain(text).train as Train;
-const kestrel = trainOf(
-  fs.readFileSync(
-    new URL('../../../trains/kestrel-three-speed.train.yaml', import.meta.url),
-    'utf8',
-  ),
-);
+const kestrel = ours('kestrel-three-speed');
 
 // An overdrive set ahead of twin sets on a common sun, as in many units; teeth invented.
-const AHEAD = trainOf(`holdturn: 1
-name: overdrive ahead
-input: in
-output: out
-sets:
-  o: { sun: 30, ring: 72, planets: 3 }
-  f: { sun: 34, ring: 74, planets: 4 }
-  r: { sun: 34, ring: 74, planets: 4 }
-joined: { in: [o.carrier], mid: [o.ring], shell: [f.sun, r.sun], out: [f.carrier, r.ring] }
-devices:
-  od clutch: { clutch: [o.sun, o.carrier] }
-  od brake: { brake: o.sun }
-  forward: { clutch: [mid, f.ring] }
-  direct: { clutch: [mid, shell] }
-  second: { brake: race }
-  second roller: { one-way: [shell, race], lets: clockwise }
-  low: { brake: r.carrier }
-  low roller: { one-way: [r.carrier, case], lets: clockwise }
-ranges:
-  D:
-    "1": [forward, od clutch]
-    "2": [forward, second, od clutch]
-    "3": [forward, second, direct, od clutch]
-    "4": [forward, second, direct, od brake]
-  R: { "R": [direct, low, od clutch] }
-`);
+const AHEAD = trainOf(`
+  o 30:72 x3; f 34:74 x4; r 34:74 x4; in shaft = o.carrier; mid = o.ring; shell = f.sun + r.sun;
+  out drum = f.carrier + r.ring; od clutch joins o.sun + o.carrier; od brake holds o.sun;
+  forward joins mid + f.ring; direct joins mid + shell; second holds race;
+  second roller lets shell clockwise in race; low holds r.carrier; low roller lets r.carrier clockwise;
+  D 1 applies forward + od clutch; D 2 applies forward + second + od clutch;
+  D 3 applies forward + second + direct + od clutch; D 4 applies forward + second + direct + od brake;
+  R R applies direct + low + od clutch`);
 
 function gears(train: Train, named: string) {
   return named.split(', ').map((gear) => {

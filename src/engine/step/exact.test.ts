@@ -1,9 +1,9 @@
 import { afterEach, expect, it, vi } from 'vitest';
 import { randomTrain } from '../../../test/random-train.ts';
 import { Dice } from '../../../test/dice.ts';
+import { trainOf } from '../../../test/line.ts';
 import { inertiasOf } from '../inertia/index.ts';
 import { motionOf } from '../motion/index.ts';
-import { readTrain } from '../trainfile/index.ts';
 import { BoxedPivots } from './boxed.ts';
 import { Stepper } from './index.ts';
 
@@ -24,17 +24,9 @@ it('fractions find the motion that float64 finds', () => {
 });
 
 it('three on one reaction settle the speeds, and none takes more than it can', () => {
-  const { train } = readTrain(`
-holdturn: 1
-name: Shared
-input: drum
-output: other
-devices:
-  first brake: { brake: drum }
-  second brake: { brake: drum }
-  sprag: { one-way: [drum, case], lets: clockwise }
-`);
-  if (!train) throw new Error('no train');
+  const train = trainOf(
+    'in drum; out other; first brake holds drum; second brake holds drum; sprag lets drum clockwise',
+  );
   const stepper = new Stepper(motionOf(train), inertiasOf(train), ['drum']);
   for (const [first, second, torque, moves] of [
     [30, 20, -500, false], // the sprag holds that way, whatever it takes

@@ -1,14 +1,14 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { trainOf } from '../../../test/line.ts';
+import { ours } from '../../../test/trains.ts';
 import { flow, isSpan } from '../flow/index.ts';
 import { inertiasOf } from '../inertia/index.ts';
 import { toNumber } from '../linear/index.ts';
 import { motionOf } from '../motion/index.ts';
-import { type Train, gearsOf } from '../train/index.ts';
-import { readTrain } from '../trainfile/index.ts';
+import { gearsOf } from '../train/index.ts';
 import { Stepper } from './index.ts';
 
-const TWO = 'input: a\noutput: b\ndevices: { pack: { clutch: [a, b] } }\n';
+const TWO = 'in a; out b; pack joins a + b';
 
 describe('two inertias and a clutch', () => {
   // J. E. Shigley and C. R. Mischke, Mechanical Engineering Design, "Energy considerations" of
@@ -74,12 +74,12 @@ it('a device that sticks takes more until it slips', () => {
 });
 
 it('a band holds one way better', () => {
-  const text = 'input: drum\noutput: other\ndevices: { band: { band: drum } }\n';
+  const line = 'in drum; out other; band holds drum';
   for (const [push, held] of [
     [30, true],
     [-30, false],
   ] as const) {
-    const { stepper } = moving(text, { drum: 0.1, other: 1 }, ['drum']);
+    const { stepper } = moving(line, { drum: 0.1, other: 1 }, ['drum']);
     stepper.pushing[0] = 20; // as it drags the drum clockwise
     stepper.pulling[0] = 50;
     stepper.torque[0] = push;
@@ -89,10 +89,9 @@ it('a band holds one way better', () => {
 });
 
 describe('a one-way clutch', () => {
-  const text =
-    'input: inner\noutput: outer\ndevices: { roller: { one-way: [inner, outer], lets: clockwise } }\n';
+  const line = 'in inner; out outer; roller lets inner clockwise in outer';
   it('over-runs one way and holds the other, and hands on what it holds', () => {
-    const { stepper } = moving(text, { inner: 1, outer: 3 }, ['inner']);
+    const { stepper } = moving(line, { inner: 1, outer: 3 }, ['inner']);
     stepper.torque[0] = 8;
     for (let k = 0; k < 100; k++) stepper.step(1e-3);
     expect([stepper.speed('inner'), stepper.speed('outer')]).toEqual([expect.closeTo(0.8, 12), 0]);
@@ -105,7 +104,7 @@ describe('a one-way clutch', () => {
   });
 
   it('slips back where its strength ends', () => {
-    const { stepper } = moving(text, { inner: 1, outer: 3 }, ['inner']);
+    const { stepper } = moving(line, { inner: 1, outer: 3 }, ['inner']);
     stepper.pushing[0] = 5;
     stepper.torque[0] = -8;
     stepper.step(1e-3);
@@ -156,7 +155,7 @@ it('a drive of the four-speed is the same to the last bit, on every run and mach
 });
 
 it('refuses what has no inertia behind it, and friction without an end', () => {
-  const { train } = readTrain(`holdturn: 1\nname: Two\n${TWO}`) as { train: Train };
+  const train = trainOf(TWO);
   const inertias = inertiasOf(train, new Map([['a', 0]]));
   expect(() => new Stepper(motionOf(train), inertias, ['b'])).toThrow('some motion: a');
   const { stepper } = moving(TWO, { a: 1, b: 1 }, ['a']);
@@ -201,19 +200,13 @@ function hashOf(numbers: Float64Array): string {
   return (hash >>> 0).toString(16);
 }
 
-function ours(name: string): Train {
-  const file = new URL(`../../../trains/${name}.train.yaml`, import.meta.url);
-  return readTrain(readFileSync(file, 'utf8')).train as Train;
-}
-
 function moving(
-  text: string,
+  line: string,
   kgm2: Readonly<Record<string, number>>,
   ports: readonly string[],
   start: Readonly<Record<string, number>> = {},
 ): { readonly stepper: Stepper } {
-  const { train, problems } = readTrain(`holdturn: 1\nname: By hand\n${text}`);
-  if (!train) throw new Error(JSON.stringify(problems));
+  const train = trainOf(line);
   const inertias = inertiasOf(train, new Map(Object.entries(kgm2)));
   const stepper = new Stepper(motionOf(train), inertias, ports);
   if (Object.keys(start).length > 0) stepper.start(new Map(Object.entries(start)));

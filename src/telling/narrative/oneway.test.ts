@@ -1,21 +1,15 @@
 import { describe, expect, it } from 'vitest';
 import { applyFault } from '../../engine/faults/index.ts';
 import { hand } from '../../engine/hand/index.ts';
-import type { OneWayClutch, Train, Way } from '../../engine/train/index.ts';
-import { readTrain } from '../../engine/trainfile/index.ts';
+import type { OneWayClutch, Way } from '../../engine/train/index.ts';
+import { trainOf } from '../../../test/line.ts';
 import { opposite, type Stand } from '../../asking/request/index.ts';
 import { freeWay, oneWayWords, sentences } from './index.ts';
 
-/** Two races and nothing else, so that either can be held. */
-const RACES = `
-holdturn: 1
-name: A one-way clutch in the hands
-input: inner race
-output: outer race
-devices:
-  sprag: { one-way: [inner race, outer race], lets: clockwise }
-`;
-const train = readTrain(RACES).train as Train;
+// Two races and nothing else, so that either can be held.
+const train = trainOf(
+  'in inner race; out outer race; sprag lets inner race clockwise in outer race',
+);
 const sprag = train.devices[0] as OneWayClutch;
 
 const STANDS: readonly Required<Omit<Stand, 'ends'>>[] = (['input', 'output'] as const).flatMap(
