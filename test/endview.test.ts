@@ -9,6 +9,7 @@ import { anglesBy, engagedIn, meshesOf, worstMeeting } from './mesh.ts';
 import { polygonOf, standing } from './outline.ts';
 import { randomTrain } from './random-train.ts';
 import { OURS, ours } from './trains.ts';
+import { Tally } from './tally.ts';
 
 const seed = seedOfRun();
 const views = OURS.map(ours).flatMap((train) =>
@@ -108,16 +109,19 @@ describe('sets of all kinds mesh', () => {
 
   it(`by chance (seed ${seed})`, () => {
     const dice = new Dice(seed);
+    const tally = new Tally({ plain: 12, pair: 4, stepped: 2, sharing: 3, wheels: 3 });
     for (let k = 0; k < 25; k++) {
       const built = randomTrain(seed + k);
       for (const { name, kind } of built.sets) {
         if (kind === 'bevel') continue;
+        tally.met(kind);
         const view = endView(built, name) as EndView;
         const { overlap, gap } = worst(built, view, 2, dice);
         expect(overlap, `train ${seed + k}, ${name}`).toBeLessThan(OVERLAP);
         expect(gap, `train ${seed + k}, ${name}`).toBeLessThan(GAP);
       }
     }
+    tally.enough();
   });
 });
 

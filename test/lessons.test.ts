@@ -30,6 +30,7 @@ import {
 } from '../src/telling/narrative/index.ts';
 import cases from './published/cases.json' with { type: 'json' };
 import { randomTrain } from './random-train.ts';
+import { Tally } from './tally.ts';
 
 const names = readdirSync('trains').flatMap((file) => /^(.*)\.train\.yaml$/.exec(file)?.[1] ?? []);
 const ours = new Map(names.map((name) => [name, readOurs(name)]));
@@ -65,6 +66,7 @@ describe('the right choice', () => {
 
   // All torques on a train add up to nothing: what the case takes is output less input. Beside
   // gear pairs, whose shafts push on the case too, that is no one member's.
+  const tally = new Tally({ summed: 30 });
   it.each(names.filter((name) => trainOf(name).pairs.length === 0))(
     'of %s takes reactions that are output less input',
     (name) => {
@@ -78,6 +80,7 @@ describe('the right choice', () => {
             return setting.gear?.range === range && setting.gear.gear === gear.name;
           });
           if (!ratio || asked.length === 0 || asked.length < reactions.length) continue;
+          tally.met('summed');
           const sum = asked.reduce((total, question) => {
             const right = rightOf(question);
             if (right.answer !== 'torque') throw new Error('no torque');
@@ -89,6 +92,7 @@ describe('the right choice', () => {
       }
     },
   );
+  it('in many gears', () => tally.enough());
 });
 
 describe('choices', () => {

@@ -25,6 +25,7 @@ import { FloatCone } from './floatcone.ts';
 import { lineOf } from './lineof.ts';
 import { type FloatProgramme, inFloats, loadPeers, type Peer } from './peers.ts';
 import { randomTrain } from './random-train.ts';
+import { Tally } from './tally.ts';
 
 const TRAINS = tries(600);
 const seed = seedOfRun();
@@ -67,7 +68,7 @@ function makeCase(number: number): Omit<Case, 'flow'> {
 }
 
 test(`general-purpose solvers agree with the exact one on its own programmes (SEED=${seed})`, () => {
-  const met = new Map<string, number>();
+  const tally = new Tally({ driving: 120, neutral: 180, 'tied up': 300 });
   onEveryCase(({ train, on, flow: { drive, coast, output } }) => {
     const motion = motionOf(train);
     for (const [working, question] of [
@@ -76,15 +77,14 @@ test(`general-purpose solvers agree with the exact one on its own programmes (SE
     ] as const) {
       const programme = inFloats(pose(motion, question).programme);
       agree(programme, reluctance(working, working === drive));
-      met.set(working.state, (met.get(working.state) ?? 0) + 1);
+      tally.met(working.state);
     }
   });
-  for (const state of ['driving', 'neutral', 'tied up'])
-    expect(met.get(state)).toBeGreaterThan(100);
+  tally.enough();
 });
 
 test(`and on programmes built from the teeth, without the engine (SEED=${seed})`, () => {
-  let reverses = 0;
+  const tally = new Tally({ driving: 50, reverse: 3 }); // hundreds of reverse stand in travel.test.ts
   onEveryCase(({ train, on, flow: { drive, coast, output } }) => {
     const cone = new FloatCone(train, on);
     const under = cone.reluctant(train.input, train.output);
@@ -92,15 +92,14 @@ test(`and on programmes built from the teeth, without the engine (SEED=${seed})`
     // A gear that drives its output anticlockwise coasts that way.
     const speed = drive.ratio && 1 / toNumber(drive.ratio);
     const way = (speed ?? (output === 'clockwise' ? 1 : -1)) < 0 ? -1 : 1;
-    if (speed !== undefined && way < 0) reverses++;
+    if (speed !== undefined) tally.met(way < 0 ? 'reverse' : 'driving');
     agree(cone.reluctant(train.output, train.input, way), reluctance(coast, false));
   });
-  expect(reverses).toBeGreaterThan(0); // hundreds stand in travel.test.ts
+  tally.enough();
 });
 
 test(`they agree on how far each member is free, and on what has no limit (SEED=${seed})`, () => {
-  let limitless = 0;
-  let settled = 0;
+  const tally = new Tally({ limitless: 100, settled: 350 });
   onEveryCase(({ train, on, flow: { drive, coast, output }, dice }) => {
     const cone = new FloatCone(train, on);
     const working = dice.chance(0.5) ? drive : coast;
@@ -119,16 +118,15 @@ test(`they agree on how far each member is free, and on what has no limit (SEED=
       ];
       agree(cone.least(name, 1, motion), from);
       agree(cone.least(name, -1, motion), to === null ? null : 0 - to);
-      if (from === null || to === null) limitless++;
-      if (from === to && from !== null) settled++;
+      if (from === null || to === null) tally.met('limitless');
+      else if (from === to) tally.met('settled');
     }
   });
-  expect(limitless).toBeGreaterThan(100);
-  expect(settled).toBeGreaterThan(100);
+  tally.enough();
 });
 
 test(`the float path agrees in every combination of devices (SEED=${seed})`, () => {
-  let states = 0;
+  const tally = new Tally({ states: 12_000, ratios: 500 });
   for (let k = 0; k < TRAINS / 4; k++) {
     const train = randomTrain(seed + k);
     const { drive, driveSpeed, coast, inReverse } = sweep(motionOf(train));
@@ -138,18 +136,19 @@ test(`the float path agrees in every combination of devices (SEED=${seed})`, () 
       expect(STATES[coast[mask] as number], where).toBe(gear.coast);
       expect(STATES[inReverse[mask] as number], where).toBe(gear.inReverse ?? gear.coast);
       if (gear.ratio !== undefined) {
+        tally.met('ratios');
         const speed = 1 / toNumber(gear.ratio);
         const off = Math.abs((driveSpeed[mask] as number) - speed);
         expect(off, where).toBeLessThanOrEqual(1e-9 * Math.abs(speed));
       }
-      states += 3;
+      tally.met('states', 3);
     }
   }
-  expect(states).toBeGreaterThan(10_000);
+  tally.enough();
 });
 
 test(`and in how far a form can go where rows hold (SEED=${seed})`, () => {
-  let unsure = 0;
+  const tally = new Tally({ sure: 150, 'no motion': 130, unsure: 0 });
   onEveryCase(({ train, on }) => {
     const motion = motionOf(train);
     const { programme } = pose(motion, {
@@ -162,6 +161,7 @@ test(`and in how far a form can go where rows hold (SEED=${seed})`, () => {
     try {
       const found = floatExtremes(columns, rows, forms, motion.base);
       const wanted = exact.map(({ least, greatest }) => [bound(least, 1), bound(greatest, -1)]);
+      tally.met(found ? 'sure' : 'no motion');
       if (found === undefined) expect(wanted.flat().every((end) => end === undefined)).toBe(true);
       found?.forEach(({ least, greatest }, k) => {
         expect(wanted[k]?.[0]).toBeCloseTo(least, 9);
@@ -169,10 +169,11 @@ test(`and in how far a form can go where rows hold (SEED=${seed})`, () => {
       });
     } catch (error) {
       if (!(error instanceof Unsure)) throw error;
-      unsure++;
+      tally.met('unsure');
     }
   });
-  expect(unsure).toBeLessThan(TRAINS / 20);
+  expect(tally.count('unsure')).toBeLessThan(TRAINS / 20);
+  tally.enough();
 });
 
 /** The exact bound as a float; infinite for no limit, undefined where the rows cannot hold. */

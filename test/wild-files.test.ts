@@ -2,9 +2,9 @@ import fs from 'node:fs';
 import { expect, test } from 'vitest';
 import { readPractice } from '../src/engine/practice/index.ts';
 import { inquire, readSeen } from '../src/engine/suspects/index.ts';
-import type { Train } from '../src/engine/train/index.ts';
-import { readTrain } from '../src/engine/trainfile/index.ts';
 import { seedOfRun, tries } from './dice.ts';
+import { Tally } from './tally.ts';
+import { ours } from './trains.ts';
 import { wildText } from './wild-text.ts';
 
 const TRIES = tries(1000);
@@ -16,21 +16,24 @@ function kept(file: string): string {
 
 test(`a damaged practice file has a practice or an error, never a throw (SEED=${seed})`, () => {
   const good = [kept('experience.yaml')];
+  const tally = new Tally({ read: 70, told: 400 });
   for (let k = 0; k < TRIES; k++) {
     const { practice, problems } = readPractice(wildText(seed + k, good));
     expect(practice !== undefined || problems.length > 0, `SEED=${seed + k}`).toBe(true);
+    tally.met(problems.length > 0 ? 'told' : 'read');
   }
+  tally.enough();
 });
 
 test(`damaged observations are read or told, never a throw (SEED=${seed})`, () => {
-  const { train } = readTrain(kept('trains/kestrel-three-speed.train.yaml'));
   const { practice } = readPractice(kept('experience.yaml'));
   if (!practice) throw new Error('our own practice is not read');
-  const inquiry = inquire(train as Train, practice);
+  const inquiry = inquire(ours('kestrel-three-speed'), practice);
   const good = [
     'D 1: slips\nL 1: drives\nL 2 coast: brakes\nR: drives, not sure\nfluid: burnt\n',
     '- turn rear.carrier clockwise, hold front.ring: turns\n- pressure: good\n- stall D: high\n',
   ];
+  const tally = new Tally({ read: 200, told: 400 });
   for (let k = 0; k < TRIES; k++) {
     const text = wildText(seed + k, good);
     const { observations, problems } = readSeen(text, inquiry);
@@ -38,5 +41,8 @@ test(`damaged observations are read or told, never a throw (SEED=${seed})`, () =
     // A comment, or the mark that begins or ends a document, says nothing.
     const said = text.replace(/#.*/g, '').replace(/^(?:---|\.\.\.)\s*$/gm, '');
     expect(told || !/[^\s#]/.test(said), `SEED=${seed + k}`).toBe(true);
+    if (observations.length > 0) tally.met('read');
+    if (problems.length > 0) tally.met('told');
   }
+  tally.enough();
 });

@@ -8,6 +8,7 @@ import { flow, isSpan } from '../flow/index.ts';
 import { fraction, ONE, plus, type Rational, times, toText, ZERO } from '../linear/index.ts';
 import { assemble, isFriction, type MemberName, type Train, appliedIn } from '../train/index.ts';
 import { hand, pull, type Pull, pulledTo, type PullWay } from './index.ts';
+import { Tally } from '../../../test/tally.ts';
 
 const seed = seedOfRun();
 const kestrel = ours('kestrel-three-speed');
@@ -54,6 +55,7 @@ describe('every train of ours and trains by chance', () => {
   const scenes = [...everyScene()];
 
   it('with nothing given a pull goes for ever just where hands find that it turns', () => {
+    const tally = new Tally({ turns: 500, blocked: 200, follows: 5000, free: 1500 });
     everywhere(scenes, (train, on, member) => {
       const found = pull(train, { on, hold: [], given: [], pull: member, from: new Map() }) as Pull;
       for (const [way, end] of [
@@ -62,25 +64,30 @@ describe('every train of ours and trains by chance', () => {
       ] as const) {
         const felt = hand(train, { hold: [], turn: member, way, on });
         expect(end.to).toEqual(felt.turns ? null : ZERO);
+        tally.met(felt.turns ? 'turns' : 'blocked');
         if (!felt.turns) continue;
         for (const [name, speed] of felt.moves) {
           const sign = way === 'clockwise' ? 1 : -1;
           const here = times(end.perTurn.get(name) ?? ZERO, fraction(sign));
+          tally.met(isSpan(speed) ? 'free' : 'follows');
           if (isSpan(speed)) expect(end.free).toContain(name);
           else expect([name, here]).toEqual([name, speed]);
         }
       }
     });
+    tally.enough();
   });
 
   it('with the input given, the load is where the pull of the output is nearest to rest', () => {
     // Hands know no road that ties several outputs.
     const alone = scenes.filter(({ train }) => !train.others);
     const ends = alone.map((scene) => ({ ...scene, members: [scene.train.output] }));
+    const tally = new Tally({ driving: 60, neutral: 10, 'tied up': 8 });
     everywhere(ends, (train, on) => {
       const { state, ratio, pose } = flow(train, on).drive;
       const given = [{ member: train.input, speed: ONE }];
       const found = pull(train, { on, hold: [], given, pull: train.output, from: pose });
+      tally.met(state);
       if (state === 'tied up') return expect(found).toBeUndefined();
       const { up, down } = found as Pull;
       const rests = (!up.to || up.to.num >= 0) && (!down.to || down.to.num <= 0);
@@ -89,9 +96,11 @@ describe('every train of ours and trains by chance', () => {
       const nearest = ratio.num > 0 ? down.to : up.to;
       return expect(nearest && toText(times(nearest, ratio))).toBe('1');
     });
+    tally.enough();
   });
 
   it('every row holds on the way, by a cone that shares no line with the engine', () => {
+    const tally = new Tally({ letting: 600, level: 5000 });
     everywhere(scenes, (train, on, member) => {
       const given = [{ member: train.input, speed: ONE }];
       const found = pull(train, { on, hold: [], given, pull: member });
@@ -100,14 +109,19 @@ describe('every train of ours and trains by chance', () => {
       for (const at of [speedsAt(found, found.up, 1), speedsAt(found, found.down, -1)]) {
         for (const line of cone.letting) {
           const value = sumOf(line, at);
-          if (value) expect(value.num).toBeGreaterThanOrEqual(0);
+          if (!value) continue;
+          tally.met('letting');
+          expect(value.num).toBeGreaterThanOrEqual(0);
         }
         for (const line of cone.level) {
           const value = sumOf(line, at);
-          if (value) expect(value).toEqual(ZERO);
+          if (!value) continue;
+          tally.met('level');
+          expect(value).toEqual(ZERO);
         }
       }
     });
+    tally.enough();
   });
 });
 

@@ -19,6 +19,7 @@ import {
 import { motionOf } from '../motion/index.ts';
 import { isFriction, type Train } from '../train/index.ts';
 import { compoundLevers, type Lever, leversOf } from './index.ts';
+import { Tally } from '../../../test/tally.ts';
 
 /** "sun 0, carrier 66/96, ring 1": the levers of a train, by the names that its sets know. */
 function levers(line: string): string[] {
@@ -96,22 +97,26 @@ describe('straightness', () => {
   });
 
   it('so is it in trains by chance, with some devices on', () => {
+    const tally = new Tally({ turning: 300, still: 150 });
     for (let k = 0; k < 100; k++) {
       const train = randomTrain(seed + k);
       const dice = new Dice(seed + k);
       const names = train.devices.filter(isFriction).map(({ name }) => name);
       const on = names.filter(() => dice.chance(0.3));
-      expect(bent(train, on), `SEED=${seed + k}, [${on}]: ${lineOf(train)}`).toEqual([]);
+      expect(bent(train, on, tally), `SEED=${seed + k}, [${on}]: ${lineOf(train)}`).toEqual([]);
     }
+    tally.enough();
   });
 });
 
 // The levers that some motion of a gear does not leave straight.
-function bent(train: Train, on: readonly string[]): string[] {
+function bent(train: Train, on: readonly string[], tally?: Tally<'turning' | 'still'>): string[] {
   const { drive, coast } = flow(train, on);
   const motion = motionOf(train);
   const all = [...leversOf(motion), ...compoundLevers(leversOf(motion))];
   return [drive.pose, coast.pose].flatMap((pose) => {
+    const turns = [...pose.values()].some(({ num }) => num !== 0);
+    tally?.met(turns ? 'turning' : 'still', all.length);
     return all.filter((lever) => !isStraight(lever, motion, pose)).map(told);
   });
 }

@@ -5,8 +5,10 @@ import { Base } from './base.ts';
 import type { Int } from './integer.ts';
 import { entry, type Row } from './programme.ts';
 import { toText } from './rational.ts';
+import { Tally } from '../../../test/tally.ts';
 
 test('a base leaves free just what its rows leave free', () => {
+  const tally = new Tally({ 'all tied': 80, 'some free': 450, 'rows in vain': 120 });
   fc.assert(
     fc.property(programmes(6, sparse, small), ({ meshes, width }) => {
       const base = new Base(width, meshes);
@@ -17,9 +19,12 @@ test('a base leaves free just what its rows leave free', () => {
         expect(toText(entry(point, base.free[j] as number))).toBe('1');
       });
       expect(base.free.length).toBe(width - rank(meshes, width));
+      tally.met(base.free.length === 0 ? 'all tied' : 'some free');
+      if (width - base.free.length < meshes.length) tally.met('rows in vain');
     }),
     { numRuns: 1000 },
   );
+  tally.enough();
 });
 
 // By plain elimination over BigInt, cross-multiplied.

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { demote } from './integer.ts';
 import * as exact from './rational.ts';
 import type { Rational } from './rational.ts';
+import { Tally } from '../../../test/tally.ts';
 
 const part = fc.oneof(
   fc.bigInt({ min: -30n, max: 30n }),
@@ -74,10 +75,12 @@ test('what toText writes, fromText reads', () => {
 });
 
 test('a float is the value itself to within a part in 2^52', () => {
+  const tally = new Tally({ nothing: 2, something: 450 });
   fc.assert(
     fc.property(rational, (a) => {
       const float = exact.toNumber(a);
       const [num, den] = parts(a);
+      tally.met(num === 0n ? 'nothing' : 'something');
       if (num === 0n) {
         expect(float).toBe(0);
         return;
@@ -91,6 +94,7 @@ test('a float is the value itself to within a part in 2^52', () => {
     }),
     { numRuns: 500 },
   );
+  tally.enough();
 });
 
 test('decimals are read exactly', () => {

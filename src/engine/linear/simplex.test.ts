@@ -22,6 +22,7 @@ import {
 } from './programme.ts';
 import { toNumber, toText } from './rational.ts';
 import { extremes, solve } from './simplex.ts';
+import { Tally } from '../../../test/tally.ts';
 
 test.each([
   [
@@ -93,7 +94,7 @@ test.each([2, 3, 5, 8])(
 );
 
 describe('every solution proves itself, whatever the programme', () => {
-  const met = new Map<string, number>();
+  const tally = new Tally({ optimal: 600, infeasible: 600, unbounded: 600 });
   test.each([
     ['small', programmes(6, sparse, small)],
     ['degenerate', programmes(7, fc.integer({ min: -1, max: 1 }), fc.constant(0))],
@@ -119,14 +120,11 @@ describe('every solution proves itself, whatever the programme', () => {
         rows: [...known, ...meshes.filter((row) => !known.includes(row)), ...own],
       };
       expect(checked(extended, known, width - 1).state, programmeText(extended)).toBe(plain.state);
-      met.set(plain.state, (met.get(plain.state) ?? 0) + 1);
+      tally.met(plain.state);
     });
     fc.assert(property, { numRuns: 1000 });
   });
-  test('and all three outcomes were met', () => {
-    for (const state of ['optimal', 'infeasible', 'unbounded'])
-      expect(met.get(state)).toBeGreaterThan(50);
-  });
+  test('and all three outcomes were met', () => tally.enough());
 });
 
 describe('the extremes of several forms over the same rows', () => {
@@ -158,6 +156,7 @@ describe('the extremes of several forms over the same rows', () => {
 
   // One table answers all the forms, one after the other: none may spoil the next.
   test('are what each form alone comes to, each with its proof', () => {
+    const tally = new Tally({ optimal: 600, infeasible: 600, unbounded: 600 });
     const property = fc.property(
       programmes(5, sparse, small),
       fc.array(fc.array(sparse, { minLength: 5, maxLength: 5 }), { minLength: 1, maxLength: 4 }),
@@ -176,11 +175,13 @@ describe('the extremes of several forms over the same rows', () => {
             proved(bound.programme, bound.solution);
             const alone = solve(bound.programme, base);
             expect(bound.solution.state, programmeText(bound.programme)).toBe(alone.state);
+            tally.met(alone.state);
           }
         });
       },
     );
     fc.assert(property, { numRuns: 1000 });
+    tally.enough();
   });
 });
 

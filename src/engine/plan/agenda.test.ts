@@ -9,6 +9,7 @@ import { readTrain } from '../trainfile/index.ts';
 import { agendaOf, subjectOf } from './agenda.ts';
 import { mistaken } from './mistakes.ts';
 import { type Felt, MOST_PARTS, plan, type Plan, type Step } from './index.ts';
+import { Tally } from '../../../test/tally.ts';
 
 const FOLDER = new URL('../../../trains/', import.meta.url);
 
@@ -350,20 +351,26 @@ describe('law', () => {
   const seed = seedOfRun();
 
   it(`a mistake is made, then caught, and can be until then (SEED=${seed})`, () => {
+    const tally = new Tally({ trains: 12, mistakes: 350, 'caught late': 150 });
     for (let its = seed; its < seed + 16; its++) {
       const train = withRandomTeardown(randomTrain(its), new Dice(its));
       if ((train.teardown?.length ?? 0) > MOST_PARTS) continue;
+      tally.met('trains');
       const { steps, mistakes } = plan(train) as Plan;
       expect(steps.map(({ number }) => number)).toEqual(steps.map((_, i) => i + 1));
       for (const { mistake, made, caught, until, open } of mistakes) {
         const name = `train ${its}: ${JSON.stringify(mistake)}`;
         expect(made, name).toBeLessThanOrEqual(Math.min(caught.step, open));
         expect(until, name).toBe(Math.max(caught.step, open));
+        tally.met('mistakes');
+        if (caught.step > made) tally.met('caught late');
       }
     }
+    tally.enough();
   });
 
   it(`the unit is turned over just where another end is up (SEED=${seed})`, () => {
+    const tally = new Tally({ steps: 180, 'turned over': 10 });
     for (let its = seed; its < seed + 16; its++) {
       const train = withRandomTeardown(randomTrain(its), new Dice(its));
       let up: string | undefined;
@@ -371,8 +378,10 @@ describe('law', () => {
         expect(step.does === 'turn over', `train ${its}, step ${step.number}`).toBe(
           up !== undefined && step.up !== undefined && step.up !== up,
         );
+        tally.met(step.does === 'turn over' ? 'turned over' : 'steps');
         ({ up } = step);
       }
     }
+    tally.enough();
   });
 });

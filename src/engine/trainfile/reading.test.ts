@@ -5,6 +5,7 @@ import { randomTrain } from '../../../test/random-train.ts';
 import { type GearSet, setGearing } from '../train/index.ts';
 import { readTrain, trainText } from './index.ts';
 import { partsOf } from './parts.ts';
+import { Tally } from '../../../test/tally.ts';
 
 const TRAINS = new URL('../../../trains/', import.meta.url);
 const trains = readdirSync(TRAINS)
@@ -279,6 +280,7 @@ describe('hostile text', () => {
       '1e999',
     ];
     const texts = [EVERYTHING, ...trains.map(([, text]) => text)];
+    const tally = new Tally({ train: 150, error: 1000 });
     for (let turn = 0; turn < 2_000; turn++) {
       let text = dice.pick(texts);
       for (let cuts = dice.whole(1, 4); cuts > 0; cuts--) {
@@ -292,6 +294,8 @@ describe('hostile text', () => {
       const said = `seed ${seed}, turn ${turn}:\n${text}`;
       const { train, problems } = readOrShow(text, said);
       expect(train === undefined, said).toBe(problems.some(({ severity }) => severity === 'error'));
+      tally.met(train ? 'train' : 'error');
     }
+    tally.enough();
   });
 });

@@ -15,6 +15,7 @@ import {
 import type { Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import { diagnose, placeOf, type Stopped, triageOf } from './index.ts';
+import { Tally } from '../../../test/tally.ts';
 
 const here = (file: string) =>
   fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
@@ -228,6 +229,7 @@ describe('what is proposed', () => {
   });
 
   it('is never what was made, whatever was seen: twenty jobs by chance', () => {
+    const tally = new Tally({ offered: 30 });
     const seed = seedOfRun();
     const dice = new Dice(seed);
     for (let job = 0; job < 20; job++) {
@@ -238,8 +240,10 @@ describe('what is proposed', () => {
       });
       const made = new Set(observations.map(({ test }) => baseText(test)));
       const { offered } = counsel(observations);
+      tally.met('offered', offered.length);
       const again = offered.map(baseText).filter((text) => made.has(text) && text !== 'selector');
       expect(again, `seed ${seed}, job ${job}`).toEqual([]);
     }
+    tally.enough();
   });
 });

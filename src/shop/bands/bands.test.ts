@@ -5,6 +5,7 @@ import type { BandSetting } from '../../engine/train/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import { type Length, lengthFrom } from '../length/index.ts';
 import { judgeBand, readBands } from './index.ts';
+import { Tally } from '../../../test/tally.ts';
 
 // Invented bands: one with a screw, one whose rod sets it.
 const SCREW: BandSetting = {
@@ -62,6 +63,7 @@ describe('a band with a rod', () => {
       minLength: 1,
       maxLength: 8,
     });
+    const tally = new Tally({ chosen: 50, kept: 100 });
     fc.assert(
       fc.property(shelves, fc.array(um, { minLength: 1, maxLength: 4 }), (sizes, reads) => {
         const shelf = {
@@ -77,6 +79,7 @@ describe('a band with a rod', () => {
           one.selection,
           one.remarks,
         ]);
+        tally.met(one.selection ? 'chosen' : 'kept');
         if (!one.selection) return;
         const mean = reads.reduce((a, b) => a + b, 0) / reads.length;
         const off = sizes.map((tenths) => Math.abs(mean + 61_000 - 100 * tenths - 3200));
@@ -85,6 +88,7 @@ describe('a band with a rod', () => {
       }),
       { seed: 5, numRuns: 200 },
     );
+    tally.enough();
   });
 });
 

@@ -5,6 +5,7 @@ import type { Pack, Train } from '../../engine/train/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import { digitsIn, type Length, lengthFrom } from '../length/index.ts';
 import { judgePack, readReadings } from './index.ts';
+import { Tally } from '../../../test/tally.ts';
 
 // An invented pack; each case changes it, or its readings, in a word or two.
 const PLATES = `[{ kind: steel, thickness: 1.80 mm }, { kind: friction, thickness: 2.10 mm }, \
@@ -249,6 +250,7 @@ describe('the selection', () => {
   it('is the best of the shelf, and the second the best of the others', () => {
     const hundredths = fc.integer({ min: 300, max: 700 });
     const shelves = fc.uniqueArray(hundredths, { minLength: 2, maxLength: 8 });
+    const tally = new Tally({ chosen: 280 });
     fc.assert(
       fc.property(hundredths, shelves, fc.integer({ min: 1, max: 500 }), (fitted, sizes, gap) => {
         const text = (h: number) => `${(h / 100).toFixed(2)} mm`;
@@ -261,6 +263,7 @@ describe('the selection', () => {
         const feeler = [lengthFrom(text(gap)) as Length];
         const { selection, remarks: said } = judgePack(pack, { device: 'brake', feeler });
         if (said.some(({ remark }) => remark === 'other unit')) return;
+        tally.met('chosen');
         const off = (size: number) => Math.abs(gap + fitted - size - 70);
         const ranked = sizes.toSorted((a, b) => off(a) - off(b) || b - a);
         const chosen = [selection?.best, selection?.second].map(
@@ -270,6 +273,7 @@ describe('the selection', () => {
       }),
       { seed: 5, numRuns: 300 },
     );
+    tally.enough();
   });
 });
 

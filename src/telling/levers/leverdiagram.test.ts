@@ -1,21 +1,21 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import path from 'node:path';
 import { expect, it } from 'vitest';
 import { type Flow, flow } from '../../engine/flow/index.ts';
 import { compoundLevers, leversOf } from '../../engine/lever/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { motionOf } from '../../engine/motion/index.ts';
 import { isFriction, type Train } from '../../engine/train/index.ts';
-import { readTrain, trainText } from '../../engine/trainfile/index.ts';
 import { Dice, seedOfRun } from '../../../test/dice.ts';
+import { lineOf } from '../../../test/lineof.ts';
 import { randomTrain } from '../../../test/random-train.ts';
-import { ROOT } from '../../../test/sources.ts';
 import { type Scene, SIZE, widthOf } from '../scene/index.ts';
 import { speedAt, leverDiagram, leverScene } from '../levers/index.ts';
+import { Tally } from '../../../test/tally.ts';
+import { OURS, ours } from '../../../test/trains.ts';
 
 const seed = seedOfRun();
 
 it('arms on paper are as the levers, whatever the width', () => {
+  const tally = new Tally({ levers: 150 });
   everywhere((train) => {
     const arms = compoundLevers(leversOf(motionOf(train))).map(({ nodes }) => {
       return nodes.map(({ at }) => toNumber(at));
@@ -34,11 +34,14 @@ it('arms on paper are as the levers, whatever the width', () => {
         expect(ends.some((drawnAt) => close(drawnAt, at) || close(drawnAt, back))).toBe(true);
       }
       expect(drawn).toHaveLength(arms.length);
+      tally.met('levers', drawn.length);
     }
   });
+  tally.enough();
 });
 
 it('names lie on no name and on no axis, and all is on the sheet', () => {
+  const tally = new Tally({ names: 600, 'beside an axis': 5000 });
   everywhere((train) => {
     for (const width of WIDTHS) {
       const { levers, width: wide, height } = leverDiagram(train, width);
@@ -49,6 +52,7 @@ it('names lie on no name and on no axis, and all is on the sheet', () => {
         return { left, right: left + room, top: nameY - 13, foot: nameY + (names.length - 1) * 20 };
       });
       boxes.forEach((box, k) => {
+        tally.met('names');
         expect(box.foot).toBeLessThanOrEqual(height);
         expect(nodes[k]?.x).toBeLessThanOrEqual(wide);
         for (const other of boxes.slice(k + 1)) {
@@ -57,15 +61,18 @@ it('names lie on no name and on no axis, and all is on the sheet', () => {
         }
         nodes.forEach(({ x, anchor, nameY, names }) => {
           if (anchor === 'middle') return;
+          tally.met('beside an axis');
           const low = nameY + (names.length - 1) * 20;
           expect(x <= box.left || x >= box.right || low < box.top).toBe(true);
         });
       });
     }
   });
+  tally.enough();
 });
 
 it('every member of a set or device has a node, at its speed', () => {
+  const tally = new Tally({ 'at rest': 180, turning: 130 });
   everywhere((train, on) => {
     const { assembly } = motionOf(train);
     const { pose, speeds } = (flow(train, on) satisfies Flow).drive;
@@ -80,10 +87,13 @@ it('every member of a set or device has a node, at its speed', () => {
       const own = nodes.filter(({ member }) => member === label);
       expect(own.length, label).toBeGreaterThan(0);
       for (const { y } of own) {
-        expect(speedAt(scale, shown, y)).toBeCloseTo(floats.get(label) ?? 0, 9);
+        const speed = floats.get(label) ?? 0;
+        expect(speedAt(scale, shown, y)).toBeCloseTo(speed, 9);
+        tally.met(speed === 0 ? 'at rest' : 'turning');
       }
     }
   });
+  tally.enough();
 });
 
 function nodesOf({ marks }: Scene): { member: string; y: number }[] {
@@ -97,18 +107,16 @@ function nodesOf({ marks }: Scene): { member: string; y: number }[] {
 const WIDTHS = [1000, 400];
 
 function everywhere(holds: (train: Train, on: readonly string[]) => void): void {
-  for (const file of readdirSync(path.join(ROOT, 'trains'))) {
-    if (!file.endsWith('.train.yaml')) continue;
-    const { train } = readTrain(readFileSync(path.join(ROOT, 'trains', file), 'utf8'));
-    if (!train) throw new Error(`${file} does not read`);
-    attempt(train, train.ranges[0]?.gears[0]?.on ?? [], file);
+  for (const name of OURS) {
+    const train = ours(name);
+    attempt(train, train.ranges[0]?.gears[0]?.on ?? [], name);
   }
   for (let k = 0; k < 60; k++) {
     const train = randomTrain(seed + k);
     const dice = new Dice(seed + k);
     const names = train.devices.filter(isFriction).map(({ name }) => name);
     const on = names.filter(() => dice.chance(0.3));
-    attempt(train, on, `SEED=${seed + k}, [${on}] on:\n${trainText(train)}`);
+    attempt(train, on, `SEED=${seed + k}, [${on}] on: ${lineOf(train)}`);
   }
 
   function attempt(train: Train, on: readonly string[], name: string): void {
