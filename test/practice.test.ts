@@ -84,7 +84,8 @@ describe('hand checks that need no air, on a twin-set train (common practice, no
   const train = trainOf(`
     front 30:66 x3; rear 30:66 x3; in turbine shaft; out counter gear; sun shell = front.sun + rear.sun;
     main shaft = front.carrier + rear.ring + counter gear; forward clutch joins turbine shaft + front.ring;
-    direct clutch joins turbine shaft + sun shell; intermediate band holds sun shell; second brake holds second race;
+    direct clutch joins turbine shaft + sun shell; intermediate band holds sun shell;
+    second brake holds second race;
     second roller lets sun shell clockwise in second race; low brake holds rear.carrier;
     low sprag lets rear.carrier clockwise`);
   const backwards = applyFault(train, { what: 'one-way', device: 'low sprag', is: 'backwards' });

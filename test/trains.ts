@@ -18,7 +18,6 @@ export function ours(name: string): Train {
   return train;
 }
 
-/** The text of its file. */
-export function textOf(name: string): string {
+function textOf(name: string): string {
   return readFileSync(path.join(FOLDER, `${name}.train.yaml`), 'utf8');
 }
