@@ -51,7 +51,7 @@ async function firstGear(): Promise<Record<string, number>> {
   const train = read(FOUR_SPEED);
   const motion = motionOf(train);
   const question = underPower(train, ['forward clutch']);
-  const { programme } = pose(motion, question);
+  const programme = pose(motion, question);
   const exact = solve(programme, motion.base);
   prove(programme, exact);
   const reduced = inFreeCoordinates(programme, motion.base);

@@ -4,7 +4,15 @@
  */
 export type { Coast, Travel, End, Port, Course } from './engine/flow/index.ts';
 export type { Base, Reduced, Form, Row, Vector } from './engine/linear/index.ts';
-export type { DeviceRows, Motion, Given } from './engine/motion/index.ts';
+export type {
+  DeviceRow,
+  DeviceRows,
+  GivenRow,
+  MeshRow,
+  Motion,
+  Given,
+  SizeRow,
+} from './engine/motion/index.ts';
 export type { Part as PartAtWork } from './engine/noise/index.ts';
 export type { Doing } from './engine/plan/index.ts';
 export type {

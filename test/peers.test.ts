@@ -75,7 +75,7 @@ test(`general-purpose solvers agree with the exact one on its own programmes (SE
       [drive, underPower(train, on)],
       [coast, coasting(train, on, output)],
     ] as const) {
-      const programme = inFloats(pose(motion, question).programme);
+      const programme = inFloats(pose(motion, question));
       agree(programme, reluctance(working, working === drive));
       tally.met(working.state);
     }
@@ -151,7 +151,7 @@ test(`and in how far a form can go where rows hold (SEED=${seed})`, () => {
   const tally = new Tally({ sure: 150, 'no motion': 130, unsure: 0 });
   onEveryCase(({ train, on }) => {
     const motion = motionOf(train);
-    const { programme } = pose(motion, {
+    const programme = pose(motion, {
       on: new Set(on),
       given: [{ member: train.input, speed: ONE }],
     });

@@ -1,6 +1,6 @@
 import { coasting, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import { FloatTable, type Form, toNumber, Unsure } from '../linear/index.ts';
-import { type Motion, tiesOf } from '../motion/index.ts';
+import { type Motion, tieRows } from '../motion/index.ts';
 import { judge, speedAt, type Verdict } from '../reckon/index.ts';
 import { isApplied, outputsOf } from '../train/index.ts';
 import { namesOf } from './mask.ts';
@@ -75,7 +75,7 @@ class Walk {
     const locked = motion.devices.filter(({ whenOff }) => whenOff?.sense === '=');
     this.friction = friction.length;
     this.oneWays = oneWays.length;
-    const ties = tiesOf(motion, { tied: outputsOf(motion.train) });
+    const ties = tieRows(motion, outputsOf(motion.train));
     const always = [...locked.map(({ slip }) => slip), ...ties];
     const width = motion.base.free.length;
     const rows = 2 + oneWays.length + friction.length + always.length;

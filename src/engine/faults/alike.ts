@@ -1,5 +1,4 @@
-import type { Row } from '../linear/index.ts';
-import type { Motion } from '../motion/index.ts';
+import type { DeviceRow, Motion } from '../motion/index.ts';
 import { reachOf } from './reach.ts';
 
 /**
@@ -40,14 +39,12 @@ export class Alike {
 
 // A letter a device: which row it has, if any.
 function rowsOf({ devices }: Motion, on: readonly string[]): string {
-  const letter = (row: Row | undefined, first: Row['coef'][number] | undefined) => {
+  const letter = (row: DeviceRow | undefined) => {
     if (!row) return '-';
     if (row.sense === '=') return '=';
-    return row.coef[0] === first ? '>' : '<';
+    return row.pushes > 0 ? '>' : '<';
   };
   return devices
-    .map(({ device, slip, whenOn, whenOff }) => {
-      return letter(on.includes(device.name) ? whenOn : whenOff, slip.coef[0]);
-    })
+    .map(({ device, whenOn, whenOff }) => letter(on.includes(device.name) ? whenOn : whenOff))
     .join('');
 }

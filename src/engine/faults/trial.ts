@@ -1,6 +1,6 @@
-import { coasting, observe, ratioOf, stateOf, underPower, vehicleOf } from '../flow/index.ts';
+import { coasting, ratioOf, stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import type { Motion } from '../motion/index.ts';
-import { judge, type Quantity, type Verdict } from '../reckon/index.ts';
+import { judge, observe, type Quantity, type Verdict } from '../reckon/index.ts';
 import type { MemberName, Way } from '../train/index.ts';
 import { Alike } from './alike.ts';
 import type { Outcome } from './answer.ts';
@@ -59,5 +59,5 @@ function outcomeOf(verdict: Verdict, turned: 'input' | 'output'): Outcome {
 }
 
 function speedsOf(verdict: Verdict): Speeds {
-  return verdict.turns ? observe(verdict).members : new Map();
+  return observe(verdict).members;
 }

@@ -1,7 +1,6 @@
 import type { Rational } from '../linear/index.ts';
 import type { Quantity } from '../reckon/index.ts';
 import type { MemberName, Way } from '../train/index.ts';
-import type { Efficiency } from './efficiency.ts';
 import type { Fact } from './fact.ts';
 import type { Course } from './vehicle.ts';
 
@@ -68,6 +67,11 @@ export interface Working {
   /** The reasons, in the order in which the load travels. */
   readonly facts: readonly Fact[];
 }
+
+/** 'self-locking': with these losses no torque at the driving end turns the train. */
+export type Efficiency =
+  | { readonly state: 'runs'; readonly value: Rational }
+  | { readonly state: 'self-locking'; readonly value?: Rational };
 
 export type DeviceState = 'applied' | 'released' | 'holding' | 'over-running' | 'free';
 

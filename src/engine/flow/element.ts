@@ -1,8 +1,14 @@
-import { opposite, type Rational, ZERO } from '../linear/index.ts';
+import { equal, opposite, type Rational, signOf, ZERO } from '../linear/index.ts';
 import type { Motion } from '../motion/index.ts';
-import { isSpan, isZero, type Port, type Quantity, stretched } from '../reckon/index.ts';
-import type { Device, MemberName, Way } from '../train/index.ts';
-import type { Carried } from './carried.ts';
+import {
+  isSpan,
+  isZero,
+  type Observed,
+  type Quantity,
+  stretched,
+  type Torques,
+} from '../reckon/index.ts';
+import { CASE, type Device, type MemberName, type Way } from '../train/index.ts';
 
 /**
  * A thing that hands load from body to body: a set (or sets that share planets), a gear pair
@@ -16,50 +22,69 @@ export interface Element {
 
 /** What an element puts on a body. */
 export interface Touch {
+  /** The name under which the element knows the body. */
   readonly member: MemberName;
-  readonly body: number;
+  /** The body, by its label. */
+  readonly body: MemberName;
   readonly torque: Quantity;
   /** The same in the certificate's way of carrying the load: settled. */
   readonly point: Rational;
+  /** The body's in the certificate's motion. */
+  readonly speed: Rational;
 }
 
 const MINUS_ONE: Rational = { num: -1, den: 1 };
 
 /** The loaded elements in the order of the file: sets, gear pairs, devices. */
-export function elementsOf(motion: Motion, ports: readonly Port[], carried: Carried): Element[] {
+export function elementsOf(
+  { assembly, devices }: Motion,
+  { pose }: Observed,
+  torques: Torques,
+  proved: Torques<Rational>,
+): Element[] {
+  const touch = (member: MemberName, torque: Quantity, point: Rational): Touch => {
+    const body = assembly.bodies[assembly.bodyOf(member) as number]?.label as MemberName;
+    return { member, body, torque, point, speed: pose.get(body) ?? ZERO };
+  };
   const boxes = new Map<string, Touch[]>();
-  ports.forEach(({ within, member, body }, k) => {
-    const touch = {
-      member,
-      body,
-      torque: carried.ports[k] ?? ZERO,
-      point: carried.point.ports[k] ?? ZERO,
-    };
-    if (isZero(touch.torque)) return;
-    const box = boxes.get(within);
-    if (box) box.push(touch);
-    else boxes.set(within, [touch]);
-  });
+  for (const [port, torque] of torques.ports) {
+    if (isZero(torque)) continue;
+    const box = boxes.get(port.within) ?? [];
+    boxes.set(port.within, box);
+    box.push(touch(port.member, torque, proved.ports.get(port) as Rational));
+  }
   const elements: Element[] = [...boxes].map(([name, touches]) => ({ name, touches }));
-  motion.devices.forEach(({ device }, d) => {
-    const point = carried.point.devices[d] ?? ZERO;
-    const torque = carried.devices[d] ?? ZERO;
-    if (isZero(torque)) return;
-    const label = (member: MemberName) => {
-      const body = motion.assembly.bodyOf(member) as number;
-      return { member: motion.assembly.bodies[body]?.label ?? member, body };
-    };
-    const touches = [
-      { ...label(device.first), torque, point },
-      { ...label(device.second), torque: stretched(torque, MINUS_ONE), point: opposite(point) },
-    ];
+  for (const { device } of devices) {
+    const torque = torques.devices.get(device) as Quantity;
+    const point = proved.devices.get(device) as Rational;
+    if (isZero(torque)) continue;
+    const first = touch(device.first, torque, point);
+    const second = touch(device.second, stretched(torque, MINUS_ONE), opposite(point));
+    // Whom a device joins is told by the bodies.
+    const touches = [first, second].map((its) => ({ ...its, member: its.body }));
     elements.push({ name: device.name, device, touches });
-  });
+  }
   return elements;
+}
+
+/** Whether it is the case that the element touches there. */
+export function onCase({ body }: Touch): boolean {
+  return body === CASE;
 }
 
 /** The way in which an element pushes a body, even where another could take the whole push. */
 export function pushOf({ point, torque }: Touch): Way {
   const leans = isSpan(torque) && point.num === 0 ? (torque.to?.num ?? 1) : point.num;
   return leans > 0 ? 'clockwise' : 'anticlockwise';
+}
+
+/** Whether the element takes power from a body (-1), gives it power (1) or neither (0). */
+export function flowTo({ point, speed }: Touch): -1 | 0 | 1 {
+  return (signOf(point) * signOf(speed)) as -1 | 0 | 1;
+}
+
+/** Whether all that it loads turns as one, at whatever speed. */
+export function isSolid({ touches }: Element): boolean {
+  const [first, ...others] = touches;
+  return others.every(({ speed }) => equal(speed, (first as Touch).speed));
 }

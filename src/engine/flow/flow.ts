@@ -1,13 +1,12 @@
 import { toText, ZERO } from '../linear/index.ts';
-import { type Motion, motionOf } from '../motion/index.ts';
-import { isZero, judge, portsOf } from '../reckon/index.ts';
+import { type Given, type Motion, motionOf } from '../motion/index.ts';
+import { isZero, judge, type Quantity, speedsOf, type Verdict } from '../reckon/index.ts';
 import { outputsOf, type Train, type Way } from '../train/index.ts';
-import type { Coast, Flow, Rollback, RollbackCase, Travel, Working } from './answer.ts';
-import { barredBy } from './carried.ts';
+import type { Coast, Flow, Rollback, RollbackCase, State, Travel, Working } from './answer.ts';
+import { carriedBy, stateOf } from './carried.ts';
 import { type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
-import { elementsOf } from './element.ts';
-import { observe, poseOf } from './observed.ts';
-import { freeFacts, labelOf, pathFacts } from './reasons.ts';
+import type { End } from './fact.ts';
+import { factsOf, freeFacts, labelOf, pathFacts } from './facts.ts';
 import {
   against,
   beforeFinal,
@@ -17,7 +16,7 @@ import {
   underPower,
   vehicleOf,
 } from './vehicle.ts';
-import { workingOf } from './working.ts';
+import { type Work, workOf } from './work.ts';
 
 /**
  * How `train` works with the friction devices `on` applied: under power, on coast and rolled
@@ -53,7 +52,7 @@ export function flow(
 
 /** The same, only under power. */
 export function drive(train: Train, on: readonly string[]): Working {
-  return workingOf(judge(motionOf(train), underPower(train, on)), 'input', USUAL_EFFICIENCY);
+  return workingOf(judge(motionOf(train), underPower(train, on)), 'input');
 }
 
 /** The same, only on coast; where the gear drives nothing, forward unless `course` says. */
@@ -64,6 +63,19 @@ export function coast(train: Train, on: readonly string[], course?: Course): Coa
 /** The same, only rolled back. */
 export function rollback(train: Train, on: readonly string[], course?: Course): Rollback {
   return rollbackOf(motionOf(train), on, against(wayOf(train, on, course)));
+}
+
+// Verdict, what is carried, work, facts: each reads only the one before.
+function workingOf(
+  verdict: Verdict,
+  turned: End,
+  losses: MeshEfficiency = USUAL_EFFICIENCY,
+): Working {
+  return answered(workOf(carriedBy(verdict), turned, losses));
+}
+
+function answered(work: Work): Working {
+  return { ...work.answer, facts: factsOf(work) };
 }
 
 function wayOf(train: Train, on: readonly string[], course: Course | undefined): Way {
@@ -103,26 +115,49 @@ function rollbackCase(
   const back = { member: output, speed: turnOf(way) };
   const given = inputHeld ? [back, { member: input, speed: ZERO }] : [back];
   const verdict = judge(motion, { on: new Set(on), given, tied: outputsOf(motion.train) });
-  const held = inputHeld ? labelOf(verdict, input) : null;
-  const turned = { member: labelOf(verdict, output), end: 'output', way } as const;
-  const facts = [{ fact: 'turned', ...turned } as const];
+  const carried = carriedBy(verdict);
+  const { members: speeds, pose } = carried.observed;
+  const turned = { member: labelOf(carried, output), end: 'output', way } as const;
+  const begin = { fact: 'turned', ...turned } as const;
   if (verdict.turns) {
-    const observed = observe(verdict);
-    const rolls = { fact: 'rolls', held } as const;
-    const free = freeFacts(verdict, observed);
-    return {
-      rolls: true,
-      speeds: observed.members,
-      pose: poseOf(verdict),
-      heldBy: [],
-      facts: [...facts, rolls, ...free],
-    };
+    const rolls = { fact: 'rolls', held: inputHeld ? labelOf(carried, input) : null } as const;
+    const facts = [begin, rolls, ...freeFacts(carried)];
+    return { rolls: true, speeds, pose, heldBy: [], facts };
   }
-  const ports = portsOf(motion);
-  const elements = elementsOf(motion, ports, barredBy(verdict, ports));
-  const heldBy = elements.flatMap(({ device }) => (device ? [device.name] : []));
-  const path = pathFacts(verdict, elements, outputsOf(motion.train));
+  const heldBy = carried.elements.flatMap(({ device }) => (device ? [device.name] : []));
   const end = { fact: 'tied up', ...turned, rolled: true } as const;
-  const still = { speeds: new Map(), pose: poseOf(verdict) };
-  return { rolls: false, ...still, heldBy, facts: [...facts, ...path, end] };
+  const facts = [begin, ...pathFacts(carried, outputsOf(motion.train)), end];
+  return { rolls: false, speeds, pose, heldBy, facts };
+}
+
+/**
+ * How `train` works where the speeds of some members are given, as in a power split with two
+ * motors; the load resists at the output. `torques` are what the holder of each given speed,
+ * the output and the case put on the train, per unit of torque at the first given member that
+ * has any. `state` is 'tied up' where the speeds cannot be together, and 'neutral' where they
+ * leave the output free to stand still. Throws on a member that the train lacks.
+ */
+export function flowAt(train: Train, on: readonly string[], given: readonly Given[]): Working {
+  const motion = motionOf(train);
+  // Where outputs are given speeds of their own the road is not straight.
+  const outputs = outputsOf(train);
+  const straight = !given.some(({ member }) => outputs.includes(member));
+  const question = {
+    on: new Set(on),
+    given,
+    reluctant: train.output,
+    ...(straight && { tied: outputs }),
+  };
+  const verdict = judge(motion, question);
+  return answered(workOf(carriedBy(verdict, stateAt(verdict)), undefined));
+}
+
+// The output drives its load where it turns, and where the given speeds make it stand still.
+function stateAt(verdict: Verdict): State {
+  if (stateOf(verdict) !== 'neutral') return stateOf(verdict);
+  const { motion, question } = verdict;
+  const { on, given, tied = [] } = question;
+  const freely = judge(motion, { on, given, tied });
+  const still = motion.speedOf(motion.train.output);
+  return isZero(speedsOf(freely, [still]).get(still) as Quantity) ? 'driving' : 'neutral';
 }

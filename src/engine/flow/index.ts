@@ -1,11 +1,9 @@
 export * from './answer.ts';
-export { flowAt } from './at.ts';
-export { barredBy } from './carried.ts';
-export { type Efficiency, type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
-export { elementsOf } from './element.ts';
+export { type Carried, carriedBy, stateOf } from './carried.ts';
+export { type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
 export type * from './fact.ts';
-export { coast, drive, flow, rollback } from './flow.ts';
-export { beforeFinal, coasting, underPower, vehicleOf } from './vehicle.ts';
+export { freeFacts, labelOf, pathFacts } from './facts.ts';
+export { coast, drive, flow, flowAt, rollback } from './flow.ts';
 export {
   type BodyAccount,
   type Entry,
@@ -15,8 +13,6 @@ export {
   type Pushes,
   pushesOf,
 } from './ledger.ts';
-export { observe, poseOf } from './observed.ts';
-export { freeFacts, labelOf, pathFacts } from './reasons.ts';
-export { ratioOf, stateOf } from './working.ts';
+export { beforeFinal, type Course, coasting, underPower, vehicleOf } from './vehicle.ts';
+export { ratioOf } from './work.ts';
 export { isSpan, type Quantity, type Span } from '../reckon/index.ts';
-export type { Course } from './vehicle.ts';

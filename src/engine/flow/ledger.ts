@@ -72,7 +72,7 @@ export function ledgerOf(train: Train, pushes: Pushes): Ledger {
   const turning = pose ? meshes : [];
   return {
     bodies: loaded,
-    meshes: turning.map((mesh) => ({
+    meshes: turning.map(({ mesh }) => ({
       within: mesh.within,
       terms: willis(mesh).map(([member, coefficient]) => {
         return { member, coefficient, speed: speed(member) };

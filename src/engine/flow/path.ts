@@ -1,10 +1,10 @@
-import { type Rational, signOf } from '../linear/index.ts';
-import type { Element, Touch } from './element.ts';
+import type { MemberName } from '../train/index.ts';
+import { type Element, flowTo, onCase, type Touch } from './element.ts';
 
 /** An element of the load's path, and the body from which the load came to it. */
 export interface Stage {
   readonly element: Element;
-  readonly from: number;
+  readonly from: MemberName;
 }
 
 /**
@@ -12,45 +12,31 @@ export interface Stage {
  * power on first, each once all that drives it has been told; then what only takes reactions;
  * what hands them to the case last.
  */
-export function pathOf(
-  elements: readonly Element[],
-  start: readonly number[],
-  speeds: readonly Rational[],
-): Stage[] {
-  const reached: number[] = [...start];
+export function pathOf(elements: readonly Element[], start: readonly MemberName[]): Stage[] {
+  const reached: MemberName[] = [...start];
   const path: Stage[] = [];
   const left = [...elements];
   while (left.length > 0) {
-    const ranked = left.map((element) => ({ element, rank: rankOf(element, reached, speeds) }));
+    const ranked = left.map((element) => ({ element, rank: rankOf(element, reached) }));
     const first = ranked.reduce((best, next) => (isBefore(next.rank, best.rank) ? next : best));
     const { element } = first;
     left.splice(left.indexOf(element), 1);
     const from = reached.find((body) => element.touches.some((touch) => touch.body === body));
     path.push({ element, from: from ?? (element.touches[0] as Touch).body });
-    for (const { body } of element.touches) {
-      if (body !== 0 && !reached.includes(body)) reached.push(body);
+    for (const touch of element.touches) {
+      if (!onCase(touch) && !reached.includes(touch.body)) reached.push(touch.body);
     }
   }
   return path;
 }
 
-/** Whether the element takes power from a body (-1), gives it power (1) or neither (0). */
-export function flowTo({ point, body }: Touch, speeds: readonly Rational[]): -1 | 0 | 1 {
-  return (signOf(point) * signOf(speeds[body] as Rational)) as -1 | 0 | 1;
-}
-
 // Smaller ranks come first, compared number by number.
-function rankOf(
-  element: Element,
-  reached: readonly number[],
-  speeds: readonly Rational[],
-): number[] {
-  const { touches } = element;
+function rankOf({ touches }: Element, reached: readonly MemberName[]): number[] {
   const places = touches.map(({ body }) => reached.indexOf(body)).filter((place) => place >= 0);
-  const givers = touches.filter((touch) => flowTo(touch, speeds) < 0);
+  const givers = touches.filter((touch) => flowTo(touch) < 0);
   const waits = givers.some(({ body }) => !reached.includes(body));
   const passes = givers.length > 0;
-  const toCase = touches.length === 2 && touches.some(({ body }) => body === 0);
+  const toCase = touches.length === 2 && touches.some(onCase);
   const unreached = places.length === 0;
   return [
     unreached ? 1 : 0,

@@ -1,18 +1,14 @@
 import { ONE, opposite, type Rational, ZERO } from '../linear/index.ts';
 import {
-  barredBy,
-  elementsOf,
+  type Carried,
+  carriedBy,
   type Fact,
   freeFacts,
-  isSpan,
   labelOf,
-  observe,
   pathFacts,
-  poseOf,
-  type Quantity,
 } from '../flow/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
-import { judge, portsOf, type Verdict } from '../reckon/index.ts';
+import { isSpan, judge, type Quantity } from '../reckon/index.ts';
 import type { MemberName, Train } from '../train/index.ts';
 import type { HandAnswer, HandCheck } from './answer.ts';
 
@@ -25,7 +21,8 @@ export function hand(train: Train, check: HandCheck): HandAnswer {
   const held = check.hold.map((member) => ({ member, speed: ZERO }));
   const turned = { member: check.turn, speed: check.way === 'clockwise' ? ONE : opposite(ONE) };
   const verdict = judge(motion, { on: new Set(check.on), given: [turned, ...held] });
-  const label = (member: MemberName) => labelOf(verdict, member);
+  const carried = carriedBy(verdict);
+  const label = (member: MemberName) => labelOf(carried, member);
   const asked: Fact = {
     fact: 'checked',
     held: check.hold.map(label),
@@ -33,51 +30,44 @@ export function hand(train: Train, check: HandCheck): HandAnswer {
     way: check.way,
     turns: verdict.turns,
   };
-  return verdict.turns ? moving(verdict, asked, check) : locked(verdict, asked, check);
+  return verdict.turns ? moving(carried, asked, check) : locked(carried, asked, check);
 }
 
-function moving(verdict: Verdict, asked: Fact, { hold, turn }: HandCheck): HandAnswer {
-  const { assembly } = verdict.motion;
-  const observed = observe(verdict);
-  const still = new Set(hold.map(assembly.bodyOf));
-  const moves = [...observed.members].filter(([name]) => !still.has(assembly.bodyOf(name)));
-  const told = bodiesToTell(verdict.motion, [turn, ...hold]);
-  const moved = told.flatMap((body): Fact[] => {
-    const speed = observed.bodies[body] as Quantity;
-    const member = assembly.bodies[body]?.label as MemberName;
-    return isSpan(speed) ? [] : [{ fact: 'moves', member, speed: speed as Rational }];
+function moving(carried: Carried, asked: Fact, { hold, turn }: HandCheck): HandAnswer {
+  const { verdict, observed } = carried;
+  const { bodyOf } = verdict.motion.assembly;
+  const still = new Set(hold.map(bodyOf));
+  const moves = [...observed.members].filter(([name]) => !still.has(bodyOf(name)));
+  const moved = bodiesToTell(verdict.motion, [turn, ...hold]).flatMap((member): Fact[] => {
+    const speed = observed.speedOf(member);
+    return isSpan(speed) ? [] : [{ fact: 'moves', member, speed }];
   });
-  const facts = [asked, ...moved, ...freeFacts(verdict, observed)];
-  return { turns: true, moves: new Map(moves), pose: poseOf(verdict), facts };
+  const facts = [asked, ...moved, ...freeFacts(carried)];
+  return { turns: true, moves: new Map(moves), pose: observed.pose, facts };
 }
 
-function locked(verdict: Verdict, asked: Fact, { hold, turn }: HandCheck): HandAnswer {
-  const { motion } = verdict;
-  const ports = portsOf(motion);
-  const carried = barredBy(verdict, ports);
-  const torques = new Map<string, Quantity>();
-  [turn, ...hold].forEach((member, k) => torques.set(member, carried.given[k] as Quantity));
-  motion.devices.forEach(({ device }, d) => {
-    const torque = carried.devices[d] as Rational;
-    if (torque.num !== 0) torques.set(device.name, torque);
-  });
-  const path = pathFacts(verdict, elementsOf(motion, ports, carried), [turn]);
-  const byHand = hold.flatMap((member, k): Fact[] => {
-    const torque = carried.given[k + 1] as Rational;
+// What bars a turn is read off a proof, so each torque is settled.
+function locked(carried: Carried, asked: Fact, { hold, turn }: HandCheck): HandAnswer {
+  const { given, devices, ports } = carried.proved;
+  const torques = new Map<string, Quantity>(
+    [turn, ...hold].map((member) => [member, given.get(member) as Rational]),
+  );
+  for (const [{ name }, torque] of devices) if (torque.num !== 0) torques.set(name, torque);
+  const byHand = [...new Set(hold)].flatMap((member): Fact[] => {
+    const torque = given.get(member) as Rational;
     if (torque.num === 0) return [];
     // The hand pushes the member back; the member is pushed against the hand.
     const pushed = torque.num > 0 ? 'anticlockwise' : 'clockwise';
     const size = torque.num < 0 ? opposite(torque) : torque;
-    return [{ fact: 'held by hand', member: labelOf(verdict, member), pushed, torque: size }];
+    return [{ fact: 'held by hand', member: labelOf(carried, member), pushed, torque: size }];
   });
-  const branches = ports.map(({ within, member }, k) => {
-    return { within, member, torque: carried.ports[k] as Quantity };
-  });
-  return { turns: false, torques, branches, facts: [asked, ...path, ...byHand] };
+  const branches = [...ports].map(([{ within, member }, torque]) => ({ within, member, torque }));
+  const facts = [asked, ...pathFacts(carried, [turn]), ...byHand];
+  return { turns: false, torques, branches, facts };
 }
 
 // Every body but the case, the planets, and those that the hands are on.
-function bodiesToTell({ assembly }: Motion, hands: readonly MemberName[]): number[] {
+function bodiesToTell({ assembly }: Motion, hands: readonly MemberName[]): MemberName[] {
   const untold = new Set([0, ...assembly.onPins, ...hands.map(assembly.bodyOf)]);
-  return assembly.bodies.flatMap((_, body) => (untold.has(body) ? [] : [body]));
+  return assembly.bodies.flatMap(({ label }, body) => (untold.has(body) ? [] : [label]));
 }

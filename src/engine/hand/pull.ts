@@ -1,17 +1,18 @@
 import {
-  entry,
   extremes,
+  type Form,
   minus,
   over,
   plus,
   type Rational,
   times,
   toNumber,
+  valueOf,
   type Vector,
   ZERO,
 } from '../linear/index.ts';
 import { type Given, type Motion, motionOf, type Question } from '../motion/index.ts';
-import { isSpan, judge, loadsOf, speedsOf, value, type Verdict } from '../reckon/index.ts';
+import { isSpan, judge, provedTorques, speedsOf, value, type Verdict } from '../reckon/index.ts';
 import { isApplied, type MemberName, type Train } from '../train/index.ts';
 
 /** A member that a hand pulls to other speeds, while hands hold others and some speeds are given. */
@@ -73,12 +74,12 @@ export function pull(train: Train, pulling: Pulling): Pull | undefined {
   const verdict = judge(motion, question);
   if (!verdict.turns) return undefined;
   const start = startOf(verdict, pulling.from);
-  const rows = verdict.posed.programme.rows;
+  const { rows } = verdict.programme;
   const form = motion.speedOf(pulling.pull);
   const [{ least, greatest }] = extremes(motion.columns, rows, [form], motion.base) as [Extremes];
   return {
     member: pulling.pull,
-    from: byMember(motion, (column) => entry(start, column)),
+    from: byMember(motion, (speed) => valueOf(speed, start)),
     up: wayTo({ verdict, start, member: pulling.pull, bound: greatest, sign: -1 }),
     down: wayTo({ verdict, start, member: pulling.pull, bound: least, sign: 1 }),
   };
@@ -118,15 +119,15 @@ function wayTo({ verdict, start, member, bound, sign }: Leg): PullWay {
   const { motion } = verdict;
   const { solution } = bound;
   const to = value(bound, sign);
-  const column = motion.speedOf(member).at[0] ?? -1;
-  const begin = entry(start, column);
+  const pulled = motion.speedOf(member);
+  const begin = valueOf(pulled, start);
   const length = to && minus(to, begin);
-  const change = (at: number): Rational => {
+  const change = (speed: Form): Rational => {
     if (solution.state === 'unbounded') {
-      return over(entry(solution.ray, at), entry(solution.ray, column));
+      return over(valueOf(speed, solution.ray), valueOf(pulled, solution.ray));
     }
     if (solution.state !== 'optimal' || !length || length.num === 0) return ZERO;
-    return over(minus(entry(solution.point, at), entry(start, at)), length);
+    return over(minus(valueOf(speed, solution.point), valueOf(speed, start)), length);
   };
   const perTurn = byMember(motion, change);
   const half = length ? times(length, { num: 1, den: 2 }) : { num: -sign, den: 1 };
@@ -140,8 +141,8 @@ function startOf(verdict: Verdict, from: Pulling['from']): Vector {
   const { motion, question, solution } = verdict;
   if (solution.state === 'infeasible') throw new Error('a pull begins where the train turns');
   if (!from) return solution.point;
-  const given = motion.assembly.bodies.slice(1).map(({ label }): Given => {
-    return { member: label, speed: from.get(label) ?? ZERO };
+  const given = motion.names.map((member): Given => {
+    return { member, speed: from.get(member) ?? ZERO };
   });
   const asked = judge(motion, { ...question, given: [...question.given, ...given] });
   return asked.solution.state === 'infeasible' ? solution.point : asked.solution.point;
@@ -149,35 +150,27 @@ function startOf(verdict: Verdict, from: Pulling['from']): Vector {
 
 function freeAt({ motion, question }: Verdict, pulled: Given): ReadonlySet<MemberName> {
   const there: Question = { ...question, given: [...question.given, pulled] };
-  const { bodies } = motion.assembly;
-  const forms = bodies.slice(1).map(({ label }) => motion.speedOf(label));
-  const speeds = speedsOf(judge(motion, there), forms);
-  return new Set(
-    bodies.slice(1).flatMap(({ names }, k) => {
-      const speed = speeds[k];
-      return speed && isSpan(speed) ? names : [];
-    }),
-  );
+  const speeds = speedsOf(judge(motion, there), motion.names.map(motion.speedOf));
+  const free = motion.assembly.bodies.filter(({ label }) => {
+    const speed = speeds.get(motion.speedOf(label));
+    return speed && isSpan(speed);
+  });
+  return new Set(free.flatMap(({ names }) => names));
 }
 
 function stopOf(furthest: Verdict): Stop {
-  const { motion, question } = furthest;
-  const loads = loadsOf(furthest);
-  const loaded = motion.devices.flatMap(({ device }, d) => {
-    return loads.devices[d]?.num === 0 ? [] : [device];
-  });
+  const { given, devices } = provedTorques(furthest, []);
+  const loaded = [...devices].flatMap(([device, { num }]) => (num === 0 ? [] : [device]));
   const names = (friction: boolean) =>
     loaded.filter((device) => isApplied(device) === friction).map(({ name }) => name);
-  const hands = question.given.flatMap(({ member }, k) => {
-    return loads.given[k]?.num === 0 ? [] : [member];
-  });
+  const hands = [...given].flatMap(([member, { num }]) => (num === 0 ? [] : [member]));
   return { clutches: names(false), devices: names(true), hands };
 }
 
 function byMember(
   { assembly, speedOf }: Motion,
-  speedAtColumn: (column: number) => Rational,
+  speedAt: (speed: Form) => Rational,
 ): ReadonlyMap<MemberName, Rational> {
   const turning = assembly.members.filter((member) => assembly.bodyOf(member) !== 0);
-  return new Map(turning.map((name) => [name, speedAtColumn(speedOf(name).at[0] as number)]));
+  return new Map(turning.map((name) => [name, speedAt(speedOf(name))]));
 }

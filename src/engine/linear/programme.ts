@@ -1,4 +1,4 @@
-import { combine, type Int, multiply } from './integer.ts';
+import { add, combine, type Int, multiply, negate } from './integer.ts';
 import { fraction, type Rational } from './rational.ts';
 
 /** Σ coef[k] · x[at[k]]: a linear form that names only the columns it uses, each once. */
@@ -11,6 +11,8 @@ export interface Form {
 export interface Row extends Form {
   readonly sense: '=' | '>=';
   readonly right: Int;
+  /** What a person calls it. */
+  readonly name?: string;
 }
 
 /**
@@ -21,6 +23,8 @@ export interface Programme {
   readonly columns: number;
   readonly rows: readonly Row[];
   readonly minimise: Form;
+  /** What a person calls the columns, in their order. */
+  readonly names?: readonly string[];
 }
 
 /** Exact numbers over one positive denominator: entry k is nums[k] / den. */
@@ -60,10 +64,44 @@ export function valueOf(form: Form, { nums, den }: Vector): Rational {
   return fraction(sum, den);
 }
 
-/** The programme as text, a row a line: what a failing test prints. */
-export function programmeText(programme: Programme): string {
-  const terms = (form: Form) =>
-    form.at.map((column, k) => `${form.coef[k]}·x${column}`).join(' + ') || '0';
-  const rows = programme.rows.map((row) => `  ${terms(row)} ${row.sense} ${row.right}`);
-  return [`minimise ${terms(programme.minimise)} subject to`, ...rows].join('\n');
+/** The sum of some forms, each so many times: terms of one column are added up, zeros left out. */
+export function sumOf(terms: readonly (readonly [form: Form, times: Int])[]): Form {
+  const at: number[] = [];
+  const coef: Int[] = [];
+  for (const [form, times] of terms) {
+    form.at.forEach((column, k) => {
+      const term = multiply(form.coef[k] as Int, times);
+      const known = at.indexOf(column);
+      if (known < 0) {
+        at.push(column);
+        coef.push(term);
+      } else {
+        coef[known] = add(coef[known] as Int, term);
+      }
+    });
+  }
+  if (!coef.includes(0)) return { at, coef };
+  return { at: at.filter((_, k) => coef[k] !== 0), coef: coef.filter((term) => term !== 0) };
+}
+
+/** The programme for a person to read, a row a line, in the names of its rows and columns. */
+export function programmeText({ rows, minimise, names = [] }: Programme): string {
+  const text = (form: Form) => formText(form, names);
+  const called = rows.map(({ name = '' }) => name);
+  const width = Math.max(...called.map(({ length }) => length), 0);
+  const lines = rows.map((row, r) => {
+    const sense = row.sense === '=' ? '=' : '≥';
+    return `${(called[r] as string).padEnd(width)}  ${text(row)} ${sense} ${row.right}`;
+  });
+  return [`least ${text(minimise)}`, ...lines].join('\n');
+}
+
+function formText({ at, coef }: Form, names: readonly string[]): string {
+  const terms = at.map((column, k) => {
+    const times = coef[k] as Int;
+    const size = times < 0 ? negate(times) : times;
+    const sign = times < 0 ? (k === 0 ? '-' : ' - ') : k === 0 ? '' : ' + ';
+    return `${sign}${size === 1 ? '' : `${size}·`}${names[column] ?? `x${column}`}`;
+  });
+  return terms.join('') || '0';
 }

@@ -1,9 +1,7 @@
-import { Base, type Form, freedom, type Int, type Row, type Vector } from '../linear/index.ts';
-import { type Motion, tiesOf } from '../motion/index.ts';
-import { spansFreedom } from '../proof/index.ts';
+import { type Form, type Int, valueOf, type Vector } from '../linear/index.ts';
+import { type DeviceRow, type Motion, tieRows } from '../motion/index.ts';
+import { TorqueBalance } from '../reckon/index.ts';
 import { outputsOf } from '../train/index.ts';
-
-type Pushing = Motion['devices'][number];
 
 /**
  * Every way in which the torques on a train balance, by the devices that push: of the meshes'
@@ -19,10 +17,10 @@ export class Balances {
     this.motion = motion;
   }
 
-  of(pushing: readonly Pushing[]): Ways {
-    const key = pushing.map(({ device }) => device.name).join('\n');
+  of(pushers: readonly DeviceRow[]): Ways {
+    const key = pushers.map(({ device }) => device.name).join('\n');
     let ways = this.known.get(key);
-    if (!ways) this.known.set(key, (ways = waysOf(this.motion, pushing)));
+    if (!ways) this.known.set(key, (ways = waysOf(this.motion, pushers)));
     return ways;
   }
 }
@@ -36,41 +34,24 @@ export interface Ways {
   readonly input: Form;
 }
 
-function waysOf(motion: Motion, pushing: readonly Pushing[]): Ways {
+function waysOf(motion: Motion, pushers: readonly DeviceRow[]): Ways {
   const { input, output } = motion.train;
-  const ties = tiesOf(motion, { tied: outputsOf(motion.train) });
-  const forms: Form[] = [
-    ...motion.meshes.map((_, m) => motion.base.rows[m] as Row),
-    ...pushing.map(({ slip }) => slip),
-    ...ties,
-    motion.speedOf(input),
-    motion.speedOf(output),
-  ];
-  const ways = balances(forms, motion.columns);
+  const balance = new TorqueBalance(motion);
+  for (const mesh of motion.meshes) balance.pusher(mesh);
+  const devices = pushers.map(({ slip }) => balance.pusher(slip));
+  for (const tie of tieRows(motion, outputsOf(motion.train))) balance.pusher(tie);
+  const [onInput] = [input, output].map((end) => balance.pusher(motion.speedOf(end)));
+  const ways = balance.ways();
   return {
     count: ways.length,
-    devices: pushing.map((_, k) => inWays(ways, motion.meshes.length + k)),
-    input: inWays(ways, forms.length - 2),
+    devices: devices.map((form) => inWays(ways, form)),
+    input: inWays(ways, onInput as Form),
   };
 }
 
-// Every way in which the torques on each body add up to nothing.
-function balances(forms: readonly Form[], bodies: number): readonly Vector[] {
-  const sums = Array.from({ length: bodies }, () => ({ at: [] as number[], coef: [] as Int[] }));
-  forms.forEach(({ at, coef }, column) => {
-    at.forEach((body, k) => {
-      sums[body]?.at.push(column);
-      sums[body]?.coef.push(coef[k] as Int);
-    });
-  });
-  const rows = sums.map((form): Row => ({ ...form, sense: '=', right: 0 }));
-  const ways = freedom(forms.length, rows, new Base(forms.length, rows));
-  if (!spansFreedom(forms.length, rows, ways)) throw new Error('a way to balance was missed');
-  return ways;
-}
-
-// What a column of the balance comes to, where each way is taken so many times its denominator.
-function inWays(ways: readonly Vector[], column: number): Form {
-  const at = ways.flatMap(({ nums }, way) => (nums[column] === 0 ? [] : [way]));
-  return { at, coef: at.map((way) => ways[way]?.nums[column] as Int) };
+// What a form of the balance comes to, where each way is taken so many times its denominator.
+function inWays(ways: readonly Vector[], form: Form): Form {
+  const parts = ways.map(({ nums }) => valueOf(form, { nums, den: 1 }).num);
+  const at = [...parts.keys()].filter((way) => parts[way] !== 0);
+  return { at, coef: at.map((way) => parts[way] as Int) };
 }

@@ -23,7 +23,7 @@ import {
   ZERO,
 } from '../linear/index.ts';
 import { prove } from '../proof/index.ts';
-import { canPush, type Quantity, type Verdict } from '../reckon/index.ts';
+import { pushersOf, type Quantity, type Verdict } from '../reckon/index.ts';
 import type { Device, Way } from '../train/index.ts';
 import type { Balances } from './balances.ts';
 import { type Limit, NO_STRENGTH, type Pressure, type Strength } from './limit.ts';
@@ -58,17 +58,17 @@ export class Carrying {
   /** `push` is the way in which the input end pushes the train. */
   constructor(
     verdict: Verdict,
-    slips: readonly Quantity[],
+    slips: ReadonlyMap<Device, Quantity>,
     push: 1 | -1,
     limits: ReadonlyMap<string, Limit>,
     balances: Balances,
   ) {
-    const pushing = verdict.motion.devices.filter((_, d) => canPush(verdict, d, slips));
-    const ways = balances.of(pushing);
+    const pushers = pushersOf(verdict, slips);
+    const ways = balances.of(pushers);
     this.base = new Base(ways.count, []);
     this.alone = ways.count === 1;
     this.input = turned(ways.input, push);
-    this.bounds = pushing.flatMap(({ device }, k) => {
+    this.bounds = pushers.flatMap(({ device }, k) => {
       return boundsOf(device, ways.devices[k] as Form, limits.get(device.name));
     });
     this.pieces = new Pieces(this.bounds.flatMap(({ strength }) => startOf(strength)));

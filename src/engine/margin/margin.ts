@@ -1,24 +1,7 @@
-import { coasting, observe, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
-import {
-  compare,
-  equal,
-  ONE,
-  opposite,
-  over,
-  type Rational,
-  times,
-  toText,
-} from '../linear/index.ts';
+import { carriedBy, coasting, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
+import { compare, equal, opposite, type Rational, times, toText } from '../linear/index.ts';
 import { type Motion, motionOf, type Question } from '../motion/index.ts';
-import {
-  isSpan,
-  isZero,
-  judge,
-  loadsOf,
-  type Quantity,
-  reactionsOf,
-  stretched,
-} from '../reckon/index.ts';
+import { isSpan, isZero, judge, type Quantity, stretched } from '../reckon/index.ts';
 import { gearsOf, type Train } from '../train/index.ts';
 import type { DeviceMargin, GearMargin, Load, SideMargin } from './answer.ts';
 import { Balances } from './balances.ts';
@@ -125,19 +108,23 @@ function sideOf(
   const state = stateOf(verdict);
   const asked = new Map<string, Asked>();
   if (state !== 'driving') return { state, shares: [], asked };
-  const { slips } = observe(verdict);
-  const { given, reluctant } = loadsOf(verdict);
-  const input = question.reluctant === motion.train.input ? reluctant : (given[0] as Rational);
-  const unit = over(ONE, input.num < 0 ? opposite(input) : input);
-  const torques = reactionsOf(verdict, slips, []).devices;
-  const shares = motion.devices.flatMap(({ device: { name: device } }, d): Share[] => {
-    if (isZero(torques[d] as Quantity)) return [];
-    const torque = stretched(torques[d] as Quantity, unit);
+  const { torques, observed } = carriedBy(verdict, state);
+  // At the input it is a torque of size 1.
+  const { input } = motion.train;
+  const push = torques.given.get(input) ?? torques.reluctant;
+  const shares = [...torques.devices].flatMap(([{ name: device }, torque]): Share[] => {
+    if (isZero(torque)) return [];
     const limit = limits.get(device);
     const strength = limit && (pushesClockwise(torque) ? limit.clockwise : limit.anticlockwise);
     return [{ device, torque, ...(strength && { strength }) }];
   });
-  const carrying = new Carrying(verdict, slips, input.num < 0 ? -1 : 1, limits, balances);
+  const carrying = new Carrying(
+    verdict,
+    observed.slips,
+    pushesClockwise(push) ? 1 : -1,
+    limits,
+    balances,
+  );
   return { state, carrying, shares, asked };
 }
 

@@ -1,3 +1,3 @@
-export { type Motion, motionOf, willis, withDevices } from './motion.ts';
-export { type Given, pose, type Posed, type Question, tiesOf } from './question.ts';
-export type { DeviceRows } from './motion.ts';
+export { type DeviceRows, type Motion, motionOf, willis, withDevices } from './motion.ts';
+export { type Given, pose, type Posed, type Question, tieRows } from './question.ts';
+export type { DeviceRow, GivenRow, MeshRow, SizeRow } from './row.ts';

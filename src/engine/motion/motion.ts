@@ -1,4 +1,4 @@
-import { Base, equal, type Form, given, ONE, type Rational, type Row } from '../linear/index.ts';
+import { Base, equal, type Form, ONE, type Rational, sumOf } from '../linear/index.ts';
 import {
   type Assembly,
   assemble,
@@ -8,92 +8,106 @@ import {
   type Mesh,
   type Train,
 } from '../train/index.ts';
+import {
+  type DeviceRow,
+  type GivenRow,
+  givenRow,
+  lettingRow,
+  lockedRow,
+  type MeshRow,
+  meshRow,
+  type SizeRow,
+  sizeRows,
+} from './row.ts';
 
 /**
  * A train as the rows of its motion cone. THE sign convention: a speed is positive if the
  * member turns clockwise, seen from the input end; so is a torque that pushes it that way.
  *
- * Column k is the speed of body k + 1; the case, body 0, has none, for its speed is 0.
- * A multiplier λ of a row is a torque: λ · (the row's coefficient) acts on each body.
+ * Each body but the case, whose speed is 0, has a column: its speed. A multiplier λ of a row is a
+ * torque: λ · (the row's coefficient) acts on each body.
  */
 export interface Motion {
   readonly train: Train;
   readonly assembly: Assembly;
   readonly columns: number;
-  /** The meshes that say something, each once, beside their rows, which are the base's. */
-  readonly meshes: readonly Mesh[];
+  /** What the columns are called: the label of each body. */
+  readonly names: readonly MemberName[];
+  /** The meshes that say something, each once; they are the rows of the base. */
+  readonly meshes: readonly MeshRow[];
   readonly base: Base;
   readonly devices: readonly DeviceRows[];
-  /** The form whose value is the member's speed. */
+  /** The form whose value is the member's speed; the same one for all names of a body. */
   speedOf(member: MemberName): Form;
   /** The form whose value is a member's speed less another's. */
   apart(member: MemberName, other: MemberName): Form;
   /** The row that gives a member a speed. */
-  givenRow(member: MemberName, speed: Rational): Row;
+  givenRow(member: MemberName, speed: Rational): GivenRow;
   /** A column t beyond the others, as a form, and the rows t ≥ −ω and t ≥ ω. */
-  sizeOf(member: MemberName): { readonly size: Form; readonly rows: readonly Row[] };
+  sizeOf(member: MemberName): { readonly size: Form; readonly rows: readonly SizeRow[] };
 }
 
 /** A device as rows: `slip` is first member less second; absent rows say nothing. */
 export interface DeviceRows {
   readonly device: Device;
   readonly slip: Form;
-  readonly whenOn: Row | undefined;
-  readonly whenOff: Row | undefined;
+  readonly whenOn: DeviceRow | undefined;
+  readonly whenOff: DeviceRow | undefined;
 }
 
 /** Throws where the train names members that it does not have: reading checks that. */
 export function motionOf(train: Train): Motion {
   const assembly = assemble(train);
-  const columns = assembly.bodies.length - 1;
+  const names = assembly.bodies.slice(1).map(({ label }) => label);
+  const columns = names.length;
   const speeds = assembly.bodies.map((_, body): Form => {
     return body === 0 ? { at: [], coef: [] } : { at: [body - 1], coef: [1] };
   });
-  // Rows that nearly every question has are made once: the base remembers what it made of them.
-  const once: Row[] = [];
-  const size: Form = { at: [columns], coef: [1] };
-  const sizes: Row[][] = [];
-  const body = (member: MemberName): number => {
-    const found = assembly.bodyOf(member);
-    if (found === undefined) throw new Error(`no member is called ${member}`);
-    return found;
+  const speedOf = (member: MemberName): Form => {
+    const speed = speeds[assembly.bodyOf(member) ?? -1];
+    if (!speed) throw new Error(`no member is called ${member}`);
+    return speed;
   };
-  const form = (terms: readonly (readonly [MemberName, number])[]) => {
-    return formOf(terms.map(([member, coef]) => [body(member) - 1, coef]));
-  };
-  const rows: Row[] = [];
-  const meshes: Mesh[] = [];
+  const rows: MeshRow[] = [];
   const seen = new Set<string>();
   for (const mesh of assembly.gearing.meshes) {
-    const row = level(form(willis(mesh)));
+    const row = meshRow(
+      mesh,
+      sumOf(willis(mesh).map(([member, times]) => [speedOf(member), times])),
+    );
     const key = `${row.at} ${row.coef}`;
     if (row.at.length === 0 || seen.has(key)) continue; // wheels of one body; a mesh said twice
     seen.add(key);
     rows.push(row);
-    meshes.push(mesh);
   }
-  const devices = train.devices.map((device) => deviceRows(device, form));
+  const apart = (member: MemberName, other: MemberName) =>
+    sumOf([
+      [speedOf(member), 1],
+      [speedOf(other), -1],
+    ]);
+  // Rows that nearly every question has are made once: the base remembers what it made of them.
+  const once = new Map<MemberName, GivenRow>();
+  const size: Form = { at: [columns], coef: [1] };
+  const sizes = new Map<MemberName, SizeRow[]>();
   return {
     train,
     assembly,
     columns,
-    meshes,
+    names,
+    meshes: rows,
     base: new Base(columns, rows),
-    devices,
-    speedOf: (member) => speeds[body(member)] as Form,
-    apart: (member, other) =>
-      form([
-        [member, 1],
-        [other, -1],
-      ]),
+    devices: train.devices.map((device) => deviceRows(device, apart)),
+    speedOf,
+    apart,
     givenRow: (member, speed) => {
-      const at = body(member);
-      if (!equal(speed, ONE)) return given(speeds[at] as Form, speed);
-      return (once[at] ??= given(speeds[at] as Form, speed));
+      if (!equal(speed, ONE)) return givenRow(member, speedOf(member), speed);
+      return remembered(once, member, () => givenRow(member, speedOf(member), speed));
     },
     sizeOf: (member) => {
-      const at = body(member);
-      return { size, rows: (sizes[at] ??= sizeRows(speeds[at] as Form, columns)) };
+      return {
+        size,
+        rows: remembered(sizes, member, () => sizeRows(member, speedOf(member), columns)),
+      };
     },
   };
 }
@@ -103,12 +117,9 @@ export function motionOf(train: Train): Motion {
  * of one of them: what was solved for the gears is shared. The devices join the same members.
  */
 export function withDevices(motion: Motion, train: Train): Motion {
-  const form = (terms: readonly (readonly [MemberName, number])[]) => {
-    return formOf(terms.map(([member, coef]) => [motion.speedOf(member).at[0] ?? -1, coef]));
-  };
   const devices = train.devices.map((device) => {
     const known = motion.devices.find((rows) => rows.device === device);
-    return known ?? deviceRows(device, form);
+    return known ?? deviceRows(device, motion.apart);
   });
   return { ...motion, train, devices };
 }
@@ -128,56 +139,20 @@ export function willis({ a, b, carrier, turns }: Mesh): [MemberName, number][] {
   ];
 }
 
-// t ≥ −ω and t ≥ ω.
-function sizeRows({ at, coef }: Form, t: number): Row[] {
-  return [1, -1].map((sign): Row => {
-    const signed = coef.map(() => sign);
-    return { at: [...at, t], coef: [...signed, 1], sense: '>=', right: 0 };
-  });
-}
-
-function deviceRows(
-  device: Device,
-  form: (terms: readonly (readonly [MemberName, number])[]) => Form,
-): DeviceRows {
-  const slip = form([
-    [device.first, 1],
-    [device.second, -1],
-  ]);
-  const locked = level(slip);
+function deviceRows(device: Device, apart: Motion['apart']): DeviceRows {
+  const slip = apart(device.first, device.second);
   // What slips is asked about above what it can carry.
   const open = device.stuck === 'open' || device.stuck === 'slipping';
   if (open) return { device, slip, whenOn: undefined, whenOff: undefined };
+  const locked = lockedRow(device, slip);
   if (device.stuck === 'locked') return { device, slip, whenOn: locked, whenOff: locked };
   if (isApplied(device)) return { device, slip, whenOn: locked, whenOff: undefined };
-  const way = device.lets === 'clockwise' ? 1 : -1;
-  const letting = form([
-    [device.first, way],
-    [device.second, -way],
-  ]);
-  const row: Row = { ...letting, sense: '>=', right: 0 };
-  return { device, slip, whenOn: row, whenOff: row };
+  const letting = lettingRow(device, slip, device.lets === 'clockwise' ? 1 : -1);
+  return { device, slip, whenOn: letting, whenOff: letting };
 }
 
-/** The row that says that a form is zero. */
-function level(form: Form): Row {
-  return { ...form, sense: '=', right: 0 };
-}
-
-// Terms of one column are added up; the case (column -1) and zeros are left out.
-function formOf(terms: readonly (readonly [column: number, coef: number])[]): Form {
-  const at: number[] = [];
-  const coef: number[] = [];
-  for (const [column, term] of terms) {
-    if (column < 0) continue;
-    const known = at.indexOf(column);
-    if (known < 0) {
-      at.push(column);
-      coef.push(term);
-    } else {
-      coef[known] = (coef[known] as number) + term;
-    }
-  }
-  if (!coef.includes(0)) return { at, coef };
-  return { at: at.filter((_, k) => coef[k] !== 0), coef: coef.filter((term) => term !== 0) };
+function remembered<K, V>(known: Map<K, V>, key: K, make: () => V): V {
+  let value = known.get(key);
+  if (value === undefined) known.set(key, (value = make()));
+  return value;
 }

@@ -1,6 +1,7 @@
-import { type Form, NOTHING, type Programme, type Rational, type Row } from '../linear/index.ts';
+import { NOTHING, type Programme, type Rational } from '../linear/index.ts';
 import type { MemberName } from '../train/index.ts';
 import type { Motion } from './motion.ts';
+import { type ConeRow, sizeName, type TieRow, tieRow } from './row.ts';
 
 /** What is asked of a train: some speeds are given, and perhaps an end is reluctant to turn. */
 export interface Question {
@@ -19,53 +20,40 @@ export interface Given {
 }
 
 /**
- * A question as a programme, and where its rows are. The first rows are the meshes', then one
- * for each device that can hold as things stand, one for each given speed and each tie, and for a
- * reluctant member t ≥ ω and t ≥ −ω, of which t, the last column, is minimised.
+ * A question as a programme, each row with whose it is: `programmeText` prints it in the names of
+ * the members. The meshes' rows stand first, for the base has them solved.
  */
-export interface Posed {
-  readonly programme: Programme;
-  /** For each of the train's devices the row that it has, if it has one. */
-  readonly deviceRow: readonly (number | undefined)[];
-  readonly firstGiven: number;
-  /** One for each tied member but the first. */
-  readonly firstTie: number;
-  readonly firstReluctant: number;
+export interface Posed extends Programme {
+  readonly rows: readonly ConeRow[];
 }
 
-/** Throws where a device or a member is asked about that the train does not have. */
+/**
+ * A row for each mesh, for each device that can hold as things stand, for each given speed and each
+ * tie; and for a reluctant member t ≥ ω and t ≥ −ω, of which t, a column of its own, is minimised.
+ * Throws where a device or a member is asked about that the train does not have.
+ */
 export function pose(motion: Motion, question: Question): Posed {
   refuseStrangers(motion, question.on);
-  const rows: Row[] = [...motion.base.rows];
-  const deviceRow = motion.devices.map(({ device, whenOn, whenOff }) => {
+  const { columns, names } = motion;
+  const rows: ConeRow[] = [...motion.meshes];
+  for (const { device, whenOn, whenOff } of motion.devices) {
     const row = question.on.has(device.name) ? whenOn : whenOff;
-    return row && rows.push(row) - 1;
-  });
-  const firstGiven = rows.length;
-  for (const { member, speed } of question.given) rows.push(motion.givenRow(member, speed));
-  const firstTie = rows.length;
-  rows.push(...tiesOf(motion, question).map((form): Row => ({ ...form, sense: '=', right: 0 })));
-  const firstReluctant = rows.length;
-  const { columns } = motion;
-  if (question.reluctant === undefined) {
-    return {
-      programme: { columns, rows, minimise: NOTHING },
-      deviceRow,
-      firstGiven,
-      firstTie,
-      firstReluctant,
-    };
+    if (row) rows.push(row);
   }
+  for (const { member, speed } of question.given) rows.push(motion.givenRow(member, speed));
+  rows.push(...tieRows(motion, question.tied));
+  if (question.reluctant === undefined) return { columns, names, rows, minimise: NOTHING };
   const { size, rows: bounds } = motion.sizeOf(question.reluctant);
   rows.push(...bounds);
-  const programme = { columns: columns + 1, rows, minimise: size };
-  return { programme, deviceRow, firstGiven, firstTie, firstReluctant };
+  const all = [...names, sizeName(question.reluctant)];
+  return { columns: columns + 1, names: all, rows, minimise: size };
 }
 
-/** What is zero of each tied member but the first: its speed less the first's. */
-export function tiesOf(motion: Motion, { tied = [] }: Pick<Question, 'tied'>): Form[] {
+/** A row for each tied member but the first. */
+export function tieRows(motion: Motion, tied: readonly MemberName[] = []): TieRow[] {
   const [first, ...others] = tied;
-  return first === undefined ? [] : others.map((member) => motion.apart(member, first));
+  if (first === undefined) return [];
+  return others.map((member) => tieRow(member, first, motion.apart(member, first)));
 }
 
 function refuseStrangers({ devices }: Motion, on: Iterable<string>): void {

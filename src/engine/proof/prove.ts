@@ -1,4 +1,4 @@
-import type { Form, Int, Programme, Solution, Vector } from '../linear/index.ts';
+import type { Form, Int, Programme, Row, Solution, Vector } from '../linear/index.ts';
 
 /** Throws where `solution` does not prove itself for `programme`, naming what fails. */
 export function prove(programme: Programme, solution: Solution): void {
@@ -34,23 +34,23 @@ function pointDoubt({ columns, rows }: Programme, { nums, den }: Vector): string
   for (const [r, row] of rows.entries()) {
     const left = dot(row, nums);
     const right = product(row.right, den);
-    if (row.sense === '=' ? left !== right : left < right) return `row ${r} does not hold`;
+    if (row.sense === '=' ? left !== right : left < right) return `${nameOf(row, r)} does not hold`;
   }
   return undefined;
 }
 
 // The rows, each taken its number of times (never negative for a ≥ row), add up to the form.
-function pricesDoubt({ columns, rows }: Programme, { nums, den }: Vector, form: Form) {
+function pricesDoubt({ columns, rows, names }: Programme, { nums, den }: Vector, form: Form) {
   if (den <= 0 || nums.length !== rows.length) return 'there is not one price a row';
   const left: Int[] = Array.from({ length: columns }, () => 0);
   for (const [r, row] of rows.entries()) {
     const price = nums[r] as Int;
-    if (price < 0 && row.sense === '>=') return `row ${r} pulls where it can only push`;
+    if (price < 0 && row.sense === '>=') return `${nameOf(row, r)} pulls where it can only push`;
     if (price !== 0) accumulate(left, row, price);
   }
   accumulate(left, form, -den);
   const column = left.findIndex((rest) => rest !== 0);
-  return column < 0 ? undefined : `column ${column} does not balance`;
+  return column < 0 ? undefined : `${names?.[column] ?? `column ${column}`} does not balance`;
 }
 
 // What the form comes to at the point is what the prices promise.
@@ -64,9 +64,14 @@ function rayDoubt(programme: Programme, ray: Vector): string | undefined {
   if (ray.den <= 0 || ray.nums.length !== programme.columns) return 'the ray is not a ray';
   for (const [r, row] of programme.rows.entries()) {
     const change = dot(row, ray.nums);
-    if (row.sense === '=' ? change !== 0 : change < 0) return `the ray leaves row ${r}`;
+    if (row.sense === '=' ? change !== 0 : change < 0) return `the ray leaves ${nameOf(row, r)}`;
   }
   return dot(programme.minimise, ray.nums) < 0 ? undefined : 'the ray gains nothing';
+}
+
+// As the programme calls it, so that who mends the engine finds it in the programme as it prints itself.
+function nameOf({ name }: Row, r: number): string {
+  return name ?? `row ${r}`;
 }
 
 function rightSide({ rows }: Programme, { nums }: Vector): Int {

@@ -1,26 +1,22 @@
-import type { Form } from '../linear/index.ts';
 import { areIndependent } from '../proof/index.ts';
-import type { Verdict } from './verdict.ts';
+import type { Device } from '../train/index.ts';
+import { rowOf, type Verdict } from './verdict.ts';
 
 /**
- * Which of some devices, by their places, share a reaction with which: two of them do where a set of
- * torques in balance with itself needs both. Of devices that are each needed by themselves, none.
+ * Which of some devices share a reaction with which: two of them do where a set of torques in balance
+ * with itself needs both. Of devices that are each needed by themselves, none.
  *
  * Rows in balance with one another are a linear dependence. Rows are taken one by one; one that
  * depends on those taken before closes a circuit with just those without which it would not, and
  * circuits that meet in a row are one (as circuits of a matroid are: J. Oxley, Matroid Theory, ch. 4).
  */
-export function sharedReactions(verdict: Verdict, devices: readonly number[]): number[][] {
-  const { motion, posed } = verdict;
-  const { rows } = posed.programme;
-  const always: readonly Form[] = [
-    ...motion.base.rows,
-    ...rows.slice(posed.firstGiven, posed.firstReluctant),
-  ];
-  const groups = new Map<number, Set<number>>(devices.map((device) => [device, new Set([device])]));
-  const taken: number[] = [];
-  const stand = (some: readonly number[]) => {
-    const pushing = some.map((device) => rows[posed.deviceRow[device] as number] as Form);
+export function sharedReactions(verdict: Verdict, devices: readonly Device[]): Device[][] {
+  const { motion, programme } = verdict;
+  const always = programme.rows.filter(({ of }) => of !== 'device' && of !== 'size');
+  const groups = new Map(devices.map((device) => [device, new Set([device])]));
+  const taken: Device[] = [];
+  const stand = (some: readonly Device[]) => {
+    const pushing = some.flatMap((device) => rowOf(verdict, device) ?? []);
     return areIndependent(motion.columns, [...always, ...pushing]);
   };
   for (const device of devices) {
@@ -30,12 +26,12 @@ export function sharedReactions(verdict: Verdict, devices: readonly number[]): n
     }
     for (const other of taken) {
       if (!stand([...taken.filter((one) => one !== other), device])) continue;
-      const [mine, its] = [groups.get(device), groups.get(other)] as [Set<number>, Set<number>];
+      const [mine, its] = [groups.get(device), groups.get(other)] as [Set<Device>, Set<Device>];
       for (const member of its) groups.set(member, mine.add(member));
     }
   }
+  // In the order of the devices that are asked about.
   return [...new Set(groups.values())]
     .filter((group) => group.size > 1)
-    .map((group) => [...group].toSorted((a, b) => a - b))
-    .toSorted(([a = 0], [b = 0]) => a - b);
+    .map((group) => devices.filter((device) => group.has(device)));
 }

@@ -1,6 +1,9 @@
+export { TorqueBalance } from './balance.ts';
 export { sharedReactions } from './circuits.ts';
-export { reactionsOf } from './loads.ts';
-export { type Port, portsOf, portTorque } from './port.ts';
+export { type Observed, observe } from './observed.ts';
+export { portsOf } from './port.ts';
 export * from './quantity.ts';
 export { speedsOf, value } from './speeds.ts';
-export { canPush, judge, type Loads, loadsOf, speedAt, type Verdict } from './verdict.ts';
+export { torquesOf } from './statics.ts';
+export { provedTorques, scaled, type Torques } from './torques.ts';
+export { judge, pushersOf, rowOf, speedAt, type Verdict } from './verdict.ts';

@@ -23,45 +23,54 @@ import { speedAt, type Verdict } from './verdict.ts';
  * How far each form can go among all the motions that answer the question: settled where they
  * agree, a span where they do not. All of it is proved. The train must turn.
  */
-export function speedsOf(verdict: Verdict, forms: readonly Form[]): Quantity[] {
+export function speedsOf(verdict: Verdict, forms: readonly Form[]): ReadonlyMap<Form, Quantity> {
   const { motion, solution } = verdict;
   if (solution.state === 'infeasible') throw new Error('a train that does not turn has no speeds');
   const { point } = solution;
   const rows = faceOf(verdict);
   const kernel = freedomOf(verdict, rows);
-  const moves = forms.map((form) => kernel.map((vector) => valueOf(form, vector)));
+  const found = new Map<Form, Quantity>();
   // Forms that every change moves in one proportion share their bounds: one of each such class
   // is asked. The others are as far from their values at the point, in that proportion.
-  const lead = new Map<string, number>();
-  const classes = moves.map((move, f) => {
+  const classes = new Map<string, Moved[]>();
+  for (const form of forms) {
+    const move = kernel.map((vector) => valueOf(form, vector));
     const first = move.find(({ num }) => num !== 0);
-    const shape = first && move.map((part) => toText(over(part, first))).join(' ');
-    if (shape !== undefined && !lead.has(shape)) lead.set(shape, f);
-    return { first, leader: shape === undefined ? undefined : (lead.get(shape) as number) };
-  });
-  const leaders = [...lead.values()];
-  const asked = leaders.map((f) => forms[f] as Form);
+    found.set(form, valueOf(form, point));
+    if (!first) continue;
+    const shape = move.map((part) => toText(over(part, first))).join(' ');
+    classes.set(shape, [...(classes.get(shape) ?? []), { form, first }]);
+  }
+  const alike = [...classes.values()] as [Moved, ...Moved[]][];
+  const asked = alike.map(([leader]) => leader.form);
   const bounds = asked.length === 0 ? [] : extremes(motion.columns, rows, asked, motion.base);
-  return forms.map((form, f) => {
-    const here = valueOf(form, point);
-    const { first, leader } = classes[f] as (typeof classes)[number];
-    if (!first || leader === undefined) return here;
-    const { least, greatest } = bounds[leaders.indexOf(leader)] as Extremes;
-    const there = valueOf(forms[leader] as Form, point);
-    const by = over(first, classes[leader]?.first as Rational);
+  for (const [k, members] of alike.entries()) {
+    const { least, greatest } = bounds[k] as Extremes;
+    const [{ form: led, first: lead }] = members;
+    const there = valueOf(led, point);
     const [from, to] = [value(least, 1), value(greatest, -1)].map(
       (end) => end && minus(end, there),
     );
-    const reach = stretched({ from: from ?? null, to: to ?? null }, by);
-    const shift = (end: Rational | null) => end && plus(end, here);
-    return isSpan(reach) ? between(shift(reach.from), shift(reach.to)) : here;
-  });
+    for (const { form, first } of members) {
+      const here = valueOf(form, point);
+      const reach = stretched({ from: from ?? null, to: to ?? null }, over(first, lead));
+      const shift = (end: Rational | null) => end && plus(end, here);
+      if (isSpan(reach)) found.set(form, between(shift(reach.from), shift(reach.to)));
+    }
+  }
+  return found;
+}
+
+// A form that some change moves, and how far the first of them does.
+interface Moved {
+  readonly form: Form;
+  readonly first: Rational;
 }
 
 // The rows that all the answers meet: a reluctant end has the speed that was found for it.
 function faceOf(verdict: Verdict): Row[] {
-  const { motion, posed, question } = verdict;
-  const rows = posed.programme.rows.slice(0, posed.firstReluctant);
+  const { motion, programme, question } = verdict;
+  const rows: Row[] = programme.rows.filter(({ of }) => of !== 'size');
   if (question.reluctant !== undefined) {
     const speed = speedAt(verdict, question.reluctant);
     rows.push(given(motion.speedOf(question.reluctant), speed));

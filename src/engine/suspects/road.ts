@@ -1,7 +1,7 @@
 import { Alike, type Fault, faultText, Variants } from '../faults/index.ts';
 import {
+  carriedBy,
   coasting,
-  observe,
   ratioOf,
   type State,
   stateOf,
@@ -10,15 +10,7 @@ import {
 } from '../flow/index.ts';
 import { equal, type Rational, toNumber } from '../linear/index.ts';
 import type { Motion, Question } from '../motion/index.ts';
-import {
-  isSpan,
-  judge,
-  loadsOf,
-  type Quantity,
-  reactionsOf,
-  speedAt,
-  type Verdict,
-} from '../reckon/index.ts';
+import { isSpan, judge, type Quantity, speedAt, type Verdict } from '../reckon/index.ts';
 import { type Device, gearsOf, isFriction, type Train, type Way } from '../train/index.ts';
 import { membersOf } from './cause.ts';
 
@@ -240,18 +232,8 @@ function runOf(verdict: Verdict): Run {
 }
 
 function torquesOf(verdict: Verdict): Map<string, Torque> {
-  const { slips } = observe(verdict);
-  const { given, reluctant } = loadsOf(verdict);
-  const { input } = verdict.motion.train;
-  const own = verdict.question.reluctant === input ? reluctant : given[0];
-  const unit = Math.abs(own ? toNumber(own) : 1) || 1;
-  const { devices } = reactionsOf(verdict, slips, []);
-  return new Map(
-    verdict.motion.devices.map(({ device }, d) => {
-      const ends = endsOf(devices[d] as Quantity);
-      return [device.name, { least: ends.least / unit, most: ends.most / unit }];
-    }),
-  );
+  const { devices } = carriedBy(verdict).torques;
+  return new Map([...devices].map(([{ name }, torque]) => [name, endsOf(torque)]));
 }
 
 // A range that reaches to both sides, or has no end, is carried by others as well as by this one.

@@ -1,7 +1,7 @@
 import {
   compare,
-  equal,
   minus,
+  opposite,
   over,
   plus,
   type Rational,
@@ -9,7 +9,8 @@ import {
   times,
   ZERO,
 } from '../linear/index.ts';
-import type { Element } from './element.ts';
+import type { MemberName } from '../train/index.ts';
+import { type Element, isSolid } from './element.ts';
 
 /** Power that goes round in a circle, as a part of the power put in, and whom it goes through. */
 export interface Circling {
@@ -19,28 +20,24 @@ export interface Circling {
 }
 
 /**
- * The power that the elements hand round in circles at some speeds, as a part of `whole`. A device
- * that carries is one piece with its members, and so is a set where no planet turns on its pin:
- * nothing goes round in what turns as one.
+ * The power that the elements hand round in circles, as a part of `whole`. A device that carries is
+ * one piece with its members, and so is a set where no planet turns on its pin: nothing goes round in
+ * what turns as one.
  */
-export function circlingPower(
-  elements: readonly Element[],
-  speeds: readonly Rational[],
-  whole: Rational,
-): Circling {
+export function circlingPower(elements: readonly Element[], whole: Rational): Circling {
   if (whole.num === 0) return { power: ZERO, sets: [] };
-  const solid = elements.filter((element) => element.device || isSolid(element, speeds));
+  const solid = elements.filter((element) => element.device || isSolid(element));
   const pieces = piecesOf(solid);
   const streams: Stream[] = [];
   for (const element of elements) {
     if (solid.includes(element)) continue;
     const { name, touches } = element;
-    for (const { body, point } of touches) {
+    for (const { body, point, speed } of touches) {
       const place = pieces.get(body) ?? placeOf(body);
       // The element gives a body power where it pushes the body the way it turns.
-      const power = over(times(point, speeds[body] as Rational), whole);
+      const power = over(times(point, speed), whole);
       if (signOf(power) > 0) streams.push({ from: name, to: place, power });
-      if (signOf(power) < 0) streams.push({ from: place, to: name, power: minus(ZERO, power) });
+      if (signOf(power) < 0) streams.push({ from: place, to: name, power: opposite(power) });
     }
   }
   const { power, through } = circling(streams);
@@ -100,16 +97,9 @@ function findCircle(streams: readonly Stream[]): Stream[] | undefined {
   return undefined;
 }
 
-/** Whether all that a set or gear pair loads turns as one, at whatever speed. */
-export function isSolid({ touches }: Element, speeds: readonly Rational[]): boolean {
-  const [first] = touches;
-  const speed = speeds[first?.body ?? 0] as Rational;
-  return touches.every(({ body }) => equal(speeds[body] as Rational, speed));
-}
-
 // The bodies that are one piece, each with the place that they are.
-function piecesOf(solid: readonly Element[]): Map<number, string> {
-  const pieces = new Map<number, string>();
+function piecesOf(solid: readonly Element[]): Map<MemberName, string> {
+  const pieces = new Map<MemberName, string>();
   for (const { touches } of solid) {
     const bodies = touches.map(({ body }) => body);
     const known = new Set(bodies.map((body) => pieces.get(body) ?? placeOf(body)));
@@ -121,6 +111,6 @@ function piecesOf(solid: readonly Element[]): Map<number, string> {
 }
 
 // A body as a place: no element's name has a line break.
-function placeOf(body: number): string {
+function placeOf(body: MemberName): string {
   return `\n${body}`;
 }
