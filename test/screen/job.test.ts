@@ -1,52 +1,20 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
-import type { Download, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
 import { readJob } from '../../src/shop/records/index.ts';
 import { ROOT } from '../sources.ts';
 import { accessFaults } from './access.ts';
 import { withBrowser } from './browser.ts';
+import { begin, button, note, noticed, said, textSaved } from './jobs.ts';
 
 const open = withBrowser();
 const folder = mkdtempSync(path.join(tmpdir(), 'holdturn-page-job-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
-const button = (page: Page, name: string | RegExp) =>
-  page.getByRole('button', { name, exact: typeof name === 'string' });
 const entries = (page: Page) => page.locator('.jobs-entries > li');
-const said = (page: Page) => page.locator('.jobs-said').allTextContents();
-const told = (page: Page) => expect.poll(() => page.locator('.jobs-notices').textContent());
-
-// An invented job of invented people.
-async function begin(page: Page, unit = 'unit 7, green tag'): Promise<void> {
-  await button(page, 'Job').click();
-  await page.getByLabel('Your initials').fill('TW');
-  await page.getByLabel('The unit, and how it is marked').fill(unit);
-  await button(page, 'Begin a job').click();
-  await page.getByRole('region', { name: 'The open job' }).waitFor();
-}
-
-async function note(page: Page, text: string): Promise<void> {
-  await page.getByLabel('A note').fill(text);
-  await button(page, 'Write it down').click();
-  await expect.poll(() => said(page)).toContain(text);
-}
-
-// As in a browser that saves by downloads alone.
-async function saved(page: Page, press: string): Promise<Download> {
-  await page.evaluate(() => delete (window as { showSaveFilePicker?: unknown }).showSaveFilePicker);
-  const [download] = await Promise.all([
-    page.waitForEvent('download'),
-    button(page, press).first().click(),
-  ]);
-  return download;
-}
-
-async function textSaved(page: Page): Promise<string> {
-  return readFileSync(await (await saved(page, 'Save the job to disk')).path(), 'utf8');
-}
 
 const command = (...words: string[]) =>
   execFileSync(process.execPath, [path.join(ROOT, 'dist/cli.cjs'), ...words], {
@@ -72,7 +40,7 @@ describe('a job on the page', () => {
     expect(await accessFaults(page)).toEqual([]);
 
     const text = await textSaved(page);
-    await told(page).toContain('Saved as unit-7-green-tag.job.yaml.');
+    await noticed(page).toContain('Saved as unit-7-green-tag.job.yaml.');
     const { job, problems } = readJob(text);
     expect(problems).toEqual([]);
     expect(job).toMatchObject({ unit: 'unit 7, green tag', by: 'TW' });

@@ -1,0 +1,57 @@
+import { readFileSync } from 'node:fs';
+import type { Download, Page } from 'playwright-core';
+import { expect } from 'vitest';
+
+export const button = (page: Page, name: string | RegExp) =>
+  page.getByRole('button', { name, exact: typeof name === 'string' });
+
+/** What stands in the open job, in the order of time. */
+export const said = (page: Page) => page.locator('.jobs-said').allTextContents();
+
+/** What the room tells of where jobs are kept, and of files. */
+export const noticed = (page: Page) =>
+  expect.poll(() => page.locator('.jobs-notices').textContent());
+
+/** Begins an invented job of invented people. */
+export async function begin(page: Page, unit = 'unit 7, green tag'): Promise<void> {
+  await button(page, 'Job').click();
+  await page.getByLabel('Your initials').fill('TW');
+  await page.getByLabel('The unit, and how it is marked').fill(unit);
+  await button(page, 'Begin a job').click();
+  await page.getByRole('region', { name: 'The open job' }).waitFor();
+}
+
+export async function note(page: Page, text: string): Promise<void> {
+  await page.getByLabel('A note').fill(text);
+  await button(page, 'Write it down').click();
+  await expect.poll(() => said(page)).toContain(text);
+}
+
+/** As in a browser that saves by downloads alone. */
+export async function saved(page: Page, press: string): Promise<Download> {
+  await page.evaluate(() => delete (window as { showSaveFilePicker?: unknown }).showSaveFilePicker);
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    button(page, press).first().click(),
+  ]);
+  return download;
+}
+
+export async function textSaved(page: Page): Promise<string> {
+  return readFileSync(await (await saved(page, 'Save the job to disk')).path(), 'utf8');
+}
+
+/** A file for a press that asks for one, as in a browser without files that it may write. */
+export async function gives(
+  page: Page,
+  press: string,
+  name: string,
+  its: string | Uint8Array,
+): Promise<void> {
+  await page.evaluate(() => delete (window as { showOpenFilePicker?: unknown }).showOpenFilePicker);
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    button(page, press).click(),
+  ]);
+  await chooser.setFiles({ name, mimeType: 'application/yaml', buffer: Buffer.from(its) });
+}
