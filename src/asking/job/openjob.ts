@@ -9,6 +9,7 @@ import {
   readJob,
   type Replaced,
   seenIn,
+  type Told,
   withLimitsOf,
 } from '../../shop/records/index.ts';
 import { type Given, NoAnswer } from '../request/index.ts';
@@ -43,8 +44,21 @@ export type JobNote =
 
 /** Reads a job; refuses what is none. What of it cannot be used is left out, and noted. */
 export function openJob(given: Given): OpenJob {
-  const { called } = given;
   const { job, problems } = jobIn(given);
+  return opened(job, given.called, problems);
+}
+
+/**
+ * A job as it would stand if this had been written down as well, the last last: what somebody is
+ * about to write is judged as it will be. Without a job, as if there were one with nothing in it.
+ */
+export function asIfTold(job: FoldedJob | undefined, told: readonly Told[]): OpenJob {
+  const more = told.map((its, i) => ({ id: `${i}`, at: '', who: '', told: its, line: 0 }));
+  const before = job ?? { unit: '', complaint: '', by: '', at: '', entries: [] };
+  return opened({ ...before, entries: [...before.entries, ...more] }, before.unit, []);
+}
+
+function opened(job: FoldedJob, called: string, problems: readonly Problem[]): OpenJob {
   let replaced: readonly Replaced[] = [];
   const unused = new Map<number, Problem>();
   const used = <Its extends { readonly problems: readonly Problem[] }>(its: Its): Its => {

@@ -27,6 +27,8 @@ export interface Selection {
   readonly best: Chosen;
   /** The next best of another size. */
   readonly second?: Chosen;
+  /** What each part of the shelf would give, in its order. */
+  readonly each: readonly Chosen[];
 }
 
 /**
@@ -38,12 +40,13 @@ export function select(measured: MeanGap, shelf: Sizes, bounds: Limited): Select
   const middle = middleOf(bounds);
   if (!middle) return undefined;
   const off = ({ predicted: gap }: Chosen) => sizeOf(minus(gap.um, middle));
-  const [best, ...others] = shelf.sizes
-    .map((size) => fitted(readLength(size), measured, shelf, bounds))
-    .toSorted((a, b) => compare(off(a), off(b)) || compare(b.size.um, a.size.um));
+  const each = shelf.sizes.map((size) => fitted(readLength(size), measured, shelf, bounds));
+  const [best, ...others] = each.toSorted((a, b) => {
+    return compare(off(a), off(b)) || compare(b.size.um, a.size.um);
+  });
   if (!best) return undefined;
   const second = others.find(({ size }) => compare(size.um, best.size.um) !== 0);
-  return { best, ...(second && { second }) };
+  return { best, ...(second && { second }), each };
 }
 
 function fitted(size: Length, measured: MeanGap, shelf: Sizes, bounds: Limited): Chosen {

@@ -1,0 +1,72 @@
+import fs from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { readTrain } from '../../engine/trainfile/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { asIfTold, entryTold } from '../job/index.ts';
+import { askStanding, openIn } from './index.ts';
+
+const trainOf = (name: string) => {
+  const text = fs.readFileSync(new URL(`../../../trains/${name}.train.yaml`, import.meta.url));
+  return readTrain(`${text}`).train as Train;
+};
+const KESTREL = trainOf('kestrel-three-speed');
+const DUNLIN = trainOf('dunlin-final-drive');
+
+const told = (of: string, said: string) => entryTold(['reading', of, said], {});
+const stands = (train: Train, of: string, ...said: string[]) => {
+  const job = asIfTold(
+    undefined,
+    said.map((one) => told(of, one)),
+  );
+  const thing = askStanding(train, job).find(({ name }) => name === of);
+  return [thing?.stands, openIn(train, job).includes(of)];
+};
+
+describe('where a thing stands that is measured', () => {
+  it('is nothing yet, of all that a train measures', () => {
+    const all = askStanding(KESTREL);
+    expect(new Set(all.map((its) => its.stands))).toEqual(new Set(['nothing']));
+    expect(all.map(({ kind }) => kind)).toEqual([
+      ...['pack', 'pack', 'endplay', 'endplay', 'band'],
+      ...Array.from({ length: 6 }, () => 'wear'),
+    ]);
+  });
+
+  it.each([
+    // Too large: another ring brings it inside, and only the second reading closes it.
+    ['second brake', ['feeler: [1.38 mm, 1.40 mm, 1.39 mm]'], 'outside', true],
+    // Inside, and the ring that is in is the best of the shelf.
+    ['second brake', ['feeler: [1.03 mm, 1.02 mm, 1.03 mm]'], 'closed', false],
+    // Inside at the edge, and another ring would be nearer to the middle.
+    ['second brake', ['feeler: [1.20 mm, 1.20 mm, 1.20 mm]'], 'inside', false],
+    // Digits that are inside in another unit.
+    ['second brake', ['feeler: [0.041 mm, 0.040 mm, 0.041 mm]'], 'asked', true],
+    [
+      'second brake',
+      [
+        'feeler: [1.38 mm, 1.40 mm, 1.39 mm]',
+        'again: { fitted: 1.80 mm, read: [1.19 mm, 1.18 mm] }',
+      ],
+      'closed',
+      false,
+    ],
+    ['turbine shaft', ['5.0 mm, 0.50 mm, 0.51 mm'], 'asked', true],
+    ['stator bushing', ['read: [0.05 mm]'], 'closed', false],
+    ['stator bushing', ['read: [0.15 mm]'], 'outside', true],
+  ])('%s, %s: %s', (of, said, stand, open) => {
+    expect(stands(KESTREL, of, ...said)).toEqual([stand, open]);
+  });
+
+  it.each([
+    ['differential bearings', 'gap: [0.08 mm, 0.08 mm]', 'asked', true],
+    ['differential bearings', 'turning: [1.2 Nm, 1.3 Nm]', 'closed', false],
+    ['final drive', '0.14 mm, 0.15 mm, 0.14 mm', 'closed', false],
+  ])('%s, %s: %s', (of, said, stand, open) => {
+    expect(stands(DUNLIN, of, said)).toEqual([stand, open]);
+  });
+
+  it('is not judged where nobody has written a limit', () => {
+    const bare = { ...KESTREL, wear: [{ part: 'stator bushing', measure: 'bushing' as const }] };
+    expect(stands(bare, 'stator bushing', 'read: [0.05 mm]')).toEqual(['unjudged', true]);
+  });
+});
