@@ -3,3 +3,4 @@ export { FILE, SECTIONS, trainOf, VERSION } from './file.ts';
 export { LIMIT } from './limit.ts';
 export { pairValue } from './pairs.ts';
 export { setValue } from './sets.ts';
+export { plainValue } from './section.ts';

@@ -1,4 +1,5 @@
 export { discard, goingWith, pathOf, type Thing } from './discard.ts';
+export { type Measurand, putLimit, putShelf, type ShelfSaid } from './measured.ts';
 export { type Offer, type Offers, offersAt } from './offer.ts';
 export { membersOf } from './parts.ts';
 export { readTrain, type Reading } from './reading.ts';

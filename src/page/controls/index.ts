@@ -1,3 +1,4 @@
+export { DecimalPad } from './decimalpad.tsx';
 export { LargeButton } from './largebutton.tsx';
 export { firstPictureIsUp, later } from './later.tsx';
 export { Menu } from './menu.tsx';

@@ -6,11 +6,15 @@ export const words = spoken({
     less: 'One less',
     more: 'One more',
     wipe: 'Wipe out the last digit',
+    unit: 'The unit',
+    point: 'Decimal point',
   },
   es: {
     next: 'Siguiente',
     less: 'Uno menos',
     more: 'Uno más',
     wipe: 'Borrar la última cifra',
+    unit: 'La unidad',
+    point: 'Punto decimal',
   },
 });

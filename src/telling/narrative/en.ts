@@ -657,8 +657,10 @@ export const en = {
   'pack.way':
     '{way}{has, select, squash {, {air}, {squash} of squash taken off} air {, {air}} other {}}',
   'pack.place': '{place}: {reading}',
+  'shelf part':
+    '{part, select, backing_plate {backing plate} steel {steel} snap_ring {snap ring} piston {piston} washer {washer} race {race} shim {shim} spacer {spacer} servo_rod {servo rod} apply_rod {apply rod} other {apply pin}}',
   'pack.shelf':
-    '{part, select, backing_plate {Backing plate from the shelf} steel {Steel from the shelf} snap_ring {Snap ring from the shelf} washer {Washer from the shelf} race {Race from the shelf} shim {Shim from the shelf} servo_rod {Servo rod from the shelf} apply_rod {Apply rod from the shelf} apply_pin {Apply pin from the shelf} other {Piston from the shelf}}',
+    '{part, select, backing_plate {Backing plate from the shelf} steel {Steel from the shelf} snap_ring {Snap ring from the shelf} washer {Washer from the shelf} race {Race from the shelf} shim {Shim from the shelf} spacer {Spacer from the shelf} servo_rod {Servo rod from the shelf} apply_rod {Apply rod from the shelf} apply_pin {Apply pin from the shelf} other {Piston from the shelf}}',
   'pack.rank': '{rank, select, best {best} other {second}}',
   'pack.prediction':
     '{verdict, select, inside {{safe, select, yes {inside, even at worst} other {inside, but not at worst}}} too_small {too small} other {too big}}',

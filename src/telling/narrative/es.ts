@@ -653,8 +653,10 @@ export const es: Messages = {
   'pack.way':
     '{way}{has, select, squash {, {air}, {squash} de aplastamiento descontado} air {, {air}} other {}}',
   'pack.place': '{place}: {reading}',
+  'shelf part':
+    '{part, select, backing_plate {disco de apoyo} steel {disco de acero} snap_ring {anillo elástico} piston {pistón} washer {arandela} race {pista} shim {calce} spacer {separador} servo_rod {vástago del servo} apply_rod {vástago de aplicación} other {pasador de aplicación}}',
   'pack.shelf':
-    '{part, select, backing_plate {Disco de apoyo del surtido} steel {Disco de acero del surtido} snap_ring {Anillo elástico del surtido} washer {Arandela del surtido} race {Pista del surtido} shim {Calce del surtido} servo_rod {Vástago del servo del surtido} apply_rod {Vástago de aplicación del surtido} apply_pin {Pasador de aplicación del surtido} other {Pistón del surtido}}',
+    '{part, select, backing_plate {Disco de apoyo del surtido} steel {Disco de acero del surtido} snap_ring {Anillo elástico del surtido} washer {Arandela del surtido} race {Pista del surtido} shim {Calce del surtido} spacer {Separador del surtido} servo_rod {Vástago del servo del surtido} apply_rod {Vástago de aplicación del surtido} apply_pin {Pasador de aplicación del surtido} other {Pistón del surtido}}',
   'pack.rank': '{rank, select, best {mejor} other {segunda}}',
   'pack.prediction':
     '{verdict, select, inside {{safe, select, yes {dentro, aun en el peor caso} other {dentro, pero no en el peor caso}}} too_small {bajo el mínimo} other {sobre el máximo}}',

@@ -1,0 +1,92 @@
+import { compare } from '../../engine/linear/index.ts';
+import { quantityFrom } from '../../engine/quantity/index.ts';
+import type { Remark } from '../../telling/narrative/index.ts';
+import { LargeButton } from '../controls/index.ts';
+import type { Measuring } from './measuring.ts';
+import type { Telling } from './telling.ts';
+import type { Typed, Way } from './ways.ts';
+import { words } from './words.ts';
+
+interface Props {
+  readonly measuring: Measuring;
+  readonly telling: Telling;
+  readonly way: Way;
+}
+
+/** What speaks against the readings, each with its way out; until it is taken no part is offered. */
+export function Against({ measuring, telling, way }: Props) {
+  const say = words();
+  const { against } = telling;
+  if (against.length === 0) return null;
+  const typed = measuring.typed.value;
+  const row = way.fields.find(({ many }) => many)?.field ?? '';
+  const standing = typed
+    .map((its, place) => ({ ...its, place }))
+    .filter((its) => its.field === row && !its.struck);
+  return (
+    <div class="measure-against" role="alert">
+      <h3>{say.against}</h3>
+      {against.map(([remark, text]) => {
+        const places = placesOf(remark, standing);
+        const meant = unitMeantBy(remark);
+        const [only] = places.length === 1 ? typed.slice(places[0], (places[0] ?? 0) + 1) : [];
+        return (
+          <div key={text}>
+            <p>{text}</p>
+            {places.length > 0 && (
+              <div class="row">
+                {meant !== undefined && (
+                  <LargeButton onPress={() => measuring.strikeTyped(places, meant)}>
+                    {say.was(meant)}
+                  </LargeButton>
+                )}
+                <LargeButton onPress={() => measuring.strikeTyped(places)}>
+                  {only ? say.strikeIt(only.text) : say.strikeAll}
+                </LargeButton>
+              </div>
+            )}
+          </div>
+        );
+      })}
+      <p>{say.withheld}</p>
+    </div>
+  );
+}
+
+type Placed = Typed & { readonly place: number };
+
+// Which of the readings it speaks of: of one, of some, or of all of them.
+function placesOf(remark: Remark, standing: readonly Placed[]): readonly number[] {
+  const all = standing.map(({ place }) => place);
+  switch (remark.remark) {
+    case 'other unit':
+    case 'other unit of a plate': {
+      const one = remark.place === undefined ? undefined : all[remark.place - 1];
+      return one === undefined ? all : [one];
+    }
+    case 'point slipped': {
+      const same = standing.find(({ text }) => {
+        const read = quantityFrom(text, 'length');
+        return read && compare(read.size, remark.read.um) === 0;
+      });
+      return same ? [same.place] : all;
+    }
+    case 'torque slipped': {
+      const same = standing.find(({ text }) => {
+        const read = quantityFrom(text, 'torque');
+        return read && compare(read.size, remark.read.nm) === 0;
+      });
+      return same ? [same.place] : all;
+    }
+    default:
+      return all;
+  }
+}
+
+function unitMeantBy(remark: Remark): string | undefined {
+  return remark.remark === 'other unit' ||
+    remark.remark === 'other unit of a plate' ||
+    remark.remark === 'other torque unit'
+    ? remark.meant
+    : undefined;
+}

@@ -1,0 +1,1 @@
+export { Measure } from './measure.tsx';

@@ -1,0 +1,60 @@
+import { createStore, get, set } from 'idb-keyval';
+import type { Told } from '../../shop/records/index.ts';
+import type { Typed } from './ways.ts';
+
+/** What is measured now, and by which way. */
+export interface Place {
+  readonly kind: 'pack' | 'endplay' | 'preload' | 'band' | 'wear';
+  readonly name: string;
+  readonly way: string;
+  /** Readings; or the limits, or the shelf, that are written down. */
+  readonly side: 'read' | 'limits' | 'shelf';
+}
+
+/** Something that was told while no job was open. */
+export interface Loose {
+  readonly id: string;
+  /** Milliseconds since 1970. */
+  readonly at: number;
+  readonly told: Told;
+  /** Why it was struck. */
+  readonly struck?: string;
+}
+
+/** What this room has of a train file that is in no job, or not written down yet. */
+export interface Kept {
+  readonly at?: Place;
+  /** By `keyOf` of a place. */
+  readonly typed: Readonly<Record<string, readonly Typed[]>>;
+  readonly units: Readonly<Record<string, string>>;
+  readonly used: readonly string[];
+  readonly loose: readonly Loose[];
+}
+
+export const NOTHING: Kept = { typed: {}, units: {}, used: [], loose: [] };
+
+/** What was kept of a train file, by its name; nothing where the browser keeps nothing. */
+export async function keptOf(file: string): Promise<Kept> {
+  try {
+    const kept = await get<Kept>(file, store());
+    return kept && Array.isArray(kept.loose) ? { ...NOTHING, ...kept } : NOTHING;
+  } catch {
+    return NOTHING;
+  }
+}
+
+/** Resolves when the browser has it; false where it keeps nothing, or no more. */
+export async function keep(file: string, kept: Kept): Promise<boolean> {
+  try {
+    await set(file, kept, store());
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+// Made when it is first asked for: where storage is forbidden, that throws.
+let made: ReturnType<typeof createStore> | undefined;
+function store(): ReturnType<typeof createStore> {
+  return (made ??= createStore('holdturn measure', 'readings'));
+}

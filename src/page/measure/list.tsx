@@ -1,0 +1,74 @@
+import type { MeasuredThing, Standing } from '../../asking/build/index.ts';
+import { keyOf, visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
+import { LargeButton, Tiles } from '../controls/index.ts';
+import { room } from '../rooms/index.ts';
+import { language } from '../words/index.ts';
+import { Keeping } from './keeping.tsx';
+import type { Measuring } from './measuring.ts';
+import { words } from './words.ts';
+
+/** A sign for where a thing stands; its word stands beside it. */
+export const SIGNS: Readonly<Record<Standing, string>> = {
+  nothing: '○',
+  asked: '?',
+  unjudged: '–',
+  outside: '✗',
+  inside: '◐',
+  closed: '✓',
+};
+
+/** All that is measured of this unit, and where each stands. */
+export function List({ measuring }: { readonly measuring: Measuring }) {
+  const say = words();
+  const things = measuring.things.value;
+  return (
+    <>
+      <h2 tabIndex={-1}>{things.length > 0 ? say.pick : say.title}</h2>
+      <Keeping measuring={measuring} />
+      {things.length === 0 && (
+        <>
+          <p>{say.none}</p>
+          <div class="row">
+            <LargeButton onPress={() => (room.value = 'describe')}>{say.describe}</LargeButton>
+          </div>
+        </>
+      )}
+      <Tiles>
+        {things.map((thing) => (
+          <LargeButton
+            key={`${thing.kind} ${thing.name}`}
+            onPress={() => measuring.go({ kind: thing.kind, name: thing.name })}
+          >
+            <span class={`measure-tile measure-${thing.stands}`}>
+              <span class="measure-sign" aria-hidden="true">
+                {SIGNS[thing.stands]}
+              </span>
+              <span>
+                <b>{visible(thing.name)}</b>
+                <br />
+                <Kind thing={thing} /> · {say.stands[thing.stands]}
+                {measuring.isPending(thing) && ` · ${say.pending}`}
+              </span>
+            </span>
+          </LargeButton>
+        ))}
+      </Tiles>
+    </>
+  );
+}
+
+/** Of what kind a thing is: "pack clearance", "planet side clearance". */
+export function Kind({ thing }: { readonly thing: MeasuredThing }) {
+  const say = words();
+  return <>{kindText(thing, say.kinds, voiceOf(language.value))}</>;
+}
+
+function kindText(
+  { kind, judgement }: MeasuredThing,
+  kinds: ReturnType<typeof words>['kinds'],
+  voice: Voice,
+): string {
+  if (kind === 'wear') return voice.say('wear.kind', { kind: keyOf(judgement.check.measure) });
+  const teeth = kind === 'endplay' && judgement.endPlay.measure === 'backlash';
+  return kinds[teeth ? 'backlash' : kind];
+}

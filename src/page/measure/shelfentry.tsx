@@ -1,0 +1,107 @@
+import { useState } from 'preact/hooks';
+import type { MeasuredThing } from '../../asking/build/index.ts';
+import { compare } from '../../engine/linear/index.ts';
+import { PRELOAD_PARTS, ROD_PARTS, SHELF_PARTS, WASHER_PARTS } from '../../engine/train/index.ts';
+import { putShelf } from '../../engine/trainfile/index.ts';
+import { type Length, lengthFrom } from '../../shop/length/index.ts';
+import { keyOf, voiceOf } from '../../telling/narrative/index.ts';
+import { DecimalPad, LargeButton } from '../controls/index.ts';
+import type { Study } from '../study/index.ts';
+import { language } from '../words/index.ts';
+import type { Measuring } from './measuring.ts';
+import { Head } from './one.tsx';
+import { Readings } from './readings.tsx';
+import { SHELF, shelfOf, standingIn, unitsOf } from './ways.ts';
+import { words } from './words.ts';
+
+interface Props {
+  readonly measuring: Measuring;
+  readonly study: Study;
+  readonly thing: MeasuredThing;
+}
+
+/** The row of parts that sets a gap, as it lies on the shelf: sizes, and which one is in. */
+export function ShelfEntry({ measuring, study, thing }: Props) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const before = shelfOf(thing);
+  const parts: readonly string[] = thing.kind === 'wear' ? [] : PARTS[thing.kind];
+  const [part, pick] = useState(before?.part ?? parts[0] ?? '');
+  const [fitted, fit] = useState(before?.fitted ?? '');
+  const [edited, refuse] = useState(true);
+  const [done, tell] = useState(false);
+  const [at, field] = [measuring.at.value, SHELF.fields[0]];
+  if (!at || !field) return null;
+  const typed = standingIn(measuring.typed.value, field).map(({ text }) => text);
+  const sizes = [...new Set([...(before?.sizes ?? []), ...typed])].toSorted((a, b) => {
+    return compare((lengthFrom(a) as Length).um, (lengthFrom(b) as Length).um);
+  });
+  const write = () => {
+    const tolerance = before?.tolerance;
+    const shelf = { part, fitted, sizes, ...(tolerance !== undefined && { tolerance }) };
+    const put = putShelf(study.file.text.value, at, shelf);
+    refuse('text' in put);
+    if (!('text' in put)) return;
+    study.file.write(put.text);
+    measuring.clear();
+    tell(true);
+  };
+  return (
+    <>
+      <Head measuring={measuring} thing={thing} />
+      <p class="aside">{say.whose}</p>
+      <div class="measure-one">
+        <div class="measure-entry">
+          <DecimalPad
+            label={say.sizes}
+            units={unitsOf(field)}
+            unit={measuring.unit.value}
+            onUnit={(its) => measuring.setUnit(its)}
+            give={say.addSize}
+            onNumber={(its) => measuring.add(its)}
+          />
+        </div>
+        <div class="measure-told">
+          <h3>{say.part}</h3>
+          <div role="group" aria-label={say.part} class="measure-choices">
+            {parts.map((its) => (
+              <LargeButton key={its} pressed={its === part} onPress={() => pick(its)}>
+                {voice.say('shelf part', { part: keyOf(its) })}
+              </LargeButton>
+            ))}
+          </div>
+          <Readings measuring={measuring} way={SHELF} />
+          <h3>{say.whichFitted}</h3>
+          <div class="measure-parts" role="group" aria-label={say.whichFitted}>
+            {sizes.map((size) => (
+              <LargeButton key={size} pressed={size === fitted} onPress={() => fit(size)}>
+                {size}
+              </LargeButton>
+            ))}
+          </div>
+          <div class="row">
+            <LargeButton main disabled={!sizes.includes(fitted)} onPress={write}>
+              {say.toFile}
+            </LargeButton>
+            <LargeButton onPress={() => measuring.go({ kind: at.kind, name: at.name })}>
+              {say.readings}
+            </LargeButton>
+          </div>
+          <p role="status">{done && say.kept}</p>
+          {!edited && (
+            <p class="measure-warning" role="alert">
+              {say.notEdited}
+            </p>
+          )}
+        </div>
+      </div>
+    </>
+  );
+}
+
+const PARTS = {
+  pack: SHELF_PARTS,
+  endplay: WASHER_PARTS,
+  preload: PRELOAD_PARTS,
+  band: ROD_PARTS,
+} as const;

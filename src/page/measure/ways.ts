@@ -1,0 +1,189 @@
+import type { MeasuredThing } from '../../asking/build/index.ts';
+import { quantityFrom } from '../../engine/quantity/index.ts';
+
+/** One number, or a row of them, that a way to measure asks for. */
+export interface Field {
+  /** Its key in the text of a reading; '' where the way itself is the key. */
+  readonly field: string;
+  readonly of: 'length' | 'torque' | 'force' | 'pressure' | 'turns';
+  /** Several readings, or just one. */
+  readonly many: boolean;
+  readonly optional?: true;
+}
+
+/** A way to get at what is measured: by feeler, on air, again with the chosen part in. */
+export interface Way {
+  readonly way: string;
+  readonly fields: readonly Field[];
+}
+
+/** A number as it was typed, with its unit; struck ones stay until what stands is written down. */
+export interface Typed {
+  readonly field: string;
+  readonly text: string;
+  readonly struck?: true;
+}
+
+/** The ways of a thing, the usual one first; `again` is one where a part of a shelf was exchanged. */
+export function waysOf({ kind, judgement }: MeasuredThing): readonly Way[] {
+  switch (kind) {
+    case 'pack':
+      return judgement.pack.shelf ? [...PACK, AGAIN] : PACK;
+    case 'endplay':
+      return judgement.endPlay.shelf ? [row('play'), AGAIN] : [row('play')];
+    case 'preload':
+      return [row('turning', 'torque'), PULL, row('gap')];
+    case 'band':
+      return judgement.band.pitch === undefined ? [row('travel')] : [TURNS, row('travel')];
+    case 'wear':
+      return judgement.check.measure === 'bushing' ? [BORE, row('read')] : [row('read')];
+  }
+}
+
+function row(way: string, of: Field['of'] = 'length'): Way {
+  return { way, fields: [{ field: '', of, many: true }] };
+}
+
+const one = (field: string, of: Field['of'] = 'length'): Field => ({ field, of, many: false });
+const several = (field: string, of: Field['of'] = 'length'): Field => ({ field, of, many: true });
+
+const AGAIN: Way = { way: 'again', fields: [one('fitted'), several('read')] };
+const PULL: Way = { way: 'pull', fields: [one('radius'), several('force', 'force')] };
+const TURNS: Way = { way: 'turns', fields: [one('', 'turns')] };
+const BORE: Way = { way: 'bore', fields: [several('bore'), several('shaft')] };
+const PACK: readonly Way[] = [
+  row('feeler'),
+  row('lifted'),
+  { way: 'on air', fields: [one('pressure', 'pressure'), several('strokes')] },
+  {
+    way: 'depth gauge',
+    fields: [one('depth'), { ...one('edge'), optional: true }, one('stack')],
+  },
+  {
+    way: 'step gauge',
+    fields: [
+      { ...one('fits'), optional: true },
+      { ...one('does not fit'), optional: true },
+    ],
+  },
+  row('friction'),
+  row('steel'),
+  row('cone'),
+];
+
+/** The two ends of a limit, of what it is a limit. */
+export function limitWay(which: string): Way {
+  const of = which === 'turning' || which === 'used' ? 'torque' : 'length';
+  const end = (field: string): Field => ({ field, of, many: false, optional: true });
+  return { way: which, fields: [end('least'), end('most')] };
+}
+
+/** The sizes of a row of parts. */
+export const SHELF: Way = { way: 'shelf', fields: [several('sizes')] };
+
+/** Of what a thing may have limits, the usual one first. */
+export function limitKindsOf({ kind }: MeasuredThing): readonly string[] {
+  return LIMIT_KINDS[kind];
+}
+
+const LIMIT_KINDS: Readonly<Record<MeasuredThing['kind'], readonly string[]>> = {
+  pack: ['clearance', 'each friction', 'friction', 'steel', 'cone'],
+  endplay: ['limit'],
+  preload: ['turning', 'used', 'squeeze'],
+  band: ['clearance', 'travel'],
+  wear: ['limit'],
+};
+
+/** What stands of what was typed for a field. */
+export function standingIn(typed: readonly Typed[], { field }: Field): readonly Typed[] {
+  return typed.filter((its) => its.field === field && !its.struck);
+}
+
+/** Whether enough was typed to be written down. */
+export function isWhole({ fields }: Way, typed: readonly Typed[]): boolean {
+  const has = (field: Field) => standingIn(typed, field).length > 0;
+  return fields.every((its) => its.optional || has(its)) && fields.some(has);
+}
+
+/** The field that the next number is for: the first without one, else the row, else the last. */
+export function nextField({ fields }: Way, typed: readonly Typed[]): Field {
+  const empty = fields.find((its) => standingIn(typed, its).length === 0);
+  return empty ?? fields.find(({ many }) => many) ?? (fields.at(-1) as Field);
+}
+
+/**
+ * What was typed in the words in which the command is told it: `feeler: [1.42 mm, 1.44 mm]`,
+ * or `0.82 mm, 0.84 mm` of a play. `used`: the bearings run again.
+ */
+export function saidOf({ way, fields }: Way, typed: readonly Typed[], used = false): string {
+  const told = fields.flatMap((field) => {
+    const texts = standingIn(typed, field).map(({ text }) => text);
+    if (texts.length === 0) return [];
+    return [[field.field, field.many ? `[${texts.join(', ')}]` : (texts[0] ?? '')] as const];
+  });
+  const [first] = told;
+  if (way === 'play') return first?.[1].slice(1, -1) ?? '';
+  const entries = told.map(([key, its]) => `${key}: ${its}`).join(', ');
+  const says =
+    way === 'bore' ? entries : `${way}: ${first?.[0] === '' ? first[1] : `{ ${entries} }`}`;
+  return used ? `${says}, bearings: used` : says;
+}
+
+/** The units in which a field may be told; '' where it has none. */
+export function unitsOf({ of }: Field): readonly string[] {
+  return UNITS[of];
+}
+
+const UNITS: Readonly<Record<Field['of'], readonly string[]>> = {
+  length: ['mm', 'in', 'thou'],
+  torque: ['Nm', 'lbf in', 'lbf ft', 'kgf cm'],
+  force: ['N', 'lbf', 'kgf'],
+  pressure: ['kPa', 'bar', 'psi'],
+  turns: [''],
+};
+
+/** The unit in which the file writes what a field is judged by; undefined where it says nothing. */
+export function unitOfFile(thing: MeasuredThing, { of }: Field): string | undefined {
+  if (of !== 'length' && of !== 'torque') return undefined;
+  const texts = limitsOf(thing).flatMap((its) => (its ? [its.least, its.most] : []));
+  const first = [...texts, shelfOf(thing)?.fitted].find((text) => {
+    return text !== undefined && quantityFrom(text, of) !== undefined;
+  });
+  return first === undefined ? undefined : quantityFrom(first, of)?.unit;
+}
+
+interface Ends {
+  readonly least?: string;
+  readonly most?: string;
+}
+
+function limitsOf({ kind, judgement }: MeasuredThing): readonly (Ends | undefined)[] {
+  switch (kind) {
+    case 'pack':
+      return Object.values(judgement.pack.limits ?? {});
+    case 'endplay':
+      return [judgement.endPlay.limit];
+    case 'preload':
+      return [judgement.preload.turning, judgement.preload.used, judgement.preload.squeeze];
+    case 'band':
+      return Object.values(judgement.band.limits ?? {});
+    case 'wear':
+      return [judgement.check.limit];
+  }
+}
+
+/** The row of parts that sets a thing; of what wears there is none. */
+export function shelfOf({ kind, judgement }: MeasuredThing) {
+  switch (kind) {
+    case 'pack':
+      return judgement.pack.shelf;
+    case 'endplay':
+      return judgement.endPlay.shelf;
+    case 'preload':
+      return judgement.preload.shelf;
+    case 'band':
+      return judgement.band.shelf;
+    case 'wear':
+      return undefined;
+  }
+}
