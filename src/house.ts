@@ -112,6 +112,10 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['page/chart', 'Which devices are applied in each gear, and every other combination.'],
   ['page/margins', 'How much torque each gear carries before something slips.'],
   ['page/problems', 'What is wrong with a file that is no train, with its places.'],
+  [
+    'page/measure',
+    'What is measured of a unit, number by number, judged as it is typed, and written down.',
+  ],
   ['page/lesson', 'A question in large type, votes by a tap, and the answer revealed.'],
   ['page/describe', 'A train described by questions or as text, drawn as it grows.'],
   ['page/jobs', 'The jobs of this browser, and what was written into the open one.'],

@@ -26,10 +26,8 @@ describe('where a thing stands that is measured', () => {
   it('is nothing yet, of all that a train measures', () => {
     const all = askStanding(KESTREL);
     expect(new Set(all.map((its) => its.stands))).toEqual(new Set(['nothing']));
-    expect(all.map(({ kind }) => kind)).toEqual([
-      ...['pack', 'pack', 'endplay', 'endplay', 'band'],
-      ...Array.from({ length: 6 }, () => 'wear'),
-    ]);
+    const kinds = all.map(({ kind }) => kind).join(' ');
+    expect(kinds).toBe('pack pack endplay endplay band wear wear wear wear wear wear');
   });
 
   it.each([

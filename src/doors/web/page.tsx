@@ -16,6 +16,7 @@ const Lesson = later(async () => (await import('../../page/lesson/index.ts')).Le
 const Ends = later(async () => (await import('../../page/ends/index.ts')).Ends);
 const Describe = later(async () => (await import('../../page/describe/index.ts')).Describe);
 const Lever = later(async () => (await import('../../page/lever/index.ts')).Lever);
+const Measure = later(async () => (await import('../../page/measure/index.ts')).Measure);
 const Margins = later(async () => (await import('../../page/margins/index.ts')).Margins);
 const Job = later(async () => (await import('../../page/jobs/index.ts')).JobRoom);
 const Chart = later(async () => (await import('../../page/chart/index.ts')).Chart);
@@ -53,6 +54,7 @@ export function Page({ study, desk }: Props) {
       </div>
       <main class="page-main">
         {room.value === 'turn' && <Turning study={study} />}
+        {room.value === 'measure' && <Measure study={study} />}
         {room.value === 'ask' && <Lesson study={study} />}
         {room.value === 'describe' && <Describing study={study} />}
         {room.value === 'job' && <Job study={study} />}
@@ -101,6 +103,7 @@ const words = spoken({
   en: {
     rooms: 'What you are at',
     turn: 'Turn it',
+    measure: 'Measure',
     ask: 'Ask the class',
     describe: 'Describe it',
     job: 'Job',
@@ -108,6 +111,7 @@ const words = spoken({
   es: {
     rooms: 'Qué hace',
     turn: 'Girarlo',
+    measure: 'Medir',
     ask: 'Preguntar',
     describe: 'Describirlo',
     job: 'Trabajo',

@@ -1,4 +1,4 @@
-import { compare } from '../../engine/linear/index.ts';
+import { compare, toNumber } from '../../engine/linear/index.ts';
 import { quantityFrom } from '../../engine/quantity/index.ts';
 import type { Remark } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
@@ -29,7 +29,9 @@ export function Against({ measuring, telling, way }: Props) {
       {against.map(([remark, text]) => {
         const places = placesOf(remark, standing);
         const meant = unitMeantBy(remark);
-        const [only] = places.length === 1 ? typed.slice(places[0], (places[0] ?? 0) + 1) : [];
+        const stray = strayOf(remark, standing);
+        const only =
+          places.length === 1 ? standing.find((its) => its.place === places[0]) : undefined;
         return (
           <div key={text}>
             <p>{text}</p>
@@ -38,6 +40,11 @@ export function Against({ measuring, telling, way }: Props) {
                 {meant !== undefined && (
                   <LargeButton onPress={() => measuring.strikeTyped(places, meant)}>
                     {say.was(meant)}
+                  </LargeButton>
+                )}
+                {stray && (
+                  <LargeButton onPress={() => measuring.strikeTyped([stray.place])}>
+                    {say.strikeIt(stray.text)}
                   </LargeButton>
                 )}
                 <LargeButton onPress={() => measuring.strikeTyped(places)}>
@@ -81,6 +88,19 @@ function placesOf(remark: Remark, standing: readonly Placed[]): readonly number[
     default:
       return all;
   }
+}
+
+// Of readings that are too far apart, the one that is farthest from the middle one.
+function strayOf(remark: Remark, standing: readonly Placed[]): Placed | undefined {
+  if (remark.remark !== 'uneven' && remark.remark !== 'uneven torque') return undefined;
+  if (standing.length < 3) return undefined;
+  const sizes = standing.flatMap((its) => {
+    const read = quantityFrom(its.text, 'length') ?? quantityFrom(its.text, 'torque');
+    return read ? [{ its, size: toNumber(read.size) }] : [];
+  });
+  const sorted = sizes.toSorted((a, b) => a.size - b.size);
+  const middle = sorted[Math.floor(sorted.length / 2)]?.size ?? 0;
+  return sizes.toSorted((a, b) => Math.abs(b.size - middle) - Math.abs(a.size - middle))[0]?.its;
 }
 
 function unitMeantBy(remark: Remark): string | undefined {

@@ -50,7 +50,8 @@ export function Figures({ thing, way, typed, typing, first }: Props) {
           {gap && lengths.length > 1 && (
             <>
               {' '}
-              · {say.spread} <b>{lengthText(asFineAs(gap.spreadUm, gap.clearance), voice, first)}</b>
+              · {say.spread}{' '}
+              <b>{lengthText(asFineAs(gap.spreadUm, gap.clearance), voice, first)}</b>
             </>
           )}
         </p>

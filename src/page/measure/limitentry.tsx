@@ -4,14 +4,15 @@ import type { Refused } from '../../asking/request/index.ts';
 import type { Limit } from '../../engine/train/index.ts';
 import { putLimit } from '../../engine/trainfile/index.ts';
 import type { Told } from '../../shop/records/index.ts';
-import { problemText, refusedText, voiceOf } from '../../telling/narrative/index.ts';
+import { boundsOf } from '../../shop/limits/index.ts';
+import { boundsText, problemText, refusedText, voiceOf } from '../../telling/narrative/index.ts';
 import { DecimalPad, LargeButton } from '../controls/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
 import type { Measuring } from './measuring.ts';
 import { Head } from './one.tsx';
 import { Readings } from './readings.tsx';
-import { limitKindsOf, standingIn, unitsOf } from './ways.ts';
+import { limitIn, limitKindsOf, standingIn, unitsOf } from './ways.ts';
 import { wordOf, words } from './words.ts';
 
 interface Props {
@@ -96,6 +97,7 @@ export function LimitEntry({ measuring, study, thing }: Props) {
               ))}
             </div>
           )}
+          <SoFar limit={limitIn(thing, which)} torque={field.of === 'torque'} />
           <Readings measuring={measuring} way={way} />
           <label class="measure-text">
             {say.source}
@@ -149,6 +151,17 @@ export function LimitEntry({ measuring, study, thing }: Props) {
       </div>
     </>
   );
+}
+
+// What the file, or the job in its place, says now.
+function SoFar({ limit, torque }: { readonly limit: Limit | undefined; readonly torque: boolean }) {
+  const voice = voiceOf(language.value);
+  if (!limit) return null;
+  const { least = '', most = '', source, by } = limit;
+  const text = torque
+    ? [least, most, source, by].filter(Boolean).join(' – ')
+    : boundsText(boundsOf(limit), voice);
+  return <p>{voice.say('pack.limits', { limits: text, each: 'no' })}</p>;
 }
 
 interface Doubted {

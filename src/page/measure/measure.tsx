@@ -1,3 +1,4 @@
+import { signal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Study } from '../study/index.ts';
 import { LimitEntry } from './limitentry.tsx';
@@ -10,7 +11,8 @@ import './measure.css';
 
 interface Props {
   readonly study: Study;
-  readonly keeper: Keeper;
+  /** Absent: no job can be open. */
+  readonly keeper?: Keeper;
 }
 
 /** What is measured of the unit: all of it, and then one thing at a time. */
@@ -41,10 +43,15 @@ export function Measure({ study, keeper }: Props) {
 }
 
 // One for the page: a room that is left and entered again is where it was.
-function measuringOf(study: Study, keeper: Keeper): Measuring {
+function measuringOf(study: Study, keeper: Keeper = nobody()): Measuring {
   const its = known.get(study) ?? new Measuring(study, keeper);
   known.set(study, its);
   return its;
+}
+
+function nobody(): Keeper {
+  const nothing = async () => undefined;
+  return { open: signal(undefined), initials: signal(''), write: nothing, strike: nothing };
 }
 
 const known = new WeakMap<Study, Measuring>();

@@ -12,7 +12,11 @@ import {
   nextField,
   saidOf,
   SHELF,
-  type Typed, unitOfFile, unitsOf, waysOf } from './ways.ts';
+  type Typed,
+  unitOfFile,
+  unitsOf,
+  waysOf,
+} from './ways.ts';
 
 /** Who keeps what is written down: the open job, where there is one. */
 export interface Keeper {
@@ -193,21 +197,26 @@ export class Measuring {
 
   /** Enters whatever is told of what is measured; what does not fit is refused, in words. */
   async enter(told: Told): Promise<boolean> {
+    if (!this.fits(told)) return false;
+    if (this.keeper.open.value) return (await this.keeper.write(told)) === 'kept';
+    const id = `${Date.now()}-${this.loose.value.length}`;
+    this.change({ loose: [...this.loose.value, { id, at: Date.now(), told }] });
+    return this.keeping;
+  }
+
+  /** Whether it can be written down of this train; why not is then `refused`. */
+  fits(told: Told): boolean {
     this.refused.value = undefined;
     const train = this.train.value;
-    const job = this.keeper.open.value;
+    const job = this.keeper.open.value ?? asIfTold(undefined, []).job;
     try {
-      const before = job ?? asIfTold(undefined, []).job;
-      entryMade({ told }, ANYBODY, before, train && { train, practice: '' });
+      entryMade({ told }, ANYBODY, job, train && { train, practice: '' });
+      return true;
     } catch (error) {
       if (!(error instanceof NoAnswer)) throw error;
       this.refused.value = error.why;
       return false;
     }
-    if (job) return (await this.keeper.write(told)) === 'kept';
-    const id = `${Date.now()}-${this.loose.value.length}`;
-    this.change({ loose: [...this.loose.value, { id, at: Date.now(), told }] });
-    return this.keeping;
   }
 
   /** Strikes what was written down; it stays, with the reason. */

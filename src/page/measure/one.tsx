@@ -52,6 +52,7 @@ export function One({ measuring, thing }: Props) {
           </p>
         ))}
       </div>
+      <How text={howOf(thing, way.way, voice)} />
       <div class="measure-one">
         <div class="measure-entry">
           <WayPicker measuring={measuring} />
@@ -79,7 +80,13 @@ export function One({ measuring, thing }: Props) {
         </div>
         <div class="measure-told">
           <Readings measuring={measuring} way={way} />
-          <Figures thing={thing} way={way} typed={measuring.typed.value} typing={typed.value} first={first} />
+          <Figures
+            thing={thing}
+            way={way}
+            typed={measuring.typed.value}
+            typing={typed.value}
+            first={first}
+          />
           <Against measuring={measuring} telling={telling} way={way} />
           {whole && (
             <LargeButton main onPress={() => void measuring.write().then(tell)}>
@@ -96,7 +103,6 @@ export function One({ measuring, thing }: Props) {
           )}
           {thing.stands !== 'nothing' && <Says telling={telling} />}
           <Shelf measuring={measuring} thing={thing} telling={telling} first={first} />
-          <How text={howOf(thing, way.way, voice)} />
           <WrittenDown measuring={measuring} />
         </div>
       </div>

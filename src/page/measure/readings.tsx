@@ -9,6 +9,9 @@ interface Props {
   readonly way: Way;
 }
 
+// Common practice, no source.
+const FEWEST = 3;
+
 /** The numbers as they were typed, each with its unit; one that is pressed can be struck. */
 export function Readings({ measuring, way }: Props) {
   const say = words();
@@ -40,7 +43,9 @@ export function Readings({ measuring, way }: Props) {
                 </LargeButton>
               ),
             )}
-          {many && count < 3 && <p class="aside">{say.more(3 - count)}</p>}
+          {many && count < FEWEST && measuring.at.value?.side === 'read' && (
+            <p class="aside">{say.more(FEWEST - count)}</p>
+          )}
         </div>
       ))}
       {asked !== undefined && chosen && !chosen.struck && (

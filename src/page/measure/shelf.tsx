@@ -7,7 +7,7 @@ import { LargeButton } from '../controls/index.ts';
 import { language } from '../words/index.ts';
 import type { Measuring } from './measuring.ts';
 import type { Telling } from './telling.ts';
-import { shelfOf } from './ways.ts';
+import { limitKindsOf, shelfOf } from './ways.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -27,7 +27,9 @@ export function Shelf({ measuring, thing, telling, first }: Props) {
   if (!at) return null;
   const edit = (
     <div class="row">
-      <LargeButton onPress={() => measuring.go({ ...at, side: 'limits' })}>
+      <LargeButton
+        onPress={() => measuring.go({ ...at, side: 'limits', way: limitKindsOf(thing)[0] ?? '' })}
+      >
         {say.enterLimits}
       </LargeButton>
       {canHaveShelf(thing) && (
@@ -66,9 +68,7 @@ export function Shelf({ measuring, thing, telling, first }: Props) {
                     {verdictText(its.verdict, voice)}
                   </span>
                 )}
-                <i>
-                  {[isIn ? say.fitted : '', best ? say.best : ''].filter(Boolean).join(' · ')}
-                </i>
+                <i>{[isIn ? say.fitted : '', best ? say.best : ''].filter(Boolean).join(' · ')}</i>
               </span>
             </LargeButton>
           );

@@ -1,4 +1,5 @@
 import type { MeasuredThing } from '../../asking/build/index.ts';
+import type { Limit } from '../../engine/train/index.ts';
 import { quantityFrom } from '../../engine/quantity/index.ts';
 
 /** One number, or a row of them, that a way to measure asks for. */
@@ -81,9 +82,10 @@ export function limitWay(which: string): Way {
 /** The sizes of a row of parts. */
 export const SHELF: Way = { way: 'shelf', fields: [several('sizes')] };
 
-/** Of what a thing may have limits, the usual one first. */
-export function limitKindsOf({ kind }: MeasuredThing): readonly string[] {
-  return LIMIT_KINDS[kind];
+/** Of what a thing may have limits: those that the file tells come first. */
+export function limitKindsOf(thing: MeasuredThing): readonly string[] {
+  const told = (kind: string) => (limitIn(thing, kind) ? 0 : 1);
+  return LIMIT_KINDS[thing.kind].toSorted((a, b) => told(a) - told(b));
 }
 
 const LIMIT_KINDS: Readonly<Record<MeasuredThing['kind'], readonly string[]>> = {
@@ -93,6 +95,11 @@ const LIMIT_KINDS: Readonly<Record<MeasuredThing['kind'], readonly string[]>> = 
   band: ['clearance', 'travel'],
   wear: ['limit'],
 };
+
+/** What the file says of one of them. */
+export function limitIn(thing: MeasuredThing, kind: string): Limit | undefined {
+  return limitsOf(thing)[kind];
+}
 
 /** What stands of what was typed for a field. */
 export function standingIn(typed: readonly Typed[], { field }: Field): readonly Typed[] {
@@ -145,30 +152,27 @@ const UNITS: Readonly<Record<Field['of'], readonly string[]>> = {
 /** The unit in which the file writes what a field is judged by; undefined where it says nothing. */
 export function unitOfFile(thing: MeasuredThing, { of }: Field): string | undefined {
   if (of !== 'length' && of !== 'torque') return undefined;
-  const texts = limitsOf(thing).flatMap((its) => (its ? [its.least, its.most] : []));
+  const texts = Object.values(limitsOf(thing)).flatMap((its) => (its ? [its.least, its.most] : []));
   const first = [...texts, shelfOf(thing)?.fitted].find((text) => {
     return text !== undefined && quantityFrom(text, of) !== undefined;
   });
   return first === undefined ? undefined : quantityFrom(first, of)?.unit;
 }
 
-interface Ends {
-  readonly least?: string;
-  readonly most?: string;
-}
-
-function limitsOf({ kind, judgement }: MeasuredThing): readonly (Ends | undefined)[] {
+function limitsOf({ kind, judgement }: MeasuredThing): Readonly<Record<string, Limit | undefined>> {
   switch (kind) {
     case 'pack':
-      return Object.values(judgement.pack.limits ?? {});
+      return { ...judgement.pack.limits };
     case 'endplay':
-      return [judgement.endPlay.limit];
-    case 'preload':
-      return [judgement.preload.turning, judgement.preload.used, judgement.preload.squeeze];
+      return { limit: judgement.endPlay.limit };
+    case 'preload': {
+      const { turning, used, squeeze } = judgement.preload;
+      return { turning, used, squeeze };
+    }
     case 'band':
-      return Object.values(judgement.band.limits ?? {});
+      return { ...judgement.band.limits };
     case 'wear':
-      return [judgement.check.limit];
+      return { limit: judgement.check.limit };
   }
 }
 
