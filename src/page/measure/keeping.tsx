@@ -1,9 +1,18 @@
 import { LargeButton } from '../controls/index.ts';
+import { JobBar } from '../job/index.ts';
+import type { Study } from '../study/index.ts';
 import type { Measuring } from './measuring.ts';
 import { words } from './words.ts';
 
+interface Props {
+  readonly measuring: Measuring;
+  readonly study: Study;
+  /** Whether a job may be begun here. */
+  readonly begins?: boolean;
+}
+
 /** Where what is written down goes: the open job, this browser, or nowhere. */
-export function Keeping({ measuring }: { readonly measuring: Measuring }) {
+export function Keeping({ measuring, study, begins }: Props) {
   const say = words();
   const job = measuring.keeper.open.value;
   const count = measuring.loose.value.length;
@@ -15,6 +24,7 @@ export function Keeping({ measuring }: { readonly measuring: Measuring }) {
         </p>
       )}
       {!job && measuring.keeps.value && <p class="aside">{say.noJob}</p>}
+      {(job || begins) && <JobBar study={study} />}
       {job && count > 0 && (
         <div class="row">
           <LargeButton onPress={() => void measuring.handOver()}>{say.handOver(count)}</LargeButton>

@@ -69,7 +69,7 @@ export function LimitEntry({ measuring, study, thing }: Props) {
   };
   return (
     <>
-      <Head measuring={measuring} thing={thing} />
+      <Head measuring={measuring} study={study} thing={thing} />
       <p class="aside">{say.whose}</p>
       <div class="measure-one">
         <div class="measure-entry">
@@ -107,15 +107,17 @@ export function LimitEntry({ measuring, study, thing }: Props) {
               onInput={({ currentTarget }) => tellSource(currentTarget.value)}
             />
           </label>
-          <label class="measure-text">
-            {say.initials}
-            <input
-              value={initials.value}
-              maxLength={8}
-              autoComplete="off"
-              onInput={({ currentTarget }) => (initials.value = currentTarget.value)}
-            />
-          </label>
+          {!open.value && (
+            <label class="measure-text">
+              {say.initials}
+              <input
+                value={initials.value}
+                maxLength={8}
+                autoComplete="off"
+                onInput={({ currentTarget }) => (initials.value = currentTarget.value.trim())}
+              />
+            </label>
+          )}
           <div class="row">
             <LargeButton main disabled={!ready} onPress={() => toFile(false)}>
               {say.toFile}

@@ -1,6 +1,7 @@
 import type { MeasuredThing, Standing } from '../../asking/build/index.ts';
 import { keyOf, visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
+import type { Study } from '../study/index.ts';
 import { room } from '../rooms/index.ts';
 import { language } from '../words/index.ts';
 import { Keeping } from './keeping.tsx';
@@ -17,14 +18,19 @@ export const SIGNS: Readonly<Record<Standing, string>> = {
   closed: '✓',
 };
 
+interface Props {
+  readonly measuring: Measuring;
+  readonly study: Study;
+}
+
 /** All that is measured of this unit, and where each stands. */
-export function List({ measuring }: { readonly measuring: Measuring }) {
+export function List({ measuring, study }: Props) {
   const say = words();
   const things = measuring.things.value;
   return (
     <>
       <h2 tabIndex={-1}>{things.length > 0 ? say.pick : say.title}</h2>
-      <Keeping measuring={measuring} />
+      <Keeping measuring={measuring} study={study} begins />
       {things.length === 0 && (
         <>
           <p>{say.none}</p>

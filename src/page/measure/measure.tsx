@@ -1,9 +1,8 @@
-import { signal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { Study } from '../study/index.ts';
 import { LimitEntry } from './limitentry.tsx';
 import { List } from './list.tsx';
-import { type Keeper, Measuring } from './measuring.ts';
+import { Measuring } from './measuring.ts';
 import { One } from './one.tsx';
 import { ShelfEntry } from './shelfentry.tsx';
 import { words } from './words.ts';
@@ -11,14 +10,12 @@ import './measure.css';
 
 interface Props {
   readonly study: Study;
-  /** Absent: no job can be open. */
-  readonly keeper?: Keeper;
 }
 
 /** What is measured of the unit: all of it, and then one thing at a time. */
-export function Measure({ study, keeper }: Props) {
+export function Measure({ study }: Props) {
   const say = words();
-  const measuring = measuringOf(study, keeper);
+  const measuring = measuringOf(study);
   const place = useRef<HTMLElement>(null);
   const begun = useRef(false);
   const at = measuring.at.value;
@@ -30,8 +27,10 @@ export function Measure({ study, keeper }: Props) {
   }, [at?.kind, at?.name, at?.side]);
   return (
     <section class="measure" aria-label={say.title} ref={place}>
-      {(!at || !thing) && <List measuring={measuring} />}
-      {at && thing && at.side === 'read' && <One measuring={measuring} thing={thing} />}
+      {(!at || !thing) && <List measuring={measuring} study={study} />}
+      {at && thing && at.side === 'read' && (
+        <One measuring={measuring} study={study} thing={thing} />
+      )}
       {at && thing && at.side === 'limits' && (
         <LimitEntry measuring={measuring} study={study} thing={thing} />
       )}
@@ -43,15 +42,10 @@ export function Measure({ study, keeper }: Props) {
 }
 
 // One for the page: a room that is left and entered again is where it was.
-function measuringOf(study: Study, keeper: Keeper = nobody()): Measuring {
-  const its = known.get(study) ?? new Measuring(study, keeper);
+function measuringOf(study: Study): Measuring {
+  const its = known.get(study) ?? new Measuring(study);
   known.set(study, its);
   return its;
-}
-
-function nobody(): Keeper {
-  const nothing = async () => undefined;
-  return { open: signal(undefined), initials: signal(''), write: nothing, strike: nothing };
 }
 
 const known = new WeakMap<Study, Measuring>();

@@ -1,9 +1,10 @@
-import { batch, computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { batch, computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import { askStanding, type MeasuredThing } from '../../asking/build/index.ts';
 import { asIfTold, entryMade, entryTold } from '../../asking/job/index.ts';
 import { NoAnswer, type Refused } from '../../asking/request/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import type { FoldedEntry, FoldedJob, Told } from '../../shop/records/index.ts';
+import type { FoldedEntry, Told } from '../../shop/records/index.ts';
+import { type JobDesk, jobsOf } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
 import { keep, type Kept, keptOf, type Loose, NOTHING, type Place } from './kept.ts';
 import {
@@ -18,15 +19,6 @@ import {
   waysOf,
 } from './ways.ts';
 
-/** Who keeps what is written down: the open job, where there is one. */
-export interface Keeper {
-  readonly open: ReadonlySignal<FoldedJob | undefined>;
-  readonly initials: Signal<string>;
-  /** 'kept', or why it is not; the keeper says it. */
-  write(told: Told): Promise<unknown>;
-  strike(id: string, because: string): Promise<unknown>;
-}
-
 /** What was written down of a thing, in a job or in none. */
 export interface Written {
   readonly id: string;
@@ -39,7 +31,7 @@ export interface Written {
 /** What is being measured of the train that is looked at: numbers as they are typed, and where they go. */
 export class Measuring {
   readonly at = signal<Place | undefined>(undefined);
-  readonly keeper: Keeper;
+  readonly keeper: JobDesk;
   readonly train: ReadonlySignal<Train | undefined>;
   /** Why the last was not written down. */
   readonly refused = signal<Refused | undefined>(undefined);
@@ -107,8 +99,8 @@ export class Measuring {
     return all.filter(({ told }) => 'of' in told && told.of === name && told.kind !== 'seen');
   });
 
-  constructor(study: Study, keeper: Keeper) {
-    this.keeper = keeper;
+  constructor(study: Study) {
+    this.keeper = jobsOf(study);
     this.train = study.file.train;
     this.file = study.file.name;
     effect(() => void this.load(this.file.value));

@@ -5,6 +5,7 @@ import { toNumber } from '../../engine/linear/index.ts';
 import { quantityFrom } from '../../engine/quantity/index.ts';
 import { refusedText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { DecimalPad, LargeButton } from '../controls/index.ts';
+import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
 import { Against } from './against.tsx';
 import { Figures } from './figures.tsx';
@@ -21,11 +22,12 @@ import { wordOf, words } from './words.ts';
 
 interface Props {
   readonly measuring: Measuring;
+  readonly study: Study;
   readonly thing: MeasuredThing;
 }
 
 /** One measurement: its readings and what they say on one side, the pad on the other. */
-export function One({ measuring, thing }: Props) {
+export function One({ measuring, study, thing }: Props) {
   const say = words();
   const voice = voiceOf(language.value);
   const typing = useSignal('');
@@ -44,7 +46,7 @@ export function One({ measuring, thing }: Props) {
   const whole = isWhole(way, measuring.typed.value);
   return (
     <>
-      <Head measuring={measuring} thing={thing} />
+      <Head measuring={measuring} study={study} thing={thing} />
       <div class="measure-cautions">
         {cautionsOf(thing, way.way, voice).map((text) => (
           <p key={text}>
@@ -111,7 +113,7 @@ export function One({ measuring, thing }: Props) {
 }
 
 /** The way back, whose measurement it is, where it stands, and what else is written down of it. */
-export function Head({ measuring, thing }: Props) {
+export function Head({ measuring, study, thing }: Props) {
   const say = words();
   return (
     <>
@@ -127,7 +129,7 @@ export function Head({ measuring, thing }: Props) {
           </p>
         </div>
       </header>
-      <Keeping measuring={measuring} />
+      <Keeping measuring={measuring} study={study} />
     </>
   );
 }

@@ -48,7 +48,7 @@ export function ShelfEntry({ measuring, study, thing }: Props) {
   };
   return (
     <>
-      <Head measuring={measuring} thing={thing} />
+      <Head measuring={measuring} study={study} thing={thing} />
       <p class="aside">{say.whose}</p>
       <div class="measure-one">
         <div class="measure-entry">
