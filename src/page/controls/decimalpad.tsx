@@ -17,7 +17,7 @@ interface Props {
   readonly onNumber: (number: string) => void;
 }
 
-/** A number with a point, by keys as large as a gloved finger or the keyboard; its unit is always in sight. */
+/** A number with a point, by large keys or the keyboard; its unit is always in sight. */
 export function DecimalPad({ label, units, unit, onUnit, onTyped, give, onNumber }: Props) {
   const say = words();
   const [typed, type] = useState('');

@@ -3,10 +3,11 @@ import { askStanding, type MeasuredThing } from '../../asking/build/index.ts';
 import { asIfTold, entryMade, entryTold } from '../../asking/job/index.ts';
 import { NoAnswer, type Refused } from '../../asking/request/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import type { FoldedEntry, Told } from '../../shop/records/index.ts';
+import type { Told } from '../../shop/records/index.ts';
 import { type JobDesk, jobsOf } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
-import { keep, type Kept, keptOf, type Loose, NOTHING, type Place } from './kept.ts';
+import { keep, type Kept, keptOf, NOTHING, type Place } from './kept.ts';
+import { looseWritten, type Written, writtenOf } from './written.ts';
 import {
   isWhole,
   limitWay,
@@ -18,15 +19,6 @@ import {
   unitsOf,
   waysOf,
 } from './ways.ts';
-
-/** What was written down of a thing, in a job or in none. */
-export interface Written {
-  readonly id: string;
-  readonly told: Told;
-  readonly who: string;
-  /** Why it was struck through. */
-  readonly struck?: string;
-}
 
 /** What is being measured of the train that is looked at: numbers as they are typed, and where they go. */
 export class Measuring {
@@ -288,14 +280,4 @@ function inUnit(typed: Typed | undefined, unit: string): Typed[] {
   if (!typed) return [];
   const digits = typed.text.replace(/ [^ \d]+.*$/u, '');
   return [{ field: typed.field, text: `${digits} ${unit}` }];
-}
-
-function writtenOf({ id, told, who, struckBy }: FoldedEntry): Written[] {
-  if (!told) return [];
-  const because = struckBy?.strikes?.because;
-  return [{ id, told, who, ...(because !== undefined && { struck: because }) }];
-}
-
-function looseWritten({ id, told, struck }: Loose): Written {
-  return { id, told, who: '', ...(struck !== undefined && { struck }) };
 }
