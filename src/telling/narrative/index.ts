@@ -8,6 +8,7 @@ export { torqueBoundsText, torqueText } from './preload.ts';
 export { backOffText, turnsText } from './bands.ts';
 export {
   asFineAs,
+  drawnLength,
   boundsText,
   clearanceWayText,
   lengthText,
@@ -15,7 +16,7 @@ export {
   remarkText,
 } from './packs.ts';
 export { type Objection, problemText } from './problems.ts';
-export { endOf, freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
+export { endOf, fittings, freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
 export { refusedText, unknownWords } from './refused.ts';
 export { sentences } from './reasons.ts';
 export { timeText, toldText } from './records.ts';

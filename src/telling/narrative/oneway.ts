@@ -52,3 +52,10 @@ export function plusFor(stand: Stand | undefined, voice: Voice) {
     seen: seenFrom(stand ?? AT_THE_INPUT, voice),
   };
 }
+
+/** The ways up to be told of; one that holds neither way, or both, does so whichever face is up. */
+export function fittings({ stuck }: OneWayClutch) {
+  return stuck ? FITTINGS.slice(0, 1) : FITTINGS;
+}
+
+const FITTINGS = ['as described', 'other way up'] as const;

@@ -19,6 +19,13 @@ export function lengthText(length: Length, voice: Voice, first: LengthUnit = 'mm
   return voice.say('length', { first: said(first), second: said(second) });
 }
 
+/** A length that was drawn, as fine as the coarser of the tool and of what draws can tell. */
+export function drawnLength(um: number, giveUm: number, { stepUm }: Length): Length {
+  const give = fraction(Math.ceil(giveUm));
+  const coarser = give.num > 0 && Number(stepUm.num) / Number(stepUm.den) < giveUm;
+  return { um: fraction(Math.round(um)), stepUm: coarser ? give : stepUm };
+}
+
 /** A length of micrometres, told as finely as another. */
 export function asFineAs(um: Rational | number, { stepUm }: Length): Length {
   return { um: typeof um === 'number' ? fraction(Math.round(um)) : um, stepUm };

@@ -1,6 +1,5 @@
-import { fraction } from '../../engine/linear/index.ts';
 import type { Draws, Length } from '../../shop/length/index.ts';
-import { lengthText, type Voice, voiceOf } from '../narrative/index.ts';
+import { drawnLength, lengthText, type Voice, voiceOf } from '../narrative/index.ts';
 import { type Page, paragraph } from './page.ts';
 import { table } from './table.ts';
 
@@ -26,13 +25,6 @@ export function drawsLines(draws: Draws, tool: Length, page: Page): string[] {
     ...table(['stacks', 'leave'], rows, page),
     ...(values ? paragraph(voice.say('trials.outside', values), page) : []),
   ];
-}
-
-/** A length that was drawn, as fine as the coarser of the tool and of what draws can tell. */
-export function drawnLength(um: number, giveUm: number, { stepUm }: Length): Length {
-  const give = fraction(Math.ceil(giveUm));
-  const coarser = give.num > 0 && Number(stepUm.num) / Number(stepUm.den) < giveUm;
-  return { um: fraction(Math.round(um)), stepUm: coarser ? give : stepUm };
 }
 
 function sharesOf(share: Share, voice: Voice) {

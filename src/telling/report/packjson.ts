@@ -2,8 +2,7 @@ import type { Draws, Gap, Length } from '../../shop/length/index.ts';
 import { digitsIn } from '../../shop/length/index.ts';
 import type { Measured, PackJudgement } from '../../shop/packs/index.ts';
 import type { Again, Bounds, Chosen } from '../../shop/limits/index.ts';
-import { asFineAs, HUNDREDTHS, type Remark } from '../narrative/index.ts';
-import { drawnLength } from './drawstext.ts';
+import { asFineAs, drawnLength, HUNDREDTHS, type Remark } from '../narrative/index.ts';
 import { type Json, numberJson } from './json.ts';
 
 /**

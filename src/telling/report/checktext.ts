@@ -1,19 +1,6 @@
 import type { Problem } from '../../engine/yaml/index.ts';
 import { problemText, type Objection, visible, voiceOf } from '../narrative/index.ts';
-import type { Json } from './json.ts';
 import { type Page, paragraph } from './page.ts';
-
-/** Lines and columns are counted from 1. */
-export function checkJson(problems: readonly Objection[], language: Page['language']): Json {
-  const told = (severity: Problem['severity']) =>
-    problems
-      .filter((problem) => problem.severity === severity)
-      .map((problem) => {
-        const { line, column } = problem.place;
-        return { line, column, message: problemText(problem, language) };
-      });
-  return { errors: told('error'), warnings: told('warning') };
-}
 
 /** A line a problem, "file:line:column: error: …", as editors read them, and the count. */
 export function checkText(name: string, problems: readonly Objection[], page: Page): string {
