@@ -1,5 +1,6 @@
 import { askBands } from '../../asking/build/index.ts';
-import { bandJson, bandText } from '../../telling/report/index.ts';
+import { bandJson } from '../../telling/data/index.ts';
+import { bandText } from '../../telling/report/index.ts';
 import { measuring } from './measuring.ts';
 import type { Reply, Session } from './session.ts';
 

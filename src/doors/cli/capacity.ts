@@ -1,5 +1,6 @@
 import { askCapacity } from '../../asking/gears/index.ts';
-import { marginJson, marginText } from '../../telling/report/index.ts';
+import { marginJson } from '../../telling/data/index.ts';
+import { marginText } from '../../telling/report/index.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
 

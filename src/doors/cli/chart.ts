@@ -1,5 +1,6 @@
 import { askChart, flowsOf } from '../../asking/gears/index.ts';
-import { chartCsv, chartJson, chartText } from '../../telling/report/index.ts';
+import { chartCsv, chartJson } from '../../telling/data/index.ts';
+import { chartText } from '../../telling/report/index.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';

@@ -1,5 +1,6 @@
 import { askCheck } from '../../asking/gears/index.ts';
-import { checkJson, checkText } from '../../telling/report/index.ts';
+import { checkJson } from '../../telling/data/index.ts';
+import { checkText } from '../../telling/report/index.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { textOf } from './source.ts';
 

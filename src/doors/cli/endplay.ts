@@ -1,5 +1,6 @@
 import { askEndPlays } from '../../asking/build/index.ts';
-import { endPlayJson, endPlayText } from '../../telling/report/index.ts';
+import { endPlayJson } from '../../telling/data/index.ts';
+import { endPlayText } from '../../telling/report/index.ts';
 import { measuring } from './measuring.ts';
 import type { Reply, Session } from './session.ts';
 

@@ -1,5 +1,6 @@
 import { askFaults } from '../../asking/faults/index.ts';
-import { faultsCsv, faultsJson, faultsText } from '../../telling/report/index.ts';
+import { faultsCsv, faultsJson } from '../../telling/data/index.ts';
+import { faultsText } from '../../telling/report/index.ts';
 import { patiently } from './patiently.ts';
 import { Refusal } from './refusal.ts';
 import { done, json, type Reply, type Session } from './session.ts';

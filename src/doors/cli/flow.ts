@@ -1,12 +1,6 @@
 import { askFlow } from '../../asking/gears/index.ts';
-import {
-  flowAtJson,
-  flowAtText,
-  flowJson,
-  flowText,
-  gearsJson,
-  gearsText,
-} from '../../telling/report/index.ts';
+import { flowAtJson, flowJson, gearsJson } from '../../telling/data/index.ts';
+import { flowAtText, flowText, gearsText } from '../../telling/report/index.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
 

@@ -1,6 +1,7 @@
 import { askHand } from '../../asking/gears/index.ts';
 import { wayFor } from '../../asking/request/index.ts';
-import { handJson, handText, oneWayJson, oneWayText } from '../../telling/report/index.ts';
+import { handJson, oneWayJson } from '../../telling/data/index.ts';
+import { handText, oneWayText } from '../../telling/report/index.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
 

@@ -1,4 +1,4 @@
-import type { Ink } from '../../telling/report/index.ts';
+import type { Ink } from '../../telling/text/index.ts';
 
 /** A terminal's colours, by ECMA-48 (ISO 6429), section 8.3.117: bold 1, faint 2, neither 22, … */
 export const COLOURS: Ink = {

@@ -27,13 +27,8 @@ import {
   type Voice,
   voiceOf,
 } from '../../telling/narrative/index.ts';
-import {
-  adviceLines,
-  paragraph,
-  percent,
-  suspectsText,
-  unusedLines,
-} from '../../telling/report/index.ts';
+import { adviceLines, percent, suspectsText, unusedLines } from '../../telling/report/index.ts';
+import { paragraph } from '../../telling/text/index.ts';
 import { done, type Reply, type Session } from './session.ts';
 
 /**

@@ -12,7 +12,8 @@ import {
 import type { Train } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import { visible, voiceOf } from '../../telling/narrative/index.ts';
-import { jobJson, jobText } from '../../telling/report/index.ts';
+import { jobJson } from '../../telling/data/index.ts';
+import { jobText } from '../../telling/report/index.ts';
 import { localTime, typedTime } from './clock.ts';
 import type { Ledger } from './ledger.ts';
 import { suggestion } from './names.ts';

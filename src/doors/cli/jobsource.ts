@@ -1,6 +1,6 @@
 import { type OpenJob, openJob } from '../../asking/job/index.ts';
 import { jobNoteText, voiceOf } from '../../telling/narrative/index.ts';
-import { paragraph } from '../../telling/report/index.ts';
+import { paragraph } from '../../telling/text/index.ts';
 import type { Session } from './session.ts';
 import { givenIn, hashOf } from './source.ts';
 

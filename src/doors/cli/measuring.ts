@@ -1,6 +1,6 @@
 import type { Measured, MeasureRequest, TrialsRequest } from '../../asking/build/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import type { Page } from '../../telling/report/index.ts';
+import type { Page } from '../../telling/text/index.ts';
 import { jobAsked, noted } from './jobsource.ts';
 import { Refusal } from './refusal.ts';
 import { json, type Reply, type Session } from './session.ts';

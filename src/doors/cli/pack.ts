@@ -1,5 +1,6 @@
 import { askPacks } from '../../asking/build/index.ts';
-import { packJson, packText } from '../../telling/report/index.ts';
+import { packJson } from '../../telling/data/index.ts';
+import { packText } from '../../telling/report/index.ts';
 import { measuring } from './measuring.ts';
 import type { Reply, Session } from './session.ts';
 

@@ -1,5 +1,6 @@
 import { askPlan } from '../../asking/build/index.ts';
-import { planJson, planText } from '../../telling/report/index.ts';
+import { planJson } from '../../telling/data/index.ts';
+import { planText } from '../../telling/report/index.ts';
 import { done, json, type Reply, type Session } from './session.ts';
 import { trainOf } from './source.ts';
 import { lookingAt } from './stand.ts';

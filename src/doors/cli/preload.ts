@@ -1,5 +1,6 @@
 import { askPreloads } from '../../asking/build/index.ts';
-import { preloadJson, preloadText } from '../../telling/report/index.ts';
+import { preloadJson } from '../../telling/data/index.ts';
+import { preloadText } from '../../telling/report/index.ts';
 import { measuring } from './measuring.ts';
 import type { Reply, Session } from './session.ts';
 

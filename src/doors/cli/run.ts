@@ -6,7 +6,7 @@ import {
   type Voice,
   voiceOf,
 } from '../../telling/narrative/index.ts';
-import { type Ink, PLAIN } from '../../telling/report/index.ts';
+import { type Ink, PLAIN } from '../../telling/text/index.ts';
 import { COLOURS } from './ink.ts';
 import { languageOf } from './locale.ts';
 import { type Call, callOf } from './program.ts';

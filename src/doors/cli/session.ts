@@ -1,5 +1,5 @@
 import type { Language } from '../../telling/narrative/index.ts';
-import type { Page } from '../../telling/report/index.ts';
+import type { Page } from '../../telling/text/index.ts';
 import type { World } from './world.ts';
 
 /** One call of the command: who asks, in what language, on what page, with which options. */

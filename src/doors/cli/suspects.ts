@@ -1,7 +1,8 @@
 import { type Case, caseOf, type Suspicion, suspicionOf } from '../../asking/faults/index.ts';
 import type { OpenJob } from '../../asking/job/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { suspectsJson, suspectsText } from '../../telling/report/index.ts';
+import { suspectsJson } from '../../telling/data/index.ts';
+import { suspectsText } from '../../telling/report/index.ts';
 import { interview } from './interview.ts';
 import { jobAsked, noted } from './jobsource.ts';
 import { ours } from './ours.ts';

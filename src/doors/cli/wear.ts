@@ -1,5 +1,6 @@
 import { askWear } from '../../asking/build/index.ts';
-import { wearJson, wearText } from '../../telling/report/index.ts';
+import { wearJson } from '../../telling/data/index.ts';
+import { wearText } from '../../telling/report/index.ts';
 import { measuring } from './measuring.ts';
 import type { Reply, Session } from './session.ts';
 

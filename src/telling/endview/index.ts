@@ -1,5 +1,4 @@
 export type { EndNote, EndView } from './view.ts';
 export { endView, placeWheels } from './endview.ts';
-export { endScene } from './endscene.ts';
-export type { EndShown } from './endscene.ts';
+export { endScene, type EndShown } from './endscene.ts';
 export type { EndWheel } from './endwheel.ts';

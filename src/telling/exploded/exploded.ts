@@ -1,6 +1,5 @@
 import { facingOf, type Train, upOf } from '../../engine/train/index.ts';
-import type { Voice } from '../narrative/index.ts';
-import { visible } from '../narrative/index.ts';
+import { type Voice, visible } from '../narrative/index.ts';
 import { type Group, LINE, linesOf, type Mark, round, type Scene, SIZE } from '../scene/index.ts';
 import { MARGIN, NAME_LINE, NAME_SIZE, NUMBER, type Placed, type Row, rowsOf } from './layout.ts';
 

@@ -1,15 +1,15 @@
 import type { OutcomeWord } from '../../engine/practice/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { roadReadingText } from '../../engine/road/index.ts';
-import type {
-  Cause,
-  Evidence,
-  Observation,
-  TestOutcome,
-  Sight,
-  Test,
+import {
+  type Cause,
+  type Evidence,
+  type Observation,
+  type TestOutcome,
+  type Sight,
+  type Test,
+  shiftText,
 } from '../../engine/suspects/index.ts';
-import { shiftText } from '../../engine/suspects/index.ts';
 import { faultName } from './signs.ts';
 import { keyOf, visible, type Voice } from './voice.ts';
 

@@ -2,7 +2,7 @@ import type { Train } from '../../engine/train/index.ts';
 import type { BandJudgement } from '../../shop/bands/index.ts';
 import { bandTexts, keyOf, visible, voiceOf } from '../narrative/index.ts';
 import { choiceLines, remarkLines } from './choice.ts';
-import { type Page, paragraph, section } from './page.ts';
+import { type Page, paragraph, section } from '../text/index.ts';
 
 /** Each band at its drum: what is right, how far to back off, or the rod that sets it. */
 export function bandText(train: Train, judged: readonly BandJudgement[], page: Page): string {

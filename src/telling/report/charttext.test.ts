@@ -3,8 +3,9 @@ import { chart } from '../../engine/chart/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { Language } from '../narrative/index.ts';
-import { PLAIN } from './page.ts';
-import { chartJson, chartText } from './index.ts';
+import { PLAIN } from '../text/page.ts';
+import { chartJson } from '../data/index.ts';
+import { chartText } from './charttext.ts';
 
 const train = readTrain(`
 holdturn: 1

@@ -9,8 +9,7 @@ import {
   visible,
   voiceOf,
 } from '../narrative/index.ts';
-import { type Page, paragraph, section } from './page.ts';
-import { type Cell, type Head, table } from './table.ts';
+import { type Page, paragraph, section, type Cell, type Head, table } from '../text/index.ts';
 
 /** The chart by what it is for; with `all`, every combination, a line each, in binary order. */
 export function chartText(train: Train, chart: Chart, all: boolean, page: Page): string {

@@ -1,6 +1,6 @@
 import type { Problem } from '../../engine/yaml/index.ts';
 import { problemText, type Objection, visible, voiceOf } from '../narrative/index.ts';
-import { type Page, paragraph } from './page.ts';
+import { type Page, paragraph } from '../text/index.ts';
 
 /** A line a problem, "file:line:column: error: …", as editors read them, and the count. */
 export function checkText(name: string, problems: readonly Objection[], page: Page): string {

@@ -9,8 +9,7 @@ import {
   remarkText,
   voiceOf,
 } from '../narrative/index.ts';
-import { type Page, paragraph } from './page.ts';
-import { table } from './table.ts';
+import { type Page, paragraph, table } from '../text/index.ts';
 
 /** The best and the second-best part of a shelf as a table, and what to do with the best. */
 export function choiceLines(

@@ -1,7 +1,6 @@
 import type { Draws, Length } from '../../shop/length/index.ts';
 import { drawnLength, lengthText, type Voice, voiceOf } from '../narrative/index.ts';
-import { type Page, paragraph } from './page.ts';
-import { table } from './table.ts';
+import { type Page, paragraph, table } from '../text/index.ts';
 
 type Share = NonNullable<Draws['outside']>['all'];
 

@@ -3,7 +3,7 @@ import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
 import { HUNDREDTHS, keyOf, playTexts, visible, voiceOf } from '../narrative/index.ts';
 import { choiceLines, remarkLines } from './choice.ts';
 import { drawsLines } from './drawstext.ts';
-import { type Page, paragraph, section } from './page.ts';
+import { type Page, paragraph, section } from '../text/index.ts';
 
 /** The end play of each shaft: what is right, and the washer or race that sets it. */
 export function endPlayText(train: Train, judged: readonly EndPlayJudgement[], page: Page): string {

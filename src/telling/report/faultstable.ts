@@ -8,8 +8,7 @@ import type {
 } from '../../engine/faults/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { faultName, gearName, type Voice, voiceOf } from '../narrative/index.ts';
-import { width, wrap } from './lines.ts';
-import { type Page, paragraph } from './page.ts';
+import { width, wrap, type Page, paragraph } from '../text/index.ts';
 
 /**
  * Classes of faults against gears: two lines a class, under power and on coast, a dot

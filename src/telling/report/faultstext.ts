@@ -2,7 +2,7 @@ import type { FaultsReport } from '../../asking/faults/index.ts';
 import type { FaultClass, FaultRow } from '../../engine/faults/index.ts';
 import { benchText, roadText, visible, voiceOf } from '../narrative/index.ts';
 import { faultsTable, nameOf } from './faultstable.ts';
-import { type Page, paragraph, section } from './page.ts';
+import { type Page, paragraph, section } from '../text/index.ts';
 
 export function faultsText(report: FaultsReport, page: Page): string {
   const { train, matrix, bench } = report;

@@ -10,7 +10,7 @@ import {
   type Voice,
   voiceOf,
 } from '../narrative/index.ts';
-import { type Page, paragraph, section } from './page.ts';
+import { type Page, paragraph, section } from '../text/index.ts';
 import { workTables } from './worktables.ts';
 
 /** One gear: what it does, who carries what, and why. With `all`, also what is left brief. */

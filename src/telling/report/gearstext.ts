@@ -1,8 +1,7 @@
 import type { NamedFlow } from '../../asking/gears/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { brakingText, gearName, visible, voiceOf } from '../narrative/index.ts';
-import { type Page, paragraph } from './page.ts';
-import { type Cell, table } from './table.ts';
+import { type Page, paragraph, type Cell, table } from '../text/index.ts';
 
 /** Every declared gear, a row each. */
 export function gearsText(train: Train, gears: readonly NamedFlow[], page: Page): string {

@@ -3,8 +3,7 @@ import type { Train } from '../../engine/train/index.ts';
 import { plusFor, visible, voiceOf } from '../narrative/index.ts';
 import { bodyRows } from './bodies.ts';
 import { reasons } from './flowtext.ts';
-import { type Page, paragraph, section } from './page.ts';
-import { numberCell, table } from './table.ts';
+import { type Page, paragraph, section, numberCell, table } from '../text/index.ts';
 
 /** What the hands find, each way that was asked, under the train's name. */
 export function handText(train: Train, answers: readonly HandAnswer[], page: Page): string {

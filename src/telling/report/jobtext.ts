@@ -1,7 +1,7 @@
 import type { FoldedEntry, FoldedJob } from '../../shop/records/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import { problemText, timeText, toldText, visible, voiceOf } from '../narrative/index.ts';
-import { type Page, paragraph, section } from './page.ts';
+import { type Page, paragraph, section } from '../text/index.ts';
 
 /** A job as it stands, struck entries between ~~ and ~~; and what of its file cannot be read. */
 export function jobText(job: FoldedJob, problems: readonly Problem[], page: Page): string {

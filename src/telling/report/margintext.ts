@@ -9,8 +9,7 @@ import {
   type SideMargin,
 } from '../../engine/margin/index.ts';
 import { gearName, visible, type Voice, voiceOf } from '../narrative/index.ts';
-import { type Page, paragraph, section } from './page.ts';
-import { type Cell, table } from './table.ts';
+import { type Page, paragraph, section, type Cell, table } from '../text/index.ts';
 
 /** The cautions, a row a gear for either way of the load, and where the figures come from. */
 export function marginText(report: MarginReport, page: Page): string {

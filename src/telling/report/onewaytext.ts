@@ -1,7 +1,7 @@
 import type { OneWayClutch, Train } from '../../engine/train/index.ts';
 import { AT_THE_INPUT } from '../../asking/request/index.ts';
 import { fittings, oneWayWords, visible, voiceOf } from '../narrative/index.ts';
-import { type Page, paragraph } from './page.ts';
+import { type Page, paragraph } from '../text/index.ts';
 
 /** The hand check of each clutch, as described and the other way up; `turned`: those found so. */
 export function oneWayText(

@@ -16,8 +16,7 @@ import {
 } from '../narrative/index.ts';
 import { choiceLines, remarkLines } from './choice.ts';
 import { drawsLines } from './drawstext.ts';
-import { type Page, paragraph, section } from './page.ts';
-import { table } from './table.ts';
+import { type Page, paragraph, section, table } from '../text/index.ts';
 
 /** The packs that were measured: what is right, what to look at first, and what to fit. */
 export function packText(train: Train, judged: readonly PackJudgement[], page: Page): string {

@@ -12,8 +12,7 @@ import {
   visible,
   voiceOf,
 } from '../narrative/index.ts';
-import { type Page, paragraph, section } from './page.ts';
-import { table } from './table.ts';
+import { type Page, paragraph, section, table } from '../text/index.ts';
 
 /** The build as a sheet for the bench: cautions, steps with boxes to tick, and every mistake. */
 export function planText(train: Train, plan: Plan, page: Page): string {

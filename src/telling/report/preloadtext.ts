@@ -2,7 +2,7 @@ import type { Train } from '../../engine/train/index.ts';
 import type { PreloadJudgement } from '../../shop/preload/index.ts';
 import { preloadTexts, shimTexts, visible, voiceOf } from '../narrative/index.ts';
 import { remarkLines } from './choice.ts';
-import { type Page, paragraph, section } from './page.ts';
+import { type Page, paragraph, section } from '../text/index.ts';
 
 /** The preload of bearings: the torque that proves it, and the shim or spacer that sets it. */
 export function preloadText(train: Train, judged: readonly PreloadJudgement[], page: Page): string {

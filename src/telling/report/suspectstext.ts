@@ -1,14 +1,15 @@
 import type { Suspicion } from '../../asking/faults/index.ts';
 import type { Growler } from '../../engine/noise/index.ts';
-import type {
-  Bracket,
-  HeldBack,
-  Observation,
-  Proposal,
-  Ranking,
+import {
+  type Bracket,
+  type HeldBack,
+  type Observation,
+  type Proposal,
+  type Ranking,
+  sideOf,
+  testText,
 } from '../../engine/suspects/index.ts';
 import type { Counsel, Stop } from '../../engine/triage/index.ts';
-import { sideOf, testText } from '../../engine/suspects/index.ts';
 import {
   causeText,
   evidenceText,
@@ -24,8 +25,7 @@ import {
   type Voice,
   voiceOf,
 } from '../narrative/index.ts';
-import { type Page, paragraph, section } from './page.ts';
-import { table } from './table.ts';
+import { type Page, paragraph, section, table } from '../text/index.ts';
 
 /** What was seen, who is suspected and why, what contradicts, and what to test next. */
 export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): string {

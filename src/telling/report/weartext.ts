@@ -12,8 +12,7 @@ import {
   voiceOf,
   wearTexts,
 } from '../narrative/index.ts';
-import { type Page, paragraph, section } from './page.ts';
-import { table } from './table.ts';
+import { type Page, paragraph, section, table } from '../text/index.ts';
 
 /** What wears: each reading against its limit in a table, and then what to do about each. */
 export function wearText(train: Train, judged: readonly WearJudgement[], page: Page): string {

@@ -1,9 +1,8 @@
 import type { Quantity, Working } from '../../engine/flow/index.ts';
 import { assemble, type Train } from '../../engine/train/index.ts';
 import { keyOf, plusFor, voiceOf } from '../narrative/index.ts';
-import { type Page, paragraph } from './page.ts';
+import { type Page, paragraph, type Cell, type Head, numberCell, table } from '../text/index.ts';
 import { bodyRows } from './bodies.ts';
-import { type Cell, type Head, numberCell, table } from './table.ts';
 
 /**
  * One end driving the other, as tables: devices, members and their planets, what each set

@@ -1,5 +1,4 @@
-import type { Draws, Gap, Length } from '../../shop/length/index.ts';
-import { digitsIn } from '../../shop/length/index.ts';
+import { type Draws, type Gap, type Length, digitsIn } from '../../shop/length/index.ts';
 import type { Measured, PackJudgement } from '../../shop/packs/index.ts';
 import type { Again, Bounds, Chosen } from '../../shop/limits/index.ts';
 import { asFineAs, drawnLength, HUNDREDTHS, type Remark } from '../narrative/index.ts';

@@ -9,7 +9,7 @@ import {
 import { toNumber } from '../../engine/linear/index.ts';
 import { benchText, gearName, roadText, voiceOf } from '../narrative/index.ts';
 import { csvOf } from './csv.ts';
-import type { Page } from './page.ts';
+import type { Page } from '../text/index.ts';
 
 /**
  * The matrix as comma-separated values (RFC 4180): the healthy train first, then a line a row

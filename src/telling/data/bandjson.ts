@@ -1,6 +1,5 @@
 import type { BandJudgement } from '../../shop/bands/index.ts';
-import type { Json } from './json.ts';
-import { numberJson } from './json.ts';
+import { type Json, numberJson } from './json.ts';
 import { boundsJson, chosenJson, lengthJson, remarkJson } from './packjson.ts';
 
 /** Lengths as in `packJson`. `limits` are of the travel; turns are from where the drum is held. */

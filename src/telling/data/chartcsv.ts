@@ -4,7 +4,7 @@ import { toNumber } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { brakingText, doingOf, gearName, keyOf, visible, voiceOf } from '../narrative/index.ts';
 import { csvOf } from './csv.ts';
-import type { Page } from './page.ts';
+import type { Page } from '../text/index.ts';
 
 /**
  * The application chart as comma-separated values: a row a gear of the file under power, then one

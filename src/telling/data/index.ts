@@ -1,0 +1,15 @@
+export { bandJson } from './bandjson.ts';
+export { chartCsv } from './chartcsv.ts';
+export { checkJson } from './checkjson.ts';
+export { endPlayJson } from './endplayjson.ts';
+export { faultsCsv } from './faultscsv.ts';
+export { faultsJson } from './faultsjson.ts';
+export { jobJson } from './jobjson.ts';
+export { chartJson, flowJson, flowAtJson, gearsJson, handJson } from './json.ts';
+export { marginJson } from './marginjson.ts';
+export { oneWayJson } from './onewayjson.ts';
+export { packJson } from './packjson.ts';
+export { planJson } from './planjson.ts';
+export { preloadJson } from './preloadjson.ts';
+export { suspectsJson } from './suspectsjson.ts';
+export { wearJson } from './wearjson.ts';
