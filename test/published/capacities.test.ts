@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { type Mark, markOf } from './marks.ts';
 import {
   bandRise,
   bandTorqueNm,
@@ -15,9 +16,7 @@ import {
 } from '../../src/shop/capacity/index.ts';
 
 // Figures that others have published about clutches and bands, each with its source. A figure
-// is `printed` in the source as it was read; `remembered` where source and figure are told from
-// memory; `worked` where only the data were read, and the answer follows from the formula by
-// hand. The units of the sources are kept: they are turned into ours here.
+// is marked as those of marks.ts. The units of the sources are kept: they are turned into ours here.
 
 const INCH_MM = 25.4;
 const PSI_KPA = 6.894757;
@@ -27,7 +26,7 @@ const HP_W = 745.7;
 
 type Figure = readonly [
   what: string,
-  from: 'printed' | 'remembered' | 'worked',
+  from: Mark,
   published: number,
   tolerance: number,
   ours: number,
@@ -116,14 +115,14 @@ const PUBLISHED: readonly Published[] = [
       ],
       [
         'torque by pressure, N m',
-        'worked',
+        'computed',
         128.8,
         0.06,
         plateTorqueNm({ ...SINGLE, presses: 'uniform pressure' }, 4000),
       ],
       [
         'even pressure, kPa',
-        'worked',
+        'computed',
         159.8,
         0.06,
         liningPressureKpa(SINGLE.lining, 'uniform pressure', 4000),
@@ -174,6 +173,19 @@ const PUBLISHED: readonly Published[] = [
             { faces: 1, friction: 0.2, lining: ring(200, 100), presses: 'uniform wear' },
             15707.963268,
           ),
+      ],
+      [
+        'power, kW',
+        'printed',
+        18.505508,
+        1e-6,
+        powerKw(
+          plateTorqueNm(
+            { faces: 1, friction: 0.2, lining: ring(200, 100), presses: 'uniform wear' },
+            15707.963268,
+          ),
+          750,
+        ),
       ],
     ],
   },
@@ -268,7 +280,7 @@ const PUBLISHED: readonly Published[] = [
     source:
       'Juvinall and Marshek, Fundamentals of Machine Component Design, chapter 18, end-of-chapter problem, https://tutorsglobe.com/question/consider-the-following-dimensions-for-the-differential-band-52175344.aspx',
     figures: [
-      ['torque, lb in', 'worked', 732.4, 0.1, selfEnergised(BAND_04, TIGHT_04_N) / LBF_IN_NM],
+      ['torque, lb in', 'computed', 732.4, 0.1, selfEnergised(BAND_04, TIGHT_04_N) / LBF_IN_NM],
     ],
   },
   {
@@ -276,8 +288,8 @@ const PUBLISHED: readonly Published[] = [
     source:
       'Shigley, Mechanical Engineering Design, chapter 16, end-of-chapter problem; data read at https://askfilo.com/user-question-answers-smart-solutions/the-maximum-band-interface-pressure-on-the-brake-shown-in-3430333434343732, whose own answer takes the pressure as even and is wrong; the book’s (2.71 kN, 0.66 kN, 359 N m) from memory',
     figures: [
-      ['tight tension, N', 'worked', 2712.5, 0.1, TIGHT_05_N],
-      ['slack tension, N', 'worked', 659.9, 0.2, TIGHT_05_N / tensionRatio(BAND_05)],
+      ['tight tension, N', 'computed', 2712.5, 0.1, TIGHT_05_N],
+      ['slack tension, N', 'computed', 659.9, 0.2, TIGHT_05_N / tensionRatio(BAND_05)],
       ['torque, N m', 'remembered', 359, 0.5, selfEnergised(BAND_05, TIGHT_05_N)],
     ],
   },
@@ -287,6 +299,17 @@ describe.each(PUBLISHED)('$title ($source)', ({ figures }) => {
   it.each(figures)('%s, %s: %f', (_what, _from, published, tolerance, ours) => {
     expect(Math.abs(ours - published)).toBeLessThanOrEqual(tolerance);
   });
+});
+
+it('each figure is marked, and whatever is remembered says so of its source', () => {
+  const marks = PUBLISHED.flatMap(({ source, figures }) =>
+    figures.map(([, from]) => {
+      if (from === 'remembered') expect(source).toContain('from memory');
+      if (from === 'printed') expect(source).not.toContain('from memory');
+      return markOf({ from });
+    }),
+  );
+  expect(marks.filter((mark) => mark === 'printed').length).toBeGreaterThanOrEqual(17);
 });
 
 // Common practice, no source: a transmission's pack and band with figures that are usual.

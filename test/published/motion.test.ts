@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { inertiasOf } from '../../src/engine/inertia/index.ts';
 import { motionOf } from '../../src/engine/motion/index.ts';
 import { Stepper } from '../../src/engine/step/index.ts';
-import type { Train } from '../../src/engine/train/index.ts';
-import { readTrain } from '../../src/engine/trainfile/index.ts';
+import { trainOf } from '../line.ts';
+import { markOf } from './marks.ts';
 import motion from './motion.json' with { type: 'json' };
 
 // The examples SimpleGearShift and CoupledClutches of the Modelica Standard Library (rotational
@@ -12,15 +12,14 @@ import motion from './motion.json' with { type: 'json' };
 const H = 1e-4;
 
 describe('motion as a published library has it', () => {
+  it('is of the results that stand beside the library, as they stand there', () => {
+    expect(motion.cases.map(markOf)).toEqual(['printed', 'printed']);
+  });
+
   it('shifts one planetary set: brake off, clutch on', () => {
     const { stepper } = moving(
-      `
-input: sun shaft
-output: arm
-sets: { set: { sun: 50, ring: 75 } }
-joined: { sun shaft: [set.sun], arm: [set.carrier], rim: [set.ring] }
-devices: { ring brake: { brake: rim }, ring clutch: { clutch: [sun shaft, rim] } }
-`,
+      `set 50:75; in sun shaft = set.sun; out arm = set.carrier; rim = set.ring;
+      ring brake holds rim; ring clutch joins sun shaft + rim`,
       { 'set.sun': 1, 'set.carrier': 10, 'set.ring': 0 },
       ['set.sun', 'set.carrier'],
     );
@@ -43,14 +42,7 @@ devices: { ring brake: { brake: rim }, ring clutch: { clutch: [sun shaft, rim] }
 
   it('couples four inertias by three clutches in a row', () => {
     const { stepper } = moving(
-      `
-input: a
-output: d
-devices:
-  first clutch: { clutch: [b, a] }
-  second clutch: { clutch: [c, b] }
-  third clutch: { clutch: [d, c] }
-`,
+      'in a; out d; first clutch joins b + a; second clutch joins c + b; third clutch joins d + c',
       { a: 1, b: 1, c: 1, d: 1 },
       ['a'],
       { a: 10 },
@@ -70,14 +62,13 @@ devices:
 });
 
 function moving(
-  text: string,
+  line: string,
   kgm2: Readonly<Record<string, number>>,
   ports: readonly string[],
   start: Readonly<Record<string, number>> = {},
 ): { readonly stepper: Stepper } {
-  const { train, problems } = readTrain(`holdturn: 1\nname: Published\n${text}`);
-  if (!train) throw new Error(JSON.stringify(problems));
-  const inertias = inertiasOf(train as Train, new Map(Object.entries(kgm2)));
+  const train = trainOf(line);
+  const inertias = inertiasOf(train, new Map(Object.entries(kgm2)));
   const stepper = new Stepper(motionOf(train), inertias, ports);
   stepper.start(new Map(Object.entries(start)));
   return { stepper };

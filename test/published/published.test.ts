@@ -20,6 +20,7 @@ import {
 } from '../../src/engine/linear/index.ts';
 import { geometryOf, type Train } from '../../src/engine/train/index.ts';
 import { readTrain } from '../../src/engine/trainfile/index.ts';
+import { type Mark, markOf } from './marks.ts';
 import cases from './cases.json' with { type: 'json' };
 
 /** One train that somebody has published figures about. */
@@ -28,7 +29,7 @@ interface Case {
   readonly title: string;
   readonly source: string;
   /** Whether the source was read for this, or is told from memory. */
-  readonly provenance: string;
+  readonly provenance: 'read' | 'memory';
   readonly train: File;
   readonly figures: readonly Figure[];
 }
@@ -43,8 +44,9 @@ interface Figure {
   readonly value: number | boolean | string | readonly number[];
   readonly tolerance?: number;
   readonly exact?: string;
-  /** `printed` in the source, `remembered`, or `computed` by a rule of the source. */
-  readonly from: string;
+  readonly from: Mark;
+  /** Of a printed figure: as it stands in the source. */
+  readonly printed?: string;
   readonly ask: Ask;
 }
 
@@ -126,6 +128,30 @@ test('every figure that is exact is near the one beside it', () => {
       expect(Math.abs(toNumber(known) - value), what).toBeLessThanOrEqual((tolerance ?? 0) + 1e-12);
     }
   }
+});
+
+// A printed figure stands in its source as it is quoted, or upside down; what comes from memory is never
+// printed, and of a source that was read nothing is remembered.
+test('each figure is marked, and no memory passes for print', () => {
+  const marks = (cases as unknown as readonly Case[]).flatMap(({ provenance, figures }) =>
+    figures.map(({ what, value, tolerance = 0, printed = '', from }) => {
+      const mark = markOf({ from });
+      expect(['read', 'memory']).toContain(provenance);
+      if (mark === 'remembered') expect(provenance, what).toBe('memory');
+      if (mark !== 'printed') {
+        expect(printed, what).toBe('');
+        return mark;
+      }
+      expect(provenance, what).toBe('read');
+      const quoted = [...printed.matchAll(/\d+(?:\.\d+)?/gu)].map(Number);
+      const near = [...quoted, ...quoted.map((its) => 1 / its)].some((its) => {
+        return Math.abs(its - Math.abs(value as number)) <= tolerance;
+      });
+      expect(near, `${what}: ${printed}`).toBe(true);
+      return mark;
+    }),
+  );
+  expect(marks.filter((mark) => mark === 'printed').length).toBeGreaterThanOrEqual(39);
 });
 
 // A decimal in place of p/q is a float's digits, and is not exact.

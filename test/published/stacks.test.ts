@@ -3,6 +3,7 @@ import {
   fraction,
   fromText,
   over,
+  plus,
   type Rational,
   toNumber,
 } from '../../src/engine/linear/index.ts';
@@ -10,16 +11,26 @@ import type { Pack } from '../../src/engine/train/index.ts';
 import { type Length, lengthFrom, stackUp } from '../../src/shop/length/index.ts';
 import { judgeEndPlay } from '../../src/shop/endplay/index.ts';
 import { judgePack } from '../../src/shop/packs/index.ts';
+import { type Mark, markOf } from './marks.ts';
 import cases from './stacks.json' with { type: 'json' };
 
 // Stack-ups and shims that somebody has published, each with its source in stacks.json.
 const [gap, shim, pack] = cases as unknown as readonly [Case, Case, Case];
-type Figure = { readonly value: number; readonly tolerance?: number };
+type Figure = { readonly value: number; readonly tolerance?: number; readonly from: Mark };
 type Case = Readonly<Record<string, unknown>>;
+
+test('each figure is marked, and what the sources print is not fewer than it was', () => {
+  const marks = [gap, shim, pack].flatMap((one) =>
+    Object.values(one).flatMap((its) => {
+      return typeof its === 'object' && its !== null && 'value' in its ? [markOf(its)] : [];
+    }),
+  );
+  expect(marks.filter((mark) => mark === 'printed').length).toBeGreaterThanOrEqual(6);
+});
 
 const length = (text: unknown) => lengthFrom(text as string) as Length;
 const mm = (um: Rational) => over(um, fraction(1000));
-const printed = (one: Case, key: string) => fromText(`${(one[key] as Figure).value}`);
+const published = (one: Case, key: string) => fromText(`${(one[key] as Figure).value}`);
 
 describe(`${gap['title']} (${gap['source']})`, () => {
   const parts = gap['stack'] as readonly (readonly [string, string, string])[];
@@ -31,8 +42,8 @@ describe(`${gap['title']} (${gap['source']})`, () => {
     })),
   );
   test('gap, worst case', () => {
-    expect(mm(found.um)).toEqual(printed(gap, 'gapMm'));
-    expect(mm(found.worstUm)).toEqual(printed(gap, 'worstMm'));
+    expect(mm(found.um)).toEqual(published(gap, 'gapMm'));
+    expect(mm(found.worstUm)).toEqual(published(gap, 'worstMm'));
   });
   test('root sum square', () => {
     const { value, tolerance } = gap['likelyMm'] as Required<Figure>;
@@ -46,8 +57,8 @@ describe(`${shim['title']} (${shim['source']})`, () => {
     judgeEndPlay({ shaft: 'shaft', limit }, { play: [length(read)] });
   test('thinnest and thickest shim', () => {
     const found = judged(shim['measured']).thicker;
-    expect(found && mm(found.leastUm)).toEqual(printed(shim, 'thinnestMm'));
-    expect(found && mm(found.mostUm)).toEqual(printed(shim, 'thickestMm'));
+    expect(found && mm(found.leastUm)).toEqual(published(shim, 'thinnestMm'));
+    expect(found && mm(found.mostUm)).toEqual(published(shim, 'thickestMm'));
   });
   test('0.02 mm measured is refused: even the thickest shim would have to be below nothing', () => {
     const { value } = shim['refused'] as { readonly value: string };
@@ -67,12 +78,18 @@ describe(`${pack['title']} (${pack['source']})`, () => {
     device: 'brake',
     depthGauge: { depth: depth as Length, edge: edge as Length, stack: stack as Length },
   });
+  test('depth below the edge: the clearance and the stack', () => {
+    const clearance = judged.measured[0]?.clearance.um as Rational;
+    expect(mm(plus(clearance, length(pack['stack']).um))).toEqual(published(pack, 'depthMm'));
+  });
   test('clearance, and that it is outside', () => {
-    expect(mm(judged.measured[0]?.clearance.um as Rational)).toEqual(printed(pack, 'clearanceMm'));
+    expect(mm(judged.measured[0]?.clearance.um as Rational)).toEqual(
+      published(pack, 'clearanceMm'),
+    );
     expect(judged.verdict === 'inside').toBe((pack['inside'] as { value: boolean }).value);
   });
   test('smallest and largest shim to add', () => {
-    expect(judged.thicker && mm(judged.thicker.leastUm)).toEqual(printed(pack, 'thinnestMm'));
-    expect(judged.thicker && mm(judged.thicker.mostUm)).toEqual(printed(pack, 'thickestMm'));
+    expect(judged.thicker && mm(judged.thicker.leastUm)).toEqual(published(pack, 'thinnestMm'));
+    expect(judged.thicker && mm(judged.thicker.mostUm)).toEqual(published(pack, 'thickestMm'));
   });
 });

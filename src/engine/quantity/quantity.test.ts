@@ -4,9 +4,8 @@ import { toNumber, toText } from '../linear/index.ts';
 import { type Dimension, formOf, quantityFrom } from './index.ts';
 import { Tally } from '../../../test/tally.ts';
 
-// As they are printed, to seven figures, in NIST Special Publication 811 (2008), appendix B.8;
-// the figures are told from memory.
-const PRINTED: readonly (readonly [Dimension, string, number])[] = [
+// Of NIST Special Publication 811 (2008), appendix B.8, to seven figures; remembered.
+const REMEMBERED: readonly (readonly [Dimension, string, number])[] = [
   ['length', '1 in', 25_400],
   ['length', '1 mil', 25.4],
   ['force', '1 lbf', 4.448222],
@@ -20,7 +19,7 @@ const PRINTED: readonly (readonly [Dimension, string, number])[] = [
 ];
 
 describe('a quantity', () => {
-  it.each(PRINTED)('%s: %s', (dimension, text, size) => {
+  it.each(REMEMBERED)('%s: %s', (dimension, text, size) => {
     const read = quantityFrom(text, dimension);
     expect(read && toNumber(read.size)).toBeCloseTo(size, 6);
   });
