@@ -1,12 +1,12 @@
 import fs from 'node:fs';
-import { expect, it } from 'vitest';
-import { testText } from '../../engine/suspects/index.ts';
+import { describe, expect, it } from 'vitest';
+import { type Cause, type Test, testText } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
-import { newJobText } from '../../shop/records/index.ts';
+import { entryText, newJobText } from '../../shop/records/index.ts';
 import { openJob } from '../job/index.ts';
 import { refusedBy } from '../request/refusedby.ts';
-import { askFaults, caseOf, suspicionOf } from './index.ts';
+import { askFaults, caseOf, examine, explanationOf, questionOf, suspicionOf } from './index.ts';
 
 const kestrel = readTrain(fs.readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8'))
   .train as Train;
@@ -32,6 +32,70 @@ it('hears what a job’s driver says, and gives back what it makes nothing of', 
     'not sure',
   ]);
   expect(told.unused).toEqual(['smells of fish']);
+});
+
+it('takes out what the driver’s words were not meant for, in a file and in a job', () => {
+  const says = 'driver says: slips in second and third\n';
+  const texts = (text: string) => {
+    const { told } = caseOf(kestrel, { practice, seen: { called: 'seen', text } });
+    return told.observations.map(({ test }) => testText(test));
+  };
+  expect(texts(says)).toEqual(['D 2', 'D 3']);
+  expect(texts(`${says}D 3: not said\n`)).toEqual(['D 2']);
+  expect(texts(`- ${says}- D 3: not said\n- D 3: slips\n`)).toEqual(['D 2', 'D 3']);
+  const head = newJobText({ unit: 'x', complaint: '', by: 'TW', at: '2026-11-25T12:40:07.000Z' });
+  const lines = ['{ driver says: slips in second and third }', '{ D 3: not said }'].map(
+    (told, k) => {
+      const [, of = '', text = ''] = /^\{ (.*?): (.*) \}$/u.exec(told) ?? [];
+      const at = `2026-11-25T12:40:0${k}.000Z`;
+      return entryText({ at, who: 'TW', told: { kind: 'seen', of, text } }).text;
+    },
+  );
+  const job = openJob({ called: 'job', text: head + lines.join('') });
+  const { told } = caseOf(kestrel, { practice, job });
+  expect(told.heard.map(({ said }) => said)).toEqual(['slips in second']);
+  expect(told.observations.map(({ test }) => testText(test))).toEqual(['D 2']);
+});
+
+describe('an examination', () => {
+  const seen = { called: 'seen', text: 'D 1: slips\nL 1: drives\nR: drives\nD 2: drives\n' };
+  const { suspicion, examination } = examine(caseOf(kestrel, { practice, seen }));
+
+  it('is plain data that says what the suspicion says', () => {
+    const copy = structuredClone(examination);
+    expect(copy).toEqual(examination);
+    expect(copy.ranking.brackets).toEqual(suspicion.ranking.brackets);
+    expect(copy.advice.best?.test).toEqual(suspicion.advice.best?.test);
+    const texts = copy.tests.map(({ test }) => testText(test));
+    expect(new Set(texts)).toEqual(new Set(suspicion.inquiry.tests.map(testText)));
+  });
+
+  it('offers no test that somebody skips', () => {
+    const best = testText(suspicion.advice.best?.test as Test);
+    const skipped = examine(caseOf(kestrel, { practice, seen }), [best]).examination;
+    expect(testText(skipped.advice.best?.test as Test)).not.toBe(best);
+  });
+
+  it('asks of any test what it may show, what that leaves, and why it is not made now', () => {
+    const { outcomes, own, parts } = questionOf(suspicion, 'D 3');
+    expect(outcomes[own as number]).toMatchObject({ word: 'drives' });
+    expect(parts.every(({ outcome }) => outcomes.includes(outcome))).toBe(true);
+    expect(questionOf(suspicion, 'R coast').stop).toEqual({ why: 'backwards' });
+    expect(questionOf(suspicion, 'pressure D 2').test).toMatchObject({ gear: 'D 2' });
+    expect(refusedBy(() => questionOf(suspicion, 'D 22'))).toMatchObject({ refused: 'bad.entry' });
+  });
+
+  it('proves that its first suspect explains all that was seen, and what another does not', () => {
+    const [first] = suspicion.ranking.brackets;
+    const explained = explanationOf(suspicion, first?.suspects[0]?.cause as Cause);
+    expect(explained.length).toBe(4);
+    expect(explained.every(({ agrees, by }) => agrees && by === 'train')).toBe(true);
+    const dead = suspicion.inquiry.causes.find(({ faults: [fault] }) => {
+      return fault && 'device' in fault && fault.device === 'forward clutch';
+    }) as Cause;
+    const missed = explanationOf(suspicion, dead).filter(({ agrees }) => !agrees);
+    expect(missed.map(({ observation }) => testText(observation.test))).toContain('L 1');
+  });
 });
 
 it('refuses a text of what was seen with its problems, by the name that it was given', () => {

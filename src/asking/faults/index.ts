@@ -1,9 +1,13 @@
+export { type Asked, type Examination, examine, type Question, questionOf } from './examination.ts';
+export { type Explained, explanationOf } from './explanation.ts';
 export { askFaults, type FaultsReport } from './faults.ts';
 export {
   type Case,
   caseOf,
+  caseWith,
   type Suspicion,
   suspicionOf,
   type Witnessed,
   witnessedBy,
+  underSuspicion,
 } from './suspicion.ts';

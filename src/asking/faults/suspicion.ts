@@ -6,6 +6,7 @@ import {
   type Observation,
   readSeen,
   type Test,
+  testText,
 } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { diagnose, type Diagnosis } from '../../engine/triage/index.ts';
@@ -39,8 +40,16 @@ export interface Case {
 /** What was seen, by somebody and by a driver. */
 export interface Witnessed {
   readonly observations: readonly Observation[];
+  /** Those of them that a driver told, and in which words. */
+  readonly heard: readonly Heard[];
   /** What the driver says of which nothing could be made. */
   readonly unused: readonly string[];
+}
+
+/** What a driver's words were taken for. */
+export interface Heard {
+  readonly observation: Observation;
+  readonly said: string;
 }
 
 /** What is known of a train under suspicion. */
@@ -52,30 +61,53 @@ export interface Suspicion extends Diagnosis {
 }
 
 /** Reads what was told. It takes as long as what a train's faults would show takes to work out. */
-export function caseOf(train: Train, { practice, seen, job }: SuspectsRequest): Case {
-  const { practice: figures, problems } = readPractice(practice.text);
-  if (!figures) throw new NoAnswer({ refused: 'bad.file', called: practice.called, problems });
-  const inquiry = inquire(train, figures, gripsOf(train));
-  const read = seen ? seenIn(seen, inquiry) : NOTHING;
-  const complaints = job?.job.complaint ? [job.job.complaint, ...read.says] : read.says;
-  const all = [...read.observations, ...(job?.seen(inquiry) ?? [])];
-  return {
-    inquiry,
-    told: witnessedBy(inquiry, all, complaints),
-    practice: practice.called,
-    renamed: [...renamedIn(practice.called, problems), ...read.renamed],
-  };
+export function caseOf(train: Train, { practice, ...told }: SuspectsRequest): Case {
+  return caseWith(underSuspicion(train, practice), told);
 }
 
-/** What was seen, and what the driver says of it in their own words. */
+/** A train of which nothing was told yet: what its faults would show is worked out once. */
+export function underSuspicion(train: Train, { called, text }: Given): Omit<Case, 'told'> {
+  const { practice: figures, problems } = readPractice(text);
+  if (!figures) throw new NoAnswer({ refused: 'bad.file', called, problems });
+  const inquiry = inquire(train, figures, gripsOf(train));
+  return { inquiry, practice: called, renamed: renamedIn(called, problems) };
+}
+
+/** The same, with what was seen and said. */
+export function caseWith(
+  its: Omit<Case, 'told'>,
+  { seen, job }: Omit<SuspectsRequest, 'practice'>,
+): Case {
+  const { inquiry } = its;
+  const read = seen ? seenIn(seen, inquiry) : NOTHING;
+  const other = job?.seen(inquiry) ?? NOTHING;
+  const says = [...(job?.job.complaint ? [job.job.complaint] : []), ...read.says, ...other.says];
+  const all = [...read.observations, ...other.observations];
+  const unsaid = [...read.unsaid, ...other.unsaid];
+  const told = witnessedBy(inquiry, all, says, unsaid);
+  return { ...its, told, renamed: [...its.renamed, ...read.renamed] };
+}
+
+/**
+ * What was seen, and what the driver says of it in their own words; nothing of the tests of which
+ * they say nothing after all.
+ */
 export function witnessedBy(
   inquiry: Inquiry,
   seen: readonly Observation[],
   says: readonly string[],
+  unsaid: readonly Test[] = [],
 ): Witnessed {
+  const out = new Set(unsaid.map(testText));
   const complaints = says.map((text) => complaintSeen(text, inquiry));
+  const heard = complaints
+    .flatMap(({ observations, said }) =>
+      observations.map((observation, k) => ({ observation, said: said[k] ?? '' })),
+    )
+    .filter(({ observation: { test } }) => !out.has(testText(test)));
   return {
-    observations: [...complaints.flatMap(({ observations }) => observations), ...seen],
+    observations: [...heard.map(({ observation }) => observation), ...seen],
+    heard,
     unused: complaints.flatMap(({ unused }) => unused),
   };
 }
@@ -92,10 +124,10 @@ export function suspicionOf(
   return { ...diagnose(inquiry, observations, open), unused, practice };
 }
 
-const NOTHING = { observations: [], says: [], renamed: [] };
+const NOTHING = { observations: [], says: [], unsaid: [], renamed: [] };
 
 function seenIn(seen: Given, inquiry: Inquiry) {
-  const { observations, says, problems } = readSeen(seen.text, inquiry);
+  const { problems, ...read } = readSeen(seen.text, inquiry);
   mustBeSound(seen, errorsIn(problems));
-  return { observations, says, renamed: renamedIn(seen.called, problems) };
+  return { ...read, renamed: renamedIn(seen.called, problems) };
 }

@@ -1,5 +1,5 @@
 import { readPractice } from '../../engine/practice/index.ts';
-import { inquire, readSeen } from '../../engine/suspects/index.ts';
+import { inquire, type Inquiry, readSeen } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import {
@@ -7,6 +7,7 @@ import {
   limitMisfit,
   measuredNames,
   readingProblems,
+  seenProblems,
   type Told,
 } from '../../shop/records/index.ts';
 import { errorsIn, meant, NoAnswer, unknown } from '../request/index.ts';
@@ -30,15 +31,19 @@ export function mustFit(told: Told, train: Train, before: Before): void {
 
 function problemsOf(told: Told, train: Train, { practice, job }: Before): readonly Problem[] {
   const entry = (said: string) => `${JSON.stringify('of' in told ? told.of : '')}: ${said}`;
-  const seen = (said: string) => seenProblems(entry(said), train, practice);
+  const inquiry = () => inquiryOf(train, practice);
   switch (told.kind) {
     case 'reading':
       return readingProblems(entry(told.text), told.of, train);
     case 'seen':
-      return seen(told.text);
+      return errorsIn(whenAny(inquiry(), (its) => seenProblems(told, its, job)));
     case 'check': {
       const { felt, predicted = felt } = told;
-      return [felt, predicted].flatMap((said) => seen(JSON.stringify(said)));
+      return errorsIn(
+        whenAny(inquiry(), (its) =>
+          [felt, predicted].flatMap((said) => readSeen(entry(JSON.stringify(said)), its).problems),
+        ),
+      );
     }
     case 'chosen':
       mustMeasure(told.of, train);
@@ -53,10 +58,17 @@ function problemsOf(told: Told, train: Train, { practice, job }: Before): readon
   }
 }
 
-function seenProblems(text: string, train: Train, figures: string): readonly Problem[] {
+// A text that is none is told where it is asked by.
+function inquiryOf(train: Train, figures: string): Inquiry | undefined {
   const { practice } = readPractice(figures);
-  if (!practice) return [];
-  return errorsIn(readSeen(text, inquire(train, practice)).problems);
+  return practice && inquire(train, practice);
+}
+
+function whenAny(
+  inquiry: Inquiry | undefined,
+  ask: (its: Inquiry) => readonly Problem[],
+): readonly Problem[] {
+  return inquiry ? ask(inquiry) : [];
 }
 
 function mustMeasure(name: string, train: Train): void {

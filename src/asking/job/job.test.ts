@@ -80,6 +80,25 @@ describe('an entry', () => {
     expect(refusedBy(odd)).toMatchObject({ refused: 'bad.words', kind: 'photograph' });
   });
 
+  it('of a road speed is read beside the gear that drives well, in another entry', () => {
+    const good = [
+      entry('seen', 'D 3: drives'),
+      entry('seen', 'D 3', '1500 rpm at 60 km/h, locked'),
+    ];
+    const { job } = openJob({ called: 'job', text: NEW + good.map(({ text }) => text).join('') });
+    const speed = entryTold(['seen', 'D 2', '2150 rpm at 60 km/h'], {});
+    const made = (before: typeof job) => {
+      return refusedBy(() =>
+        entryMade({ told: speed }, { at, who: 'TW' }, before, { train: kestrel, practice }),
+      );
+    };
+    expect(made(job)).toBe(undefined);
+    expect(made({ ...job, entries: [] })).toMatchObject({
+      refused: 'bad.entry',
+      problem: { problem: 'no scale of speeds' },
+    });
+  });
+
   it('is meant by the first four letters of its id', () => {
     const { id, text } = entry('note', 'the drum is scored');
     const { job } = openJob({ called: 'job', text: NEW + text });

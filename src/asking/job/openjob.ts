@@ -1,4 +1,4 @@
-import type { Inquiry, Observation } from '../../engine/suspects/index.ts';
+import type { Inquiry, SeenReading } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import {
@@ -18,9 +18,9 @@ import { type Given, NoAnswer } from '../request/index.ts';
 export interface OpenJob {
   readonly called: string;
   readonly job: FoldedJob;
-  /** What was measured; what was seen; the train with the limits of the job. */
+  /** What was measured; what was seen and said; the train with the limits of the job. */
   readings(train: Train): JobReadings;
-  seen(inquiry: Inquiry): readonly Observation[];
+  seen(inquiry: Inquiry): SeenReading;
   withLimits(train: Train): Train;
   /**
    * What is to be said of it beside the answer to a train whose text has this hash; of the limits
@@ -70,7 +70,7 @@ function opened(job: FoldedJob, called: string, problems: readonly Problem[]): O
     called,
     job,
     readings: (train) => used(readingsIn(job, train)),
-    seen: (inquiry) => used(seenIn(job, inquiry)).observations,
+    seen: (inquiry) => used(seenIn(job, inquiry)),
     withLimits(train) {
       const limited = used(withLimitsOf(job, train));
       replaced = limited.replaced;

@@ -13,6 +13,7 @@ import { Builds } from '../../page/fault/index.ts';
 import { captions } from '../../page/figure/index.ts';
 
 const Lesson = later(async () => (await import('../../page/lesson/index.ts')).Lesson);
+const Symptoms = later(async () => (await import('../../page/symptoms/index.ts')).Symptoms);
 const Ends = later(async () => (await import('../../page/ends/index.ts')).Ends);
 const Describe = later(async () => (await import('../../page/describe/index.ts')).Describe);
 const Lever = later(async () => (await import('../../page/lever/index.ts')).Lever);
@@ -54,6 +55,7 @@ export function Page({ study, desk }: Props) {
       </div>
       <main class="page-main">
         {room.value === 'turn' && <Turning study={study} />}
+        {room.value === 'symptoms' && <Symptoms study={study} />}
         {room.value === 'measure' && <Measure study={study} />}
         {room.value === 'ask' && <Lesson study={study} />}
         {room.value === 'describe' && <Describing study={study} />}
@@ -103,6 +105,7 @@ const words = spoken({
   en: {
     rooms: 'What you are at',
     turn: 'Turn it',
+    symptoms: 'Find a fault',
     measure: 'Measure',
     ask: 'Ask the class',
     describe: 'Describe it',
@@ -111,6 +114,7 @@ const words = spoken({
   es: {
     rooms: 'Qué hace',
     turn: 'Girarlo',
+    symptoms: 'Buscar la avería',
     measure: 'Medir',
     ask: 'Preguntar',
     describe: 'Describirlo',

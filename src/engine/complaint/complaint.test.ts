@@ -87,7 +87,7 @@ describe('a complaint in the driver’s words', () => {
     'no es brusco al meter D',
   ])('tells %j back', (text) => {
     expect(complaintOf(text)).toEqual({ claims: [], unknown: [text] });
-    expect(complaintSeen(text, kestrel)).toEqual({ observations: [], unused: [text] });
+    expect(complaintSeen(text, kestrel)).toEqual({ observations: [], said: [], unused: [text] });
   });
 
   it('hears what is so beside what is not', () => {

@@ -8,6 +8,8 @@ import { INTO, type Place } from './words.ts';
 /** A complaint as what was seen, by somebody who is not sure. */
 export interface ComplaintSeen {
   readonly observations: readonly Observation[];
+  /** From which words each of them was read, in their order. */
+  readonly said: readonly string[];
   /** What was said and says nothing of a test of this train. */
   readonly unused: readonly string[];
 }
@@ -21,6 +23,7 @@ export function complaintSeen(text: string, inquiry: Inquiry): ComplaintSeen {
   const { claims, unknown } = complaintOf(text);
   const meaning = new Meaning(inquiry);
   const observations: Observation[] = [];
+  const from: string[] = [];
   const unused = [...unknown];
   for (const claim of claims) {
     const its = meaning.of(claim);
@@ -33,10 +36,12 @@ export function complaintSeen(text: string, inquiry: Inquiry): ComplaintSeen {
     for (const { test, sight } of its) {
       const under = { ...test, ...conditionsFor(test, claim) };
       const known = observations.some((other) => same(other.test, under));
-      if (!known) observations.push({ test: under, sight, sure: 'not sure' });
+      if (known) continue;
+      observations.push({ test: under, sight, sure: 'not sure' });
+      from.push(said);
     }
   }
-  return { observations, unused };
+  return { observations, said: from, unused };
 }
 
 type Meant = Pick<Observation, 'test' | 'sight'>;

@@ -24,7 +24,7 @@ export {
   type Suspect,
 } from './ranking.ts';
 export { sightMeant } from './saying.ts';
-export { readSeen, type SeenReading, seenText } from './seenfile.ts';
+export { readSeen, saidText, type SeenReading, seenText } from './seenfile.ts';
 export { speedSight } from './speed.ts';
 export { baseText, shiftText, type Test, testText } from './test.ts';
 export type { DeviceGrip } from './manner.ts';

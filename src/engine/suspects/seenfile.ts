@@ -25,33 +25,40 @@ export interface SeenReading {
   readonly observations: readonly Observation[];
   /** What the driver says, in their own words. */
   readonly says: readonly string[];
+  /** Of which tests the driver says nothing after all, however the words were read. */
+  readonly unsaid: readonly Test[];
   readonly problems: readonly Problem[];
 }
 
 /**
  * Reads what was seen: entries TEST: OUTCOME in any order, or a list of them (which may name a
- * test twice); `driver says: TEXT` is a complaint. A gear may have an engine speed at a road speed
+ * test twice); `driver says: TEXT` is a complaint, and
+ * `TEST: not said` takes out what was read of a test in one. A gear may have an engine speed at a road speed
  * in place of an outcome. An empty file has seen nothing. Never throws.
  */
 export function readSeen(text: string, inquiry: Inquiry): SeenReading {
   const findings = new Findings(new Lines(text));
   const root = parseTree(text, findings);
   const observations: Observation[] = [];
-  const says: string[] = [];
-  if (root) new Reader(text, inquiry, findings, says).read(root, observations);
-  return { observations, says, problems: findings.list() };
+  const heard = { says: [], unsaid: [] };
+  if (root) new Reader(text, inquiry, findings, heard).read(root, observations);
+  return { observations, ...heard, problems: findings.list() };
 }
 
 /** The observations as a file that reads back to them, in their order. */
 export function seenText(observations: readonly Observation[]): string {
   return observations
-    .map(({ test, sight, sure }) => {
-      const key = testText(test);
-      const saw = sawText(sight);
+    .map((observation) => {
+      const key = testText(observation.test);
       const bare = /^\p{L}[\p{L}\p{N} .-]*$/u.test(key);
-      return `- ${bare ? key : JSON.stringify(key)}: ${saw}${sure === 'sure' ? '' : ', not sure'}\n`;
+      return `- ${bare ? key : JSON.stringify(key)}: ${saidText(observation)}\n`;
     })
     .join('');
+}
+
+/** What is said of its test: "slips, not sure". */
+export function saidText({ sight, sure }: Pick<Observation, 'sight' | 'sure'>): string {
+  return `${sawText(sight)}${sure === 'sure' ? '' : ', not sure'}`;
 }
 
 function sawText(sight: Sight): string {
@@ -63,14 +70,14 @@ class Reader {
   private readonly text: string;
   private readonly inquiry: Inquiry;
   private readonly findings: Findings;
-  private readonly says: string[];
+  private readonly heard: Heard;
   private readonly speeds: Speed[] = [];
   private readonly tests = new Map<string, Test>();
   private readonly members: ReadonlyMap<string, MemberName>;
   private readonly bodyOf: (member: MemberName) => number | undefined;
 
-  constructor(text: string, inquiry: Inquiry, findings: Findings, says: string[]) {
-    this.says = says;
+  constructor(text: string, inquiry: Inquiry, findings: Findings, heard: Heard) {
+    this.heard = heard;
     this.text = text;
     this.inquiry = inquiry;
     this.findings = findings;
@@ -129,8 +136,9 @@ class Reader {
   }
 
   private complaint(value: Node, keyAt: Span): void {
-    if (value.kind === 'scalar' && typeof value.value === 'string') this.says.push(value.value);
-    else this.expected(value, 'text', keyAt);
+    if (value.kind === 'scalar' && typeof value.value === 'string') {
+      this.heard.says.push(value.value);
+    } else this.expected(value, 'text', keyAt);
   }
 
   private outcome(
@@ -158,6 +166,10 @@ class Reader {
       return;
     }
     const so = under(test, named);
+    if (so && plain(`${said}`) === UNSAID) {
+      this.heard.unsaid.push(so);
+      return;
+    }
     const sight = so && sightMeant(`${said}`, so);
     if (sight) {
       observations.push({ test: so, sight, sure });
@@ -227,11 +239,17 @@ class Reader {
   }
 }
 
+interface Heard {
+  readonly says: string[];
+  readonly unsaid: Test[];
+}
+
 interface Speed extends Pick<Observation, 'test' | 'sure'> {
   readonly reading: RoadReading;
   readonly at: Span;
 }
 
+const UNSAID = 'not said';
 const SAYS: ReadonlySet<string> = new Set(['driver says', 'complaint', 'driver']);
 
 function isBare(word: unknown): boolean {

@@ -416,7 +416,12 @@ describe('a file of what was seen', () => {
 
   it('may be empty, and may name no observation', () => {
     for (const text of ['', '\n', '# nothing yet\n', '[]', '{}']) {
-      expect(readSeen(text, kestrel)).toEqual({ observations: [], says: [], problems: [] });
+      expect(readSeen(text, kestrel)).toEqual({
+        observations: [],
+        says: [],
+        unsaid: [],
+        problems: [],
+      });
     }
   });
 

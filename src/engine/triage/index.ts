@@ -3,4 +3,4 @@ export type { Bar, Stop, Stopped } from './bar.ts';
 export { diagnose, type Diagnosis } from './diagnosis.ts';
 export { inTradeOrder } from './order.ts';
 export { type Place, placeOf } from './place.ts';
-export { triageOf } from './triage.ts';
+export { type Triage, triageOf } from './triage.ts';

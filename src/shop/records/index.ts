@@ -7,6 +7,6 @@ export { flowText } from './line.ts';
 export { limitMisfit, type Replaced, type WithLimits, withLimitsOf } from './limits.ts';
 export { momentText } from './moment.ts';
 export { type JobReadings, measuredNames, readingProblems, readingsIn } from './readings.ts';
-export { seenIn } from './seen.ts';
+export { seenIn, seenProblems } from './seen.ts';
 export { entryText, newJobText } from './writing.ts';
 export type { EntryDraft } from './writing.ts';

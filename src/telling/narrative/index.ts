@@ -20,7 +20,7 @@ export { endOf, fittings, freeWay, oneWayWords, plusFor, seenFrom } from './onew
 export { refusedText, unknownWords } from './refused.ts';
 export { sentences } from './reasons.ts';
 export { timeText, toldText } from './records.ts';
-export { benchText, faultName, gearName, roadText } from './signs.ts';
+export { benchText, faultName, gearName, roadSignText, roadText } from './signs.ts';
 export { type CheckTold, lastLook, type StepContext, stepTold } from './step.ts';
 export {
   causeText,
@@ -28,6 +28,7 @@ export {
   observationText,
   outcomeText,
   sightText,
+  suspectText,
   testName,
 } from './suspicion.ts';
 export { type Doing, doingOf, MARKS } from './marks.ts';
@@ -35,4 +36,4 @@ export { type Language, LANGUAGES } from './language.ts';
 export { learn } from './message.ts';
 export type { MessageId } from './messages.ts';
 export { type Arguments, keyOf, visible, type Voice, voiceOf } from './voice.ts';
-export { growlerText, leftText, stopText } from './triage.ts';
+export { barText, growlerText, heldText, leftText, stopText } from './triage.ts';

@@ -6,6 +6,7 @@ import {
   type FaultMatrix,
   type FaultRow,
   type Outcome,
+  type RoadSign,
   roadSign,
 } from '../../engine/faults/index.ts';
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
@@ -61,10 +62,8 @@ export function roadText(matrix: FaultMatrix, row: FaultRow, language: Language 
   const voice = voiceOf(language);
   const sign = roadSign(matrix, row);
   if (!sign) return voice.say('sign.road.none');
-  const { gear, end, now } = sign;
-  const ratio = (of: Outcome | undefined) => (of?.ratio ? voice.number(of.ratio) : '');
-  const values = { end: keyOf(end), gear: gearName(gear), is: keyOf(now.is) };
-  const first = voice.say('sign.road', { ...values, ratio: ratio(now), was: ratio(gear[end]) });
+  const { gear, end } = sign;
+  const first = roadSignText(sign, voice);
   const spins = row.cells[matrix.gears.indexOf(gear)]?.spins;
   const free = (end !== 'inReverse' && spins?.[end].free) || [];
   const fast = fastest(matrix, row);
@@ -75,6 +74,13 @@ export function roadText(matrix: FaultMatrix, row: FaultRow, language: Language 
       : [voice.say('sign.free', { count: free.length, members: voice.names(free) })]),
     ...(fast ? [fastText(fast, voice)] : []),
   ].join(' ');
+}
+
+/** "On the road: D 2 does not drive." */
+export function roadSignText({ gear, end, now }: RoadSign, voice: Voice): string {
+  const ratio = (of: Outcome | undefined) => (of?.ratio ? voice.number(of.ratio) : '');
+  const values = { end: keyOf(end), gear: gearName(gear), is: keyOf(now.is) };
+  return voice.say('sign.road', { ...values, ratio: ratio(now), was: ratio(gear[end]) });
 }
 
 function fastText({ gear, end, member, speed }: Fast, voice: Voice): string {

@@ -7,6 +7,7 @@ import {
   type Observation,
   type TestOutcome,
   type Sight,
+  type Suspect,
   type Test,
   shiftText,
 } from '../../engine/suspects/index.ts';
@@ -23,6 +24,12 @@ export function causeText({ cause, faults, at }: Cause, voice: Voice): string {
   if (faults.length === 0) return voice.say('cause', { cause: keyOf(cause) });
   const [first = '', second] = faults.map((fault) => faultName(fault, voice.language));
   return second === undefined ? first : voice.say('pair', { a: first, b: second });
+}
+
+/** The same of one who is suspected, and how it can be where it carries nothing. */
+export function suspectText({ cause, starves }: Suspect, voice: Voice): string {
+  const suspect = causeText(cause, voice);
+  return starves ? voice.say('suspects.starves', { suspect }) : suspect;
 }
 
 /** "D 1 under power, at full load", "air check of the low brake", "rear carrier turned clockwise". */

@@ -1,11 +1,12 @@
 import type { Growler, Part } from '../../engine/noise/index.ts';
+import type { HeldBack } from '../../engine/suspects/index.ts';
 import type { Bar, Place, Stop } from '../../engine/triage/index.ts';
-import { observationText } from './suspicion.ts';
+import { observationText, testName } from './suspicion.ts';
 import { keyOf, visible, type Voice } from './voice.ts';
 
 /** "Stop, no road test: a train that ties up can lock the wheels (D 2 under power: ties up)." */
 export function stopText({ stops, bars }: Stop, voice: Voice): string {
-  const reasons = bars.map((bar) => whyText(bar, voice)).join('; ');
+  const reasons = bars.map((bar) => barText(bar, voice)).join('; ');
   return voice.say('stop', { stops: keyOf(stops), count: bars.length, reasons });
 }
 
@@ -15,11 +16,22 @@ export function leftText(place: Place, tests: readonly string[], voice: Voice): 
   return voice.say('stop.left', { place: keyOf(place), tests: kinds });
 }
 
-function whyText(bar: Bar, voice: Voice): string {
+/** Why a test may not be made now: "it burns whatever slips (line pressure: low)". */
+export function barText(bar: Bar, voice: Voice): string {
   const why = voice.say('stop.why', { why: keyOf(bar.why) });
   if (!('because' in bar)) return why;
   const seen = bar.because.map((one) => observationText(one, voice)).join('; ');
   return voice.say('stop.seen', { why, seen });
+}
+
+/** What must be known before a test that would be worth more. */
+export function heldText({ test, first, must, shown }: HeldBack, voice: Voice): string {
+  return voice.say('next.held', {
+    test: testName(test, voice),
+    first: voice.say('test', { test: first, name: '' }),
+    must: voice.say('outcome', { word: keyOf(must), has: 'no', ratio: '' }),
+    shown: shown ? 'yes' : 'no',
+  });
 }
 
 /** "planets of the rear set: at work in every noisy gear and in no quiet one; loaded in D 1, R". */

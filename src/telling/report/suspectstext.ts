@@ -2,7 +2,6 @@ import type { Suspicion } from '../../asking/faults/index.ts';
 import type { Growler } from '../../engine/noise/index.ts';
 import {
   type Bracket,
-  type HeldBack,
   type Observation,
   type Proposal,
   type Ranking,
@@ -18,8 +17,10 @@ import {
   outcomeText,
   sightText,
   growlerText,
+  heldText,
   leftText,
   stopText,
+  suspectText,
   testName,
   visible,
   type Voice,
@@ -90,15 +91,6 @@ function stopLines(stops: readonly Stop[], page: Page): string[] {
   });
 }
 
-function heldText({ test, first, must, shown }: HeldBack, voice: Voice): string {
-  return voice.say('next.held', {
-    test: testName(test, voice),
-    first: voice.say('test', { test: first, name: '' }),
-    must: voice.say('outcome', { word: keyOf(must), has: 'no', ratio: '' }),
-    shown: shown ? 'yes' : 'no',
-  });
-}
-
 function proposalLines(
   { test, minutes, opening, practised, parts }: Proposal,
   observations: readonly Observation[],
@@ -158,10 +150,7 @@ function bracketLines(
   page: Page,
 ): string[] {
   const voice = voiceOf(page.language);
-  const named = ({ cause, starves }: (typeof suspects)[number]) => {
-    const suspect = causeText(cause, voice);
-    return starves ? voice.say('suspects.starves', { suspect }) : suspect;
-  };
+  const named = (suspect: (typeof suspects)[number]) => suspectText(suspect, voice);
   const head = voice.say('suspects.bracket', {
     place,
     chance: percent(chance, voice),

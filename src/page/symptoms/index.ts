@@ -1,0 +1,1 @@
+export { Symptoms } from './symptoms.tsx';

@@ -1,0 +1,88 @@
+import { useComputed, useSignalEffect } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import { visible } from '../../telling/narrative/index.ts';
+import { JobBar, jobsOf } from '../job/index.ts';
+import type { Study } from '../study/index.ts';
+import { Driver } from './driver.tsx';
+import { Enquiry } from './enquiry.ts';
+import { Opened } from './opened.tsx';
+import { Question } from './question.tsx';
+import { Ranking } from './ranking.tsx';
+import { Stops } from './stops.tsx';
+import { TestList } from './testlist.tsx';
+import { ToldSoFar } from './toldsofar.tsx';
+import { words } from './words.ts';
+import './symptoms.css';
+
+/**
+ * From a complaint to the fault: what the driver says, then one question a screen, the worthiest
+ * first; beside it, as it goes, who is suspected and why, and what may not be done now.
+ */
+export function Symptoms({ study }: { readonly study: Study }) {
+  const say = words();
+  const enquiry = useMemo(() => new Enquiry(study), [study]);
+  useSignalEffect(() => enquiry.follow());
+  if (!study.file.train.value) return <p>{say.noTrain}</p>;
+  const opened = enquiry.opened.value !== undefined;
+  const found = enquiry.found.value;
+  return (
+    <div class="symptoms">
+      <div class="symptoms-ask">
+        <Keeping study={study} enquiry={enquiry} />
+        {enquiry.trouble.value !== undefined && (
+          <p class="symptoms-trouble" role="alert">
+            {enquiry.trouble.value}
+          </p>
+        )}
+        {found && <Stops stops={found.advice.stops} heldBack={found.advice.heldBack} />}
+        {opened ? <Opened study={study} enquiry={enquiry} /> : <Asking enquiry={enquiry} />}
+      </div>
+      <aside class="symptoms-know" aria-label={say.suspects}>
+        <Ranking enquiry={enquiry} />
+        <ToldSoFar enquiry={enquiry} />
+      </aside>
+      <p class="aside">{say.legend}</p>
+    </div>
+  );
+}
+
+/** Where answers go: into the open job; else they are this browser's, and a job may be begun. */
+function Keeping({ study, enquiry }: { readonly study: Study; readonly enquiry: Enquiry }) {
+  const say = words();
+  const jobs = jobsOf(study);
+  const its = jobs.held.value?.job.train?.called;
+  if (enquiry.sheet.value.ofJob) {
+    return (
+      <>
+        <JobBar study={study} />
+        {its !== undefined && its !== study.file.name.value && (
+          <p class="symptoms-trouble">{say.otherTrain(visible(its))}</p>
+        )}
+      </>
+    );
+  }
+  return (
+    <details class="symptoms-keeping">
+      <summary>
+        {say.noJob} <b>{say.keepIt}</b>
+      </summary>
+      <JobBar study={study} />
+    </details>
+  );
+}
+
+/** One thing a screen. */
+function Asking({ enquiry }: { readonly enquiry: Enquiry }) {
+  const { value: screen } = enquiry.screen;
+  const next = useComputed(() => enquiry.found.value?.advice.best?.test);
+  switch (screen.at) {
+    case 'driver':
+      return <Driver enquiry={enquiry} />;
+    case 'tests':
+      return <TestList enquiry={enquiry} />;
+    case 'test':
+      return <Question enquiry={enquiry} test={screen.test} />;
+    case 'next':
+      return <Question enquiry={enquiry} next={next.value} />;
+  }
+}

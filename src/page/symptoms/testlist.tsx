@@ -1,0 +1,97 @@
+import { type Asked } from '../../asking/faults/index.ts';
+import { baseText, type Observation } from '../../engine/suspects/index.ts';
+import { keyOf, sightText, testName, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { LargeButton } from '../controls/index.ts';
+import { language } from '../words/index.ts';
+import type { Enquiry } from './enquiry.ts';
+import { standingOf } from './told.ts';
+import { words } from './words.ts';
+
+/** Every test, kind by kind in the order of the trade; the gears are open, the others unfold. */
+export function TestList({ enquiry }: { readonly enquiry: Enquiry }) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const { tests = [], observations = [] } = enquiry.found.value ?? {};
+  const kinds = new Map<string, Asked[]>();
+  for (const asked of tests) {
+    const its = kinds.get(asked.test.test);
+    if (its) its.push(asked);
+    else kinds.set(asked.test.test, [asked]);
+  }
+  const sorted = [...kinds].toSorted(([a], [b]) => Number(GEARS.has(b)) - Number(GEARS.has(a)));
+  const single = sorted.filter(([, its]) => its.length === 1).map(([, its]) => its[0] as Asked);
+  return (
+    <section class="symptoms-card" aria-labelledby="tests-asked">
+      <h2 id="tests-asked">{say.tests}</h2>
+      {sorted
+        .filter(([, its]) => its.length > 1)
+        .map(([kind, its]) => (
+          <details key={kind} open={GEARS.has(kind)} class="symptoms-kind">
+            <summary>{voice.say('test.kind', { test: keyOf(kind) })}</summary>
+            <div class="tiles symptoms-tiles">
+              {its.slice(0, MOST).map((asked) => (
+                <Tile key={baseText(asked.test)} {...{ enquiry, asked, observations }} />
+              ))}
+            </div>
+          </details>
+        ))}
+      <div class="tiles symptoms-tiles">
+        {single.map((asked) => (
+          <Tile key={asked.test.test} {...{ enquiry, asked, observations }} />
+        ))}
+      </div>
+      <div class="row symptoms-ways">
+        <LargeButton disabled={!enquiry.canGoBack.value} onPress={() => enquiry.back()}>
+          {say.back}
+        </LargeButton>
+        <LargeButton onPress={() => enquiry.go({ at: 'driver' })}>{say.askDriver}</LargeButton>
+        <LargeButton main onPress={() => enquiry.go({ at: 'next' })}>
+          {say.next}
+        </LargeButton>
+      </div>
+    </section>
+  );
+}
+
+const GEARS: ReadonlySet<string> = new Set(['under power', 'coast']);
+// Of hand checks the first are the plainest.
+const MOST = 60;
+
+const STOPPED = 'symptoms-tile-stopped';
+const SEEN = 'symptoms-tile-seen';
+
+interface TileProps {
+  readonly enquiry: Enquiry;
+  readonly asked: Asked;
+  readonly observations: readonly Observation[];
+}
+
+function Tile({ enquiry, asked: { test, stop }, observations }: TileProps) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const named = baseText(test);
+  const seen = standingOf(named, observations);
+  const short = GEARS.has(test.test) && 'gear' in test ? visible(test.gear ?? '') : undefined;
+  const name = testName(test, voice);
+  const skipped = enquiry.skipped.value.includes(named);
+  return (
+    <button
+      type="button"
+      class={['large symptoms-tile', stop && STOPPED, seen.length > 0 && SEEN]
+        .filter(Boolean)
+        .join(' ')}
+      aria-label={[name, ...seen.map(({ sight }) => sightText(sight, voice))].join(': ')}
+      onClick={() => enquiry.go({ at: 'test', test: named })}
+    >
+      <span>{short ?? name}</span>
+      {seen.map((one, k) => (
+        <small key={k}>
+          {sightText(one.sight, voice)}
+          {one.sure === 'sure' ? '' : ' ?'}
+        </small>
+      ))}
+      {seen.length === 0 && skipped && <small>{say.skipped}</small>}
+      {seen.length === 0 && !skipped && stop && <small aria-hidden="true">⊘</small>}
+    </button>
+  );
+}

@@ -1,0 +1,144 @@
+import {
+  askFaults,
+  caseWith,
+  type Examination,
+  examine,
+  type Explained,
+  explanationOf,
+  type FaultsReport,
+  type Question,
+  questionOf,
+  type Suspicion,
+  underSuspicion,
+} from '../../asking/faults/index.ts';
+import { asIfTold } from '../../asking/job/index.ts';
+import { NoAnswer, trainIn } from '../../asking/request/index.ts';
+import { type Fault, faultMatrix, type RoadSign, roadSign } from '../../engine/faults/index.ts';
+import type { Cause } from '../../engine/suspects/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { type FoldedJob, seenProblems, type Told } from '../../shop/records/index.ts';
+
+/** What was told of a train: its text, what was written down, and which tests nobody wants to make. */
+export interface AllTold {
+  readonly train: string;
+  readonly job: FoldedJob;
+  readonly skipped: readonly string[];
+}
+
+/** What is worked out beside the page: by each question, what it takes and what comes of it. */
+export interface Beside {
+  examine: { readonly takes: AllTold; readonly gives: Examination };
+  question: { readonly takes: AllTold & { readonly test: string }; readonly gives: Question };
+  explain: {
+    readonly takes: AllTold & { readonly bracket: number; readonly suspect: number };
+    readonly gives: Explanation;
+  };
+  /** Whether an entry says what the train knows; throws where it does not. */
+  fits: { readonly takes: AllTold & { readonly told: Told }; readonly gives: null };
+  faults: { readonly takes: { readonly train: string }; readonly gives: FaultsReport };
+}
+
+/** What a suspect would show of all that was seen, and the gear in which it shows first. */
+export interface Explanation {
+  readonly cause: Cause;
+  readonly explained: readonly Explained[];
+  readonly road?: RoadSign;
+}
+
+/** Answers, and remembers what the last train's faults would show. */
+export class Answering {
+  private readonly practice: { readonly called: string; readonly text: string };
+  private known:
+    | { readonly text: string; readonly its: ReturnType<typeof underSuspicion> }
+    | undefined;
+  private last: { readonly key: string; readonly suspicion: Suspicion } | undefined;
+
+  constructor(practice: string) {
+    this.practice = { called: 'experience.yaml', text: practice };
+  }
+
+  /** Throws `NoAnswer` where there is none. */
+  answer<Ask extends keyof Beside>(ask: Ask, takes: Beside[Ask]['takes']): Beside[Ask]['gives'];
+  answer(...[ask, takes]: { [A in keyof Beside]: [A, Beside[A]['takes']] }[keyof Beside]) {
+    switch (ask) {
+      case 'examine':
+        return this.examined(takes).examination;
+      case 'question':
+        return questionOf(this.suspicion(takes), takes.test);
+      case 'explain':
+        return this.explained(takes);
+      case 'fits':
+        return this.fits(takes);
+      case 'faults':
+        return askFaults(trainOf(takes.train), {}).report;
+    }
+  }
+
+  private examined({ train, job, skipped }: AllTold) {
+    if (this.known?.text !== train) {
+      this.known = { text: train, its: underSuspicion(trainOf(train), this.practice) };
+    }
+    const its = caseWith(this.known.its, { job: asIfTold(job, []) });
+    const { suspicion, examination } = examine(its, skipped);
+    this.last = { key: keyOf({ train, job, skipped }), suspicion };
+    return { suspicion, examination };
+  }
+
+  private suspicion(told: AllTold): Suspicion {
+    if (this.last?.key === keyOf(told)) return this.last.suspicion;
+    return this.examined(told).suspicion;
+  }
+
+  private fits({ told, ...all }: Beside['fits']['takes']): null {
+    const { inquiry } = this.suspicion(all);
+    const [problem] = told.kind === 'seen' ? seenProblems(told, inquiry, all.job) : [];
+    if (problem) throw new NoAnswer({ refused: 'bad.entry', problem });
+    return null;
+  }
+
+  private explained({ bracket, suspect, ...told }: Beside['explain']['takes']): Explanation {
+    const suspicion = this.suspicion(told);
+    const { inquiry, ranking } = suspicion;
+    const { cause } = ranking.brackets[bracket]?.suspects[suspect] ?? {};
+    if (!cause) throw new RangeError(`no suspect ${bracket}, ${suspect}`);
+    const explained = explanationOf(suspicion, cause);
+    const road = signOf(inquiry.train, cause.faults, explained);
+    return { cause, explained, ...(road && { road }) };
+  }
+}
+
+// In a gear that was seen to be wrong, where one shows it; else in the first that does.
+function signOf(
+  train: Train,
+  faults: readonly Fault[],
+  explained: readonly Explained[],
+): RoadSign | undefined {
+  if (faults.length === 0) return undefined;
+  const matrix = faultMatrix(train, { only: faults, pairs: faults.length > 1 });
+  const row = matrix.rows.find((its) => its.faults.length === faults.length);
+  if (!row) return undefined;
+  for (const { observation, agrees, sound } of explained) {
+    const { test } = observation;
+    const end = ENDS.get(test.test);
+    if (!agrees || sound || !end || !('on' in test)) continue;
+    const place = matrix.gears.findIndex(({ on }) => on.join() === test.on?.join());
+    const [gear, now] = [matrix.gears[place], row.cells[place]?.[end]];
+    if (gear && now && now.is !== 'same') return { sign: 'road', gear, end, now };
+  }
+  return roadSign(matrix, row);
+}
+
+const ENDS: ReadonlyMap<string, 'drive' | 'coast'> = new Map([
+  ['under power', 'drive'],
+  ['shift', 'drive'],
+  ['slip log', 'drive'],
+  ['coast', 'coast'],
+]);
+
+function trainOf(text: string): Train {
+  return trainIn({ called: '', text }).train;
+}
+
+function keyOf({ train, job, skipped }: AllTold): string {
+  return JSON.stringify([train, job, skipped]);
+}

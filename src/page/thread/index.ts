@@ -1,0 +1,2 @@
+export type { AllTold, Explanation } from './answering.ts';
+export { beside } from './beside.ts';
