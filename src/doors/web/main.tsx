@@ -4,7 +4,7 @@ import { LANGUAGES, learn } from '../../telling/narrative/index.ts';
 import { LOOKS } from '../../telling/scene/index.ts';
 import { Study } from '../../page/study/index.ts';
 import { ends, isCalm } from '../../page/words/index.ts';
-import { FileDesk, workOffline } from '../../page/desk/index.ts';
+import { FileDesk, hearInstall, workOffline } from '../../page/desk/index.ts';
 import { hearKeys } from './keys.ts';
 import { firstPictureIsUp } from '../../page/controls/index.ts';
 import { Page } from './page.tsx';
@@ -14,6 +14,7 @@ import './page.css';
 const sheet = document.getElementById('sheet');
 if (!sheet) throw new Error('index.html has no #sheet');
 
+hearInstall();
 await recallReader();
 const looks = new CSSStyleSheet();
 looks.replaceSync(LOOKS);

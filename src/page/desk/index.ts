@@ -3,4 +3,4 @@ export { download, type Kinds, pick, type Picked, saveAs } from './disk.ts';
 export { FileDesk } from './filedesk.ts';
 export { Notice } from './notice.tsx';
 export { readExperience } from './ours.ts';
-export { workOffline } from './offline.ts';
+export { hearInstall, install, workOffline } from './offline.ts';

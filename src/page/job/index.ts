@@ -2,4 +2,4 @@ export { foldedOf, type Held, linesOf } from './held.ts';
 export { JobBar } from './jobbar.tsx';
 export { JobDesk, jobsOf } from './jobdesk.ts';
 export type { FileWord } from './jobfiles.ts';
-export { keeping, nearlyFull } from './keeping.ts';
+export { idleKnown, keeping, knowIdle, nearlyFull } from './keeping.ts';

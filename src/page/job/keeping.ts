@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import { recalled, remember } from './recalled.ts';
 
 /** How long this browser keeps a job that is nowhere else. */
 export type Keeping =
@@ -16,6 +17,15 @@ export const keeping = signal<Keeping | undefined>(undefined);
 export const nearlyFull = signal(false);
 
 const FEW_BYTES = 20 * 2 ** 20;
+
+/** Whether it was said already that a browser may forget a page, and read. */
+export const idleKnown = signal(recalled('idle known', ['browser']) !== '');
+
+/** It need not be said again. */
+export function knowIdle(): void {
+  idleKnown.value = true;
+  remember('idle known', 'yes', ['browser']);
+}
 
 /** Finds out; with `ask` the browser is asked to keep what is here for good, as it may. */
 export async function lookAtKeeping(works: boolean, ask = false): Promise<void> {

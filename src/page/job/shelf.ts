@@ -88,6 +88,7 @@ export class Shelf {
       }
       this.replace({ ...all, lines: linesOf(all), pending: [], pictures: [], isKept: true });
       this.tell(id);
+      if (pictures.length > 0) void lookAtKeeping(true);
       return 'kept';
     });
   }

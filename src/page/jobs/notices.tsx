@@ -1,5 +1,14 @@
 import { problemText, visible } from '../../telling/narrative/index.ts';
-import { type FileWord, type JobDesk, keeping, linesOf, nearlyFull } from '../job/index.ts';
+import { install } from '../desk/index.ts';
+import {
+  type FileWord,
+  idleKnown,
+  type JobDesk,
+  keeping,
+  knowIdle,
+  linesOf,
+  nearlyFull,
+} from '../job/index.ts';
 import { language } from '../words/index.ts';
 import { words } from './words.ts';
 
@@ -14,7 +23,19 @@ export function Notices({ jobs }: { readonly jobs: JobDesk }) {
   return (
     <div class="jobs-notices" role="status">
       {keeping.value === 'nothing' && <p class="jobs-odd">{say.keepsNothing}</p>}
-      {keeping.value === 'while used' && unsaved && <p>{say.keepsAWhile}</p>}
+      {keeping.value === 'while used' && unsaved && !idleKnown.value && (
+        <p>
+          {say.keepsAWhile}{' '}
+          {install.value && (
+            <button type="button" onClick={install.value}>
+              {say.install}
+            </button>
+          )}{' '}
+          <button type="button" onClick={knowIdle}>
+            {say.known}
+          </button>
+        </p>
+      )}
       {nearlyFull.value && <p class="jobs-odd">{say.nearlyFull}</p>}
       {disk?.disk === 'asks' && (
         <p>
