@@ -2,7 +2,7 @@
  * The types that the public names of `index.ts` are made of, so that a program can call each. Where
  * two rooms call theirs alike, one has another name here.
  */
-export type { Coast, Travel, End, Port, Course } from './engine/flow/index.ts';
+export type { Coast, Travel, End, LoadedPort, Course } from './engine/flow/index.ts';
 export type { Base, Reduced, Form, Row, Vector } from './engine/linear/index.ts';
 export type {
   DeviceRow,

@@ -63,10 +63,10 @@ describe(`teeth mesh at all angles (seed ${seed})`, () => {
     const engaged = engagedIn(view, meshes);
     for (const { gears } of built.ranges) {
       const gear = dice.pick(gears);
-      const { pose } = flow(built, appliedIn(built, gear)).drive;
+      const { drive } = flow(built, appliedIn(built, gear));
       const turns = dice.whole(1, 999) / 100;
       const angles = new Map(
-        [...pose].map(([member, speed]) => [member, toNumber(speed) * turns * 360]),
+        [...drive.drawn].map(([member, speed]) => [member, toNumber(speed) * turns * 360]),
       );
       const { overlap, gap } = worstMeeting(view, dice.several(engaged, 2), angles);
       expect(overlap).toBeLessThan(OVERLAP);

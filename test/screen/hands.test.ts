@@ -51,7 +51,7 @@ describe('hands on the diagram', () => {
     expect(await reasons(page)).toEqual(sentences(found.facts));
     const turned = await angleOf(page, 'turbine shaft');
     expect(turned).toBeGreaterThan(50);
-    const shaft = found.turns ? found.pose.get('main shaft') : undefined;
+    const shaft = found.turns ? found.drawn.get('main shaft') : undefined;
     const speed = toNumber(shaft ?? { num: 0, den: 1 });
     expect(await angleOf(page, 'main shaft')).toBeCloseTo(turned * speed, 0);
     expect(await angleOf(page, 'sun shell')).toBe(0);

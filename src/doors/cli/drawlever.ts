@@ -10,7 +10,7 @@ import { visible, type Voice } from '../../telling/narrative/index.ts';
 export function leverSceneOf(train: Train, { selection, side, voice }: LeverAsked): Scene {
   const working = selection && flow(train, selection.on)[side];
   return leverScene(leverDiagram(train), {
-    pose: floats(working?.pose ?? new Map()),
+    drawn: floats(working?.drawn ?? new Map()),
     speeds: working?.speeds ?? new Map(),
     on: new Set(selection?.on ?? []),
     figure: (speed) => (working ? voice.written(speed.toFixed(2)) : ''),
@@ -24,6 +24,6 @@ interface LeverAsked {
   readonly voice: Voice;
 }
 
-function floats(pose: Working['pose']): ReadonlyMap<string, number> {
-  return new Map([...pose].map(([member, speed]) => [member, toNumber(speed)]));
+function floats(drawn: Working['drawn']): ReadonlyMap<string, number> {
+  return new Map([...drawn].map(([member, speed]) => [member, toNumber(speed)]));
 }

@@ -1,7 +1,7 @@
 import { coasting, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import { FloatTable, type Form, toNumber, Unsure } from '../linear/index.ts';
 import { type Motion, tieRows } from '../motion/index.ts';
-import { judge, speedAt, type Verdict } from '../reckon/index.ts';
+import { judge, speedAt, type Ruling } from '../reckon/index.ts';
 import { isApplied, outputsOf } from '../train/index.ts';
 import { namesOf } from './mask.ts';
 
@@ -46,7 +46,7 @@ export function sweep(motion: Motion): Sweep {
     const drive = judge(motion, underPower(motion.train, on));
     const ways = vehicleOf(motion.train).ways(on, drive);
     const coasts = ways.map((way) => judge(motion, coasting(motion.train, on, way)));
-    const [coast, back] = [coasts[0] as Verdict, coasts.at(-1) as Verdict];
+    const [coast, back] = [coasts[0] as Ruling, coasts.at(-1) as Ruling];
     found.inReverse[mask] = STATES.indexOf(stateOf(back));
     found.drive[mask] = STATES.indexOf(stateOf(drive));
     found.driveSpeed[mask] = toNumber(speedAt(drive, motion.train.output));

@@ -4,7 +4,7 @@ import { coasting, flow, ratioOf, stateOf, underPower, vehicleOf } from '../flow
 import type { Outcome } from './index.ts';
 import { ONE, over, type Rational, toNumber } from '../linear/index.ts';
 import { motionOf } from '../motion/index.ts';
-import { judge, type Verdict } from '../reckon/index.ts';
+import { judge, type Ruling } from '../reckon/index.ts';
 import type { Train, Way } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import {
@@ -69,9 +69,9 @@ describe('the fault matrix of the common-sun train', () => {
   });
 });
 
-function outcome(verdict: Verdict, turned: 'input' | 'output') {
-  const state = stateOf(verdict);
-  return [state, state === 'driving' ? ratioOf(verdict, turned) : undefined];
+function outcome(ruling: Ruling, turned: 'input' | 'output') {
+  const state = stateOf(ruling);
+  return [state, state === 'driving' ? ratioOf(ruling, turned) : undefined];
 }
 
 function cellOf(train: Train, gear: string): string {

@@ -1,6 +1,6 @@
 import { coasting, ratioOf, stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import type { Motion } from '../motion/index.ts';
-import { judge, observe, type Quantity, type Verdict } from '../reckon/index.ts';
+import { judge, observe, type Quantity, type Ruling } from '../reckon/index.ts';
 import type { MemberName, Way } from '../train/index.ts';
 import { Alike } from './alike.ts';
 import type { Outcome } from './answer.ts';
@@ -41,8 +41,8 @@ export class Trials {
   private run(motion: Motion, on: readonly string[], ways: readonly Way[]): Trial {
     const drive = judge(motion, underPower(motion.train, on));
     const [coast, back] = ways.map((way) => judge(motion, coasting(motion.train, on, way))) as [
-      Verdict,
-      Verdict?,
+      Ruling,
+      Ruling?,
     ];
     return {
       drive: outcomeOf(drive, 'input'),
@@ -53,11 +53,11 @@ export class Trials {
   }
 }
 
-function outcomeOf(verdict: Verdict, turned: 'input' | 'output'): Outcome {
-  const state = stateOf(verdict);
-  return state === 'driving' ? { state, ratio: ratioOf(verdict, turned) } : { state };
+function outcomeOf(ruling: Ruling, turned: 'input' | 'output'): Outcome {
+  const state = stateOf(ruling);
+  return state === 'driving' ? { state, ratio: ratioOf(ruling, turned) } : { state };
 }
 
-function speedsOf(verdict: Verdict): Speeds {
-  return observe(verdict).members;
+function speedsOf(ruling: Ruling): Speeds {
+  return observe(ruling).members;
 }

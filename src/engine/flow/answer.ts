@@ -46,7 +46,7 @@ export interface Working {
   /** By member name, in the order of the file; the case is left out. Empty when tied up. */
   readonly speeds: ReadonlyMap<MemberName, Quantity>;
   /** One of the motions, to draw: what is free may turn otherwise. At rest when tied up. */
-  readonly pose: ReadonlyMap<MemberName, Rational>;
+  readonly drawn: ReadonlyMap<MemberName, Rational>;
   /** Of every planet whose teeth are known, against its carrier. */
   readonly onPins: ReadonlyMap<MemberName, Quantity>;
   /** What each end puts on the train: `input`, `output`, `case`, or a member that is given. */
@@ -112,7 +112,7 @@ export interface RollbackCase {
   /** For the turn of the output that is asked; empty where it does not roll. */
   readonly speeds: ReadonlyMap<MemberName, Quantity>;
   /** One of the motions, to draw; at rest where it does not roll. */
-  readonly pose: ReadonlyMap<MemberName, Rational>;
+  readonly drawn: ReadonlyMap<MemberName, Rational>;
   /** The devices that hold it, where it does not. */
   readonly heldBy: readonly string[];
   readonly facts: readonly Fact[];

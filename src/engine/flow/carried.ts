@@ -8,14 +8,14 @@ import {
   type Torques,
   torquesOf,
   speedAt,
-  type Verdict,
+  type Ruling,
 } from '../reckon/index.ts';
 import type { State } from './answer.ts';
 import { type Element, elementsOf } from './element.ts';
 
-/** What a verdict comes to: how everything turns, and what carries the load. */
+/** What a ruling comes to: how everything turns, and what carries the load. */
 export interface Carried {
-  readonly verdict: Verdict;
+  readonly ruling: Ruling;
   readonly state: State;
   readonly observed: Observed;
   /** Per unit of torque at the input, or at the turned end where nothing turns; none in neutral. */
@@ -26,29 +26,29 @@ export interface Carried {
   readonly elements: readonly Element[];
 }
 
-/** `state` is for who knows better than the verdict alone tells. */
-export function carriedBy(verdict: Verdict, state: State = stateOf(verdict)): Carried {
-  const ports = portsOf(verdict.motion);
-  const observed = observe(verdict);
-  const certified = provedTorques(verdict, ports);
-  const unit = unitOf(verdict, state, certified);
+/** `state` is for who knows better than the ruling alone tells. */
+export function carriedBy(ruling: Ruling, state: State = stateOf(ruling)): Carried {
+  const ports = portsOf(ruling.motion);
+  const observed = observe(ruling);
+  const certified = provedTorques(ruling, ports);
+  const unit = unitOf(ruling, state, certified);
   const proved = scaled(certified, unit);
   const torques =
-    state === 'driving' ? scaled(torquesOf(verdict, observed.slips, ports), unit) : proved;
-  const elements = elementsOf(verdict.motion, observed, torques, proved);
-  return { verdict, state, observed, torques, proved, elements };
+    state === 'driving' ? scaled(torquesOf(ruling, observed.slips, ports), unit) : proved;
+  const elements = elementsOf(ruling.motion, observed, torques, proved);
+  return { ruling, state, observed, torques, proved, elements };
 }
 
 /** Tied up where nothing turns, neutral where the reluctant end can stand still. */
-export function stateOf(verdict: Verdict): State {
-  if (!verdict.turns) return 'tied up';
-  const { reluctant } = verdict.question;
-  return reluctant !== undefined && speedAt(verdict, reluctant).num !== 0 ? 'driving' : 'neutral';
+export function stateOf(ruling: Ruling): State {
+  if (!ruling.turns) return 'tied up';
+  const { reluctant } = ruling.question;
+  return reluctant !== undefined && speedAt(ruling, reluctant).num !== 0 ? 'driving' : 'neutral';
 }
 
 /** By how much the certificate's torques are to be multiplied. */
 function unitOf(
-  { motion, question }: Verdict,
+  { motion, question }: Ruling,
   state: State,
   { given, devices }: Torques<Rational>,
 ): Rational {

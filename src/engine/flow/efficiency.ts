@@ -80,11 +80,11 @@ class Search {
   private readonly slides: ReadonlyMap<Mesh, Quantity>;
 
   constructor(carried: Carried, losses: MeshEfficiency) {
-    const { verdict, observed } = carried;
+    const { ruling, observed } = carried;
     this.carried = carried;
     this.losses = losses;
     this.slides = new Map(
-      verdict.motion.meshes.map(({ mesh }) => {
+      ruling.motion.meshes.map(({ mesh }) => {
         return [mesh, apart(observed.speedOf(mesh.a.member), observed.speedOf(mesh.carrier))];
       }),
     );
@@ -107,13 +107,13 @@ class Search {
 
   /** Torques with losses for one unit of torque at the turned end, the way in which it turns. */
   solve(directions: Directions): Outcome | 'unsettled' | 'impossible' {
-    const { verdict, observed } = this.carried;
-    const { motion, question } = verdict;
+    const { ruling, observed } = this.carried;
+    const { motion, question } = ruling;
     const balance = new TorqueBalance(motion);
     const meshes = new Map(
       [...directions].map(([mesh, way]) => [mesh, balance.pusher(this.lossy(mesh, way))]),
     );
-    for (const { slip } of pushersOf(verdict, observed.slips)) balance.pusher(slip);
+    for (const { slip } of pushersOf(ruling, observed.slips)) balance.pusher(slip);
     for (const tie of tieRows(motion, question.tied)) balance.pusher(tie);
     const load = balance.pusher(motion.speedOf(question.reluctant as string));
     const { member, speed } = question.given[0] as Given;
@@ -134,8 +134,8 @@ class Search {
 
   /** −T_load·ω_load, for the turned end has a torque and a speed of size 1, one way. */
   efficiency(load: Rational): Rational {
-    const { verdict } = this.carried;
-    return opposite(times(load, speedAt(verdict, verdict.question.reluctant as string)));
+    const { ruling } = this.carried;
+    return opposite(times(load, speedAt(ruling, ruling.question.reluctant as string)));
   }
 
   /** The best efficiency over all directions that agree with themselves and deliver power. */
@@ -167,7 +167,7 @@ class Search {
 
   // Willis's torques with the driven wheel's made less, over a common denominator.
   private lossy(mesh: Mesh, direction: Direction): Form {
-    const { speedOf } = this.carried.verdict.motion;
+    const { speedOf } = this.carried.ruling.motion;
     const { num, den } = mesh.kind === 'internal' ? this.losses.internal : this.losses.external;
     const [onA, onB] = willis(mesh).map(([, torque]) => torque) as [number, number];
     const a = multiply(onA, direction === -1 ? num : den);

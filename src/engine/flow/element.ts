@@ -38,13 +38,13 @@ const MINUS_ONE: Rational = { num: -1, den: 1 };
 /** The loaded elements in the order of the file: sets, gear pairs, devices. */
 export function elementsOf(
   { assembly, devices }: Motion,
-  { pose }: Observed,
+  { drawn }: Observed,
   torques: Torques,
   proved: Torques<Rational>,
 ): Element[] {
   const touch = (member: MemberName, torque: Quantity, point: Rational): Touch => {
     const body = assembly.bodies[assembly.bodyOf(member) as number]?.label as MemberName;
-    return { member, body, torque, point, speed: pose.get(body) ?? ZERO };
+    return { member, body, torque, point, speed: drawn.get(body) ?? ZERO };
   };
   const boxes = new Map<string, Touch[]>();
   for (const [port, torque] of torques.ports) {

@@ -23,7 +23,7 @@ export type Fact =
       readonly torque: Quantity;
     }
   /** What the load does in a planetary set: each loaded member is in one of the lists. */
-  | { readonly fact: 'works'; readonly set: string; readonly ports: readonly Port[] }
+  | { readonly fact: 'works'; readonly set: string; readonly ports: readonly LoadedPort[] }
   /** A gear pair hands the load from a member to the next. */
   | {
       readonly fact: 'meshes';
@@ -34,7 +34,7 @@ export type Fact =
       readonly torque: Quantity;
     }
   /** A set all of whose loaded members turn as one: nothing moves on its pins. */
-  | { readonly fact: 'as one'; readonly set: string; readonly ports: readonly Port[] }
+  | { readonly fact: 'as one'; readonly set: string; readonly ports: readonly LoadedPort[] }
   /** A brake, band or one-way clutch hands the reaction of `member` to the case. */
   | {
       readonly fact: 'holds';
@@ -106,7 +106,7 @@ export type Fact =
 export type End = 'input' | 'output';
 
 /** A member of a set as its load finds it. */
-export interface Port {
+export interface LoadedPort {
   /** The part of the set, and the label of the body that it is on. */
   readonly member: MemberName;
   readonly label: MemberName;

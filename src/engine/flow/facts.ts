@@ -12,7 +12,7 @@ import type { Work } from './work.ts';
 /** The reasons in the order in which the load travels, read off the certificate. */
 export function factsOf(work: Work): Fact[] {
   const { carried, turned, answer } = work;
-  const { question } = carried.verdict;
+  const { question } = carried.ruling;
   const given = question.given.map(({ member }) => member);
   const start = turned === 'output' ? (question.tied ?? given) : given;
   const facts = [...beginning(work), ...pathFacts(carried, start), ...sharedFacts(carried)];
@@ -28,7 +28,7 @@ export function factsOf(work: Work): Fact[] {
 }
 
 function beginning({ carried, turned }: Work): Fact[] {
-  const { given } = carried.verdict.question;
+  const { given } = carried.ruling.question;
   if (turned) return [{ fact: 'turned', ...turnedEnd(carried, turned) }];
   return given.map(({ member, speed }) => ({
     fact: 'given',
@@ -38,7 +38,7 @@ function beginning({ carried, turned }: Work): Fact[] {
 }
 
 function turnedEnd(carried: Carried, end: End) {
-  const { member, speed } = carried.verdict.question.given[0] as Given;
+  const { member, speed } = carried.ruling.question.given[0] as Given;
   return { member: labelOf(carried, member), end, way: wayOf(speed) } as const;
 }
 
@@ -51,7 +51,7 @@ function tiedUp({ carried, turned }: Work): Fact {
 
 // The reluctant end.
 function farEnd(carried: Carried, turned: End | undefined) {
-  const load = carried.verdict.question.reluctant as MemberName;
+  const load = carried.ruling.question.reluctant as MemberName;
   const end: End = turned === 'output' ? 'input' : 'output';
   return { load, member: labelOf(carried, load), end };
 }
@@ -64,7 +64,7 @@ function outcome({ carried, turned, answer }: Work): Fact[] {
     return !speed || isSpan(speed) ? [] : [{ fact: 'result', member, end, speed }];
   }
   if (answer.state === 'neutral') return [{ fact: 'neutral', member, end }];
-  const speed = speedAt(carried.verdict, load);
+  const speed = speedAt(carried.ruling, load);
   const shares = [...answer.outputs].map(([its, torque]) => ({
     member: its,
     torque: sizeOf(torque),
@@ -83,10 +83,10 @@ export function pathFacts(carried: Carried, start: readonly MemberName[]): Fact[
   return pathOf(carried.elements, bodies).flatMap((stage) => stageFacts(carried, stage));
 }
 
-function stageFacts({ verdict }: Carried, { element, from }: Stage): Fact[] {
+function stageFacts({ ruling }: Carried, { element, from }: Stage): Fact[] {
   if (element.device) return [deviceFact(element, element.device, from)];
   const { touches, name } = element;
-  if (verdict.motion.train.pairs.some((pair) => pair.name === name)) {
+  if (ruling.motion.train.pairs.some((pair) => pair.name === name)) {
     const [a, b] = fromTo(touches.filter(isMoving), from);
     if (!a || !b) return [];
     const push = { pushed: pushOf(b), torque: sizeOf(b.torque) };
@@ -94,7 +94,7 @@ function stageFacts({ verdict }: Carried, { element, from }: Stage): Fact[] {
   }
   const ports = touches.map((touch) => {
     const flow = flowTo(touch);
-    const leads = flow < 0 || (!verdict.turns && touch.body === from);
+    const leads = flow < 0 || (!ruling.turns && touch.body === from);
     const role = leads ? 'drives' : flow > 0 ? 'driven' : 'reacts';
     const { member, body: label, torque } = touch;
     return { member, label, role, pushed: pushOf(touch), torque: sizeOf(torque) } as const;
@@ -134,18 +134,18 @@ function fromTo(touches: readonly Touch[], from: MemberName): Touch[] {
 }
 
 // A fact a reaction: the devices on the suns of two sets have nothing to share.
-function sharedFacts({ verdict, torques }: Carried): Fact[] {
+function sharedFacts({ ruling, torques }: Carried): Fact[] {
   const loose = [...torques.devices].flatMap(([device, torque]) =>
     isSpan(torque) ? [device] : [],
   );
-  return sharedReactions(verdict, loose).map((group): Fact => {
+  return sharedReactions(ruling, loose).map((group): Fact => {
     return { fact: 'shares', devices: group.map(({ name }) => name) };
   });
 }
 
 // One-way clutches that over-run, and friction devices that are on for nothing.
 function looseFacts({ carried, answer }: Work): Fact[] {
-  const { train, assembly } = carried.verdict.motion;
+  const { train, assembly } = carried.ruling.motion;
   const workOf = ({ name }: Device) => answer.devices.get(name) as DeviceWork;
   const running = train.devices.filter((device) => workOf(device).state === 'over-running');
   const facts: Fact[] = running.map((device) => {
@@ -173,8 +173,8 @@ function brakingFact({ answer: { state, devices } }: Work): Fact {
 }
 
 /** The bodies whose speed nothing settles, planets left out. */
-export function freeFacts({ verdict, observed }: Carried): Fact[] {
-  const { bodies, onPins } = verdict.motion.assembly;
+export function freeFacts({ ruling, observed }: Carried): Fact[] {
+  const { bodies, onPins } = ruling.motion.assembly;
   const free = bodies.filter(({ label }, body) => {
     return isSpan(observed.speedOf(label)) && !onPins.has(body);
   });
@@ -182,8 +182,8 @@ export function freeFacts({ verdict, observed }: Carried): Fact[] {
 }
 
 /** The name that sentences use for a member. */
-export function labelOf({ verdict }: Pick<Carried, 'verdict'>, member: MemberName): MemberName {
-  const { bodies, bodyOf } = verdict.motion.assembly;
+export function labelOf({ ruling }: Pick<Carried, 'ruling'>, member: MemberName): MemberName {
+  const { bodies, bodyOf } = ruling.motion.assembly;
   return bodies[bodyOf(member) as number]?.label ?? member;
 }
 

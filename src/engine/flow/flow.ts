@@ -1,6 +1,6 @@
 import { toText, ZERO } from '../linear/index.ts';
 import { type Given, type Motion, motionOf } from '../motion/index.ts';
-import { isZero, judge, type Quantity, speedsOf, type Verdict } from '../reckon/index.ts';
+import { isZero, judge, type Quantity, speedsOf, type Ruling } from '../reckon/index.ts';
 import { outputsOf, type Train, type Way } from '../train/index.ts';
 import type { Coast, Flow, Rollback, RollbackCase, State, Travel, Working } from './answer.ts';
 import { carriedBy, stateOf } from './carried.ts';
@@ -30,8 +30,8 @@ export function flow(
 ): Flow {
   const motion = motionOf(train);
   const vehicle = vehicleOf(train);
-  const verdict = judge(motion, underPower(train, on));
-  const [first, other] = vehicle.ways(on, verdict).map((way): Travel => {
+  const ruling = judge(motion, underPower(train, on));
+  const [first, other] = vehicle.ways(on, ruling).map((way): Travel => {
     return {
       travels: vehicle.course(way),
       output: way,
@@ -39,7 +39,7 @@ export function flow(
       rollback: rollbackOf(motion, on, against(way)),
     };
   }) as [Travel, Travel?];
-  const under = workingOf(verdict, 'input', losses);
+  const under = workingOf(ruling, 'input', losses);
   return {
     on,
     forward: vehicle.forward,
@@ -65,13 +65,13 @@ export function rollback(train: Train, on: readonly string[], course?: Course): 
   return rollbackOf(motionOf(train), on, against(wayOf(train, on, course)));
 }
 
-// Verdict, what is carried, work, facts: each reads only the one before.
+// Ruling, what is carried, work, facts: each reads only the one before.
 function workingOf(
-  verdict: Verdict,
+  ruling: Ruling,
   turned: End,
   losses: MeshEfficiency = USUAL_EFFICIENCY,
 ): Working {
-  return answered(workOf(carriedBy(verdict), turned, losses));
+  return answered(workOf(carriedBy(ruling), turned, losses));
 }
 
 function answered(work: Work): Working {
@@ -114,20 +114,20 @@ function rollbackCase(
   const { input, output } = motion.train;
   const back = { member: output, speed: turnOf(way) };
   const given = inputHeld ? [back, { member: input, speed: ZERO }] : [back];
-  const verdict = judge(motion, { on: new Set(on), given, tied: outputsOf(motion.train) });
-  const carried = carriedBy(verdict);
-  const { members: speeds, pose } = carried.observed;
+  const ruling = judge(motion, { on: new Set(on), given, tied: outputsOf(motion.train) });
+  const carried = carriedBy(ruling);
+  const { members: speeds, drawn } = carried.observed;
   const turned = { member: labelOf(carried, output), end: 'output', way } as const;
   const begin = { fact: 'turned', ...turned } as const;
-  if (verdict.turns) {
+  if (ruling.turns) {
     const rolls = { fact: 'rolls', held: inputHeld ? labelOf(carried, input) : null } as const;
     const facts = [begin, rolls, ...freeFacts(carried)];
-    return { rolls: true, speeds, pose, heldBy: [], facts };
+    return { rolls: true, speeds, drawn, heldBy: [], facts };
   }
   const heldBy = carried.elements.flatMap(({ device }) => (device ? [device.name] : []));
   const end = { fact: 'tied up', ...turned, rolled: true } as const;
   const facts = [begin, ...pathFacts(carried, outputsOf(motion.train)), end];
-  return { rolls: false, speeds, pose, heldBy, facts };
+  return { rolls: false, speeds, drawn, heldBy, facts };
 }
 
 /**
@@ -148,14 +148,14 @@ export function flowAt(train: Train, on: readonly string[], given: readonly Give
     reluctant: train.output,
     ...(straight && { tied: outputs }),
   };
-  const verdict = judge(motion, question);
-  return answered(workOf(carriedBy(verdict, stateAt(verdict)), undefined));
+  const ruling = judge(motion, question);
+  return answered(workOf(carriedBy(ruling, stateAt(ruling)), undefined));
 }
 
 // The output drives its load where it turns, and where the given speeds make it stand still.
-function stateAt(verdict: Verdict): State {
-  if (stateOf(verdict) !== 'neutral') return stateOf(verdict);
-  const { motion, question } = verdict;
+function stateAt(ruling: Ruling): State {
+  if (stateOf(ruling) !== 'neutral') return stateOf(ruling);
+  const { motion, question } = ruling;
   const { on, given, tied = [] } = question;
   const freely = judge(motion, { on, given, tied });
   const still = motion.speedOf(motion.train.output);

@@ -42,7 +42,7 @@ export interface Pushes {
   readonly devices: ReadonlyMap<string, Quantity>;
   readonly branches: readonly Pick<Branch, 'within' | 'member' | 'torque'>[];
   /** Absent where nothing turns. */
-  readonly pose?: ReadonlyMap<MemberName, Rational>;
+  readonly drawn?: ReadonlyMap<MemberName, Rational>;
 }
 
 /** Writes the ledger of an answer; throws if an account of settled numbers does not balance. */
@@ -67,9 +67,9 @@ export function ledgerOf(train: Train, pushes: Pushes): Ledger {
   for (const { member, entries } of loaded) {
     if (sumOf(entries)?.num) throw new Error(`the torques on ${member} do not balance`);
   }
-  const { pose } = pushes;
-  const speed = (member: MemberName) => pose?.get(member) ?? ZERO;
-  const turning = pose ? meshes : [];
+  const { drawn } = pushes;
+  const speed = (member: MemberName) => drawn?.get(member) ?? ZERO;
+  const turning = drawn ? meshes : [];
   return {
     bodies: loaded,
     meshes: turning.map(({ mesh }) => ({
@@ -83,11 +83,11 @@ export function ledgerOf(train: Train, pushes: Pushes): Ledger {
 
 /** The pushes of a gear. */
 export function pushesOf(train: Train, working: Working): Pushes {
-  const { torques, outputs, devices, branches, pose } = working;
+  const { torques, outputs, devices, branches, drawn } = working;
   const outside = new Map([[train.input, torques.get('input') ?? ZERO], ...outputs]);
   const byDevice = [...devices].map(([name, { torque }]) => [name, torque] as const);
   const turns = working.state !== 'tied up';
-  return { outside, devices: new Map(byDevice), branches, ...(turns && { pose }) };
+  return { outside, devices: new Map(byDevice), branches, ...(turns && { drawn }) };
 }
 
 const MINUS_ONE: Rational = { num: -1, den: 1 };

@@ -1,6 +1,6 @@
 import { fraction, ONE, opposite, over, type Rational, signOf } from '../linear/index.ts';
 import { type Motion, motionOf, type Question } from '../motion/index.ts';
-import { judge, speedAt, type Verdict } from '../reckon/index.ts';
+import { judge, speedAt, type Ruling } from '../reckon/index.ts';
 import { gearsOf, outputsOf, type Train, type Way } from '../train/index.ts';
 
 /** Where the vehicle goes. */
@@ -95,7 +95,7 @@ export class Vehicle {
    * The ways of the output in which the vehicle may travel with these devices applied: one where
    * they drive it, else both, forward first. `drive` spares a question, if it has been asked.
    */
-  ways(on: readonly string[], drive?: Verdict): readonly Way[] {
+  ways(on: readonly string[], drive?: Ruling): readonly Way[] {
     const asked = drive?.motion.train === this.train ? drive : undefined;
     const driven = this.drivenBy(on, asked);
     return driven ? [driven] : [this.forward, against(this.forward)];
@@ -106,17 +106,17 @@ export class Vehicle {
   }
 
   // Every fault of a matrix asks the same gears.
-  private drivenBy(on: readonly string[], drive?: Verdict): Way | undefined {
+  private drivenBy(on: readonly string[], drive?: Ruling): Way | undefined {
     const key = on.join('\n');
     const found = this.driven.get(key) ?? this.wayOf(on, drive);
     this.driven.set(key, found);
     return found === 'nowhere' ? undefined : found;
   }
 
-  private wayOf(on: readonly string[], drive?: Verdict): Way | 'nowhere' {
+  private wayOf(on: readonly string[], drive?: Ruling): Way | 'nowhere' {
     this.motion ??= drive?.motion ?? motionOf(this.train);
-    const verdict = drive ?? judge(this.motion, underPower(this.train, on));
-    const sign = signOf(speedAt(verdict, this.train.output));
+    const ruling = drive ?? judge(this.motion, underPower(this.train, on));
+    const sign = signOf(speedAt(ruling, this.train.output));
     return sign === 0 ? 'nowhere' : sign > 0 ? 'clockwise' : 'anticlockwise';
   }
 }

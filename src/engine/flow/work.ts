@@ -7,7 +7,7 @@ import {
   rowOf,
   speedAt,
   stretched,
-  type Verdict,
+  type Ruling,
 } from '../reckon/index.ts';
 import type { MemberName, Mesh } from '../train/index.ts';
 import type { Branch, DeviceWork, MeshWork, Working } from './answer.ts';
@@ -28,7 +28,7 @@ export interface Work {
 
 /** What is carried as all that can be told of it. `losses` are those of a train that drives. */
 export function workOf(carried: Carried, turned: Turned, losses?: MeshEfficiency): Work {
-  const { verdict, state, observed, torques, elements } = carried;
+  const { ruling, state, observed, torques, elements } = carried;
   const driving = turned !== undefined && state === 'driving';
   const efficiency = driving && losses && efficiencyOf(carried, losses);
   const ends = endTorques(carried, turned);
@@ -36,9 +36,9 @@ export function workOf(carried: Carried, turned: Turned, losses?: MeshEfficiency
   const circling = circlingPower(elements, whole);
   const answer = {
     state,
-    ...(driving && { ratio: ratioOf(verdict, turned) }),
+    ...(driving && { ratio: ratioOf(ruling, turned) }),
     speeds: observed.members,
-    pose: observed.pose,
+    drawn: observed.drawn,
     onPins: observed.onPins,
     torques: balanced(ends),
     outputs: outputTorques(carried, ends.get('output') as Quantity),
@@ -53,17 +53,17 @@ export function workOf(carried: Carried, turned: Turned, losses?: MeshEfficiency
 }
 
 /** Input speed over output speed; the train must drive. */
-export function ratioOf(verdict: Verdict, turned: End): Rational {
-  const { reluctant, given } = verdict.question;
-  const far = speedAt(verdict, reluctant as MemberName);
+export function ratioOf(ruling: Ruling, turned: End): Rational {
+  const { reluctant, given } = ruling.question;
+  const far = speedAt(ruling, reluctant as MemberName);
   const own = given[0]?.speed ?? ONE;
   return turned === 'input' ? over(own, far) : over(far, own);
 }
 
-function endTorques({ verdict, torques }: Carried, turned: Turned): Map<string, Quantity> {
+function endTorques({ ruling, torques }: Carried, turned: Turned): Map<string, Quantity> {
   const { given, reluctant } = torques;
   if (!turned) return new Map([...given, ['output', reluctant]]);
-  const own = given.get(verdict.question.given[0]?.member as MemberName) as Quantity;
+  const own = given.get(ruling.question.given[0]?.member as MemberName) as Quantity;
   const [input, output] = turned === 'input' ? [own, reluctant] : [reluctant, own];
   return new Map([
     ['input', input],
@@ -89,18 +89,18 @@ function total(quantities: readonly Quantity[]): Rational | undefined {
 
 // What the load puts on each output: all of it on the one, or what the road shares out.
 function outputTorques(
-  { verdict, torques }: Carried,
+  { ruling, torques }: Carried,
   all: Quantity,
 ): ReadonlyMap<MemberName, Quantity> {
   if (torques.tied.size > 1) return torques.tied;
-  return new Map([[verdict.question.tied?.[0] ?? verdict.motion.train.output, all]]);
+  return new Map([[ruling.question.tied?.[0] ?? ruling.motion.train.output, all]]);
 }
 
-function deviceWork({ verdict, observed, torques }: Carried): Map<string, DeviceWork> {
+function deviceWork({ ruling, observed, torques }: Carried): Map<string, DeviceWork> {
   return new Map(
     [...torques.devices].map(([device, torque]): [string, DeviceWork] => {
       const slip = observed.slips.get(device) as Quantity;
-      const there = rowOf(verdict, device) !== undefined;
+      const there = rowOf(ruling, device) !== undefined;
       if (device.kind !== 'one-way') {
         return [device.name, { state: there ? 'applied' : 'released', slip, torque }];
       }
@@ -142,8 +142,8 @@ function share(torque: Quantity, speed: Quantity, whole: Rational): Quantity {
 }
 
 // What the given ends that drive bring in together.
-function powerPutIn({ verdict, proved }: Carried): Rational {
-  return verdict.question.given.reduce((sum, { member, speed }) => {
+function powerPutIn({ ruling, proved }: Carried): Rational {
+  return ruling.question.given.reduce((sum, { member, speed }) => {
     const power = times(proved.given.get(member) as Rational, speed);
     return signOf(power) > 0 ? plus(sum, power) : sum;
   }, ZERO);

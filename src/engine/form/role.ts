@@ -1,5 +1,5 @@
 import type { Device } from '../train/index.ts';
-import type { Mistake, Span } from '../yaml/index.ts';
+import type { Mistake, Passage } from '../yaml/index.ts';
 
 /**
  * What a name is where it stands. All that is done with names follows from it: whether it means
@@ -37,5 +37,5 @@ export interface Mention {
   readonly name: string;
   /** The keys and indices that lead to it. */
   readonly path: readonly string[];
-  readonly at: Span;
+  readonly at: Passage;
 }

@@ -7,7 +7,7 @@ import {
   type Node,
   type Scalar,
   type Section,
-  type Span,
+  type Passage,
 } from '../yaml/index.ts';
 import { type Entries, fits, type Form, type Leaf, mayBeAbsent, type Union } from './form.ts';
 import type { Mention } from './role.ts';
@@ -32,7 +32,7 @@ export class Walker {
   }
 
   /** `owner` is pointed at where the value is missing. Sections of names become maps. */
-  value(node: Node, form: Form, path: readonly string[], owner: Span): unknown {
+  value(node: Node, form: Form, path: readonly string[], owner: Passage): unknown {
     switch (form.type) {
       case 'exact_optional':
         return this.value(node, form.wrapped, path, owner);
@@ -85,7 +85,7 @@ export class Walker {
     }
   }
 
-  private scalar(node: Node, form: Leaf, path: readonly string[], owner: Span): unknown {
+  private scalar(node: Node, form: Leaf, path: readonly string[], owner: Passage): unknown {
     const found = node.kind === 'scalar' ? this.wordOf(node.value, form, node.at) : undefined;
     if (found === undefined || !fits(form, found)) {
       const { literal: newest } = form;
@@ -100,7 +100,7 @@ export class Walker {
   }
 
   // A word to choose, where another of the trade stands for it, or the name that it had.
-  private wordOf(found: Scalar['value'], form: Leaf, at: Span): Scalar['value'] {
+  private wordOf(found: Scalar['value'], form: Leaf, at: Passage): Scalar['value'] {
     if (form.type !== 'picklist' || fits(form, found)) return found;
     const [ours, renamed] = [ourWord(`${found}`), newWord(`${found}`)];
     if (fits(form, ours)) return ours;
@@ -138,7 +138,7 @@ export class Walker {
     node: Section,
     { options, telling = [] }: Union,
     path: readonly string[],
-    owner: Span,
+    owner: Passage,
   ): unknown {
     const family = telling.map(([key]) => key);
     const keys = new Set(node.entries.map(({ key }) => ourWord(key)));
@@ -162,7 +162,7 @@ export class Walker {
     entries: Entries,
     family: readonly string[],
     path: readonly string[],
-    owner: Span,
+    owner: Passage,
   ): object {
     const values: Record<string, unknown> = Object.create(null);
     const keys = new Set(node.entries.map(({ key }) => keyIn(entries, key)));
@@ -186,7 +186,7 @@ export class Walker {
   // A key that does not belong here; returns what is offered in its place.
   private strange(
     key: string,
-    at: Span,
+    at: Passage,
     entries: Entries,
     family: readonly string[],
     keys: ReadonlySet<string>,
@@ -210,7 +210,7 @@ export class Walker {
   }
 
   // Notes a name; returns it in the train file's own words.
-  private mention(form: Form, found: string, path: readonly string[], at: Span): string {
+  private mention(form: Form, found: string, path: readonly string[], at: Passage): string {
     const { role } = form;
     if (role === undefined) return found;
     const ofMember = role.names === 'member' || role.names === 'carried';
@@ -219,7 +219,7 @@ export class Walker {
     return name;
   }
 
-  private unexpected(node: Node, what: Expected | readonly string[], owner: Span): undefined {
+  private unexpected(node: Node, what: Expected | readonly string[], owner: Passage): undefined {
     const at = node.at.from < node.at.to ? node.at : owner;
     const found = cut(this.text.slice(node.at.from, node.at.to));
     if (typeof what === 'string') this.findings.error(at, { problem: 'expected', what, found });

@@ -17,7 +17,7 @@ export type HandAnswer =
       /** Every member but the case and the held; a range where it is free. */
       readonly moves: ReadonlyMap<MemberName, Quantity>;
       /** One of the motions, of every member, to draw: what is free may turn otherwise. */
-      readonly pose: ReadonlyMap<MemberName, Rational>;
+      readonly drawn: ReadonlyMap<MemberName, Rational>;
       readonly facts: readonly Fact[];
     }
   | {

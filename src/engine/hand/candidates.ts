@@ -25,7 +25,7 @@ export function handChecks(train: Train, most = 1): HandCheck[] {
   );
 }
 
-/** Whether the member turns: the verdict of `hand`, proved, without the moves of the others. */
+/** Whether the member turns: the ruling of `hand`, proved, without the moves of the others. */
 export function turns(motion: Motion, { hold, turn, way, on }: HandCheck): boolean {
   const turned = { member: turn, speed: way === 'clockwise' ? ONE : opposite(ONE) };
   const held = hold.map((member) => ({ member, speed: ZERO }));

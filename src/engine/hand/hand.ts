@@ -20,30 +20,30 @@ export function hand(train: Train, check: HandCheck): HandAnswer {
   const motion = motionOf(train);
   const held = check.hold.map((member) => ({ member, speed: ZERO }));
   const turned = { member: check.turn, speed: check.way === 'clockwise' ? ONE : opposite(ONE) };
-  const verdict = judge(motion, { on: new Set(check.on), given: [turned, ...held] });
-  const carried = carriedBy(verdict);
+  const ruling = judge(motion, { on: new Set(check.on), given: [turned, ...held] });
+  const carried = carriedBy(ruling);
   const label = (member: MemberName) => labelOf(carried, member);
   const asked: Fact = {
     fact: 'checked',
     held: check.hold.map(label),
     turned: label(check.turn),
     way: check.way,
-    turns: verdict.turns,
+    turns: ruling.turns,
   };
-  return verdict.turns ? moving(carried, asked, check) : locked(carried, asked, check);
+  return ruling.turns ? moving(carried, asked, check) : locked(carried, asked, check);
 }
 
 function moving(carried: Carried, asked: Fact, { hold, turn }: HandCheck): HandAnswer {
-  const { verdict, observed } = carried;
-  const { bodyOf } = verdict.motion.assembly;
+  const { ruling, observed } = carried;
+  const { bodyOf } = ruling.motion.assembly;
   const still = new Set(hold.map(bodyOf));
   const moves = [...observed.members].filter(([name]) => !still.has(bodyOf(name)));
-  const moved = bodiesToTell(verdict.motion, [turn, ...hold]).flatMap((member): Fact[] => {
+  const moved = bodiesToTell(ruling.motion, [turn, ...hold]).flatMap((member): Fact[] => {
     const speed = observed.speedOf(member);
     return isSpan(speed) ? [] : [{ fact: 'moves', member, speed }];
   });
   const facts = [asked, ...moved, ...freeFacts(carried)];
-  return { turns: true, moves: new Map(moves), pose: observed.pose, facts };
+  return { turns: true, moves: new Map(moves), drawn: observed.drawn, facts };
 }
 
 // What bars a turn is read off a proof, so each torque is settled.

@@ -15,7 +15,7 @@ const kestrel = ours('kestrel-three-speed');
 const first = { on: ['forward clutch'], hold: [], given: [{ member: kestrel.input, speed: ONE }] };
 
 describe('a pull', () => {
-  const from = flow(kestrel, first.on).drive.pose;
+  const from = flow(kestrel, first.on).drive.drawn;
 
   it('stops where a one-way clutch blocks, and says which', () => {
     const found = pull(kestrel, { ...first, pull: kestrel.output, from }) as Pull;
@@ -84,9 +84,9 @@ describe('every train of ours and trains by chance', () => {
     const ends = alone.map((scene) => ({ ...scene, members: [scene.train.output] }));
     const tally = new Tally({ driving: 60, neutral: 10, 'tied up': 8 });
     everywhere(ends, (train, on) => {
-      const { state, ratio, pose } = flow(train, on).drive;
+      const { state, ratio, drawn } = flow(train, on).drive;
       const given = [{ member: train.input, speed: ONE }];
-      const found = pull(train, { on, hold: [], given, pull: train.output, from: pose });
+      const found = pull(train, { on, hold: [], given, pull: train.output, from: drawn });
       tally.met(state);
       if (state === 'tied up') return expect(found).toBeUndefined();
       const { up, down } = found as Pull;

@@ -12,7 +12,7 @@ import {
   ZERO,
 } from '../linear/index.ts';
 import { type Given, type Motion, motionOf, type Question } from '../motion/index.ts';
-import { isSpan, judge, provedTorques, speedsOf, value, type Verdict } from '../reckon/index.ts';
+import { isSpan, judge, provedTorques, speedsOf, value, type Ruling } from '../reckon/index.ts';
 import { isApplied, type MemberName, type Train } from '../train/index.ts';
 
 /** A member that a hand pulls to other speeds, while hands hold others and some speeds are given. */
@@ -23,7 +23,7 @@ export interface Pulling {
   readonly given: readonly Given[];
   readonly pull: MemberName;
   /**
-   * The motion in which the pull begins, as a `pose` tells it: members without a speed stand
+   * The motion in which the pull begins, as a `drawn` tells it: members without a speed stand
    * still. Absent, or no motion of this train: one that the given speeds allow.
    */
   readonly from?: ReadonlyMap<MemberName, Rational>;
@@ -71,17 +71,17 @@ export function pull(train: Train, pulling: Pulling): Pull | undefined {
   const motion = motionOf(train);
   const held = pulling.hold.map((member) => ({ member, speed: ZERO }));
   const question = { on: new Set(pulling.on), given: [...pulling.given, ...held] };
-  const verdict = judge(motion, question);
-  if (!verdict.turns) return undefined;
-  const start = startOf(verdict, pulling.from);
-  const { rows } = verdict.programme;
+  const ruling = judge(motion, question);
+  if (!ruling.turns) return undefined;
+  const start = startOf(ruling, pulling.from);
+  const { rows } = ruling.programme;
   const form = motion.speedOf(pulling.pull);
   const [{ least, greatest }] = extremes(motion.columns, rows, [form], motion.base) as [Extremes];
   return {
     member: pulling.pull,
     from: byMember(motion, (speed) => valueOf(speed, start)),
-    up: wayTo({ verdict, start, member: pulling.pull, bound: greatest, sign: -1 }),
-    down: wayTo({ verdict, start, member: pulling.pull, bound: least, sign: 1 }),
+    up: wayTo({ ruling, start, member: pulling.pull, bound: greatest, sign: -1 }),
+    down: wayTo({ ruling, start, member: pulling.pull, bound: least, sign: 1 }),
   };
 }
 
@@ -107,7 +107,7 @@ export function pulledTo(
 type Extremes = ReturnType<typeof extremes>[number];
 
 interface Leg {
-  readonly verdict: Verdict;
+  readonly ruling: Ruling;
   readonly start: Vector;
   readonly member: MemberName;
   readonly bound: Extremes['least'];
@@ -115,8 +115,8 @@ interface Leg {
   readonly sign: 1 | -1;
 }
 
-function wayTo({ verdict, start, member, bound, sign }: Leg): PullWay {
-  const { motion } = verdict;
+function wayTo({ ruling, start, member, bound, sign }: Leg): PullWay {
+  const { motion } = ruling;
   const { solution } = bound;
   const to = value(bound, sign);
   const pulled = motion.speedOf(member);
@@ -131,14 +131,14 @@ function wayTo({ verdict, start, member, bound, sign }: Leg): PullWay {
   };
   const perTurn = byMember(motion, change);
   const half = length ? times(length, { num: 1, den: 2 }) : { num: -sign, den: 1 };
-  const free = freeAt(verdict, { member, speed: plus(begin, half) });
+  const free = freeAt(ruling, { member, speed: plus(begin, half) });
   if (to === null) return { to, perTurn, free };
-  return { to, perTurn, free, stop: stopOf({ ...verdict, solution }) };
+  return { to, perTurn, free, stop: stopOf({ ...ruling, solution }) };
 }
 
 // The motion that is asked for, if it is one: it is given to the cone as a whole.
-function startOf(verdict: Verdict, from: Pulling['from']): Vector {
-  const { motion, question, solution } = verdict;
+function startOf(ruling: Ruling, from: Pulling['from']): Vector {
+  const { motion, question, solution } = ruling;
   if (solution.state === 'infeasible') throw new Error('a pull begins where the train turns');
   if (!from) return solution.point;
   const given = motion.names.map((member): Given => {
@@ -148,7 +148,7 @@ function startOf(verdict: Verdict, from: Pulling['from']): Vector {
   return asked.solution.state === 'infeasible' ? solution.point : asked.solution.point;
 }
 
-function freeAt({ motion, question }: Verdict, pulled: Given): ReadonlySet<MemberName> {
+function freeAt({ motion, question }: Ruling, pulled: Given): ReadonlySet<MemberName> {
   const there: Question = { ...question, given: [...question.given, pulled] };
   const speeds = speedsOf(judge(motion, there), motion.names.map(motion.speedOf));
   const free = motion.assembly.bodies.filter(({ label }) => {
@@ -158,7 +158,7 @@ function freeAt({ motion, question }: Verdict, pulled: Given): ReadonlySet<Membe
   return new Set(free.flatMap(({ names }) => names));
 }
 
-function stopOf(furthest: Verdict): Stop {
+function stopOf(furthest: Ruling): Stop {
   const { given, devices } = provedTorques(furthest, []);
   const loaded = [...devices].flatMap(([device, { num }]) => (num === 0 ? [] : [device]));
   const names = (friction: boolean) =>

@@ -114,19 +114,19 @@ function bent(train: Train, on: readonly string[], tally?: Tally<'turning' | 'st
   const { drive, coast } = flow(train, on);
   const motion = motionOf(train);
   const all = [...leversOf(motion), ...compoundLevers(leversOf(motion))];
-  return [drive.pose, coast.pose].flatMap((pose) => {
-    const turns = [...pose.values()].some(({ num }) => num !== 0);
+  return [drive.drawn, coast.drawn].flatMap((drawn) => {
+    const turns = [...drawn.values()].some(({ num }) => num !== 0);
     tally?.met(turns ? 'turning' : 'still', all.length);
-    return all.filter((lever) => !isStraight(lever, motion, pose)).map(told);
+    return all.filter((lever) => !isStraight(lever, motion, drawn)).map(told);
   });
 }
 
 function isStraight(
   { nodes }: Lever,
   { assembly }: ReturnType<typeof motionOf>,
-  pose: ReadonlyMap<string, Rational>,
+  drawn: ReadonlyMap<string, Rational>,
 ): boolean {
-  const speeds = nodes.map(({ body }) => pose.get(assembly.bodies[body]?.label ?? '') ?? ZERO);
+  const speeds = nodes.map(({ body }) => drawn.get(assembly.bodies[body]?.label ?? '') ?? ZERO);
   const [first = ZERO, last = ZERO] = [speeds[0], speeds.at(-1)];
   return nodes.every(({ at }, k) => {
     return toText(plus(first, times(at, minus(last, first)))) === toText(speeds[k] as Rational);

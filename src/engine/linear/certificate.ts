@@ -2,7 +2,7 @@ import { combine, gcd, type Int, lcm, multiply, negate, quotient } from './integ
 import type { Form, Row, Vector } from './programme.ts';
 import type { Table } from './table.ts';
 
-/** Reads off a table, as it stands, what proves its verdicts for the whole programme. */
+/** Reads off a table, as it stands, what proves its answers for the whole programme. */
 export class Certificate {
   private readonly table: Table;
   private lastPoint: Vector | undefined;

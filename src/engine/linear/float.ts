@@ -11,7 +11,7 @@ export interface FloatExtremes {
 
 /**
  * What `extremes` finds, in float64: undefined where the rows cannot all hold. Throws Unsure
- * where rounding leaves a verdict open.
+ * where rounding leaves an answer open.
  */
 export function floatExtremes(
   columns: number,

@@ -23,7 +23,7 @@ import {
   ZERO,
 } from '../linear/index.ts';
 import { prove } from '../proof/index.ts';
-import { pushersOf, type Quantity, type Verdict } from '../reckon/index.ts';
+import { pushersOf, type Quantity, type Ruling } from '../reckon/index.ts';
 import type { Device, Way } from '../train/index.ts';
 import type { Balances } from './balances.ts';
 import { type Limit, NO_STRENGTH, type Pressure, type Strength } from './limit.ts';
@@ -57,13 +57,13 @@ export class Carrying {
 
   /** `push` is the way in which the input end pushes the train. */
   constructor(
-    verdict: Verdict,
+    ruling: Ruling,
     slips: ReadonlyMap<Device, Quantity>,
     push: 1 | -1,
     limits: ReadonlyMap<string, Limit>,
     balances: Balances,
   ) {
-    const pushers = pushersOf(verdict, slips);
+    const pushers = pushersOf(ruling, slips);
     const ways = balances.of(pushers);
     this.base = new Base(ways.count, []);
     this.alone = ways.count === 1;

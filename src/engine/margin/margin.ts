@@ -104,11 +104,11 @@ function sideOf(
   limits: ReadonlyMap<string, Limit>,
   balances: Balances,
 ): Side {
-  const verdict = judge(motion, question);
-  const state = stateOf(verdict);
+  const ruling = judge(motion, question);
+  const state = stateOf(ruling);
   const asked = new Map<string, Asked>();
   if (state !== 'driving') return { state, shares: [], asked };
-  const { torques, observed } = carriedBy(verdict, state);
+  const { torques, observed } = carriedBy(ruling, state);
   // At the input it is a torque of size 1.
   const { input } = motion.train;
   const push = torques.given.get(input) ?? torques.reluctant;
@@ -119,7 +119,7 @@ function sideOf(
     return [{ device, torque, ...(strength && { strength }) }];
   });
   const carrying = new Carrying(
-    verdict,
+    ruling,
     observed.slips,
     pushesClockwise(push) ? 1 : -1,
     limits,

@@ -57,7 +57,7 @@ export class Feel {
     return this.motion.assembly.bodyOf(member);
   }
 
-  /** What is felt, by an exact verdict with its proof each way; throws if it was not so felt. */
+  /** What is felt, by an exact answer with its proof each way; throws if it was not so felt. */
   proved(hold: MemberName | undefined, turn: MemberName): Felt {
     const felt = this.felt(hold, turn);
     if (this.bodyOf(turn) === undefined) return felt;

@@ -1,6 +1,6 @@
 import { areIndependent } from '../proof/index.ts';
 import type { Device } from '../train/index.ts';
-import { rowOf, type Verdict } from './verdict.ts';
+import { rowOf, type Ruling } from './ruling.ts';
 
 /**
  * Which of some devices share a reaction with which: two of them do where a set of torques in balance
@@ -10,13 +10,13 @@ import { rowOf, type Verdict } from './verdict.ts';
  * depends on those taken before closes a circuit with just those without which it would not, and
  * circuits that meet in a row are one (as circuits of a matroid are: J. Oxley, Matroid Theory, ch. 4).
  */
-export function sharedReactions(verdict: Verdict, devices: readonly Device[]): Device[][] {
-  const { motion, programme } = verdict;
+export function sharedReactions(ruling: Ruling, devices: readonly Device[]): Device[][] {
+  const { motion, programme } = ruling;
   const always = programme.rows.filter(({ of }) => of !== 'device' && of !== 'size');
   const groups = new Map(devices.map((device) => [device, new Set([device])]));
   const taken: Device[] = [];
   const stand = (some: readonly Device[]) => {
-    const pushing = some.flatMap((device) => rowOf(verdict, device) ?? []);
+    const pushing = some.flatMap((device) => rowOf(ruling, device) ?? []);
     return areIndependent(motion.columns, [...always, ...pushing]);
   };
   for (const device of devices) {

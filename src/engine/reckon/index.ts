@@ -6,4 +6,4 @@ export * from './quantity.ts';
 export { speedsOf, value } from './speeds.ts';
 export { torquesOf } from './statics.ts';
 export { provedTorques, scaled, type Torques } from './torques.ts';
-export { judge, pushersOf, rowOf, speedAt, type Verdict } from './verdict.ts';
+export { judge, pushersOf, rowOf, speedAt, type Ruling } from './ruling.ts';

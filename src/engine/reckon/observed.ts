@@ -3,7 +3,7 @@ import type { Motion } from '../motion/index.ts';
 import type { Device, MemberName } from '../train/index.ts';
 import type { Quantity } from './quantity.ts';
 import { speedsOf } from './speeds.ts';
-import { speedAt, type Verdict } from './verdict.ts';
+import { speedAt, type Ruling } from './ruling.ts';
 
 /** How a train turns, as far as it is settled; where nothing turns it is at rest. */
 export interface Observed {
@@ -19,22 +19,22 @@ export interface Observed {
    * One motion among those that answer the question, to draw: it meets every row, and what is
    * free may turn otherwise. By member name but for the case.
    */
-  readonly pose: ReadonlyMap<MemberName, Rational>;
+  readonly drawn: ReadonlyMap<MemberName, Rational>;
 }
 
-/** Every speed among the motions that answer the verdict's question. */
-export function observe(verdict: Verdict): Observed {
-  const { motion } = verdict;
+/** Every speed among the motions that answer the ruling's question. */
+export function observe(ruling: Ruling): Observed {
+  const { motion } = ruling;
   const { assembly, devices } = motion;
   const turning = assembly.members.filter((member) => assembly.bodyOf(member) !== 0);
-  const pose = new Map(turning.map((member) => [member, speedAt(verdict, member)]));
-  if (!verdict.turns) {
+  const drawn = new Map(turning.map((member) => [member, speedAt(ruling, member)]));
+  if (!ruling.turns) {
     const slips = new Map(devices.map(({ device }) => [device, ZERO]));
-    return { speedOf: () => ZERO, members: new Map(), onPins: new Map(), slips, pose };
+    return { speedOf: () => ZERO, members: new Map(), onPins: new Map(), slips, drawn };
   }
   const pins = pinsOf(motion);
   const bodies = motion.names.map(motion.speedOf);
-  const speeds = speedsOf(verdict, [
+  const speeds = speedsOf(ruling, [
     ...bodies,
     ...devices.map(({ slip }) => slip),
     ...pins.values(),
@@ -48,7 +48,7 @@ export function observe(verdict: Verdict): Observed {
     members: new Map(shown.map((member) => [member, speedOf(member)])),
     onPins: new Map([...pins].map(([member, form]) => [member, at(form)])),
     slips: new Map(devices.map(({ device, slip }) => [device, at(slip)])),
-    pose,
+    drawn,
   };
 }
 

@@ -17,18 +17,18 @@ import {
 } from '../linear/index.ts';
 import { prove, spansFreedom } from '../proof/index.ts';
 import { between, isSpan, type Quantity, stretched } from './quantity.ts';
-import { speedAt, type Verdict } from './verdict.ts';
+import { speedAt, type Ruling } from './ruling.ts';
 
 /**
  * How far each form can go among all the motions that answer the question: settled where they
  * agree, a span where they do not. All of it is proved. The train must turn.
  */
-export function speedsOf(verdict: Verdict, forms: readonly Form[]): ReadonlyMap<Form, Quantity> {
-  const { motion, solution } = verdict;
+export function speedsOf(ruling: Ruling, forms: readonly Form[]): ReadonlyMap<Form, Quantity> {
+  const { motion, solution } = ruling;
   if (solution.state === 'infeasible') throw new Error('a train that does not turn has no speeds');
   const { point } = solution;
-  const rows = faceOf(verdict);
-  const kernel = freedomOf(verdict, rows);
+  const rows = faceOf(ruling);
+  const kernel = freedomOf(ruling, rows);
   const found = new Map<Form, Quantity>();
   // Forms that every change moves in one proportion share their bounds: one of each such class
   // is asked. The others are as far from their values at the point, in that proportion.
@@ -68,18 +68,18 @@ interface Moved {
 }
 
 // The rows that all the answers meet: a reluctant end has the speed that was found for it.
-function faceOf(verdict: Verdict): Row[] {
-  const { motion, programme, question } = verdict;
+function faceOf(ruling: Ruling): Row[] {
+  const { motion, programme, question } = ruling;
   const rows: Row[] = programme.rows.filter(({ of }) => of !== 'size');
   if (question.reluctant !== undefined) {
-    const speed = speedAt(verdict, question.reluctant);
+    const speed = speedAt(ruling, question.reluctant);
     rows.push(given(motion.speedOf(question.reluctant), speed));
   }
   return rows;
 }
 
 // The changes that the equalities of the face leave; where that is not proved, every column.
-function freedomOf({ motion }: Verdict, rows: readonly Row[]): readonly Vector[] {
+function freedomOf({ motion }: Ruling, rows: readonly Row[]): readonly Vector[] {
   const { columns, base } = motion;
   const equalities = rows.filter((row) => row.sense === '=');
   const kernel = freedom(columns, equalities, base);

@@ -15,7 +15,7 @@ import type { Port } from './port.ts';
 import type { Quantity } from './quantity.ts';
 import { Sharing } from './sharing.ts';
 import { heldTogether, provedTorques, type Torques } from './torques.ts';
-import { pushersOf, type Verdict } from './verdict.ts';
+import { pushersOf, type Ruling } from './ruling.ts';
 
 /**
  * Torques of a train that turns a reluctant end, as far as statics settles them. Where
@@ -23,23 +23,23 @@ import { pushersOf, type Verdict } from './verdict.ts';
  * with as few of them as can.
  */
 export function torquesOf(
-  verdict: Verdict,
+  ruling: Ruling,
   slips: ReadonlyMap<Device, Quantity>,
   ports: readonly Port[],
 ): Torques {
-  const { motion, programme } = verdict;
-  const proved = provedTorques(verdict, ports);
-  const pushers = pushersOf(verdict, slips);
+  const { motion, programme } = ruling;
+  const proved = provedTorques(ruling, ports);
+  const pushers = pushersOf(ruling, slips);
   // The certificate's torques are the only ones that balance where the rows that can push are
   // independent of one another.
   const active = programme.rows.filter(({ of }) => of !== 'device' && of !== 'size');
   if (areIndependent(motion.columns, [...active, ...pushers])) return proved;
-  return sharedTorques(verdict, proved.reluctant, pushers, ports);
+  return sharedTorques(ruling, proved.reluctant, pushers, ports);
 }
 
 // For what the reluctant end resists with.
 function sharedTorques(
-  { motion, question }: Verdict,
+  { motion, question }: Ruling,
   reluctant: Rational,
   pushers: readonly DeviceRow[],
   ports: readonly Port[],

@@ -3,7 +3,7 @@ import type { Question } from '../motion/index.ts';
 import type { Device, MemberName, Mesh } from '../train/index.ts';
 import { type Port, portTorque } from './port.ts';
 import { type Quantity, stretched } from './quantity.ts';
-import type { Verdict } from './verdict.ts';
+import type { Ruling } from './ruling.ts';
 
 /** Who puts how much torque on what, clockwise positive: `Rational` where all is settled. */
 export interface Torques<Q extends Quantity = Quantity> {
@@ -25,8 +25,8 @@ export interface Torques<Q extends Quantity = Quantity> {
  * The certificate's torques. Where the train turns, those for a reluctant torque of size 1; where it
  * does not, the balanced torques that bar the given speeds, at the scale of the proof.
  */
-export function provedTorques(verdict: Verdict, ports: readonly Port[]): Torques<Rational> {
-  const { motion, question, programme, solution } = verdict;
+export function provedTorques(ruling: Ruling, ports: readonly Port[]): Torques<Rational> {
+  const { motion, question, programme, solution } = ruling;
   const vector = solution.state === 'infeasible' ? solution.proof : undefined;
   const prices = solution.state === 'optimal' ? solution.prices : vector;
   const given = new Map(question.given.map(({ member }) => [member, ZERO]));

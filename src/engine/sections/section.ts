@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import { or } from '../form/index.ts';
 import type { Train } from '../train/index.ts';
-import type { Findings, Span, Value } from '../yaml/index.ts';
+import type { Findings, Passage, Value } from '../yaml/index.ts';
 
 /**
  * A section of the train file, defined once: from here it is read, written, checked, completed and
@@ -35,7 +35,7 @@ export interface Section<
 type Check = (train: Train, at: PlaceOf, findings: Findings) => void;
 
 /** Where something stands, by the keys that lead to it. */
-export type PlaceOf = (...path: string[]) => Span;
+export type PlaceOf = (...path: string[]) => Passage;
 
 /** What the walk makes of a form: a record becomes a map, which keeps its order and any key. */
 export type Entry<Form extends v.GenericSchema> = Mapped<v.InferOutput<Form>>;

@@ -36,7 +36,7 @@ export class Behaviour {
 
   /**
    * What it does: as its train does, and where something weak carries load, by how far the load is
-   * beyond it. Only the verdicts are exact; how much load a driver means is common practice, no
+   * beyond it. Only the answers are exact; how much load a driver means is common practice, no
    * source. What is shown in another manner too is the same list.
    */
   shown(manner: Manner): Shown {

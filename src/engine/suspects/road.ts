@@ -10,7 +10,7 @@ import {
 } from '../flow/index.ts';
 import { equal, type Rational, toNumber } from '../linear/index.ts';
 import type { Motion, Question } from '../motion/index.ts';
-import { isSpan, judge, type Quantity, speedAt, type Verdict } from '../reckon/index.ts';
+import { isSpan, judge, type Quantity, speedAt, type Ruling } from '../reckon/index.ts';
 import { type Device, gearsOf, isFriction, type Train, type Way } from '../train/index.ts';
 import { membersOf } from './cause.ts';
 
@@ -88,8 +88,8 @@ export class Road {
     if (!torques) {
       const motion = this.motion(faults);
       torques = this.loads.of(motion, on, this.courseOf(on, side), () => {
-        const verdict = judge(motion, this.question(on, side));
-        return stateOf(verdict) === 'driving' ? torquesOf(verdict) : new Map<string, Torque>();
+        const ruling = judge(motion, this.question(on, side));
+        return stateOf(ruling) === 'driving' ? torquesOf(ruling) : new Map<string, Torque>();
       });
       known.set(on, torques);
     }
@@ -126,11 +126,11 @@ export class Road {
 
   /** Whether the members of a set turn within it, in a gear of the train in order. */
   works(set: string, on: readonly string[]): boolean {
-    const verdict = judge(this.motion(SOUND), underPower(this.train, on));
+    const ruling = judge(this.motion(SOUND), underPower(this.train, on));
     const found = this.train.sets.find(({ name }) => name === set);
-    if (!found || stateOf(verdict) !== 'driving') return false;
+    if (!found || stateOf(ruling) !== 'driving') return false;
     const [first, ...others] = membersOf(this.train, found).map((member) =>
-      speedAt(verdict, member),
+      speedAt(ruling, member),
     );
     return others.some((speed) => first && !equal(speed, first));
   }
@@ -223,16 +223,16 @@ export function sameRun(a: Run, b: Run): boolean {
   return a.ratio && b.ratio ? equal(a.ratio, b.ratio) : a.ratio === b.ratio;
 }
 
-function runOf(verdict: Verdict): Run {
-  const state = stateOf(verdict);
+function runOf(ruling: Ruling): Run {
+  const state = stateOf(ruling);
   if (state !== 'driving') return { state };
-  const { output } = verdict.motion.train;
-  const turned = verdict.question.reluctant === output ? 'input' : 'output';
-  return { state, ratio: ratioOf(verdict, turned) };
+  const { output } = ruling.motion.train;
+  const turned = ruling.question.reluctant === output ? 'input' : 'output';
+  return { state, ratio: ratioOf(ruling, turned) };
 }
 
-function torquesOf(verdict: Verdict): Map<string, Torque> {
-  const { devices } = carriedBy(verdict).torques;
+function torquesOf(ruling: Ruling): Map<string, Torque> {
+  const { devices } = carriedBy(ruling).torques;
   return new Map([...devices].map(([{ name }, torque]) => [name, endsOf(torque)]));
 }
 

@@ -7,7 +7,7 @@ import {
   type Node,
   parseTree,
   type Problem,
-  type Span,
+  type Passage,
 } from '../yaml/index.ts';
 import { type RoadReading, roadReadingFrom, roadReadingText } from '../road/index.ts';
 import { newWord } from '../words/index.ts';
@@ -135,7 +135,7 @@ class Reader {
     } else if (node.value !== null) this.expected(node, 'tests seen');
   }
 
-  private complaint(value: Node, keyAt: Span): void {
+  private complaint(value: Node, keyAt: Passage): void {
     if (value.kind === 'scalar' && typeof value.value === 'string') {
       this.heard.says.push(value.value);
     } else this.expected(value, 'text', keyAt);
@@ -145,7 +145,7 @@ class Reader {
     test: Test,
     key: string,
     value: Node,
-    keyAt: Span,
+    keyAt: Passage,
     observations: Observation[],
   ): void {
     const words =
@@ -195,7 +195,7 @@ class Reader {
   }
 
   // "D 1 over-run", which is called "D 1 coast" now.
-  private testRenamed(key: string, at: Span): Test | undefined {
+  private testRenamed(key: string, at: Passage): Test | undefined {
     const { rest, said } = splitConditions(key);
     const [, gear, old = ''] = /^(.+) (\S+)$/u.exec(rest) ?? [];
     const now = newWord(old.toLowerCase());
@@ -246,7 +246,7 @@ interface Heard {
 
 interface Speed extends Pick<Observation, 'test' | 'sure'> {
   readonly reading: RoadReading;
-  readonly at: Span;
+  readonly at: Passage;
 }
 
 const UNSAID = 'not said';

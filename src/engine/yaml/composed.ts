@@ -2,14 +2,14 @@ import { isAlias, isMap, isScalar, isSeq, parseDocument } from 'yaml';
 import type { Findings } from './findings.ts';
 import {
   BAD_CHARACTER,
-  blockSpan,
+  blockPassage,
   type Entry,
   MOST_LEVELS,
   type Node,
   type Scalar,
   type Within,
 } from './node.ts';
-import type { Span } from './place.ts';
+import type { Passage } from './place.ts';
 import { tellSyntax } from './syntax.ts';
 
 /** The tree of any text, by the YAML library; refuses what a train file has no use for. */
@@ -56,15 +56,15 @@ class Converter {
   }
 
   /** `gap` is where the node would stand if there were one. */
-  node(node: unknown, gap: Span, level: number): Node {
+  node(node: unknown, gap: Passage, level: number): Node {
     if (isAlias(node)) {
-      const at = spanOf(node.range, gap);
+      const at = passageOf(node.range, gap);
       this.findings.error(at, { problem: 'refused', what: 'alias' });
       return { kind: 'scalar', value: null, at };
     }
     if (!isScalar(node) && !isSeq(node) && !isMap(node))
       return { kind: 'scalar', value: null, at: gap };
-    const at = spanOf(node.range, gap);
+    const at = passageOf(node.range, gap);
     if (node.anchor !== undefined) this.refuse('anchor', `&${node.anchor}`, at.from);
     if (node.tag !== undefined) this.refuse('tag', '!', at.from);
     if (isScalar(node)) {
@@ -94,7 +94,7 @@ class Converter {
     const entries = new Map<string, Entry>();
     for (const pair of pairs) {
       const keyNode = isScalar(pair.key) ? pair.key : undefined;
-      const keyAt = spanOf(keyNode?.range, { from: 0, to: 0 });
+      const keyAt = passageOf(keyNode?.range, { from: 0, to: 0 });
       const key = this.sound(String(keyNode?.value ?? ''), keyAt);
       if (key === '<<') {
         this.findings.error(keyAt, { problem: 'refused', what: 'merge key' });
@@ -112,7 +112,7 @@ class Converter {
   }
 
   // What may not stand in the file may not be written as an escape either.
-  private sound(text: string, at: Span): string {
+  private sound(text: string, at: Passage): string {
     const bad = BAD_CHARACTER.exec(text);
     if (!bad) return text;
     this.findings.error(at, { problem: 'bad character', code: bad[0].codePointAt(0) as number });
@@ -130,11 +130,11 @@ class Converter {
 }
 
 // The library takes the comments below a block into it.
-function collection(within: Within, flow: boolean, at: Span): Node {
-  return { ...within, flow, at: flow ? at : blockSpan(within, at) };
+function collection(within: Within, flow: boolean, at: Passage): Node {
+  return { ...within, flow, at: flow ? at : blockPassage(within, at) };
 }
 
-function spanOf(range: readonly number[] | null | undefined, gap: Span): Span {
+function passageOf(range: readonly number[] | null | undefined, gap: Passage): Passage {
   const [from, to] = range ?? [];
   return from === undefined || to === undefined ? gap : { from, to };
 }

@@ -1,12 +1,12 @@
-import type { Span } from './place.ts';
+import type { Passage } from './place.ts';
 import type { Node } from './node.ts';
 
 /**
  * Where a path of keys leads: to the key, or to the item of a list (by its text or its index),
  * or as far down that way as the file goes.
  */
-export function find(root: Node, path: readonly string[]): Span {
-  let at: Span = { from: 0, to: 0 };
+export function find(root: Node, path: readonly string[]): Passage {
+  let at: Passage = { from: 0, to: 0 };
   let node: Node | undefined = root;
   for (const step of path) {
     if (node?.kind === 'section') {

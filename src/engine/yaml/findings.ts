@@ -1,5 +1,5 @@
 import type { GeometryFinding } from '../train/index.ts';
-import type { Lines, Span } from './place.ts';
+import type { Lines, Passage } from './place.ts';
 import type { Oddity, Mistake, Problem } from './problem.ts';
 
 // A person mends a few and reads again; a file of random bytes would fill the screen.
@@ -8,7 +8,7 @@ const MOST = 200;
 /** Collects what is found in one file. After 200 it only counts. */
 export class Findings {
   private readonly lines: Lines;
-  private readonly kept: { readonly span: Span; readonly problem: Problem }[] = [];
+  private readonly kept: { readonly passage: Passage; readonly problem: Problem }[] = [];
   private readonly old = new Set<string>();
   private found = 0;
   private errors = 0;
@@ -23,26 +23,26 @@ export class Findings {
   }
 
   /** A mistake that takes searching to tell (a near name) is given as a function. */
-  error(span: Span, mistake: Mistake | (() => Mistake)): void {
+  error(passage: Passage, mistake: Mistake | (() => Mistake)): void {
     this.errors += 1;
-    this.keep(span, 'error', mistake);
+    this.keep(passage, 'error', mistake);
   }
 
-  warning(span: Span, oddity: Oddity | GeometryFinding): void {
-    this.keep(span, 'warning', oddity);
+  warning(passage: Passage, oddity: Oddity | GeometryFinding): void {
+    this.keep(passage, 'warning', oddity);
   }
 
   /** A word that has another name now; told once a file. */
-  renamed(span: Span, old: string, now: string): void {
+  renamed(passage: Passage, old: string, now: string): void {
     if (this.old.has(old)) return;
     this.old.add(old);
-    this.keep(span, 'warning', { problem: 'renamed', old, now });
+    this.keep(passage, 'warning', { problem: 'renamed', old, now });
   }
 
   /** All of them in the order of the file. */
   list(): Problem[] {
     const sorted = this.kept
-      .toSorted((a, b) => a.span.from - b.span.from)
+      .toSorted((a, b) => a.passage.from - b.passage.from)
       .map(({ problem }) => problem);
     const last = sorted.at(-1);
     if (last && this.found > MOST) {
@@ -53,13 +53,13 @@ export class Findings {
   }
 
   private keep(
-    span: Span,
+    passage: Passage,
     severity: Problem['severity'],
     finding: Mistake | Oddity | GeometryFinding | (() => Mistake),
   ): void {
     this.found += 1;
     if (this.found > MOST) return;
     const told = typeof finding === 'function' ? finding() : finding;
-    this.kept.push({ span, problem: { ...told, severity, place: this.lines.place(span) } });
+    this.kept.push({ passage, problem: { ...told, severity, place: this.lines.place(passage) } });
   }
 }

@@ -6,7 +6,7 @@ export { find } from './find.ts';
 export { Findings } from './findings.ts';
 export { inTurn, mend } from './mend.ts';
 export { looksLike, near, nearest } from './near.ts';
-export { Lines, type Place, type Span } from './place.ts';
+export { Lines, type Place, type Passage } from './place.ts';
 export type * from './problem.ts';
 export type { Splice } from './splice.ts';
 export type { List, Node, Scalar, Section } from './node.ts';

@@ -1,41 +1,41 @@
-import type { Span } from './place.ts';
+import type { Passage } from './place.ts';
 
 /** A file as entries, lists and scalars with their places; all that a train file may hold. */
 export type Node = Scalar | List | Section;
 
 export interface Scalar {
   readonly kind: 'scalar';
-  /** null where nothing is written; then the span is empty, behind its key. */
+  /** null where nothing is written; then the passage is empty, behind its key. */
   readonly value: string | number | boolean | null;
-  readonly at: Span;
+  readonly at: Passage;
 }
 
 export interface List {
   readonly kind: 'list';
   readonly items: readonly Node[];
   readonly flow: boolean;
-  readonly at: Span;
+  readonly at: Passage;
 }
 
 export interface Section {
   readonly kind: 'section';
   readonly entries: readonly Entry[];
   readonly flow: boolean;
-  readonly at: Span;
+  readonly at: Passage;
 }
 
 /** What stands in a list or a section. */
 export type Within = Pick<List, 'kind' | 'items'> | Pick<Section, 'kind' | 'entries'>;
 
 /** Where a block is that starts at `from`: down to its last value, or to the key of none. */
-export function blockSpan(within: Within, { from, to }: Span): Span {
+export function blockPassage(within: Within, { from, to }: Passage): Passage {
   const last = within.kind === 'list' ? within.items.at(-1) : within.entries.at(-1)?.value;
   return { from, to: last?.at.to ?? to };
 }
 
 export interface Entry {
   readonly key: string;
-  readonly keyAt: Span;
+  readonly keyAt: Passage;
   readonly value: Node;
 }
 

@@ -9,12 +9,12 @@ export interface Place {
 }
 
 /** From an offset up to, not including, another. */
-export interface Span {
+export interface Passage {
   readonly from: number;
   readonly to: number;
 }
 
-/** The lines of a text: turns spans into places. A span beyond the text is drawn back into it. */
+/** The lines of a text: turns passages into places. A passage beyond the text is drawn back into it. */
 export class Lines {
   private readonly starts: number[] = [0];
   private readonly text: string;
@@ -26,7 +26,7 @@ export class Lines {
     }
   }
 
-  place({ from, to }: Span): Place {
+  place({ from, to }: Passage): Place {
     const start = Math.max(0, Math.min(from, this.lastOffset()));
     const line = this.lineOf(start);
     const begin = this.starts[line] as number;

@@ -16,14 +16,14 @@ import {
 } from 'js-yaml';
 import {
   BAD_CHARACTER,
-  blockSpan,
+  blockPassage,
   type Entry,
   MOST_LEVELS,
   type Node,
   type Scalar,
   type Within,
 } from './node.ts';
-import type { Span } from './place.ts';
+import type { Passage } from './place.ts';
 
 /**
  * The tree of a text in which nothing is to be told: entries, lists and scalars. Undefined where
@@ -65,7 +65,7 @@ class Plain {
   }
 
   // `gap` is where the node would stand if there were one.
-  private node(level: number, gap: Span | undefined): Node {
+  private node(level: number, gap: Passage | undefined): Node {
     const event = this.take();
     switch (event?.type) {
       case EVENT_ID.SCALAR:
@@ -83,7 +83,7 @@ class Plain {
         const within = event.type === EVENT_ID.SEQUENCE ? this.items(level) : this.entries(level);
         if (flow) this.end = this.past(CLOSING);
         const at = { from: start, to: this.end };
-        return { ...within, flow, at: flow ? at : blockSpan(within, at) };
+        return { ...within, flow, at: flow ? at : blockPassage(within, at) };
       }
       default:
         throw NOT_PLAIN;
@@ -112,14 +112,14 @@ class Plain {
   }
 
   private scalar(event: ScalarEvent, value: Scalar['value']): Scalar {
-    const at = this.spanOf(event);
+    const at = this.passageOf(event);
     if (typeof value === 'string' && BAD_CHARACTER.test(value)) throw NOT_PLAIN;
     this.end = at.to;
     return { kind: 'scalar', value, at };
   }
 
   // The library tells where the text is: between its quotes, or below its mark.
-  private spanOf({ style, chomping, valueStart, valueEnd }: ScalarEvent): Span {
+  private passageOf({ style, chomping, valueStart, valueEnd }: ScalarEvent): Passage {
     switch (style) {
       case SCALAR_STYLE.PLAIN:
         return { from: valueStart, to: valueEnd };

@@ -1,9 +1,9 @@
-import type { Span } from './place.ts';
+import type { Passage } from './place.ts';
 import type { Entry, List, Node, Section } from './node.ts';
 import { flowText, scalarText, quoted, sectionLines, type Value } from './write.ts';
 
-/** A text in place of what stands in a span. */
-export interface Splice extends Span {
+/** A text in place of what stands in a passage. */
+export interface Splice extends Passage {
   readonly text: string;
 }
 
@@ -78,25 +78,25 @@ export function spliceForRemoval(
   const target = found.at(-1) as Node;
   const parent = found.at(-2);
   if (!parent || parent.kind === 'scalar') return undefined;
-  const spans = childSpans(text, parent);
+  const passages = childPassages(text, parent);
   const index =
     parent.kind === 'list'
       ? parent.items.indexOf(target)
       : parent.entries.findIndex(({ value }) => value === target);
-  const own = spans[index] as Span;
+  const own = passages[index] as Passage;
   if (!parent.flow) {
     const from = text.lastIndexOf('\n', own.from - 1) + 1;
     if (
       !/^[ ]*(?:- *)?$/.test(text.slice(from, own.from)) ||
-      (parent.kind === 'list' && spans.length === 1)
+      (parent.kind === 'list' && passages.length === 1)
     ) {
       return undefined;
     }
     const to = text.indexOf('\n', lineEnd(text, own.to));
     return [{ from, to: to < 0 ? text.length : to + 1, text: '' }];
   }
-  const next = spans[index + 1];
-  const before = spans[index - 1];
+  const next = passages[index + 1];
+  const before = passages[index - 1];
   if (next) {
     const comma = commaIn(text, own.to, next.from);
     if (comma === undefined) return undefined;
@@ -155,7 +155,7 @@ function replacement(
   return [{ from: at, to: at, text: `${colon === undefined ? ':' : ''} ${put}` }];
 }
 
-function childSpans(text: string, parent: List | Section): Span[] {
+function childPassages(text: string, parent: List | Section): Passage[] {
   if (parent.kind === 'section') {
     return parent.entries.map((entry) => ({ from: entry.keyAt.from, to: endOf(text, entry) }));
   }

@@ -1,7 +1,7 @@
 import { isMap, isPair, isScalar, isSeq } from 'yaml';
 import type { Findings } from './findings.ts';
 import { MOST_LEVELS } from './node.ts';
-import type { Span } from './place.ts';
+import type { Passage } from './place.ts';
 import type { Syntax } from './problem.ts';
 
 /** Tells what the YAML library found wrong, one mistake a line: the first makes the others. */
@@ -17,33 +17,33 @@ export function tellSyntax(
     if (Math.min(pos[0], end) <= toldTo) continue;
     const lineEnd = text.indexOf('\n', Math.min(pos[0], end));
     toldTo = lineEnd < 0 ? text.length : lineEnd;
-    const span = { from: pos[0], to: pos[1] };
+    const passage = { from: pos[0], to: pos[1] };
     switch (code) {
       case 'MULTIPLE_DOCS':
-        findings.error(span, { problem: 'several documents' });
+        findings.error(passage, { problem: 'several documents' });
         break;
       case 'RESOURCE_EXHAUSTION':
-        findings.error(span, { problem: 'too deep', most: MOST_LEVELS });
+        findings.error(passage, { problem: 'too deep', most: MOST_LEVELS });
         break;
       case 'BAD_DIRECTIVE':
-        findings.error(span, { problem: 'refused', what: 'directive' });
+        findings.error(passage, { problem: 'refused', what: 'directive' });
         break;
       case 'BAD_ALIAS':
       case 'ALIAS_PROPS':
-        findings.error(span, { problem: 'refused', what: 'alias' });
+        findings.error(passage, { problem: 'refused', what: 'alias' });
         break;
       case 'MULTIPLE_ANCHORS':
-        findings.error(span, { problem: 'refused', what: 'anchor' });
+        findings.error(passage, { problem: 'refused', what: 'anchor' });
         break;
       case 'TAG_RESOLVE_FAILED':
       case 'MULTIPLE_TAGS':
       case 'BAD_COLLECTION_TYPE':
-        findings.error(span, { problem: 'refused', what: 'tag' });
+        findings.error(passage, { problem: 'refused', what: 'tag' });
         break;
       default: {
         const what = syntaxOf(code, message);
         const unclosed = what === 'unclosed bracket' || what === 'unclosed quote';
-        findings.error((unclosed && openingOf(contents, pos[0], text)) || span, {
+        findings.error((unclosed && openingOf(contents, pos[0], text)) || passage, {
           problem: 'syntax',
           what,
         });
@@ -60,7 +60,7 @@ interface SyntaxError {
 
 // The bracket or quote that is not closed: the library tells where it misses the other one,
 // which is where the innermost node that it began ends.
-function openingOf(node: unknown, end: number, text: string): Span | undefined {
+function openingOf(node: unknown, end: number, text: string): Passage | undefined {
   if (!isScalar(node) && !isSeq(node) && !isMap(node)) return undefined;
   const children: unknown[] = isScalar(node)
     ? []

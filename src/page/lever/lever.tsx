@@ -33,14 +33,14 @@ export function Lever({ study, build }: { readonly study: Study; readonly build:
   }, [diagram.value]);
   useEffect(() => {
     const svg = place.current?.querySelector('svg');
-    if (svg) dressNodes(svg, hold.value?.speeds ?? answer?.pose, (name) => voice.name(name));
+    if (svg) dressNodes(svg, hold.value?.speeds ?? answer?.drawn, (name) => voice.name(name));
   });
   // A gear that is shifted, a hand that is laid on elsewhere: the pull is over.
   useEffect(() => void (hold.value = undefined), [answer]);
   if (!diagram.value || !answer || !train) return null;
   const frictions = new Set(train.devices.filter(isApplied).map(({ name }) => name));
   const scene = leverScene(diagram.value, {
-    pose: hold.value?.speeds ?? answer.pose,
+    drawn: hold.value?.speeds ?? answer.drawn,
     speeds: hold.value ? new Map() : answer.speeds,
     on: new Set(study.on.value.filter((name) => frictions.has(name))),
     figure: (speed) => voice.written(speed.toFixed(2)),

@@ -42,7 +42,7 @@ export function hearPulls(svg: SVGSVGElement, ground: Ground): () => void {
     if (!dragging || !diagram.value || !hold.value) return;
     const box = svg.getBoundingClientRect();
     const height = ((event.clientY - box.top) / box.height) * diagram.value.height;
-    const shown = { pose: new Map(), speeds: new Map(), on: new Set<string>(), figure: String };
+    const shown = { drawn: new Map(), speeds: new Map(), on: new Set<string>(), figure: String };
     drawTo(ground, speedAt(diagram.value, { ...shown, most: hold.value.most }, height));
   };
   const up = () => (dragging = false);
@@ -97,7 +97,7 @@ function lay({ study, build, diagram, hold }: Ground, member: string): boolean {
     (name) =>
       assembly.bodyOf(name) !== undefined && assembly.bodyOf(name) !== assembly.bodyOf(member),
   );
-  const from = answer.working?.pose;
+  const from = answer.working?.drawn;
   const laid = pull(train, {
     on: study.on.value,
     hold: held,
@@ -107,7 +107,7 @@ function lay({ study, build, diagram, hold }: Ground, member: string): boolean {
   });
   if (!laid) return false;
   const speeds = new Map([...laid.from].map(([name, speed]) => [name, toNumber(speed)]));
-  const shown = { pose: speeds, speeds: new Map(), on: new Set<string>(), figure: String };
+  const shown = { drawn: speeds, speeds: new Map(), on: new Set<string>(), figure: String };
   const most = Math.max(2, mostOf(diagram.value, shown));
   hold.value = { member, pull: laid, speed: speeds.get(member) ?? 0, speeds, most };
   return true;

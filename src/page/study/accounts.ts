@@ -33,7 +33,7 @@ export function about(ledger: Ledger, subjects: readonly Subject[]): Ledger {
 function pushesByHand(train: Train, { found }: Showing): Pushes | undefined {
   if (!found) return undefined;
   const still = new Map<string, Quantity>();
-  if (found.turns) return { outside: still, devices: still, branches: [], pose: found.pose };
+  if (found.turns) return { outside: still, devices: still, branches: [], drawn: found.drawn };
   const devices = new Set(train.devices.map(({ name }) => name));
   const outside = new Map<MemberName, Quantity>();
   const byDevice = new Map<string, Quantity>();

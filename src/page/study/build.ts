@@ -51,7 +51,7 @@ export class Build {
 
   /** Turns every member by its speed, times `turns` of the end or the member that is turned. */
   turn(turns: number): void {
-    for (const [member, speed] of this.answer.value?.pose ?? []) {
+    for (const [member, speed] of this.answer.value?.drawn ?? []) {
       const angle = (this.angles.get(member) ?? 0) + speed * turns * 360;
       this.angles.set(member, angle);
     }

@@ -17,7 +17,7 @@ export interface Showing {
   readonly moves: boolean;
   readonly speeds: ReadonlyMap<MemberName, Quantity>;
   /** One motion as floats, to draw. Empty where nothing moves. */
-  readonly pose: ReadonlyMap<MemberName, number>;
+  readonly drawn: ReadonlyMap<MemberName, number>;
   readonly facts: readonly Fact[];
   /** In a gear, under power or on coast: all that the engine says of it. */
   readonly working?: Working;
@@ -33,14 +33,14 @@ export function ofEngine(train: Train, on: readonly string[], setting: ByEngine)
       const working = setting.side === 'drive' ? drive(train, on) : coast(train, on);
       const { speeds, facts } = working;
       const moves = working.state !== 'tied up';
-      return { setting, moves, speeds, pose: floats(working.pose), facts, working };
+      return { setting, moves, speeds, drawn: floats(working.drawn), facts, working };
     }
     case 'rolled back':
     case 'rolled back, input held': {
       const { inputFree, inputHeld } = rollback(train, on);
       const found = setting.side === 'rolled back' ? inputFree : inputHeld;
       const { rolls, speeds, facts } = found;
-      return { setting, moves: rolls, speeds, pose: floats(found.pose), facts };
+      return { setting, moves: rolls, speeds, drawn: floats(found.drawn), facts };
     }
   }
 }
@@ -48,10 +48,10 @@ export function ofEngine(train: Train, on: readonly string[], setting: ByEngine)
 export function ofHand(found: HandAnswer, setting: ByHand): Showing {
   const { turns, facts } = found;
   const speeds = found.turns ? found.moves : new Map<MemberName, Quantity>();
-  const pose = found.turns ? floats(found.pose) : new Map<MemberName, number>();
-  return { setting, moves: turns, speeds, pose, facts, found };
+  const drawn = found.turns ? floats(found.drawn) : new Map<MemberName, number>();
+  return { setting, moves: turns, speeds, drawn, facts, found };
 }
 
-function floats(pose: Working['pose']): ReadonlyMap<MemberName, number> {
-  return new Map([...pose].map(([member, speed]) => [member, toNumber(speed)]));
+function floats(drawn: Working['drawn']): ReadonlyMap<MemberName, number> {
+  return new Map([...drawn].map(([member, speed]) => [member, toNumber(speed)]));
 }

@@ -1,4 +1,4 @@
-import { type Fact, flow, type Port } from '../../engine/flow/index.ts';
+import { type Fact, flow, type LoadedPort } from '../../engine/flow/index.ts';
 import {
   equal,
   fraction,
@@ -55,7 +55,9 @@ export function ratioQuestion({ train, setting, worked }: AskedGear): Draft[] {
 }
 
 function carrierStands({ ports }: Extract<Fact, { fact: 'works' }>): boolean {
-  return ports.some(({ member, role }: Port) => role === 'reacts' && member.endsWith('.carrier'));
+  return ports.some(
+    ({ member, role }: LoadedPort) => role === 'reacts' && member.endsWith('.carrier'),
+  );
 }
 
 // Of the slower way round, the size and one; then the way round that was asked for.

@@ -75,9 +75,9 @@ it('every member of a set or device has a node, at its speed', () => {
   const tally = new Tally({ 'at rest': 180, turning: 130 });
   everywhere((train, on) => {
     const { assembly } = motionOf(train);
-    const { pose, speeds } = (flow(train, on) satisfies Flow).drive;
-    const floats = new Map([...pose].map(([name, speed]) => [name, toNumber(speed)]));
-    const shown = { pose: floats, speeds, on: new Set(on), figure: String };
+    const { drawn, speeds } = (flow(train, on) satisfies Flow).drive;
+    const floats = new Map([...drawn].map(([name, speed]) => [name, toNumber(speed)]));
+    const shown = { drawn: floats, speeds, on: new Set(on), figure: String };
     const scale = leverDiagram(train);
     const nodes = nodesOf(leverScene(scale, shown));
     for (const name of [train.input, ...train.devices.map(({ first }) => first)]) {

@@ -7,7 +7,7 @@ import type { LeverDevice, LeverNode, LeverDiagram } from './leverdiagram.ts';
 /** At what speeds a lever diagram is shown. Members go by the labels of their bodies. */
 export interface LeverShown {
   /** One motion, in turns: where the nodes stand. A member that is not told stands still. */
-  readonly pose: ReadonlyMap<string, number>;
+  readonly drawn: ReadonlyMap<string, number>;
   /** Ranges are free: their axes show how far. */
   readonly speeds: ReadonlyMap<string, Quantity>;
   /** The friction devices that are on. */
@@ -15,7 +15,7 @@ export interface LeverShown {
   /** What stands beside a node. */
   readonly figure: (speed: number) => string;
   readonly title?: string;
-  /** The speed at the top of the diagram; absent: the greatest of the pose, and 1.25 at least. */
+  /** The speed at the top of the diagram; absent: the greatest of the drawn, and 1.25 at least. */
   readonly most?: number;
 }
 
@@ -26,7 +26,7 @@ export interface LeverShown {
 export function leverScene(diagram: LeverDiagram, shown: LeverShown): Scene {
   const most = mostOf(diagram, shown);
   const y = (speed: number) => heightOf(diagram, most, speed);
-  const speed = (member: string) => (member === CASE ? 0 : (shown.pose.get(member) ?? 0));
+  const speed = (member: string) => (member === CASE ? 0 : (shown.drawn.get(member) ?? 0));
   const nodes = diagram.levers.flat();
   return {
     width: Math.ceil(diagram.width),
@@ -67,9 +67,9 @@ export function speedAt(diagram: LeverDiagram, shown: LeverShown, height: number
 }
 
 /** The speed at the top of a diagram: the greatest that it must hold, in quarter turns. */
-export function mostOf({ levers }: LeverDiagram, { pose, most }: LeverShown): number {
+export function mostOf({ levers }: LeverDiagram, { drawn, most }: LeverShown): number {
   if (most !== undefined) return most;
-  const speeds = levers.flat().map(({ member }) => Math.abs(pose.get(member) ?? 0));
+  const speeds = levers.flat().map(({ member }) => Math.abs(drawn.get(member) ?? 0));
   return Math.max(1.25, Math.ceil(Math.max(...speeds, 0) * 4) / 4);
 }
 
@@ -128,10 +128,10 @@ function reachOf(
 function deviceMarks(
   diagram: LeverDiagram,
   { device, first, second }: LeverDevice,
-  { pose, on }: LeverShown,
+  { drawn, on }: LeverShown,
   most: number,
 ): Group[] {
-  const at = second.member === CASE ? 0 : (pose.get(second.member) ?? 0);
+  const at = second.member === CASE ? 0 : (drawn.get(second.member) ?? 0);
   const y = heightOf(diagram, most, at);
   const { x } = first;
   if (!isApplied(device)) {

@@ -1,4 +1,10 @@
-import { type End, type Fact, isSpan, type Port, type Quantity } from '../../engine/flow/index.ts';
+import {
+  type End,
+  type Fact,
+  isSpan,
+  type LoadedPort,
+  type Quantity,
+} from '../../engine/flow/index.ts';
 import { ONE, opposite, over, type Rational, signOf } from '../../engine/linear/index.ts';
 import { CASE, type Way } from '../../engine/train/index.ts';
 import { seenFrom } from './oneway.ts';
@@ -210,9 +216,9 @@ function sentence(fact: Fact, { end, back, unit, turns, stand }: Setting, voice:
 
 function works(
   set: string,
-  ports: readonly Port[],
+  ports: readonly LoadedPort[],
   voice: Voice,
-  port: (of: Port) => string,
+  port: (of: LoadedPort) => string,
 ): string {
   const drivers = ports.filter((p) => p.role === 'drives');
   const pushed = ports.filter((p) => p.role !== 'drives');
@@ -225,7 +231,7 @@ function works(
 }
 
 // "front sun (sun shell)": the part of the set, and the body that it is on.
-function portName({ member, label }: Port, voice: Voice): string {
+function portName({ member, label }: LoadedPort, voice: Voice): string {
   if (label === member || label === CASE) return voice.name(member);
   return voice.say('part on', { part: voice.name(member), body: voice.name(label) });
 }

@@ -5,7 +5,7 @@ import type { Device, MemberName } from '../train/index.ts';
 import { isZero, type Quantity } from './quantity.ts';
 
 /** Whether a train can do what is asked, with the certificate, which has been checked. */
-export interface Verdict {
+export interface Ruling {
   readonly motion: Motion;
   readonly question: Question;
   readonly programme: Posed;
@@ -15,7 +15,7 @@ export interface Verdict {
 }
 
 /** Puts a question to the cone. Throws only if the answer fails its own check. */
-export function judge(motion: Motion, question: Question): Verdict {
+export function judge(motion: Motion, question: Question): Ruling {
   const programme = pose(motion, question);
   const solution = solve(programme, motion.base);
   prove(programme, solution);
@@ -23,12 +23,12 @@ export function judge(motion: Motion, question: Question): Verdict {
 }
 
 /** The speed of a member at the certificate's point; 0 where the train does not turn. */
-export function speedAt({ motion, solution }: Verdict, member: MemberName): Rational {
+export function speedAt({ motion, solution }: Ruling, member: MemberName): Rational {
   return solution.state === 'infeasible' ? ZERO : valueOf(motion.speedOf(member), solution.point);
 }
 
 /** The row of a device that can hold as things stand. */
-export function rowOf({ programme }: Verdict, device: Device): DeviceRow | undefined {
+export function rowOf({ programme }: Ruling, device: Device): DeviceRow | undefined {
   return programme.rows.find(
     (row): row is DeviceRow => row.of === 'device' && row.device === device,
   );
@@ -36,7 +36,7 @@ export function rowOf({ programme }: Verdict, device: Device): DeviceRow | undef
 
 /** The rows of the devices that can push: they hold, and their members surely do not slip. */
 export function pushersOf(
-  { programme }: Verdict,
+  { programme }: Ruling,
   slips: ReadonlyMap<Device, Quantity>,
 ): readonly DeviceRow[] {
   return programme.rows.filter((row): row is DeviceRow => {
