@@ -1,13 +1,6 @@
 import fs from 'node:fs';
 import type { NodeCompiler, NodeError } from '@myriaddreamin/typst-ts-node-compiler';
-
-/** A document that has been typeset. */
-export interface Printed {
-  readonly pdf: Uint8Array;
-  readonly pages: number;
-  /** Whether it keeps to PDF/UA-1; it does not where no font here has one of its characters. */
-  readonly readable: boolean;
-}
+import type { Printed } from './world.ts';
 
 /**
  * Typesets Typst source text as a PDF with its structure tagged. Throws Node's MODULE_NOT_FOUND

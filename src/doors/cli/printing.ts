@@ -7,7 +7,7 @@ import {
   type Sheet,
   typstOf,
 } from '../../telling/sheets/index.ts';
-import type { Printed } from './press.ts';
+import type { Printed } from './world.ts';
 import { Refusal } from './refusal.ts';
 import { done, type Options, type Reply, type Session } from './session.ts';
 import { hashOf } from './source.ts';

@@ -82,18 +82,6 @@ async function replyTo(
       return (await import('./plan.ts')).plan(call.file, session(call.options));
     case 'faults':
       return (await import('./faults.ts')).faults(call.file, session(call.options));
-    case 'endplay': {
-      const { endplay } = await import('./endplay.ts');
-      return endplay(call.file, call.seen, session(call.options));
-    }
-    case 'preload': {
-      const { preload } = await import('./preload.ts');
-      return preload(call.file, call.seen, session(call.options));
-    }
-    case 'band':
-      return (await import('./band.ts')).band(call.file, call.seen, session(call.options));
-    case 'wear':
-      return (await import('./wear.ts')).wear(call.file, call.seen, session(call.options));
     case 'sheet': {
       const { sheet } = await import('./sheet.ts');
       return sheet(call.kind ?? '', call.file, session(call.options));
@@ -103,7 +91,13 @@ async function replyTo(
       return job(call.kind ?? '', call.file, call.words ?? [], session(call.options));
     }
     case 'pack':
-      return (await import('./pack.ts')).pack(call.file, call.seen, session(call.options));
+    case 'endplay':
+    case 'preload':
+    case 'band':
+    case 'wear': {
+      const { measure } = await import('./measure.ts');
+      return measure(call.verb, call.file, call.seen, session(call.options));
+    }
     case 'suspects': {
       const { suspects } = await import('./suspects.ts');
       return suspects(call.file, call.seen, session(call.options));

@@ -6,7 +6,8 @@ import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { DISK } from './disk.ts';
 import { run } from './run.ts';
-import { type Given, serverOf } from './serve.ts';
+import { serverOf } from './serve.ts';
+import type { Handed } from './world.ts';
 
 const KESTREL = 'trains/kestrel-three-speed.train.yaml';
 
@@ -14,7 +15,7 @@ describe('holdturn screen FILE', () => {
   it('opens a short address, however long the file is, and nothing of the file is in it', async () => {
     const text = `${fs.readFileSync(KESTREL, 'utf8')}# ${'long '.repeat(100_000)}\n`;
     let [opened, out] = ['', ''];
-    let given: Given | undefined;
+    let given: Handed | undefined;
     const exit = await run({
       args: ['screen', 'a unit/é.train.yaml'],
       env: {},

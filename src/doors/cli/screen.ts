@@ -2,7 +2,7 @@ import path from 'node:path';
 import { voiceOf } from '../../telling/narrative/index.ts';
 import { ours } from './ours.ts';
 import { Refusal } from './refusal.ts';
-import type { Given } from './serve.ts';
+import type { Handed } from './world.ts';
 import { done, type Reply, type Session } from './session.ts';
 import { textOf } from './source.ts';
 
@@ -35,7 +35,7 @@ export async function screen(
 
 // The browser is told a short address, and fetches the file from there: what stands on a command
 // line is seen by every process, and may not be long.
-function givenOf(file: string, text: string): Given {
+function givenOf(file: string, text: string): Handed {
   const { randomBytes } = process.getBuiltinModule('node:crypto');
   const name = file === '-' ? 'given.train.yaml' : path.basename(file);
   return {

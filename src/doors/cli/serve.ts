@@ -1,12 +1,6 @@
 import type { IncomingMessage, Server } from 'node:http';
 import sirv from 'sirv';
-
-/** A text that the page may ask for, at a path that nobody guesses. */
-export interface Given {
-  /** From the root, without a slash before it. */
-  readonly path: string;
-  readonly text: string;
-}
+import type { Handed } from './world.ts';
 
 /**
  * Serves a folder's files to this machine's browsers at the first free port from `port` on, and
@@ -16,7 +10,7 @@ export async function serve(
   folder: string,
   port: number,
   say: (address: string) => string,
-  given?: Given,
+  given?: Handed,
 ): Promise<void> {
   const server = serverOf(folder, given);
   const found = await listen(server, port);
@@ -29,7 +23,7 @@ export async function serve(
 }
 
 /** A server of a folder, and of what is given; the last to whoever names this machine alone. */
-export function serverOf(folder: string, given?: Given): Server {
+export function serverOf(folder: string, given?: Handed): Server {
   const http = process.getBuiltinModule('node:http');
   const files = sirv(folder, { dev: false, etag: true });
   return http.createServer((request, response) => {

@@ -1,7 +1,5 @@
 import type { Disk } from './disk.ts';
 import type { Ledger } from './ledger.ts';
-import type { Printed } from './press.ts';
-import type { Given } from './serve.ts';
 import type { Waiting, WaitingWords } from './waiting.ts';
 
 /** What the command touches of the machine; a test gives it another. */
@@ -20,7 +18,7 @@ export interface World extends Disk {
     folder: string,
     port: number,
     say: (address: string) => string,
-    given?: Given,
+    given?: Handed,
   ) => Promise<void>;
   /** Tells whoever waits how long it takes; absent where nobody waits. */
   readonly waiting?: (words: WaitingWords) => Waiting;
@@ -30,4 +28,19 @@ export interface World extends Disk {
   readonly ledger?: Ledger;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
+}
+
+/** A text that the page may ask for, at a path that nobody guesses. */
+export interface Handed {
+  /** From the root, without a slash before it. */
+  readonly path: string;
+  readonly text: string;
+}
+
+/** A document that has been typeset. */
+export interface Printed {
+  readonly pdf: Uint8Array;
+  readonly pages: number;
+  /** Whether it keeps to PDF/UA-1; it does not where no font here has one of its characters. */
+  readonly readable: boolean;
 }
