@@ -124,5 +124,12 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['page/describe', 'A train described by questions or as text, drawn as it grows.'],
   ['page/jobs', 'The jobs of this browser, and what was written into the open one.'],
   ['doors/web', 'The page put together: its head, its rooms, its keys; no physics.'],
-  ['doors/cli', 'The command: files, arguments, exit codes; holds no physics.'],
+  ['command/machine', 'What the command touches of the machine: files, jobs, clock, terminal.'],
+  ['command/session', 'One call: who asks, what was read for it, and where the answer is put.'],
+  ['command/typed', 'What can be typed: verbs, options, help; what was typed, read.'],
+  [
+    'command/drawing',
+    'What is drawn beside the stick diagram: a set from its end, levers, parts apart.',
+  ],
+  ['doors/cli', 'The command: a verb a file, exit codes; holds no physics.'],
 ];

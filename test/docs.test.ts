@@ -5,7 +5,7 @@ import path from 'node:path';
 import { build } from 'esbuild';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { ask } from '../src/doors/cli/asked.ts';
-import { EXAMPLES } from '../src/doors/cli/groups.ts';
+import { EXAMPLES } from '../src/command/typed/groups.ts';
 import { blocksOf, follow, programsOf, requoted } from './handbook.ts';
 import { ROOT } from './sources.ts';
 

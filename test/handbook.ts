@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import { ask, words } from '../src/doors/cli/asked.ts';
-import { callOf } from '../src/doors/cli/program.ts';
+import { callOf } from '../src/command/typed/program.ts';
 import { voiceOf } from '../src/telling/narrative/index.ts';
 
 /** A fenced block of a page. */

@@ -1,5 +1,5 @@
 import fs from 'node:fs';
-import { LEDGER } from '../src/doors/cli/ledger.ts';
+import { LEDGER } from '../src/command/machine/ledger.ts';
 
 // A process that adds ready-made entries to a job, as the command does, until it is killed; it says
 // the id of each on standard output when it has been told that the entry is kept.

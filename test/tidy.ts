@@ -145,15 +145,15 @@ export const RULES: readonly Rule[] = [
     right: [file('src/doors/cli/a.ts', 'console.error(1);')],
   },
   {
-    name: 'only doors and the page have a clock',
-    about: (path) => code(path) && /^src\/(?!doors\/|page\/)/.test(path),
+    name: 'only doors, the command and the page have a clock',
+    about: (path) => code(path) && /^src\/(?!doors\/|command\/|page\/)/.test(path),
     faults: lines(/\bnew Date\b|\bDate\.|\bperformance\./, () => 'no clock here'),
     wrong: [file('src/engine/a.ts', 'Date.now()'), file('src/telling/a.ts', 'new Date()')],
     right: [file('src/page/a.ts', 'Date.now()'), file('src/engine/a.ts', '// Up to date.')],
   },
   {
-    name: 'only doors have files',
-    about: (path) => code(path) && /^src\/(?!doors\/)/.test(path) && !test(path),
+    name: 'only doors and the command have files',
+    about: (path) => code(path) && /^src\/(?!doors\/|command\/)/.test(path) && !test(path),
     faults: lines(/'node:/, () => 'text in and out; a door reads files'),
     wrong: [file('src/asking/a.ts', "import fs from 'node:fs';")],
     right: [

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { expect, it } from 'vitest';
-import { VERBS } from '../../src/doors/cli/verbs.ts';
+import { VERBS } from '../../src/command/typed/verbs.ts';
 import { ROOT } from '../sources.ts';
 import { withBrowser } from './browser.ts';
 

@@ -1,5 +1,4 @@
-import { DISK } from './disk.ts';
-import { LEDGER } from './ledger.ts';
+import { DISK, LEDGER } from '../../command/machine/index.ts';
 import { press } from './press.ts';
 import { run } from './run.ts';
 

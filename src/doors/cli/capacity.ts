@@ -1,8 +1,7 @@
 import { askCapacity } from '../../asking/gears/index.ts';
 import { marginJson } from '../../telling/data/index.ts';
 import { marginText } from '../../telling/report/index.ts';
-import { done, json, type Reply, type Session } from './session.ts';
-import { trainOf } from './source.ts';
+import { done, json, type Reply, type Session, trainOf } from '../../command/session/index.ts';
 
 /** What each gear can pass before something slips, and at what pressure it holds. */
 export function capacity(file: string, session: Session): Reply {

@@ -1,9 +1,8 @@
 import { askChart, flowsOf } from '../../asking/gears/index.ts';
 import { chartCsv, chartJson } from '../../telling/data/index.ts';
 import { chartText } from '../../telling/report/index.ts';
-import { Refusal } from './refusal.ts';
-import { done, json, type Reply, type Session } from './session.ts';
-import { trainOf } from './source.ts';
+import { Refusal } from '../../command/machine/index.ts';
+import { done, json, type Reply, type Session, trainOf } from '../../command/session/index.ts';
 
 /** Every combination of the friction devices; with --csv the application chart of the file's gears. */
 export function chart(file: string, session: Session): Reply {

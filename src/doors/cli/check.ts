@@ -1,8 +1,7 @@
 import { askCheck } from '../../asking/gears/index.ts';
 import { checkJson } from '../../telling/data/index.ts';
 import { checkText } from '../../telling/report/index.ts';
-import { done, json, type Reply, type Session } from './session.ts';
-import { textOf } from './source.ts';
+import { done, json, type Reply, type Session, textOf } from '../../command/session/index.ts';
 
 /** Every error and warning of a file; a file with an error is a clear no. */
 export function check(file: string, { options, language, page, world }: Session): Reply {

@@ -1,5 +1,13 @@
-import { done, type Reply } from './session.ts';
-import { CHOICES, JOB_ACTIONS, type OptionName, OPTIONS, SHEETS, SHELLS, VERBS } from './verbs.ts';
+import { done, type Reply } from '../../command/session/index.ts';
+import {
+  CHOICES,
+  JOB_ACTIONS,
+  type OptionName,
+  OPTIONS,
+  SHEETS,
+  SHELLS,
+  VERBS,
+} from '../../command/typed/index.ts';
 
 /** The script that teaches a shell the verbs, their options, and where train files stand. */
 export function completion(shell: (typeof SHELLS)[number]): Reply {

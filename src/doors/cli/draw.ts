@@ -10,16 +10,19 @@ import {
   trainAsFound,
 } from '../../asking/request/index.ts';
 import { gearName, visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
-import { endSceneOf } from './drawend.ts';
-import { explodedSceneOf } from './drawexploded.ts';
-import { leverSceneOf } from './drawlever.ts';
-import { suggestion } from './names.ts';
-import { Refusal } from './refusal.ts';
-import { done, type Options, type Reply, type Session } from './session.ts';
-import { trainOf } from './source.ts';
-import { CHOICES } from './verbs.ts';
-import { write } from './written.ts';
-import { lookingAt } from './stand.ts';
+import { endSceneOf, explodedSceneOf, leverSceneOf } from '../../command/drawing/index.ts';
+import {
+  suggestion,
+  done,
+  type Options,
+  type Reply,
+  type Session,
+  trainOf,
+  write,
+  lookingAt,
+} from '../../command/session/index.ts';
+import { Refusal } from '../../command/machine/index.ts';
+import { CHOICES } from '../../command/typed/index.ts';
 
 /**
  * Draws the stick diagram, a set from its end, or the lever diagram, bare or as all stands in a gear; or

@@ -1,10 +1,15 @@
 import { askFaults } from '../../asking/faults/index.ts';
 import { faultsCsv, faultsJson } from '../../telling/data/index.ts';
 import { faultsText } from '../../telling/report/index.ts';
-import { patiently } from './patiently.ts';
-import { Refusal } from './refusal.ts';
-import { done, json, type Reply, type Session } from './session.ts';
-import { trainOf } from './source.ts';
+import {
+  patiently,
+  done,
+  json,
+  type Reply,
+  type Session,
+  trainOf,
+} from '../../command/session/index.ts';
+import { Refusal } from '../../command/machine/index.ts';
 
 /** Every fault against every gear; two at once with --pairs, and then no hand checks. */
 export function faults(file: string, session: Session): Reply {

@@ -1,8 +1,7 @@
 import { askFlow } from '../../asking/gears/index.ts';
 import { flowAtJson, flowJson, gearsJson } from '../../telling/data/index.ts';
 import { flowAtText, flowText, gearsText } from '../../telling/report/index.ts';
-import { done, json, type Reply, type Session } from './session.ts';
-import { trainOf } from './source.ts';
+import { done, json, type Reply, type Session, trainOf } from '../../command/session/index.ts';
 
 /** One gear in full, or every gear that the file's ranges name in a row each. */
 export function flow(file: string, session: Session): Reply {

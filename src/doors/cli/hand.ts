@@ -2,8 +2,7 @@ import { askHand } from '../../asking/gears/index.ts';
 import { wayFor } from '../../asking/request/index.ts';
 import { handJson, oneWayJson } from '../../telling/data/index.ts';
 import { handText, oneWayText } from '../../telling/report/index.ts';
-import { done, json, type Reply, type Session } from './session.ts';
-import { trainOf } from './source.ts';
+import { done, json, type Reply, type Session, trainOf } from '../../command/session/index.ts';
 
 /**
  * Hold some, turn one: one way, or both where --way says nothing. With --one-way, the races of

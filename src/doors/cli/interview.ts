@@ -29,7 +29,7 @@ import {
 } from '../../telling/narrative/index.ts';
 import { adviceLines, percent, suspectsText, unusedLines } from '../../telling/report/index.ts';
 import { paragraph } from '../../telling/text/index.ts';
-import { done, type Reply, type Session } from './session.ts';
+import { done, type Reply, type Session } from '../../command/session/index.ts';
 
 /**
  * Asks what the driver says, where nothing is known yet, then a question at a time: what comes

@@ -14,17 +14,28 @@ import type { FoldedJob } from '../../shop/records/index.ts';
 import { visible, voiceOf } from '../../telling/narrative/index.ts';
 import { jobJson } from '../../telling/data/index.ts';
 import { jobText } from '../../telling/report/index.ts';
-import { localTime, typedTime } from './clock.ts';
-import type { Ledger } from './ledger.ts';
-import { suggestion } from './names.ts';
-import { Refusal } from './refusal.ts';
-import { done, json, type Reply, type Session } from './session.ts';
-import { ours } from './ours.ts';
-import { givenIn, hashOf, textOf, trainOf } from './source.ts';
-import { JOB_ACTIONS } from './verbs.ts';
-import { reasonOf } from './watched.ts';
-import type { World } from './world.ts';
-import { unwritable } from './written.ts';
+import {
+  localTime,
+  typedTime,
+  type Ledger,
+  Refusal,
+  ours,
+  reasonOf,
+  type World,
+} from '../../command/machine/index.ts';
+import {
+  suggestion,
+  done,
+  json,
+  type Reply,
+  type Session,
+  givenIn,
+  hashOf,
+  textOf,
+  trainOf,
+  unwritable,
+} from '../../command/session/index.ts';
+import { JOB_ACTIONS } from '../../command/typed/index.ts';
 
 /** Opens a job, adds to it, strikes an entry of it through, or shows it as it stands. */
 export function job(

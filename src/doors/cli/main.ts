@@ -1,9 +1,7 @@
 import fs from 'node:fs';
 import { voiceOf } from '../../telling/narrative/index.ts';
-import { DISK } from './disk.ts';
-import { LEDGER } from './ledger.ts';
+import { DISK, LEDGER, waiting } from '../../command/machine/index.ts';
 import { run } from './run.ts';
-import { waiting } from './waiting.ts';
 
 // Node's own streams for standard output and input take longer to load than an answer takes to
 // find: files and their numbers do here.

@@ -24,10 +24,16 @@ import {
   wearText,
 } from '../../telling/report/index.ts';
 import type { Page } from '../../telling/text/index.ts';
-import { jobAsked, noted } from './jobsource.ts';
-import { Refusal } from './refusal.ts';
-import { json, type Reply, type Session } from './session.ts';
-import { givenIn, trainOf } from './source.ts';
+import {
+  jobAsked,
+  noted,
+  json,
+  type Reply,
+  type Session,
+  givenIn,
+  trainOf,
+} from '../../command/session/index.ts';
+import { Refusal } from '../../command/machine/index.ts';
 
 type Verb = 'pack' | 'endplay' | 'preload' | 'band' | 'wear';
 type Judge = (file: string, readings: string | undefined, session: Session) => Reply;

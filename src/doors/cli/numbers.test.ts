@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import { expect, it } from 'vitest';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import { type Node, Findings, Lines, parseTree } from '../../engine/yaml/index.ts';
-import { DISK } from './disk.ts';
+import { DISK } from '../../command/machine/disk.ts';
 import { run } from './run.ts';
 
 const KESTREL = fs.readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8');

@@ -1,9 +1,14 @@
 import { askPlan } from '../../asking/build/index.ts';
 import { planJson } from '../../telling/data/index.ts';
 import { planText } from '../../telling/report/index.ts';
-import { done, json, type Reply, type Session } from './session.ts';
-import { trainOf } from './source.ts';
-import { lookingAt } from './stand.ts';
+import {
+  done,
+  json,
+  type Reply,
+  type Session,
+  trainOf,
+  lookingAt,
+} from '../../command/session/index.ts';
 
 /** The build of a train whose file tells how it comes apart. */
 export function plan(file: string, session: Session): Reply {

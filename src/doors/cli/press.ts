@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import type { NodeCompiler, NodeError } from '@myriaddreamin/typst-ts-node-compiler';
-import type { Printed } from './world.ts';
+import type { Printed } from '../../command/machine/index.ts';
 
 /**
  * Typesets Typst source text as a PDF with its structure tagged. Throws Node's MODULE_NOT_FOUND

@@ -7,14 +7,9 @@ import {
   voiceOf,
 } from '../../telling/narrative/index.ts';
 import { type Ink, PLAIN } from '../../telling/text/index.ts';
-import { COLOURS } from './ink.ts';
-import { languageOf } from './locale.ts';
-import { type Call, callOf } from './program.ts';
-import { Refusal } from './refusal.ts';
-import { renamed } from './renamed.ts';
-import type { Reply, Session } from './session.ts';
-import { watched } from './watched.ts';
-import type { World } from './world.ts';
+import { COLOURS, languageOf, Refusal, watched, type World } from '../../command/machine/index.ts';
+import { type Call, callOf, renamed } from '../../command/typed/index.ts';
+import type { Reply, Session } from '../../command/session/index.ts';
 
 /** Answers one call of the command: prints, and returns the exit code (0, 1 or 2). */
 export async function run(machine: World): Promise<number> {

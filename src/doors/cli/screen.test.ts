@@ -4,10 +4,10 @@ import type { AddressInfo } from 'node:net';
 import os from 'node:os';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { DISK } from './disk.ts';
+import { DISK } from '../../command/machine/disk.ts';
 import { run } from './run.ts';
 import { serverOf } from './serve.ts';
-import type { Handed } from './world.ts';
+import type { Handed } from '../../command/machine/world.ts';
 
 const KESTREL = 'trains/kestrel-three-speed.train.yaml';
 

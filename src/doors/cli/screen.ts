@@ -1,10 +1,7 @@
 import path from 'node:path';
 import { voiceOf } from '../../telling/narrative/index.ts';
-import { ours } from './ours.ts';
-import { Refusal } from './refusal.ts';
-import type { Handed } from './world.ts';
-import { done, type Reply, type Session } from './session.ts';
-import { textOf } from './source.ts';
+import { ours, Refusal, type Handed } from '../../command/machine/index.ts';
+import { done, type Reply, type Session, textOf } from '../../command/session/index.ts';
 
 /** Where the screen is found first, so that its kept work is found again. */
 const PORT = 8477;

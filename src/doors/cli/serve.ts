@@ -1,6 +1,6 @@
 import type { IncomingMessage, Server } from 'node:http';
 import sirv from 'sirv';
-import type { Handed } from './world.ts';
+import type { Handed } from '../../command/machine/index.ts';
 
 /**
  * Serves a folder's files to this machine's browsers at the first free port from `port` on, and

@@ -6,7 +6,7 @@ import { afterAll, describe, expect, it } from 'vitest';
 import { entryText, newJobText } from '../../shop/records/index.ts';
 import type { Printing } from '../../telling/sheets/index.ts';
 import { ask } from './asked.ts';
-import { DISK } from './disk.ts';
+import { DISK } from '../../command/machine/disk.ts';
 import { run } from './run.ts';
 
 const K = 'trains/kestrel-three-speed.train.yaml';

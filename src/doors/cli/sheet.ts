@@ -16,17 +16,24 @@ import {
 } from '../../telling/sheets/index.ts';
 import { askMeasurements, askPlan, type Measurements } from '../../asking/build/index.ts';
 import { askCapacity } from '../../asking/gears/index.ts';
-import { suggestion } from './names.ts';
+import {
+  suggestion,
+  jobAsked,
+  notesOf,
+  patiently,
+  printed,
+  printingOf,
+  json,
+  type Reply,
+  type Session,
+  givenIn,
+  trainOf,
+  lookingAt,
+} from '../../command/session/index.ts';
 import { type OpenJob } from '../../asking/job/index.ts';
-import { jobAsked, notesOf } from './jobsource.ts';
-import { patiently } from './patiently.ts';
-import { printed, printingOf } from './printing.ts';
-import { Refusal } from './refusal.ts';
-import { json, type Reply, type Session } from './session.ts';
-import { givenIn, trainOf } from './source.ts';
+import { Refusal } from '../../command/machine/index.ts';
 import { suspicionOfFile } from './suspects.ts';
-import { SHEETS } from './verbs.ts';
-import { lookingAt } from './stand.ts';
+import { SHEETS } from '../../command/typed/index.ts';
 
 type Kind = Exclude<(typeof SHEETS)[number], 'set'>;
 

@@ -4,12 +4,19 @@ import type { Train } from '../../engine/train/index.ts';
 import { suspectsJson } from '../../telling/data/index.ts';
 import { suspectsText } from '../../telling/report/index.ts';
 import { interview } from './interview.ts';
-import { jobAsked, noted } from './jobsource.ts';
-import { ours } from './ours.ts';
-import { patiently } from './patiently.ts';
-import { Refusal } from './refusal.ts';
-import { done, json, type Reply, type Session } from './session.ts';
-import { givenIn, tellRenamed, trainOf } from './source.ts';
+import {
+  jobAsked,
+  noted,
+  patiently,
+  done,
+  json,
+  type Reply,
+  type Session,
+  givenIn,
+  tellRenamed,
+  trainOf,
+} from '../../command/session/index.ts';
+import { ours, Refusal } from '../../command/machine/index.ts';
 
 /**
  * Which fault it is, by a file of what was seen and a job, by the answers to questions, or by

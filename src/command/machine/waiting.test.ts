@@ -2,9 +2,9 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { expect, it } from 'vitest';
-import { ask, words as wordsOf } from './asked.ts';
+import { ask, words as wordsOf } from '../../doors/cli/asked.ts';
 import { DISK } from './disk.ts';
-import { run } from './run.ts';
+import { run } from '../../doors/cli/run.ts';
 import { waiting } from './waiting.ts';
 
 it('speaks while the thread that answers is busy, and tells how far it is', () => {

@@ -1,6 +1,6 @@
 import type { Language } from '../../telling/narrative/index.ts';
 import type { Page } from '../../telling/text/index.ts';
-import type { World } from './world.ts';
+import type { World } from '../machine/index.ts';
 
 /** One call of the command: who asks, in what language, on what page, with which options. */
 export interface Session {

@@ -3,11 +3,8 @@ import { type Given, type Renamed, trainIn } from '../../asking/request/index.ts
 import { nearest } from '../../engine/yaml/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
-import { MOST_BYTES } from './disk.ts';
-import { Refusal } from './refusal.ts';
+import { MOST_BYTES, Refusal, reasonOf, type World } from '../machine/index.ts';
 import type { Session } from './session.ts';
-import { reasonOf } from './watched.ts';
-import type { World } from './world.ts';
 
 /** The train of a file; refuses with its first error where there is none. */
 export function trainOf(file: string, session: Session): Train {

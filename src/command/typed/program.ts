@@ -1,9 +1,8 @@
 import { Command, CommanderError, Help, Option } from 'commander';
 import { type Voice, visible } from '../../telling/narrative/index.ts';
 import { EXAMPLES, type Group, GROUPS } from './groups.ts';
-import { suggestion } from './names.ts';
-import { Refusal } from './refusal.ts';
-import type { Options } from './session.ts';
+import { suggestion, type Options } from '../session/index.ts';
+import { Refusal } from '../machine/index.ts';
 import { type OptionName, OPTIONS, SHELLS, type Verb, VERBS } from './verbs.ts';
 import packageJson from '../../../package.json' with { type: 'json' };
 

@@ -1,6 +1,5 @@
-import { Refusal } from './refusal.ts';
+import { Refusal, reasonOf } from '../machine/index.ts';
 import type { Session } from './session.ts';
-import { reasonOf } from './watched.ts';
 
 /** What `-o` can be: of each, how its files begin. */
 const KINDS = {

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { ask } from './asked.ts';
+import { ask } from '../../doors/cli/asked.ts';
 import { EXAMPLES, GROUPS } from './groups.ts';
 import { VERBS } from './verbs.ts';
 

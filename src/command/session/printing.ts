@@ -7,8 +7,7 @@ import {
   type Sheet,
   typstOf,
 } from '../../telling/sheets/index.ts';
-import type { Printed } from './world.ts';
-import { Refusal } from './refusal.ts';
+import { type Printed, Refusal } from '../machine/index.ts';
 import { done, type Options, type Reply, type Session } from './session.ts';
 import { hashOf } from './source.ts';
 import { write } from './written.ts';

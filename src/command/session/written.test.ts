@@ -2,9 +2,9 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { beforeEach, describe, expect, it } from 'vitest';
-import { ask, words } from './asked.ts';
-import { DISK } from './disk.ts';
-import { run } from './run.ts';
+import { ask, words } from '../../doors/cli/asked.ts';
+import { DISK } from '../machine/disk.ts';
+import { run } from '../../doors/cli/run.ts';
 
 const KESTREL = fs.readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8');
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { ask } from './asked.ts';
+import { ask } from '../../doors/cli/asked.ts';
 import { renamed } from './renamed.ts';
 
 const K = 'trains/kestrel-three-speed.train.yaml';

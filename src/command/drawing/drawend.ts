@@ -3,8 +3,8 @@ import { type EndNote, endScene, endView } from '../../telling/endview/index.ts'
 import { type Scene, type Standings } from '../../telling/scene/index.ts';
 import { meant, type Stand } from '../../asking/request/index.ts';
 import { seenFrom, visible, type Voice } from '../../telling/narrative/index.ts';
-import { suggestion } from './names.ts';
-import { Refusal } from './refusal.ts';
+import { suggestion } from '../session/index.ts';
+import { Refusal } from '../machine/index.ts';
 
 /** The end view of a set or gear pair that a person names, with the words below it. */
 export function endSceneOf(train: Train, name: string, { stand, voice, standings }: Asked): Scene {

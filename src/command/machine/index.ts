@@ -1,0 +1,10 @@
+export { localTime, typedTime } from './clock.ts';
+export { DISK, MOST_BYTES } from './disk.ts';
+export { COLOURS } from './ink.ts';
+export { LEDGER, type Ledger } from './ledger.ts';
+export { languageOf } from './locale.ts';
+export { ours } from './ours.ts';
+export { Refusal } from './refusal.ts';
+export { waiting } from './waiting.ts';
+export { reasonOf, watched } from './watched.ts';
+export { type World, type Printed, type Handed } from './world.ts';
