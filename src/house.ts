@@ -114,6 +114,10 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['page/chart', 'Which devices are applied in each gear, and every other combination.'],
   ['page/margins', 'How much torque each gear carries before something slips.'],
   ['page/thread', 'What takes long, worked out beside the page by another thread.'],
+  [
+    'page/matrix',
+    'Every fault against every gear; a cell that is touched shows the train, right and wrong.',
+  ],
   ['page/symptoms', 'From a complaint to the fault: one question a screen, the ranking beside it.'],
   ['page/problems', 'What is wrong with a file that is no train, with its places.'],
   [

@@ -2,6 +2,7 @@ import { useComputed, useSignalEffect } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { visible } from '../../telling/narrative/index.ts';
 import { JobBar, jobsOf } from '../job/index.ts';
+import { Matrix } from '../matrix/index.ts';
 import type { Study } from '../study/index.ts';
 import { Driver } from './driver.tsx';
 import { Enquiry } from './enquiry.ts';
@@ -41,6 +42,9 @@ export function Symptoms({ study }: { readonly study: Study }) {
         <Ranking enquiry={enquiry} />
         <ToldSoFar enquiry={enquiry} />
       </aside>
+      <div class="symptoms-all">
+        <Matrix study={study} />
+      </div>
       <p class="aside">{say.legend}</p>
     </div>
   );

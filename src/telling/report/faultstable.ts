@@ -1,5 +1,6 @@
 import type {
   Changed,
+  FaultCell,
   FaultClass,
   FaultMatrix,
   FaultRow,
@@ -25,20 +26,13 @@ export function faultsTable(
   // Long names go below, each under a letter.
   const long = named.some((name) => width(name) > LONGEST_HEAD);
   const heads = long ? named.map((_, k) => letterOf(k)) : named;
-  const sound = matrix.gears.map((gear) => {
-    return [cellOf(gear.drive, voice), coastOf(gear, voice)] as const;
-  });
+  const sound = matrix.gears.map((gear) => soundMarks(gear, voice));
   const rows = classes.map((among): Row => {
     const members = among.rows.map((place) => matrix.rows[place] as FaultRow);
     const cells = members[0]?.cells ?? [];
     return {
       names: members.map(({ faults }) => nameOf(faults, page)),
-      cells: cells.map(({ drive, coast, inReverse }) => [
-        drive.is === 'same' ? '.' : changedOf(drive, voice),
-        [coast, inReverse ?? coast].every(({ is }) => is === 'same')
-          ? '.'
-          : coastOf({ coast, ...(inReverse && { inReverse }) }, voice),
-      ]),
+      cells: cells.map((cell) => faultMarks(cell, voice)),
     };
   });
   const all = [{ names: [voice.say('faults.healthy')], cells: sound }, ...rows];
@@ -52,6 +46,22 @@ export function faultsTable(
   return [
     ...blocks.flatMap((block, b) => [...(b === 0 ? [] : ['']), ...lines(all, heads, block, page)]),
     ...(long ? ['', ...legend] : []),
+  ];
+}
+
+/** How a gear of the healthy train is marked, under power and on coast. */
+export function soundMarks(gear: MatrixGear, voice: Voice): readonly [string, string] {
+  return [cellOf(gear.drive, voice), coastOf(gear, voice)];
+}
+
+/** How a cell is marked, under power and on coast: a dot for what is as in the healthy train. */
+export function faultMarks(cell: FaultCell, voice: Voice): readonly [string, string] {
+  const { drive, coast, inReverse } = cell;
+  return [
+    drive.is === 'same' ? '.' : changedOf(drive, voice),
+    [coast, inReverse ?? coast].every(({ is }) => is === 'same')
+      ? '.'
+      : coastOf({ coast, ...(inReverse && { inReverse }) }, voice),
   ];
 }
 

@@ -2,6 +2,7 @@ export { bandText } from './bandtext.ts';
 export { chartText } from './charttext.ts';
 export { checkText } from './checktext.ts';
 export { endPlayText } from './endplaytext.ts';
+export { faultMarks, soundMarks } from './faultstable.ts';
 export { faultsText } from './faultstext.ts';
 export { flowAtText, flowText } from './flowtext.ts';
 export { gearsText } from './gearstext.ts';
