@@ -29,7 +29,7 @@ export const en = {
   'fact.given':
     '{still, select, yes {The {member} is held still.} other {The {member} is turned {way} at {speed}, {seen}.}}',
   'fact.carries':
-    '{kind, select, one_way {The {device} locks and carries the load from the {from} to the {to}, pushing it {way} with {torque}.} other {The {device} carries the load from the {from} to the {to}, pushing it {way} with {torque}.}}',
+    'The {device} {kind, select, clutch {carries} brake {carries} band {carries} pawl {carries} one_way {locks and carries} other {carries}} the load from the {from} to the {to}, pushing it {way} with {torque}.',
   'fact.works':
     '{count, plural, =0 {The {set} set pushes {ports}.} one {The {drivers} drives the {set} set, which pushes {ports}.} other {The {drivers} drive the {set} set, which pushes {ports}.}}',
   'fact.works.port':
@@ -38,7 +38,7 @@ export const en = {
   'fact.meshes': 'Through the {pair} gears the {from} pushes the {to} {way} with {torque}.',
   'fact.as one': 'In the {set} set the {members} turn as one: nothing moves on its pins.',
   'fact.holds':
-    '{kind, select, one_way {The {member} is pushed {way} onto the {device}, which hands it to the case: {torque}.} other {The {member} is pushed {way}; the {device} holds it to the case: {torque}.}}',
+    'The {member} is pushed {way}{kind, select, clutch {; the {device} holds it to the case} brake {; the {device} holds it to the case} band {; the {device} holds it to the case} pawl {; the {device} holds it to the case} one_way { onto the {device}, which hands it to the case} other {; the {device} holds it to the case}}: {torque}.',
   'fact.fixed':
     'The load pushes the {member} {way}; it is made fast to the case, which takes {torque}.',
   'fact.fixed.case': 'The case takes the reaction {way}: {torque}.',
@@ -142,7 +142,7 @@ export const en = {
   'problem.nothing measured':
     'nothing measured: {name}{has, select, yes {; did you mean {near}?} other {; tell in the train file what is measured of it, under packs, endplay, preload, bands or wear}}',
   'problem.other kind':
-    'wrong sizes: {name} is a {kind, select, clutch {multi-plate clutch} brake {multi-plate brake} band {band} pawl {park pawl} other {one-way clutch}}; give its own, or {kind, select, one_way {one torque Nm} other {a torque}}',
+    'wrong sizes: {name} is a {kind, select, clutch {multi-plate clutch} brake {multi-plate brake} band {band} pawl {park pawl} one_way {one-way clutch} other {device}}; give its own, or {kind, select, clutch {a torque} brake {a torque} band {a torque} pawl {a torque} one_way {one torque Nm} other {a torque}}',
   'problem.no plates': 'no plates: {name} is no multi-plate clutch or brake; name one that is',
   'problem.not a band': 'no band: {name} is none; name one under devices that is',
   'problem.no band':
@@ -264,7 +264,7 @@ export const en = {
   state: '{state, select, driving {drives} neutral {neutral} other {tied up}}',
   'both ways': '{forward}; in reverse {reverse}',
   coast: '{state, select, driving {drives the engine} neutral {runs free} other {tied up}}',
-  kind: '{kind, select, clutch {clutch} brake {brake} band {band} pawl {park pawl} other {one-way}}',
+  kind: '{kind, select, clutch {clutch} brake {brake} band {band} pawl {park pawl} one_way {one-way} other {device}}',
   'device.state':
     '{state, select, applied {applied} released {released} holding {holding} over_running {over-running} other {free}}',
   braking:
@@ -529,7 +529,7 @@ export const en = {
     'After each round of tightening turn the {turn} by hand: it {felt} as before. If it binds, stop and take it off again',
   'plan.air heard': '{sound, select, thud {thud (right)} hiss {hiss} other {nothing}}',
   'plan.air locks':
-    '{kind, select, clutch {With the air on the {a} and the {b} turn as one} other {With the air on the {a} stands still}}',
+    '{joins, select, yes {With the air on the {a} and the {b} turn as one} other {With the air on the {a} stands still}}',
   'plan.air check':
     '{holds, select, yes {With the air on hold the {hold}, turn the {turn}.} other {With the air on hold nothing, turn the {turn}.}}',
   'plan.air unseen': 'Hands reach nothing that shows it now: go by the sound.',
@@ -929,8 +929,6 @@ export const en = {
     'Tick what you have looked at. Found: which face looks at input, marks, plates counted, the thickness of a selective part, wear.',
   'sheet.strip.blank':
     'The file tells no parts: write them down in the order in which they come off.',
-  'sheet.build.none':
-    'The file tells no parts, so the build cannot be planned: list them under teardown.',
   'sheet.measure.how':
     'Feeler: between snap ring and backing plate, the backing plate lifted against the ring, evenly round. On air: write down the pressure. Depth gauge: depth less the stack. A set of plates is replaced whole.',
   'sheet.measure.shelf':
@@ -949,7 +947,6 @@ export const en = {
   'sheet.test':
     '{test, select, engine {Engine} stray_pressure {Pressure where none belongs} under_power {Road test} coast {Coast} noise {Noise} shift {Shifts} engagement {Engagement} stall {Stall test} fluid {Fluid} slip_log {Slip, by a logger} manual_shift {Lever alone} pan {Pan and magnet} valve_body {Valve body} build_record {Record of the build} seal_rings {Seal rings} inspection {Taken apart} codes {Codes} selector {Selector} filter {Filter} end_play {End play} pressure {Line pressure} device_pressure {Pressure at a device} air_check {Air checks} band_check {Bands} other {Hand checks}}: {caution}',
   'sheet.diagnosis.tests': 'Tests, in the order of the trade',
-  'sheet.diagnosis.seen': 'What was seen',
   'sheet.diagnosis.notes': 'Reasoning: which rows point at it, and what would speak against it',
   'sheet.diagnosis.others':
     '{count, plural, one {One other suspect: {chance} %.} other {{count} other suspects, together {chance} %.}}',

@@ -25,7 +25,7 @@ export const es: Messages = {
   'fact.given':
     '{still, select, yes {{member} se mantiene sin girar.} other {Se hace girar {member} {way} a {speed}, {seen}.}}',
   'fact.carries':
-    '{kind, select, one_way {La rueda libre {device} se bloquea y lleva la carga de {from} a {to}, y lo empuja {way} con {torque}.} brake {El freno {device} lleva la carga de {from} a {to}, y lo empuja {way} con {torque}.} band {La banda {device} lleva la carga de {from} a {to}, y lo empuja {way} con {torque}.} other {El embrague {device} lleva la carga de {from} a {to}, y lo empuja {way} con {torque}.}}',
+    '{kind, select, clutch {El embrague {device} lleva} brake {El freno {device} lleva} band {La banda {device} lleva} pawl {El trinquete {device} lleva} one_way {La rueda libre {device} se bloquea y lleva} other {{device} lleva}} la carga de {from} a {to}, y lo empuja {way} con {torque}.',
   'fact.works':
     '{count, plural, =0 {El juego planetario {set} empuja {ports}.} one {{drivers} mueve el juego planetario {set}, que empuja {ports}.} other {{drivers} mueven el juego planetario {set}, que empuja {ports}.}}',
   'fact.works.port':
@@ -35,7 +35,7 @@ export const es: Messages = {
   'fact.as one':
     'En el juego planetario {set} giran como una sola pieza {members}: nada se mueve sobre sus ejes.',
   'fact.holds':
-    '{kind, select, one_way {El esfuerzo empuja {member} {way} contra la rueda libre {device}, que lo pasa a la carcasa: {torque}.} band {El esfuerzo empuja {member} {way}; la banda {device} retiene {member} contra la carcasa: {torque}.} brake {El esfuerzo empuja {member} {way}; el freno {device} retiene {member} contra la carcasa: {torque}.} other {El esfuerzo empuja {member} {way}; el embrague {device} retiene {member} contra la carcasa: {torque}.}}',
+    'El esfuerzo empuja {member} {way}{kind, select, clutch {; el embrague {device} retiene {member} contra la carcasa} brake {; el freno {device} retiene {member} contra la carcasa} band {; la banda {device} retiene {member} contra la carcasa} pawl {; el trinquete {device} retiene {member} contra la carcasa} one_way { contra la rueda libre {device}, que lo pasa a la carcasa} other {; {device} retiene {member} contra la carcasa}}: {torque}.',
   'fact.fixed':
     'La carga empuja {member} {way}; forma una pieza con la carcasa, que recibe {torque}.',
   'fact.fixed.case': 'La carcasa recibe la reacción {way}: {torque}.',
@@ -139,7 +139,7 @@ export const es: Messages = {
   'problem.nothing measured':
     'nada que medir: {name}{has, select, yes {; ¿quiso decir {near}?} other {; diga en el archivo del tren qué se mide de ello, en packs, endplay, preload, bands o wear}}',
   'problem.other kind':
-    'medidas de otra cosa: {name} es {kind, select, clutch {un embrague multidisco} brake {un freno multidisco} band {una banda} pawl {un trinquete de estacionamiento} other {una rueda libre}}; ponga las suyas, o {kind, select, one_way {un solo torque Nm} other {un par}}',
+    'medidas de otra cosa: {name} es {kind, select, clutch {un embrague multidisco} brake {un freno multidisco} band {una banda} pawl {un trinquete de estacionamiento} one_way {una rueda libre} other {un elemento}}; ponga las suyas, o {kind, select, clutch {un par} brake {un par} band {un par} pawl {un par} one_way {un solo torque Nm} other {un par}}',
   'problem.no plates':
     'sin discos: {name} no es un embrague ni un freno multidisco; nombre uno que lo sea',
   'problem.not a band': 'sin banda: {name} no lo es; nombre una de las de devices',
@@ -261,7 +261,7 @@ export const es: Messages = {
   state: '{state, select, driving {transmite} neutral {punto muerto} other {bloqueado}}',
   'both ways': '{forward}; marcha atrás {reverse}',
   coast: '{state, select, driving {arrastra el motor} neutral {rueda libre} other {bloqueado}}',
-  kind: '{kind, select, clutch {embrague} brake {freno} band {banda} pawl {trinquete} other {rueda libre}}',
+  kind: '{kind, select, clutch {embrague} brake {freno} band {banda} pawl {trinquete} one_way {rueda libre} other {elemento}}',
   'device.state':
     '{state, select, applied {aplicado} released {suelto} holding {retiene} over_running {gira libre} other {libre}}',
   braking:
@@ -527,7 +527,7 @@ export const es: Messages = {
     'Tras cada vuelta de apriete gire {turn} a mano: {felt}, como antes. Si se agarra, pare y sáquela otra vez',
   'plan.air heard': '{sound, select, thud {golpe (correcto)} hiss {silbido} other {nada}}',
   'plan.air locks':
-    '{kind, select, clutch {Con el aire puesto, {a} y {b} giran como una sola pieza} other {Con el aire puesto, {a} queda quieto}}',
+    '{joins, select, yes {Con el aire puesto, {a} y {b} giran como una sola pieza} other {Con el aire puesto, {a} queda quieto}}',
   'plan.air check':
     '{holds, select, yes {Con el aire puesto, retenga {hold} y gire {turn}.} other {Con el aire puesto, sin retener nada, gire {turn}.}}',
   'plan.air unseen': 'Las manos no alcanzan nada que lo muestre ahora: guíese por el sonido.',
@@ -925,8 +925,6 @@ export const es: Messages = {
   'sheet.strip.how':
     'Marque lo que ha mirado. Hallado: qué cara mira a la entrada, marcas, discos contados, espesor de una pieza selectiva, desgaste.',
   'sheet.strip.blank': 'El archivo no da las piezas: escríbalas en el orden en que salen.',
-  'sheet.build.none':
-    'El archivo no da las piezas y no se puede planear el montaje: enumérelas en teardown.',
   'sheet.measure.how':
     'Galgas: entre el anillo elástico y el disco de apoyo, levantado contra el anillo, repartidas en toda la vuelta. Con aire: anote la presión. Sonda de profundidad: la profundidad menos el paquete. Los discos se cambian todos a la vez.',
   'sheet.measure.shelf':
@@ -946,7 +944,6 @@ export const es: Messages = {
   'sheet.test':
     '{test, select, engine {Motor} stray_pressure {Presión donde no debe haberla} under_power {Prueba en carretera} coast {Retención} noise {Ruido} shift {Cambios} engagement {Engrane de gama} stall {Prueba de calado} fluid {Aceite} slip_log {Patinaje, con registrador} manual_shift {Solo la palanca} pan {Cárter e imán} valve_body {Cuerpo de válvulas} build_record {Registro del montaje} seal_rings {Anillos} inspection {Desarmado} codes {Códigos} selector {Selector} filter {Filtro} end_play {Juego axial} pressure {Presión de línea} device_pressure {Presión en un elemento} air_check {Pruebas de aire} band_check {Bandas} other {Comprobaciones a mano}}: {caution}',
   'sheet.diagnosis.tests': 'Pruebas, en el orden del oficio',
-  'sheet.diagnosis.seen': 'Lo que se vio',
   'sheet.diagnosis.notes': 'Razones: qué filas lo señalan y qué hablaría en contra',
   'sheet.diagnosis.others':
     '{count, plural, one {Otro sospechoso: {chance} %.} other {Otros {count} sospechosos, juntos {chance} %.}}',

@@ -1,5 +1,5 @@
 import type { Mistake, Plan, PlannedCheck, Step } from '../../engine/plan/index.ts';
-import type { Part, Train } from '../../engine/train/index.ts';
+import { CASE, type Part, type Train } from '../../engine/train/index.ts';
 import { feltText, gripText, mistakeText, partTexts } from './building.ts';
 import { boltTexts, fillText } from './fastening.ts';
 import { measuringTexts } from './measuring.ts';
@@ -64,7 +64,8 @@ export function stepTold(step: Step, context: StepContext): StepTold {
     case 'air check': {
       const { device, check } = step;
       const names = { a: voice.name(device.first), b: voice.name(device.second) };
-      const locks = voice.say('plan.air locks', { kind: device.kind, ...names });
+      const joins = device.second === CASE ? 'no' : 'yes';
+      const locks = voice.say('plan.air locks', { joins, ...names });
       const heard = (['thud', 'hiss', 'nothing'] as const).map((sound) => {
         return voice.say('plan.air heard', { sound });
       });

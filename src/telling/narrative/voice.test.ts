@@ -1,6 +1,7 @@
 import { type MessageFormatElement, parse, TYPE } from '@formatjs/icu-messageformat-parser';
 import { describe, expect, it } from 'vitest';
 import { fraction } from '../../engine/linear/index.ts';
+import { DEVICE_KINDS } from '../../engine/train/index.ts';
 import { en } from './en.ts';
 import { es } from './es.ts';
 import type { MessageId, Messages } from './messages.ts';
@@ -54,24 +55,48 @@ describe('every language', () => {
   });
 });
 
-// The words of a message that only chooses between them.
-function choices(message: string): string[] {
-  const [select] = parse(message);
-  return select?.type === TYPE.select ? Object.keys(select.options) : [];
+/** Each choice of a message by words of the engine: the argument, and the words in order. */
+function choicesOf(message: string): [argument: string, words: string[]][] {
+  const found: [string, string[]][] = [];
+  const walk = (elements: readonly MessageFormatElement[]) => {
+    for (const element of elements) {
+      if (element.type === TYPE.select)
+        found.push([element.value, Object.keys(element.options).toSorted()]);
+      if (element.type === TYPE.plural || element.type === TYPE.select) {
+        for (const option of Object.values(element.options)) walk(option.value);
+      }
+    }
+  };
+  walk(parse(message, { ignoreTag: true }));
+  return found;
 }
 
-it('has the same choices of column heads, engine words and problems in every language', () => {
-  for (const [, messages] of OTHERS) {
-    for (const id of [
-      'head',
-      'expected',
-      'problem.syntax',
-      'problem.refused',
-      'spacing',
-    ] as const) {
-      expect(choices(messages[id])).toEqual(choices(en[id]));
-    }
-  }
+const EVERY: readonly [string, Messages][] = [['en', en], ...OTHERS];
+
+// A language may put a choice in another place, and need it more often, but never leaves a word out.
+it.each(Object.keys(en) as MessageId[])('"%s" chooses between the same words in all', (id) => {
+  const sets = EVERY.map(
+    ([, messages]) => new Set(choicesOf(messages[id]).map((its) => its.join())),
+  );
+  for (const set of sets) expect(set).toEqual(sets[0]);
+});
+
+// So a kind of device that is new is found here, and none is called by the noun of another.
+describe.each(EVERY)('%s', (_, messages) => {
+  const kinds = DEVICE_KINDS.map(keyOf);
+  const told = Object.entries(messages).flatMap(([id, message]) => {
+    return choicesOf(message).flatMap(([argument, words]) => {
+      return argument === 'kind' && words.some((word) => kinds.includes(word))
+        ? [{ id, words }]
+        : [];
+    });
+  });
+
+  it.each(told)('knows every kind of device in "$id"', ({ words }) => {
+    expect(words).toEqual([...kinds, 'other'].toSorted());
+  });
+
+  it('tells of kinds at all', () => expect(told.length).toBeGreaterThan(3));
 });
 
 describe('a voice', () => {

@@ -1,0 +1,42 @@
+import { expect, it } from 'vitest';
+import { readSources } from '../../../test/sources.ts';
+import { en } from './en.ts';
+
+// Everything that our code writes between quotes, but for the messages themselves; `…${x}…` with
+// what is put in left open.
+const sources = readSources()
+  .filter(
+    ({ path }) => /^src\/.*\.tsx?$/u.test(path) && !/\.test\.tsx?$|\/(?:en|es)\.ts$/u.test(path),
+  )
+  .map(({ text }) => text)
+  .join('\n');
+const quoted = new Set(
+  [...sources.matchAll(/'((?:[^'\\\n]|\\.)*)'/gu)].map(([, text = '']) => text),
+);
+const words = new Set(sources.match(/[a-z]\w*/giu));
+const open = [...sources.matchAll(/`([^`\s]*)\$\{[^`]*?\}([^`\s]*)`/gu)]
+  .map(([, before = '', after = '']) => [before, after] as const)
+  .filter(([before, after]) => /^[a-z-]+(?:[ .][a-z]+)*\.$/u.test(before) && !after.includes('$'));
+
+/** Whether some code says a message: by its name, or by a beginning and a word that stands for itself. */
+function isSaid(id: string): boolean {
+  if (quoted.has(id)) return true;
+  return open.some(([before, after]) => {
+    if (!id.startsWith(before) || !id.endsWith(after)) return false;
+    const rest = id.slice(before.length, id.length - after.length);
+    return quoted.has(rest) || words.has(rest);
+  });
+}
+
+it('has no message that nobody says', () => {
+  expect(Object.keys(en).filter((id) => !isSaid(id))).toEqual([]);
+});
+
+it('would find one', () => {
+  expect(isSaid('fact.carries')).toBe(true);
+  expect(['fact.flies', 'remark.nobody says so', 'verb.sing'].map(isSaid)).toEqual([
+    false,
+    false,
+    false,
+  ]);
+});
