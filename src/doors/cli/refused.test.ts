@@ -33,7 +33,7 @@ const REFUSED: readonly [typed: string, line: string][] = [
   ],
   [
     `capacity ${K} --pressure high`,
-    'unreadable pressure: high; type it above 0, as in --pressure 900, --pressure "9 bar" or --pressure "130 psi"',
+    'no pressure to reckon with: high; type digits above 0 with their unit, up to 100 MPa, as in --pressure 900 (kPa), --pressure "9 bar" or --pressure "130 psi"',
   ],
   [
     `capacity ${K} --torque 0`,
