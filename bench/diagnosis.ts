@@ -11,17 +11,13 @@ import {
   accountsOf,
   type Belief,
   expectedBits,
-  inquire,
-  type Inquiry,
   nextTest,
   type Observation,
-  type TestOutcome,
   posterior,
   rank,
-  sightOf,
-  type Test,
-  testText,
 } from '../src/engine/suspects/index.ts';
+import { inquire, type Inquiry } from '../src/engine/cause/index.ts';
+import { type TestOutcome, sightOf, type Test, testText } from '../src/engine/sight/index.ts';
 import type { Train } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import { Dice } from '../test/dice.ts';

@@ -31,10 +31,9 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['engine/faults', 'What can be wrong with a train, as edits of it.'],
   ['engine/road', 'Engine speed at a road speed, as the ratio of a gear.'],
   ['engine/practice', 'Tests that a shop makes, and how often each thing is wrong.'],
-  [
-    'engine/suspects',
-    'Which fault a symptom means: what was seen, ranked, and the next best test.',
-  ],
+  ['engine/sight', 'A test that is made of a train, what it can show, and both in words.'],
+  ['engine/cause', 'What can be wrong, in which manners, and what each test would show of it.'],
+  ['engine/suspects', 'What was seen, the causes ranked by it, and the test that tells most next.'],
   ['engine/complaint', 'What a driver says, in their words, as what was seen; not surely.'],
   ['engine/triage', 'What comes first, what may not be done now and why, and what is done next.'],
   ['engine/plan', 'The build, step by step, and the fewest hand checks that catch its mistakes.'],

@@ -123,21 +123,21 @@ export { type ComplaintSeen, complaintSeen } from './engine/complaint/index.ts';
 export { type Growler, growlers, type Heard } from './engine/noise/index.ts';
 export { diagnose } from './engine/triage/index.ts';
 export type { Bar, Counsel, Diagnosis, Stop as StoppedTest } from './engine/triage/index.ts';
-export { accountsOf, inquire, rank, readSeen, seenText } from './engine/suspects/index.ts';
+export { inquire } from './engine/cause/index.ts';
+export type { Cause, Inquiry } from './engine/cause/index.ts';
+export type { Test } from './engine/sight/index.ts';
+export { accountsOf, rank, readSeen, seenText } from './engine/suspects/index.ts';
 export type {
   Account,
   Advice,
   Bracket,
-  Cause,
   Doubt,
   Evidence,
-  Inquiry,
   Observation,
   Proposal,
   Ranking,
   SeenReading,
   Suspect,
-  Test,
 } from './engine/suspects/index.ts';
 
 // What people measure. A length keeps the last digit that its tool told.

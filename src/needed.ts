@@ -29,25 +29,18 @@ export type {
   Tool,
 } from './engine/practice/index.ts';
 export type { RatioRange, RoadReading } from './engine/road/index.ts';
+export type { HeldBack, ProposalPart, Said, Belief } from './engine/suspects/index.ts';
 export type {
-  HeldBack,
-  ProposalPart,
-  Said,
   TestOutcome,
   Sight,
-  Belief,
-  Prediction,
-  Reason,
   EngineSpeed,
   TestGear,
   Heat,
   TestLoad,
   On,
   UnitTest,
-  DeviceGrip,
-  Manner,
-  Weakness,
-} from './engine/suspects/index.ts';
+} from './engine/sight/index.ts';
+export type { Prediction, Reason, DeviceGrip, Manner, Weakness } from './engine/cause/index.ts';
 export type {
   BandSetting,
   PartKind,

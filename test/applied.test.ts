@@ -5,7 +5,7 @@ import { faultMatrix, everyFault } from '../src/engine/faults/index.ts';
 import { flow } from '../src/engine/flow/index.ts';
 import { marginsOf } from '../src/engine/margin/index.ts';
 import { readPractice } from '../src/engine/practice/index.ts';
-import { inquire } from '../src/engine/suspects/index.ts';
+import { inquire } from '../src/engine/cause/index.ts';
 import { gearsOf, type Train } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import { gripsOf, limitsOf } from '../src/shop/capacity/index.ts';

@@ -1,7 +1,8 @@
 import fs from 'node:fs';
 import { expect, it } from 'vitest';
 import { readPractice } from '../src/engine/practice/index.ts';
-import { inquire, type Inquiry, readSeen } from '../src/engine/suspects/index.ts';
+import { inquire, type Inquiry } from '../src/engine/cause/index.ts';
+import { readSeen } from '../src/engine/suspects/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 
 // What had another name before is still read, and told once.

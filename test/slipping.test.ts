@@ -5,16 +5,9 @@ import { coast, drive } from '../src/engine/flow/index.ts';
 import { type Rational, toNumber } from '../src/engine/linear/index.ts';
 import { type Practice, readPractice } from '../src/engine/practice/index.ts';
 import { isSpan, type Quantity } from '../src/engine/reckon/index.ts';
-import {
-  accountsOf,
-  type Cause,
-  inquire,
-  type Inquiry,
-  type Observation,
-  rank,
-  readSeen,
-  type Test,
-} from '../src/engine/suspects/index.ts';
+import { accountsOf, type Observation, rank, readSeen } from '../src/engine/suspects/index.ts';
+import { type Cause, inquire, type Inquiry } from '../src/engine/cause/index.ts';
+import { type Test } from '../src/engine/sight/index.ts';
 import { type Device, isFriction, type Train } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import { gripsOf } from '../src/shop/capacity/index.ts';

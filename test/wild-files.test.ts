@@ -1,7 +1,8 @@
 import fs from 'node:fs';
 import { expect, test } from 'vitest';
 import { readPractice } from '../src/engine/practice/index.ts';
-import { inquire, readSeen } from '../src/engine/suspects/index.ts';
+import { inquire } from '../src/engine/cause/index.ts';
+import { readSeen } from '../src/engine/suspects/index.ts';
 import { seedOfRun, tries } from './dice.ts';
 import { Tally } from './tally.ts';
 import { ours } from './trains.ts';

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Fault } from '../../src/engine/faults/index.ts';
-import type { Cause, Test } from '../../src/engine/suspects/index.ts';
+import type { Cause } from '../../src/engine/cause/index.ts';
+import type { Test } from '../../src/engine/sight/index.ts';
 import type { Train } from '../../src/engine/train/index.ts';
 import { readTrain } from '../../src/engine/trainfile/index.ts';
 

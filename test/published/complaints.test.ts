@@ -2,14 +2,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { complaintSeen } from '../../src/engine/complaint/index.ts';
 import { type Practice, readPractice } from '../../src/engine/practice/index.ts';
-import {
-  inquire,
-  type Observation,
-  readSeen,
-  sightOf,
-  type Test,
-  testText,
-} from '../../src/engine/suspects/index.ts';
+import { inquire } from '../../src/engine/cause/index.ts';
+import { type Observation, readSeen } from '../../src/engine/suspects/index.ts';
+import { sightOf, type Test, testText } from '../../src/engine/sight/index.ts';
 import { diagnose, type Diagnosis } from '../../src/engine/triage/index.ts';
 import {
   type Complaint,

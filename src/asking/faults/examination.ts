@@ -1,13 +1,11 @@
 import {
   accountsOf,
-  type TestOutcome,
   type ProposalPart,
   proposalOf,
   type Ranking,
   readSeen,
-  type Test,
-  testText,
 } from '../../engine/suspects/index.ts';
+import { type TestOutcome, type Test, testText } from '../../engine/sight/index.ts';
 import {
   type Bar,
   inTradeOrder,

@@ -1,10 +1,6 @@
-import {
-  accountsOf,
-  type Cause,
-  foreseen,
-  type Observation,
-  type TestOutcome,
-} from '../../engine/suspects/index.ts';
+import { accountsOf, foreseen, type Observation } from '../../engine/suspects/index.ts';
+import { type Cause } from '../../engine/cause/index.ts';
+import { type TestOutcome } from '../../engine/sight/index.ts';
 import type { Suspicion } from './suspicion.ts';
 
 /** What a suspect would show where something was seen. */

@@ -1,6 +1,7 @@
 import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Cause, type Test, testText } from '../../engine/suspects/index.ts';
+import { type Cause } from '../../engine/cause/index.ts';
+import { type Test, testText } from '../../engine/sight/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import { entryText, newJobText } from '../../shop/records/index.ts';

@@ -1,13 +1,8 @@
 import { complaintSeen } from '../../engine/complaint/index.ts';
 import { readPractice } from '../../engine/practice/index.ts';
-import {
-  inquire,
-  type Inquiry,
-  type Observation,
-  readSeen,
-  type Test,
-  testText,
-} from '../../engine/suspects/index.ts';
+import { inquire, type Inquiry } from '../../engine/cause/index.ts';
+import { type Observation, readSeen } from '../../engine/suspects/index.ts';
+import { type Test, testText } from '../../engine/sight/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { diagnose, type Diagnosis } from '../../engine/triage/index.ts';
 import { gripsOf } from '../../shop/capacity/index.ts';

@@ -1,5 +1,6 @@
 import { readPractice } from '../../engine/practice/index.ts';
-import { inquire, type Inquiry, readSeen } from '../../engine/suspects/index.ts';
+import { inquire, type Inquiry } from '../../engine/cause/index.ts';
+import { readSeen } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import {

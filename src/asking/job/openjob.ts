@@ -1,4 +1,5 @@
-import type { Inquiry, SeenReading } from '../../engine/suspects/index.ts';
+import type { Inquiry } from '../../engine/cause/index.ts';
+import type { SeenReading } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import {

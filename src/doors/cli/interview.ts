@@ -6,17 +6,9 @@ import {
   witnessedBy,
 } from '../../asking/faults/index.ts';
 import { roadReadingFrom } from '../../engine/road/index.ts';
-import {
-  type Inquiry,
-  type Observation,
-  seenText,
-  type Sight,
-  sightMeant,
-  sightOf,
-  speedSight,
-  type Test,
-  testText,
-} from '../../engine/suspects/index.ts';
+import { type Inquiry } from '../../engine/cause/index.ts';
+import { type Observation, seenText, speedSight } from '../../engine/suspects/index.ts';
+import { type Sight, sightMeant, sightOf, type Test, testText } from '../../engine/sight/index.ts';
 import {
   causeText,
   observationText,

@@ -1,7 +1,8 @@
 import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type Practice, readPractice } from '../practice/index.ts';
-import { inquire, seenText } from '../suspects/index.ts';
+import { inquire } from '../cause/index.ts';
+import { seenText } from '../suspects/index.ts';
 import type { Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import { type Claim, complaintOf, complaintSeen } from './index.ts';

@@ -1,4 +1,5 @@
-import type { Inquiry, Test } from '../suspects/index.ts';
+import type { Inquiry } from '../cause/index.ts';
+import type { Test } from '../sight/index.ts';
 import type { Place } from './words.ts';
 
 /** What a driver's gears and places of the lever are in a train's file. */

@@ -1,6 +1,8 @@
 import { toNumber } from '../linear/index.ts';
 import type { OutcomeWord } from '../practice/index.ts';
-import type { Inquiry, Observation, Sight, Test } from '../suspects/index.ts';
+import type { Inquiry } from '../cause/index.ts';
+import type { Observation } from '../suspects/index.ts';
+import type { Sight, Test } from '../sight/index.ts';
 import { type Claim, complaintOf } from './claim.ts';
 import { Places } from './places.ts';
 import { INTO, type Place } from './words.ts';

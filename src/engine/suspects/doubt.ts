@@ -1,5 +1,4 @@
-import type { Cause } from './cause.ts';
-import type { Inquiry } from './inquiry.ts';
+import type { Cause, Inquiry } from '../cause/index.ts';
 import type { Account, Observation } from './observation.ts';
 
 /** Without these observations the causes explain all the others. */

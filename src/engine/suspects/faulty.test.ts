@@ -4,7 +4,8 @@ import { type Practice, readPractice } from '../practice/index.ts';
 import type { Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import type { Problem } from '../yaml/index.ts';
-import { inquire, readSeen } from './index.ts';
+import { inquire } from '../cause/index.ts';
+import { readSeen } from './seenfile.ts';
 
 // Every file of faulty/ has its problems drawn under the offending text in a file beside it.
 // UPDATE=1 accepts what is drawn now: read the difference before it is committed.

@@ -1,7 +1,6 @@
-import type { Inquiry } from './inquiry.ts';
+import type { Inquiry, Prediction } from '../cause/index.ts';
 import type { Account } from './observation.ts';
 import { type Belief, likelihood } from './posterior.ts';
-import type { Prediction } from './prediction.ts';
 
 /**
  * By cause: the chance of each outcome of a test, its manners and reasons weighed by what was seen.

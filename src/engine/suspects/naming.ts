@@ -1,7 +1,7 @@
 import { appliedIn, gearsOf, type Gear } from '../train/index.ts';
 import { ourWord } from '../words/index.ts';
-import type { Inquiry } from './inquiry.ts';
-import { baseText, gearText, rangesOf, shiftText, type Test } from './test.ts';
+import type { Inquiry } from '../cause/index.ts';
+import { baseText, gearText, rangesOf, shiftText, type Test } from '../sight/index.ts';
 
 /** Tests that are never proposed, and may be seen: line pressure gear by gear, and shifts down. */
 export function moreTests({ train, tests }: Inquiry): Test[] {

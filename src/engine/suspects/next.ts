@@ -1,12 +1,9 @@
-import type { Practised, Stage, TestWord } from '../practice/index.ts';
-import { STAGES } from '../practice/index.ts';
-import type { Cause } from './cause.ts';
+import { type Practised, type Stage, type TestWord, STAGES } from '../practice/index.ts';
+import type { Cause, Inquiry } from '../cause/index.ts';
 import { foreseen } from './foreseen.ts';
-import type { Inquiry } from './inquiry.ts';
 import { type Account, openStage, wrongness } from './observation.ts';
-import type { TestOutcome } from './outcome.ts';
+import { type TestOutcome, baseText, type Test, testText } from '../sight/index.ts';
 import type { Belief } from './posterior.ts';
-import { baseText, type Test, testText } from './test.ts';
 
 /** What to test next. */
 export interface Advice {

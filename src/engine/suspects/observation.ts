@@ -1,8 +1,6 @@
 import { type Practice, type Stage, STAGES, type Sureness } from '../practice/index.ts';
-import type { Inquiry } from './inquiry.ts';
-import { meantBy, type Sight } from './outcome.ts';
-import type { Prediction } from './prediction.ts';
-import { type Test, testText } from './test.ts';
+import type { Inquiry, Prediction } from '../cause/index.ts';
+import { meantBy, type Sight, type Test, testText } from '../sight/index.ts';
 
 /** What somebody saw of a test. A test that was made twice is two observations. */
 export interface Observation {

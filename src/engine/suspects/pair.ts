@@ -1,6 +1,5 @@
-import type { Cause } from './cause.ts';
+import type { Cause, Inquiry } from '../cause/index.ts';
 import { mistakenBy } from './doubt.ts';
-import type { Inquiry } from './inquiry.ts';
 import { type Account, accountsOf, type Observation } from './observation.ts';
 
 /**

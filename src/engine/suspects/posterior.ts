@@ -1,4 +1,4 @@
-import type { Inquiry } from './inquiry.ts';
+import type { Inquiry } from '../cause/index.ts';
 import type { Account } from './observation.ts';
 
 /** What is believed after what was seen. */

@@ -5,17 +5,11 @@ import { type Practice, readPractice } from '../practice/index.ts';
 import type { Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import { mistakenBy } from './doubt.ts';
-import {
-  accountsOf,
-  type Bracket,
-  type Cause,
-  inquire,
-  type Inquiry,
-  posterior,
-  rank,
-  readSeen,
-  sideOf,
-} from './index.ts';
+import { accountsOf } from './observation.ts';
+import { type Bracket, rank, sideOf } from './ranking.ts';
+import { type Cause, inquire, type Inquiry } from '../cause/index.ts';
+import { posterior } from './posterior.ts';
+import { readSeen } from './seenfile.ts';
 
 const here = (file: string) =>
   fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');

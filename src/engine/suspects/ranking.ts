@@ -1,10 +1,9 @@
 import { groupsOf } from './bracket.ts';
-import type { Cause } from './cause.ts';
+import type { Cause, Inquiry } from '../cause/index.ts';
 import { mistakenBy } from './doubt.ts';
 import { foreseen } from './foreseen.ts';
-import type { Inquiry } from './inquiry.ts';
 import { type Account, chanceSaid, type Observation, openStage, wrongness } from './observation.ts';
-import type { TestOutcome } from './outcome.ts';
+import type { TestOutcome } from '../sight/index.ts';
 import { type Belief, posterior } from './posterior.ts';
 
 /** Suspects, the likeliest first. */

@@ -11,14 +11,23 @@ import {
 } from '../yaml/index.ts';
 import { type RoadReading, roadReadingFrom, roadReadingText } from '../road/index.ts';
 import { newWord } from '../words/index.ts';
-import { splitConditions, under } from './condition.ts';
-import type { Inquiry } from './inquiry.ts';
+import {
+  splitConditions,
+  under,
+  type Sight,
+  hasRatio,
+  SAID,
+  sayingOf,
+  sightMeant,
+  split,
+  wordsOf,
+  type Test,
+  testText,
+} from '../sight/index.ts';
+import type { Inquiry } from '../cause/index.ts';
 import { moreTests, namesOf, plain } from './naming.ts';
 import type { Observation } from './observation.ts';
-import type { Sight } from './outcome.ts';
-import { hasRatio, SAID, sayingOf, sightMeant, split, wordsOf } from './saying.ts';
 import { speedSight } from './speed.ts';
-import { type Test, testText } from './test.ts';
 
 /** What a file of what was seen says; what it has mistakes in is left out. */
 export interface SeenReading {

@@ -3,7 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { type Practice, readPractice } from '../practice/index.ts';
 import type { Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
-import { accountsOf, inquire, type Inquiry, readSeen, seenText } from './index.ts';
+import { accountsOf } from './observation.ts';
+import { inquire, type Inquiry } from '../cause/index.ts';
+import { readSeen, seenText } from './seenfile.ts';
 
 const here = (file: string) =>
   fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');

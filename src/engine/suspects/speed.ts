@@ -1,9 +1,8 @@
 import { toNumber } from '../linear/index.ts';
 import { ratioByCar, ratioByGear, type RoadReading } from '../road/index.ts';
-import type { Inquiry } from './inquiry.ts';
+import type { Inquiry } from '../cause/index.ts';
 import type { Observation } from './observation.ts';
-import type { Sight } from './outcome.ts';
-import { baseText, type Test } from './test.ts';
+import { type Sight, baseText, type Test } from '../sight/index.ts';
 
 /**
  * What an engine speed at a road speed says of a gear: its ratio between two bounds, by the

@@ -5,23 +5,15 @@ import { faultText } from '../faults/index.ts';
 import { type Practice, readPractice } from '../practice/index.ts';
 import type { Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
-import {
-  accountsOf,
-  type Cause,
-  doubtsOf,
-  expectedBits,
-  inquire,
-  type Inquiry,
-  nextTest,
-  type Observation,
-  pairsOf,
-  posterior,
-  rank,
-  readSeen,
-  seenText,
-  type Test,
-  testText,
-} from './index.ts';
+import { accountsOf, type Observation } from './observation.ts';
+import { type Cause, inquire, type Inquiry } from '../cause/index.ts';
+import { doubtsOf } from './doubt.ts';
+import { expectedBits, nextTest } from './next.ts';
+import { pairsOf } from './pair.ts';
+import { posterior } from './posterior.ts';
+import { rank } from './ranking.ts';
+import { readSeen, seenText } from './seenfile.ts';
+import { type Test, testText } from '../sight/index.ts';
 import { Tally } from '../../../test/tally.ts';
 
 const here = (file: string) =>

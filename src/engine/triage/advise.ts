@@ -1,11 +1,6 @@
-import {
-  type Account,
-  type Advice,
-  type Inquiry,
-  proposalOf,
-  type Ranking,
-  type Test,
-} from '../suspects/index.ts';
+import { type Account, type Advice, proposalOf, type Ranking } from '../suspects/index.ts';
+import { type Inquiry } from '../cause/index.ts';
+import { type Test } from '../sight/index.ts';
 import type { Stop } from './bar.ts';
 import { chosen } from './choice.ts';
 import { type Place, PLACES, placeOf } from './place.ts';

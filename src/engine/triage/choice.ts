@@ -4,12 +4,12 @@ import {
   awaits,
   type Belief,
   foreseen,
-  type Inquiry,
   nextTest,
   type Proposal,
   proposalOf,
-  type Test,
 } from '../suspects/index.ts';
+import { type Inquiry } from '../cause/index.ts';
+import { type Test } from '../sight/index.ts';
 
 /** So many tests are proposed. */
 const MOST = 3;

@@ -2,17 +2,15 @@ import { type Growler, growlers as growlersIn, type Heard } from '../noise/index
 import {
   type Account,
   accountsOf,
-  type Cause,
   type Doubt,
   doubtsOf,
-  type Inquiry,
   type Observation,
   pairsOf,
   rank,
   type Ranking,
-  type Test,
-  testText,
 } from '../suspects/index.ts';
+import { type Cause, type Inquiry } from '../cause/index.ts';
+import { type Test, testText } from '../sight/index.ts';
 import { triageOf } from './triage.ts';
 import { advise, type Counsel } from './advise.ts';
 

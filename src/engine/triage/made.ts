@@ -1,6 +1,8 @@
 import { vehicleOf } from '../flow/index.ts';
 import { signOf } from '../linear/index.ts';
-import { type Account, baseText, type Inquiry, type Test } from '../suspects/index.ts';
+import { type Account } from '../suspects/index.ts';
+import { baseText, type Test } from '../sight/index.ts';
+import { type Inquiry } from '../cause/index.ts';
 
 /** Which tests have been made, or would show only what is known from another. */
 export class Made {

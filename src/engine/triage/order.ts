@@ -1,5 +1,5 @@
 import type { TestWord } from '../practice/index.ts';
-import type { Test } from '../suspects/index.ts';
+import type { Test } from '../sight/index.ts';
 
 // Fluid and record, codes, lever, pressure, engagement standing still; then the road; then what
 // opens something; a stall is hard on everything, and comes last. Common practice, no source.

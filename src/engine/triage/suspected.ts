@@ -1,4 +1,5 @@
-import type { Belief, Cause, Inquiry } from '../suspects/index.ts';
+import type { Belief } from '../suspects/index.ts';
+import type { Cause, Inquiry } from '../cause/index.ts';
 
 /** How much of what is believed is of a device, of a kind of cause. */
 export class Suspected {

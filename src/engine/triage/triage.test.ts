@@ -2,16 +2,9 @@ import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { Dice, seedOfRun } from '../../../test/dice.ts';
 import { type Practice, readPractice } from '../practice/index.ts';
-import {
-  accountsOf,
-  baseText,
-  inquire,
-  type Observation,
-  rank,
-  readSeen,
-  sightOf,
-  testText,
-} from '../suspects/index.ts';
+import { accountsOf, type Observation, rank, readSeen } from '../suspects/index.ts';
+import { baseText, sightOf, testText } from '../sight/index.ts';
+import { inquire } from '../cause/index.ts';
 import type { Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import { diagnose, placeOf, type Stopped, triageOf } from './index.ts';

@@ -1,11 +1,7 @@
 import type { TestWord } from '../practice/index.ts';
-import {
-  type Account,
-  expectedBits,
-  type Belief,
-  type Inquiry,
-  type Test,
-} from '../suspects/index.ts';
+import { type Account, expectedBits, type Belief } from '../suspects/index.ts';
+import { type Inquiry } from '../cause/index.ts';
+import { type Test } from '../sight/index.ts';
 import type { Bar, Stopped } from './bar.ts';
 import { Suspected } from './suspected.ts';
 import { goesForward, Made } from './made.ts';

@@ -1,5 +1,6 @@
 import type { Question } from '../../asking/faults/index.ts';
-import { type TestOutcome, saidText, sightOf } from '../../engine/suspects/index.ts';
+import { type TestOutcome, sightOf } from '../../engine/sight/index.ts';
+import { saidText } from '../../engine/suspects/index.ts';
 import { causeText, outcomeText, type Voice, voiceOf } from '../../telling/narrative/index.ts';
 import { language } from '../words/index.ts';
 import { words } from './words.ts';

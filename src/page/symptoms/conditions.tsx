@@ -1,5 +1,5 @@
 import type { Signal } from '@preact/signals';
-import type { Test } from '../../engine/suspects/index.ts';
+import type { Test } from '../../engine/sight/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { words } from './words.ts';
 

@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { testText } from '../../engine/suspects/index.ts';
+import { testText } from '../../engine/sight/index.ts';
 import { observationText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { language } from '../words/index.ts';

@@ -1,5 +1,6 @@
 import { type Asked } from '../../asking/faults/index.ts';
-import { baseText, type Observation } from '../../engine/suspects/index.ts';
+import { baseText } from '../../engine/sight/index.ts';
+import { type Observation } from '../../engine/suspects/index.ts';
 import { keyOf, sightText, testName, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { language } from '../words/index.ts';

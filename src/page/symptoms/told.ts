@@ -1,5 +1,6 @@
 import type { FoldedEntry, FoldedJob } from '../../shop/records/index.ts';
-import { type Observation, testText } from '../../engine/suspects/index.ts';
+import { type Observation } from '../../engine/suspects/index.ts';
+import { testText } from '../../engine/sight/index.ts';
 
 /** An entry of what was seen, in the words of a file. */
 export interface SeenEntry {

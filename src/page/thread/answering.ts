@@ -14,7 +14,7 @@ import {
 import { asIfTold } from '../../asking/job/index.ts';
 import { NoAnswer, trainIn } from '../../asking/request/index.ts';
 import { type Fault, faultMatrix, type RoadSign, roadSign } from '../../engine/faults/index.ts';
-import type { Cause } from '../../engine/suspects/index.ts';
+import type { Cause } from '../../engine/cause/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { type FoldedJob, seenProblems, type Told } from '../../shop/records/index.ts';
 

@@ -7,7 +7,7 @@ import {
   ZERO,
 } from '../../engine/linear/index.ts';
 import { type Limit, type Strength, strengthNm } from '../../engine/margin/index.ts';
-import type { DeviceGrip } from '../../engine/suspects/index.ts';
+import type { DeviceGrip } from '../../engine/cause/index.ts';
 import type { Capacity, Train } from '../../engine/train/index.ts';
 import { bandRise, type Drag } from './band.ts';
 import { plateRise, type Ring } from './plate.ts';

@@ -1,5 +1,5 @@
-import type { Inquiry, SeenReading } from '../../engine/suspects/index.ts';
-import { readSeen } from '../../engine/suspects/index.ts';
+import type { Inquiry } from '../../engine/cause/index.ts';
+import { type SeenReading, readSeen } from '../../engine/suspects/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import type { Told } from './job.ts';
 import { type FoldedJob, standing } from './fold.ts';

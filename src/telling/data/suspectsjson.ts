@@ -1,13 +1,8 @@
 import type { Suspicion } from '../../asking/faults/index.ts';
 import { faultText } from '../../engine/faults/index.ts';
-import {
-  type Cause,
-  type Observation,
-  type TestOutcome,
-  type Proposal,
-  type Sight,
-  testText,
-} from '../../engine/suspects/index.ts';
+import { type Cause } from '../../engine/cause/index.ts';
+import { type Observation, type Proposal } from '../../engine/suspects/index.ts';
+import { type TestOutcome, type Sight, testText } from '../../engine/sight/index.ts';
 import type { Stop } from '../../engine/triage/index.ts';
 import { type Json, numberJson } from './json.ts';
 

@@ -1,16 +1,9 @@
 import type { OutcomeWord } from '../../engine/practice/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { roadReadingText } from '../../engine/road/index.ts';
-import {
-  type Cause,
-  type Evidence,
-  type Observation,
-  type TestOutcome,
-  type Sight,
-  type Suspect,
-  type Test,
-  shiftText,
-} from '../../engine/suspects/index.ts';
+import { type Cause } from '../../engine/cause/index.ts';
+import { type Evidence, type Observation, type Suspect } from '../../engine/suspects/index.ts';
+import { type TestOutcome, type Sight, type Test, shiftText } from '../../engine/sight/index.ts';
 import { faultName } from './signs.ts';
 import { keyOf, visible, type Voice } from './voice.ts';
 

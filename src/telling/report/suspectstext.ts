@@ -6,8 +6,8 @@ import {
   type Proposal,
   type Ranking,
   sideOf,
-  testText,
 } from '../../engine/suspects/index.ts';
+import { testText } from '../../engine/sight/index.ts';
 import type { Counsel, Stop } from '../../engine/triage/index.ts';
 import {
   causeText,

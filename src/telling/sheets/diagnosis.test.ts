@@ -1,7 +1,8 @@
 import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type Practice, readPractice } from '../../engine/practice/index.ts';
-import { inquire, testText } from '../../engine/suspects/index.ts';
+import { inquire } from '../../engine/cause/index.ts';
+import { testText } from '../../engine/sight/index.ts';
 import { inTradeOrder } from '../../engine/triage/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';

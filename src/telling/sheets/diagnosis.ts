@@ -1,5 +1,6 @@
 import type { Suspicion } from '../../asking/faults/index.ts';
-import { type Bracket, sideOf, type Test, testText } from '../../engine/suspects/index.ts';
+import { type Bracket, sideOf } from '../../engine/suspects/index.ts';
+import { type Test, testText } from '../../engine/sight/index.ts';
 import { inTradeOrder } from '../../engine/triage/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import {

@@ -11,7 +11,7 @@ import { isFriction } from '../train/index.ts';
 import type { Fault } from '../faults/index.ts';
 import type { Cause } from './cause.ts';
 import { type Road, SOUND } from './road.ts';
-import type { Test } from './test.ts';
+import type { Test } from '../sight/index.ts';
 
 /** A cause, and why it is so as far as the practice tells. */
 export interface Reason {

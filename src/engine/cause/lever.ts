@@ -1,7 +1,7 @@
 import { appliedIn, gearsOf } from '../train/index.ts';
 import type { Cause } from './cause.ts';
 import { type Road, SOUND } from './road.ts';
-import { gearText, rangesOf } from './test.ts';
+import { gearText, rangesOf } from '../sight/index.ts';
 import type { Bare } from './manner.ts';
 
 /** The lever out by a notch: one of its positions is another's, next to it. */

@@ -4,7 +4,7 @@ import { type Cause, causesOf } from './cause.ts';
 import { type Prediction, Predictor } from './prediction.ts';
 import { Road, SOUND } from './road.ts';
 import { type Reason, reasonsOf } from './tables.ts';
-import { type Test, testsOf } from './test.ts';
+import { type Test, testsOf } from '../sight/index.ts';
 import type { DeviceGrip, Manner } from './manner.ts';
 import { mannersOf } from './manners.ts';
 

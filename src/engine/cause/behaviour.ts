@@ -1,5 +1,5 @@
 import type { Fault } from '../faults/index.ts';
-import type { TestOutcome } from './outcome.ts';
+import type { TestOutcome } from '../sight/index.ts';
 import { type Road, type Run, sameRun, type Side, SOUND, type Torque } from './road.ts';
 import { faultsIn, type Manner, type Weakness } from './manner.ts';
 import { over } from './weakness.ts';

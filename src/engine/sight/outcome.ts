@@ -1,5 +1,4 @@
-import { toNumber } from '../linear/index.ts';
-import type { Rational } from '../linear/index.ts';
+import { toNumber, type Rational } from '../linear/index.ts';
 import type { OutcomeWord } from '../practice/index.ts';
 import { isWithin, type RatioRange, type RoadReading } from '../road/index.ts';
 

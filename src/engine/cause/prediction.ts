@@ -1,14 +1,12 @@
-import type { HandCheck } from '../hand/index.ts';
-import { turns } from '../hand/index.ts';
+import { type HandCheck, turns } from '../hand/index.ts';
 import { toText } from '../linear/index.ts';
 import { OUTCOMES, type OutcomeWord, type Practice } from '../practice/index.ts';
 import type { Train } from '../train/index.ts';
 import { Behaviour, plainly, type Shown } from './behaviour.ts';
 import type { Cause } from './cause.ts';
-import type { TestOutcome } from './outcome.ts';
+import { type TestOutcome, gearText, type Test, testText } from '../sight/index.ts';
 import { type Road, sameRun, SOUND } from './road.ts';
 import { type Reason, Tables } from './tables.ts';
-import { gearText, type Test, testText } from './test.ts';
 import { faultsIn, type Manner } from './manner.ts';
 
 /** What a test would show if each cause were the one. */
