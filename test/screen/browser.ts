@@ -8,7 +8,7 @@ import { afterAll, afterEach, beforeAll, expect } from 'vitest';
 import { ROOT } from '../sources.ts';
 
 /** Debian's chromium, or the one that CHROMIUM names. */
-const CHROMIUM = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
+export const CHROMIUM = process.env['CHROMIUM'] ?? '/usr/bin/chromium';
 
 export interface Opened {
   readonly page: Page;
@@ -17,10 +17,9 @@ export interface Opened {
   readonly complaints: readonly string[];
 }
 
-/** Gives a test file a browser and a static server; `open` gives a page with nothing kept. */
-export function withBrowser(): (hash?: string, options?: BrowserContextOptions) => Promise<Opened> {
+/** Serves the page to a test file; gives its address, once the tests run. */
+export function withServer(): () => string {
   const folder = path.join(ROOT, 'dist/web');
-  let browser: Browser;
   const server = createServer((request, response) => files(request, response));
   const files = sirv(folder, { dev: true });
   let address = '';
@@ -29,6 +28,16 @@ export function withBrowser(): (hash?: string, options?: BrowserContextOptions) 
     expect(existsSync(CHROMIUM), 'apt-get install chromium, or set CHROMIUM').toBe(true);
     await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
     address = `http://127.0.0.1:${(server.address() as AddressInfo).port}/`;
+  });
+  afterAll(() => void server.close());
+  return () => address;
+}
+
+/** Gives a test file a browser and a static server; `open` gives a page with nothing kept. */
+export function withBrowser(): (hash?: string, options?: BrowserContextOptions) => Promise<Opened> {
+  const served = withServer();
+  let browser: Browser;
+  beforeAll(async () => {
     browser = await chromium.launch({
       executablePath: CHROMIUM,
       args: ['--no-sandbox', '--disable-dev-shm-usage'],
@@ -40,9 +49,9 @@ export function withBrowser(): (hash?: string, options?: BrowserContextOptions) 
   });
   afterAll(async () => {
     await browser?.close();
-    server.close();
   });
   return async (hash = '', options = {}) => {
+    const address = served();
     const context = await browser.newContext({
       viewport: { width: 1400, height: 900 },
       serviceWorkers: 'block',

@@ -1,5 +1,5 @@
 export { foldedOf, type Held, linesOf } from './held.ts';
-export { JobBar } from './jobbar.tsx';
+export { Begin, JobBar } from './jobbar.tsx';
 export { JobDesk, jobsOf } from './jobdesk.ts';
 export type { FileWord } from './jobfiles.ts';
 export { idleKnown, keeping, knowIdle, nearlyFull } from './keeping.ts';

@@ -27,11 +27,12 @@ export function JobBar({ study }: { readonly study: Study }) {
         jobs.known.value && (
           <>
             <p>{say.none}</p>
-            <Begin study={study} jobs={jobs} />
+            <Begin study={study} />
           </>
         )
       )}
       {open && <Initials jobs={jobs} />}
+      {open && isOther(jobs, study) && <p>{say.otherTrain(visible(open.train?.file ?? ''))}</p>}
       <p class="job-unkept" role="alert">
         {unkept && unkeptText(unkept, study.file.name.value)}
       </p>
@@ -39,20 +40,43 @@ export function JobBar({ study }: { readonly study: Study }) {
   );
 }
 
+interface BeginProps {
+  readonly study: Study;
+  /** Whether the driver's words are asked for, too. */
+  readonly complaint?: boolean;
+  readonly onBegun?: () => void;
+}
+
 /** Opens a job for the train on the page, by one press where the initials are known. */
-function Begin({ study, jobs }: { readonly study: Study; readonly jobs: JobDesk }) {
+export function Begin({ study, complaint, onBegun }: BeginProps) {
   const say = words();
+  const jobs = jobsOf(study);
   const { file } = study;
   const [unit, name] = useState(file.train.value?.name ?? '');
-  const train = { called: file.name.value, text: file.text.value };
+  const [told, tell] = useState('');
+  const train = file.train.value && { called: file.name.value, text: file.text.value };
+  const begin = async () => {
+    await jobs.begin({ unit: unit.trim(), complaint: told.trim(), train });
+    if (jobs.unkept.value?.unkept !== 'no initials') onBegun?.();
+  };
   return (
     <div class="row">
       <label class="job-field">
         {say.unit}
         <input value={unit} maxLength={80} onInput={(event) => name(event.currentTarget.value)} />
       </label>
+      {complaint && (
+        <label class="job-field">
+          {say.complaint}
+          <input
+            value={told}
+            maxLength={400}
+            onInput={(event) => tell(event.currentTarget.value)}
+          />
+        </label>
+      )}
       <Initials jobs={jobs} />
-      <LargeButton main onPress={() => void jobs.begin({ unit: unit.trim(), train })}>
+      <LargeButton main onPress={() => void begin()}>
         {say.begin}
       </LargeButton>
     </div>
@@ -72,4 +96,10 @@ function Initials({ jobs }: { readonly jobs: JobDesk }) {
       />
     </label>
   );
+}
+
+// What is found on the page would stand in the job of another unit.
+function isOther(jobs: JobDesk, { file }: Study): boolean {
+  const its = jobs.open.value?.train?.file.replace(/^.*[/\\]/u, '');
+  return its !== undefined && its !== file.name.value;
 }

@@ -72,7 +72,11 @@ export class JobDesk {
   constructor(study: Study) {
     this.study = study;
     effect(() => remember('initials', this.initials.value, ['browser']));
-    this.begun = this.shelf.load().then(() => void (this.known.value = true));
+    this.begun = this.shelf.load().then(() => {
+      // A browser that was killed may have forgotten which it was.
+      if (!this.held.value) this.take(lastWritten(this.shelf.jobs.value)?.job.id ?? '');
+      this.known.value = true;
+    });
   }
 
   /** Opens a new job; its name on disk is made of the unit's. */
@@ -181,6 +185,14 @@ export function jobsOf(study: Study): JobDesk {
 }
 
 const desks = new WeakMap<Study, JobDesk>();
+
+function lastWritten(all: readonly Held[]): Held | undefined {
+  const moment = (held: Held) => {
+    const { at, entries } = foldedOf(held);
+    return new Date(entries.at(-1)?.at ?? at).getTime() || 0;
+  };
+  return all.toSorted((a, b) => moment(b) - moment(a))[0];
+}
 
 // "unit-7-green-tag.job.yaml".
 function nameFor(unit: string): string {

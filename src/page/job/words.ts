@@ -7,7 +7,9 @@ export const words = spoken({
     none: 'No job is open: what you find here is not kept.',
     begin: 'Begin a job',
     unit: 'The unit, and how it is marked',
+    complaint: 'What the driver says, if anything',
     initials: 'Your initials',
+    otherTrain: (file: string) => `This job is of ${file}; another train is on the page.`,
     unkept: {
       'no job': 'Not written down: no job is open. Begin one, and do it again.',
       'no initials': 'Not written down: type your initials first, 1 to 8 letters.',
@@ -26,7 +28,9 @@ export const words = spoken({
     none: 'No hay ningún trabajo abierto: lo que encuentre aquí no se conserva.',
     begin: 'Empezar un trabajo',
     unit: 'La unidad, y cómo está marcada',
+    complaint: 'Lo que dice el conductor, si dice algo',
     initials: 'Sus iniciales',
+    otherTrain: (file: string) => `Este trabajo es de ${file}; en la página hay otro tren.`,
     unkept: {
       'no job': 'No se anotó: no hay ningún trabajo abierto. Empiece uno y repítalo.',
       'no initials': 'No se anotó: escriba antes sus iniciales, de 1 a 8 letras.',

@@ -1,18 +1,26 @@
 import { useState } from 'preact/hooks';
 import { visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
-import type { JobDesk } from '../job/index.ts';
+import { Begin, jobsOf } from '../job/index.ts';
+import type { Study } from '../study/index.ts';
 import { words } from './words.ts';
 
 /** Where jobs come from and go to: disk, a colleague's copy; and discarding one, by its name. */
-export function Files({ jobs }: { readonly jobs: JobDesk }) {
+export function Files({ study }: { readonly study: Study }) {
   const say = words();
+  const jobs = jobsOf(study);
   const { files } = jobs;
   const held = jobs.held.value;
   const [discards, discard] = useState('');
+  const [begins, begin] = useState(false);
   return (
     <div class="jobs-files">
       <div class="row">
+        {held && (
+          <LargeButton pressed={begins} onPress={() => begin(!begins)}>
+            {say.another}
+          </LargeButton>
+        )}
         <LargeButton onPress={() => void files.open()}>{say.openFile}</LargeButton>
         {held && (
           <>
@@ -25,6 +33,7 @@ export function Files({ jobs }: { readonly jobs: JobDesk }) {
           </>
         )}
       </div>
+      {held && begins && <Begin study={study} complaint onBegun={() => begin(false)} />}
       {held && discards === held.job.id && (
         <div class="jobs-discard" role="group" aria-label={say.discardAsk}>
           <p>{say.discardTold}</p>

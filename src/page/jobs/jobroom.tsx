@@ -29,7 +29,7 @@ export function JobRoom({ study }: { readonly study: Study }) {
           <Sign jobs={jobs} job={open} />
         </section>
       )}
-      <Files jobs={jobs} />
+      <Files study={study} />
       <JobList jobs={jobs} />
     </div>
   );

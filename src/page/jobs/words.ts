@@ -26,6 +26,7 @@ export const words = spoken({
     stripped: 'It is kept smaller, and without the place and the time that a camera puts in.',
     elsewhere: (name: string) =>
       `${name} is not in this browser: open the job with its photographs.`,
+    another: 'Begin another job…',
     openFile: 'Open a job from disk…',
     unite: 'Take in a colleague’s copy…',
     save: 'Save the job to disk',
@@ -95,6 +96,7 @@ export const words = spoken({
     stripped: 'Se conserva más pequeña, y sin el lugar ni la hora que pone la cámara.',
     elsewhere: (name: string) =>
       `${name} no está en este navegador: abra el trabajo con sus fotografías.`,
+    another: 'Empezar otro trabajo…',
     openFile: 'Abrir un trabajo del disco…',
     unite: 'Incorporar la copia de un colega…',
     save: 'Guardar el trabajo en disco',

@@ -1,0 +1,172 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { afterAll, describe, expect, it } from 'vitest';
+import { Dice, seedOfRun } from '../dice.ts';
+import { CHROMIUM, withServer } from './browser.ts';
+import { begin, button, said } from './jobs.ts';
+
+// How often the browser is killed: at a few fixed moments, or at as many of chance as KILLS says.
+const given = process.env['KILLS'];
+const dice = new Dice(seedOfRun());
+const MOMENTS =
+  given === undefined
+    ? [40, 333, 1200]
+    : Array.from({ length: Number(given) }, () => dice.whole(0, 1500));
+
+const address = withServer();
+const profile = mkdtempSync(path.join(tmpdir(), 'holdturn-killed-'));
+let alive: ChildProcess | undefined;
+afterAll(() => {
+  if (alive) kill(alive);
+  rmSync(profile, { recursive: true, force: true, maxRetries: 5 });
+});
+
+// The whole family of processes at once, as when the power goes.
+function kill({ pid }: ChildProcess): void {
+  if (pid === undefined) return;
+  try {
+    process.kill(-pid, 'SIGKILL');
+  } catch {
+    // It is gone.
+  }
+}
+
+/** A browser of its own, always with the same profile. */
+async function started(): Promise<{ browser: Browser; page: Page; child: ChildProcess }> {
+  const options = ['--headless', '--no-sandbox', '--disable-dev-shm-usage', '--no-first-run'];
+  const child = spawn(
+    CHROMIUM,
+    [...options, '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'],
+    { detached: true, stdio: ['ignore', 'ignore', 'pipe'] },
+  );
+  alive = child;
+  const socket = await new Promise<string>((resolve, reject) => {
+    let told = '';
+    child.stderr?.setEncoding('utf8').on('data', (more: string) => {
+      told += more;
+      const found = /listening on (ws:\S+)/u.exec(told)?.[1];
+      if (found !== undefined) resolve(found);
+    });
+    child.once('exit', () => reject(new Error(told)));
+  });
+  const browser = await chromium.connectOverCDP(socket);
+  const context = browser.contexts()[0] ?? (await browser.newContext());
+  const page = await context.newPage();
+  await page.goto(address());
+  await page.waitForSelector('.why li');
+  return { browser, page, child };
+}
+
+/**
+ * Writes notes and photographs as fast as the page says that they are kept, and says of each, when
+ * the page does, which it was.
+ */
+async function write(page: Page, round: number): Promise<void> {
+  await page.evaluate(async (its) => {
+    const turn = () => new Promise((resolve) => setTimeout(resolve));
+    const canvas = Object.assign(document.createElement('canvas'), { width: 900, height: 700 });
+    const pen = canvas.getContext('2d') as CanvasRenderingContext2D;
+    const until = async (seen: () => boolean) => {
+      // oxlint-disable-next-line no-await-in-loop
+      while (!seen()) await turn();
+    };
+    const all = () => [...document.querySelectorAll('.jobs-said')].map((p) => p.textContent ?? '');
+    for (let n = 0; ; n++) {
+      const text = `${its}-${n}`;
+      if (n % 4 === 3) {
+        pen.fillStyle = `hsl(${n * 37} 80% 50%)`;
+        for (let k = 0; k < 300; k++) pen.fillRect((k * n * 91) % 900, (k * 57) % 700, 40, 40);
+        const part = document.querySelector<HTMLInputElement>('.jobs-pictures .job-field input');
+        if (part) part.value = text;
+        part?.dispatchEvent(new InputEvent('input', { bubbles: true }));
+        // oxlint-disable-next-line no-await-in-loop
+        await turn();
+        // oxlint-disable-next-line no-await-in-loop
+        const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve));
+        const files = new DataTransfer();
+        files.items.add(new File([blob ?? ''], 'a.png', { type: 'image/png' }));
+        const input = document.querySelectorAll<HTMLInputElement>('.jobs-take input')[1];
+        if (input) input.files = files.files;
+        input?.dispatchEvent(new Event('change', { bubbles: true }));
+        // oxlint-disable-next-line no-await-in-loop
+        await until(() => all().some((told) => told.endsWith(`of ${text}`)));
+      } else {
+        const note = document.querySelector<HTMLTextAreaElement>('.jobs-note textarea');
+        if (note) note.value = text;
+        note?.dispatchEvent(new InputEvent('input', { bubbles: true }));
+        // oxlint-disable-next-line no-await-in-loop
+        await turn();
+        document.querySelector<HTMLButtonElement>('.jobs-note button')?.click();
+        // oxlint-disable-next-line no-await-in-loop
+        await until(() => all().includes(text));
+      }
+      if (document.querySelector('.job-unkept')?.textContent !== '') throw new Error('not kept');
+      // oxlint-disable-next-line no-console
+      console.log(`kept ${text}`);
+    }
+  }, round);
+}
+
+describe('a browser that is killed while a job is written', () => {
+  it(
+    `has all that it said was kept (SEED=${seedOfRun()}, ${MOMENTS.length} kills)`,
+    async () => {
+      const kept: string[] = [];
+      for (const [round, moment] of [...MOMENTS, undefined].entries()) {
+        // oxlint-disable-next-line no-await-in-loop
+        const { browser, page, child } = await started();
+        // oxlint-disable-next-line no-await-in-loop
+        if (round === 0) await begin(page);
+        // oxlint-disable-next-line no-await-in-loop
+        else await mustHave(page, kept);
+        if (moment === undefined) {
+          kill(child);
+          break;
+        }
+        const saidKept = new Promise<void>((resolve) => {
+          page.on('console', (message) => {
+            const [, text] = /^kept (\S+)$/u.exec(message.text()) ?? [];
+            if (text === undefined) return;
+            kept.push(text);
+            resolve();
+          });
+        });
+        const writing = write(page, round).catch((error: Error) => error.message);
+        // oxlint-disable-next-line no-await-in-loop
+        await saidKept;
+        // oxlint-disable-next-line no-await-in-loop
+        await new Promise((resolve) => setTimeout(resolve, moment));
+        kill(child);
+        // oxlint-disable-next-line no-await-in-loop
+        expect(await writing).not.toContain('not kept');
+        // oxlint-disable-next-line no-await-in-loop
+        await browser.close().catch(() => {});
+      }
+      expect(kept.length).toBeGreaterThanOrEqual(MOMENTS.length);
+    },
+    60_000 + MOMENTS.length * 30_000,
+  );
+});
+
+// Every entry, and of every photograph its picture, whole.
+async function mustHave(page: Page, kept: readonly string[]): Promise<void> {
+  await button(page, 'Job').click();
+  await page.locator('.jobs-entries').waitFor();
+  const texts = (await said(page)).map((text) => text.replace(/^Photograph: .*, of /u, ''));
+  const there = new Set(texts);
+  expect(kept.filter((text) => !there.has(text))).toEqual([]);
+  // Whose hand writes is no entry: that may have to be told again.
+  await page.getByLabel('Your initials').fill('TW');
+  await page.waitForFunction(() => {
+    const images = [...document.querySelectorAll<HTMLImageElement>('.jobs-gallery img')];
+    return images.every(({ complete }) => complete);
+  });
+  const broken = await page.evaluate(() => {
+    const all = [...document.querySelectorAll<HTMLLIElement>('.jobs-gallery li')];
+    return all.filter((li) => !li.querySelector('img')?.naturalWidth).map((li) => li.textContent);
+  });
+  expect(broken).toEqual([]);
+}
