@@ -12,7 +12,7 @@ import packageJson from '../package.json' with { type: 'json' };
 import { chart, sweeper } from '../src/engine/chart/index.ts';
 import { underPower } from '../src/engine/flow/index.ts';
 import {
-  type Base,
+  Base,
   floatExtremes,
   type Programme,
   solve,
@@ -35,6 +35,8 @@ import { highsModel, inFloats, splitModel, startHighs } from '../test/peers.ts';
 const splitSolver = jslp as unknown as typeof jslp.default;
 
 const CHECKED = 'exact, posed and its certificate checked';
+const PRESOLVED = 'exact, reduced';
+const PRESOLVED_CHECKED = 'exact, reduced, its certificate checked';
 const FOUR_SPEED = 'trains/curlew-four-speed-overdrive.train.yaml';
 
 const peersUs = await firstGear();
@@ -56,9 +58,12 @@ async function firstGear(): Promise<Record<string, number>> {
   prove(programme, exact);
   const reduced = inFreeCoordinates(programme, motion.base);
   const { columns, rows, minimise } = programme;
+  const nothing = new Base(reduced.columns, []);
   const ours: Record<string, () => unknown> = {
     [CHECKED]: () => judge(motion, question),
     exact: () => solve(programme, motion.base),
+    [PRESOLVED]: () => solve(reduced, nothing),
+    [PRESOLVED_CHECKED]: () => prove(reduced, solve(reduced, nothing)),
     'float path': () => floatExtremes(columns, rows, [minimise], motion.base),
   };
   const highs = await startHighs();
@@ -119,6 +124,9 @@ async function firstGear(): Promise<Record<string, number>> {
     goal('exact', (medians.get('exact') ?? Number.NaN) / us, 1);
     goal('exact, its certificate checked', (medians.get(CHECKED) ?? Number.NaN) / us, 1);
     goal('float path, one question', (medians.get('float path') ?? Number.NaN) / us, 1 / 15);
+    if (!form.includes('reduced')) continue;
+    goal(PRESOLVED, (medians.get(PRESOLVED) ?? Number.NaN) / us, 1.1);
+    goal(PRESOLVED_CHECKED, (medians.get(PRESOLVED_CHECKED) ?? Number.NaN) / us, 1.2);
   }
   return best;
 }

@@ -69,8 +69,23 @@ export function gcd(a: Int, b: Int): Int {
   }
   let larger = Math.abs(a);
   let smaller = Math.abs(b);
+  if (larger <= SMALL && smaller <= SMALL) return gcdOfSmall(larger, smaller);
   while (smaller !== 0) {
     const rest = larger % smaller;
+    larger = smaller;
+    smaller = rest;
+  }
+  return larger;
+}
+
+const SMALL = 2 ** 31 - 1;
+
+// Nearly all are so small that the processor can divide them as they are: the rest is what costs.
+function gcdOfSmall(a: number, b: number): number {
+  let larger = a | 0;
+  let smaller = b | 0;
+  while (smaller !== 0) {
+    const rest = (larger % smaller) | 0;
     larger = smaller;
     smaller = rest;
   }
