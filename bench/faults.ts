@@ -8,7 +8,7 @@ import type { Train } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import { limitsOf } from '../src/shop/capacity/index.ts';
 
-/** Faults, the build plan and the margins of the eight-speed, each asked as the command asks: once. Processor time. */
+/** Faults, the plan and the margins of the eight-speed, each asked once; the processor's time. */
 export function eightSpeed(): void {
   const file = 'trains/heron-eight-speed.train.yaml';
   const { train } = readTrain(readFileSync(path.resolve(file), 'utf8')) as { train: Train };

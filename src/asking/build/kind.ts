@@ -1,4 +1,4 @@
-import type { Train } from '../../engine/train/index.ts';
+import type { MeasuredKind, Train } from '../../engine/train/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import { speakAgainst, type Verdict } from '../../shop/limits/index.ts';
 import type { JobReadings } from '../../shop/records/index.ts';
@@ -7,7 +7,7 @@ import { type Given, mustBeSound, NoAnswer } from '../request/index.ts';
 
 /** Readings of one kind: how they are read, found in a job, and judged. */
 export interface Kind<Its, Judged extends Judgement> {
-  readonly what: 'pack' | 'endplay' | 'preload' | 'band' | 'wear';
+  readonly what: MeasuredKind;
   readonly read: (
     text: string,
     train?: Train,

@@ -1,4 +1,4 @@
-import type { Train } from '../../engine/train/index.ts';
+import type { MeasuredKind, Train } from '../../engine/train/index.ts';
 import type { BandJudgement } from '../../shop/bands/index.ts';
 import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
 import { isClosed, type Selection, speakAgainst, type Verdict } from '../../shop/limits/index.ts';
@@ -12,13 +12,17 @@ import { askMeasurements } from './measurements.ts';
 export type MeasuredThing = {
   readonly name: string;
   readonly stands: Standing;
-} & (
-  | { readonly kind: 'pack'; readonly judgement: PackJudgement }
-  | { readonly kind: 'endplay'; readonly judgement: EndPlayJudgement }
-  | { readonly kind: 'preload'; readonly judgement: PreloadJudgement }
-  | { readonly kind: 'band'; readonly judgement: BandJudgement }
-  | { readonly kind: 'wear'; readonly judgement: WearJudgement }
-);
+} & {
+  [Kind in MeasuredKind]: { readonly kind: Kind; readonly judgement: Judgements[Kind] };
+}[MeasuredKind];
+
+interface Judgements {
+  readonly pack: PackJudgement;
+  readonly endplay: EndPlayJudgement;
+  readonly preload: PreloadJudgement;
+  readonly band: BandJudgement;
+  readonly wear: WearJudgement;
+}
 
 /**
  * Nothing was read yet; something speaks against what was read, or it proves nothing alone, so it is

@@ -1,3 +1,4 @@
+import type { MeasuredKind } from '../../engine/train/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 
 /**
@@ -62,7 +63,7 @@ export type Refused =
     }
   /** Neither in the readings nor in the job. */
   | {
-      readonly refused: `no.measured ${'pack' | 'endplay' | 'preload' | 'band' | 'wear'}`;
+      readonly refused: `no.measured ${MeasuredKind}`;
       readonly called: string;
     }
   /** The words of an entry of a job, of which there are too many, none, or such as say nothing. */

@@ -1,10 +1,11 @@
+import { MEASURED_KINDS } from '../../engine/train/index.ts';
 import type { Verb } from './verbs.ts';
 
 /** The verbs by what a person is at, in the order of help; a group's example is of its first verb. */
 export const GROUPS = {
   explain: ['flow', 'check', 'chart', 'capacity'],
   fault: ['suspects', 'faults'],
-  measure: ['pack', 'endplay', 'preload', 'band', 'wear'],
+  measure: MEASURED_KINDS,
   build: ['plan', 'hand'],
   teach: ['draw', 'screen'],
   keep: ['job', 'sheet'],

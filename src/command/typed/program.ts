@@ -1,4 +1,5 @@
 import { Command, CommanderError, Help, Option } from 'commander';
+import { MEASURED, type MeasuredKind } from '../../engine/train/index.ts';
 import { type Voice, visible } from '../../telling/narrative/index.ts';
 import { EXAMPLES, type Group, GROUPS } from './groups.ts';
 import { suggestion, type Options } from '../session/index.ts';
@@ -105,11 +106,9 @@ function askingOf(command: Command, verb: Verb, voice: Voice, { take }: Ears): v
   command.argument('<FILE>', voice.say(verb === 'job' ? 'cli.job' : 'cli.file'));
   if (verb === 'job') command.argument('[WORDS...]', voice.say('cli.words'));
   if (verb === 'suspects') command.argument('[SEEN]', voice.say('cli.seen'));
-  if (verb === 'pack') command.argument('[READINGS]', voice.say('cli.readings'));
-  if (verb === 'endplay') command.argument('[READINGS]', voice.say('cli.plays'));
-  if (verb === 'preload') command.argument('[READINGS]', voice.say('cli.preload'));
-  if (verb === 'band') command.argument('[READINGS]', voice.say('cli.bands'));
-  if (verb === 'wear') command.argument('[READINGS]', voice.say('cli.wear'));
+  if (verb in MEASURED) {
+    command.argument('[READINGS]', voice.say(`cli.readings.${verb as MeasuredKind}`));
+  }
 }
 
 function screenOf(command: Command, voice: Voice, { take }: Ears): void {

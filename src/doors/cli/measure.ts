@@ -8,7 +8,7 @@ import {
   type MeasureRequest,
   type TrialsRequest,
 } from '../../asking/build/index.ts';
-import type { Train } from '../../engine/train/index.ts';
+import type { MeasuredKind, Train } from '../../engine/train/index.ts';
 import {
   bandJson,
   endPlayJson,
@@ -35,18 +35,17 @@ import {
 } from '../../command/session/index.ts';
 import { Refusal } from '../../command/machine/index.ts';
 
-type Verb = 'pack' | 'endplay' | 'preload' | 'band' | 'wear';
 type Judge = (file: string, readings: string | undefined, session: Session) => Reply;
 
 /**
  * What a file of readings or a job tells of one kind, judged. Exit code 1 where something is
  * outside, or may not be believed.
  */
-export function measure(verb: Verb, ...asked: Parameters<Judge>): Reply {
+export function measure(verb: MeasuredKind, ...asked: Parameters<Judge>): Reply {
   return JUDGES[verb](...asked);
 }
 
-const JUDGES: Readonly<Record<Verb, Judge>> = {
+const JUDGES: Readonly<Record<MeasuredKind, Judge>> = {
   pack: judge({ verb: 'pack', ask: askPacks, toJson: packJson, toText: packText }),
   endplay: judge({ verb: 'endplay', ask: askEndPlays, toJson: endPlayJson, toText: endPlayText }),
   preload: judge({ verb: 'preload', ask: askPreloads, toJson: preloadJson, toText: preloadText }),
@@ -55,7 +54,7 @@ const JUDGES: Readonly<Record<Verb, Judge>> = {
 };
 
 interface Kind<Judged> {
-  readonly verb: Verb;
+  readonly verb: MeasuredKind;
   readonly ask: (train: Train, request: MeasureRequest & TrialsRequest) => Measured<Judged>;
   readonly toJson: (judged: readonly Judged[]) => Parameters<typeof json>[0];
   readonly toText: (train: Train, judged: readonly Judged[], page: Page) => string;

@@ -3,6 +3,8 @@ import {
   carriersOf,
   CASE,
   coversPorts,
+  MEASURED,
+  MEASURED_KINDS,
   meshMeasured,
   ownName,
   type Part,
@@ -119,13 +121,9 @@ function lookAtClosing(
   });
 }
 
-// What has a gap that is measured or set.
-function measuredIn({ packs = [], bands = [], endPlays = [], preloads = [] }: Train): string[] {
-  return [
-    ...[...packs, ...bands].map(({ device }) => device),
-    ...endPlays.map(({ shaft }) => shaft),
-    ...preloads.map(({ bearings }) => bearings),
-  ];
+// What has a gap that is measured or set: not what is worn, which lies on the bench.
+function measuredIn(train: Train): string[] {
+  return MEASURED_KINDS.flatMap((kind) => (kind === 'wear' ? [] : MEASURED[kind](train)));
 }
 
 // What a part can bring: any name of a member but the case, devices, and races.

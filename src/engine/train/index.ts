@@ -25,6 +25,7 @@ export {
   piecesOf,
   reachAssumed,
 } from './teardown.ts';
+export { MEASURED, MEASURED_KINDS, type MeasuredKind } from './measured.ts';
 export * from './member.ts';
 export * from './train.ts';
 export * from './preload.ts';

@@ -1,10 +1,10 @@
 import { plainValue } from '../sections/index.ts';
-import type { Limit } from '../train/index.ts';
+import type { Limit, MeasuredKind } from '../train/index.ts';
 import { type Edited, mend, type Value } from '../yaml/index.ts';
 
 /** Something of a train that is measured. */
 export interface Measurand {
-  readonly kind: 'pack' | 'endplay' | 'preload' | 'band' | 'wear';
+  readonly kind: MeasuredKind;
   readonly name: string;
 }
 
@@ -36,4 +36,4 @@ const SECTION = {
   preload: 'preload',
   band: 'bands',
   wear: 'wear',
-} as const;
+} as const satisfies Record<MeasuredKind, string>;

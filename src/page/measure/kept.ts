@@ -1,10 +1,11 @@
 import { createStore, get, set } from 'idb-keyval';
+import type { MeasuredKind } from '../../engine/train/index.ts';
 import type { Told } from '../../shop/records/index.ts';
 import type { Typed } from './ways.ts';
 
 /** What is measured now, and by which way. */
 export interface Place {
-  readonly kind: 'pack' | 'endplay' | 'preload' | 'band' | 'wear';
+  readonly kind: MeasuredKind;
   readonly name: string;
   readonly way: string;
   /** Readings; or the limits, or the shelf, that are written down. */

@@ -1,4 +1,9 @@
-import type { Train } from '../../engine/train/index.ts';
+import {
+  MEASURED,
+  MEASURED_KINDS,
+  type MeasuredKind,
+  type Train,
+} from '../../engine/train/index.ts';
 import { type Mistake, nearest, type Node, type Problem } from '../../engine/yaml/index.ts';
 import { type BandReadings, readBands } from '../bands/index.ts';
 import { type PlayReadings, readPlays } from '../endplay/index.ts';
@@ -27,44 +32,21 @@ interface Kind {
     text: string,
     train?: Train,
   ) => { readonly readings: readonly object[]; readonly problems: readonly Problem[] };
-  /** What the train has of it. */
-  readonly names: (train: Train) => readonly string[];
   /** The words by which its form is known where no train is. */
   readonly keys: readonly string[];
 }
 
-const KINDS: readonly Kind[] = [
-  {
-    section: 'packs',
-    read: readReadings,
-    names: ({ packs = [] }) => packs.map(({ device }) => device),
-    keys: [],
-  },
-  {
-    section: 'plays',
-    read: readPlays,
-    names: ({ endPlays = [] }) => endPlays.map(({ shaft }) => shaft),
-    keys: ['play'],
-  },
-  {
-    section: 'bands',
-    read: readBands,
-    names: ({ bands = [] }) => bands.map(({ device }) => device),
-    keys: ['turns', 'travel'],
-  },
-  {
-    section: 'wear',
-    read: readWear,
-    names: ({ wear = [] }) => wear.map(({ part }) => part),
-    keys: ['read', 'bore', 'shaft'],
-  },
-  {
+const KINDS: Readonly<Record<MeasuredKind, Kind>> = {
+  pack: { section: 'packs', read: readReadings, keys: [] },
+  endplay: { section: 'plays', read: readPlays, keys: ['play'] },
+  band: { section: 'bands', read: readBands, keys: ['turns', 'travel'] },
+  wear: { section: 'wear', read: readWear, keys: ['read', 'bore', 'shaft'] },
+  preload: {
     section: 'preloads',
     read: readPreloads,
-    names: ({ preloads = [] }) => preloads.map(({ bearings }) => bearings),
     keys: ['turning', 'pull', 'gap', 'bearings'],
   },
-];
+};
 
 export function readingsIn(job: FoldedJob, train: Train): JobReadings {
   const found = new Map<Section, Map<string, object>>();
@@ -101,18 +83,19 @@ export function formProblems(text: string, node: Node): readonly Problem[] {
 
 /** All that a train measures, by name. */
 export function measuredNames(train: Train): string[] {
-  return [...new Set(KINDS.flatMap(({ names }) => names(train)))];
+  return [...new Set(MEASURED_KINDS.flatMap((kind) => MEASURED[kind](train)))];
 }
 
 function kindsOf(of: string, train: Train): readonly Kind[] {
-  return KINDS.filter(({ names }) => names(train).includes(of));
+  const kinds = MEASURED_KINDS.filter((kind) => MEASURED[kind](train).includes(of));
+  return kinds.map((kind) => KINDS[kind]);
 }
 
 // A list is of a play; entries are those of the kind whose words they are, or of a pack.
 function formsOf(node: Node): readonly Kind[] {
   const keys = node.kind === 'section' ? node.entries.map(({ key }) => key) : ['play'];
-  const known = KINDS.filter((kind) => keys.some((key) => kind.keys.includes(key)));
-  return known.length > 0 ? known : KINDS.slice(0, 1);
+  const known = Object.values(KINDS).filter((kind) => keys.some((key) => kind.keys.includes(key)));
+  return known.length > 0 ? known : [KINDS.pack];
 }
 
 // By the first kind that can read it; by the first of all, with its problems, where none can.
