@@ -55,12 +55,19 @@ export const USUAL_KPA = 900;
 export function askCapacity(file: Train, request: CapacityRequest): MarginReport {
   const train = trainAsFound(file, request);
   if (!train.capacities) throw new NoAnswer({ refused: 'no.capacities' });
-  const load = loadAsked(train, request);
-  const gears = marginsAsked(train, request).at(load);
-  if (gears.length === 0) throw new NoAnswer({ refused: 'no.ranges' });
+  // A load that is none is refused before its gears are reckoned.
+  loadAsked(train, request);
   const one = request.gear !== undefined;
+  return { ...marginsAtLoad(marginsAsked(train, request), train, request), one };
+}
+
+/** The same of margins that are reckoned already, as a load is drawn up and down. */
+export function marginsAtLoad(margins: Margins, train: Train, request: LoadRequest): MarginReport {
+  const load = loadAsked(train, request);
+  const gears = margins.at(load);
+  if (gears.length === 0) throw new NoAnswer({ refused: 'no.ranges' });
   const pressureUnit = pressureOf(request.pressure)?.unit ?? 'kPa';
-  return { train, load, gears, one, typed: allTyped(train, request), pressureUnit };
+  return { train, load, gears, one: false, typed: allTyped(train, request), pressureUnit };
 }
 
 /** The margins of the gears that are chosen, to be asked at any load. */
@@ -69,7 +76,7 @@ export function marginsAsked(train: Train, choice: Choice = {}): Margins {
 }
 
 /** The load that is asked about; refuses where nothing tells the engine's torque. */
-export function loadAsked({ engine }: Train, request: LoadRequest): Load {
+function loadAsked({ engine }: Train, request: LoadRequest): Load {
   const { pressure, torque, stallRatio } = request;
   const ours = engine?.['torque Nm'];
   if (torque === undefined && ours === undefined) throw new NoAnswer({ refused: 'no.torque' });

@@ -1,4 +1,10 @@
-export { askCapacity, loadAsked, type MarginReport, marginsAsked, USUAL_KPA } from './capacity.ts';
+export {
+  askCapacity,
+  type MarginReport,
+  marginsAsked,
+  marginsAtLoad,
+  USUAL_KPA,
+} from './capacity.ts';
 export { askChart } from './chart.ts';
 export { askCheck } from './check.ts';
 export { askFlow, flowsOf, type NamedFlow } from './flow.ts';

@@ -2,10 +2,13 @@ import { Fragment } from 'preact';
 import { useComputed, useSignal } from '@preact/signals';
 import { flowsOf, type NamedFlow } from '../../asking/gears/index.ts';
 import type { Working } from '../../engine/flow/index.ts';
-import { doingOf, gearName, MARKS, voiceOf } from '../../telling/narrative/index.ts';
+import type { Train } from '../../engine/train/index.ts';
+import { chartCsv } from '../../telling/data/index.ts';
+import { doingOf, gearName, type Language, MARKS, voiceOf } from '../../telling/narrative/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
 import { CellReason } from './cell.tsx';
+import { download } from '../desk/index.ts';
 import { Every } from './every.tsx';
 import { words } from './words.ts';
 import './chart.css';
@@ -19,13 +22,21 @@ export function Chart({ study }: { readonly study: Study }) {
   const voice = voiceOf(language.value);
   const side = useSignal<'drive' | 'coast'>('drive');
   const open = useSignal<{ readonly gear: string; readonly device: string } | undefined>(undefined);
-  const rows = useComputed(() => (study.file.train.value ? flowsOf(study.file.train.value) : []));
-  const train = study.file.train.value;
+  const ofWrong = useSignal(false);
+  const built = useComputed(() => {
+    const wrong = ofWrong.value ? study.wrong.train.value : undefined;
+    return wrong ?? study.file.train.value;
+  });
+  const rows = useComputed(() => (built.value ? flowsOf(built.value) : []));
+  const train = built.value;
   if (!train) return null;
   const working = (row: NamedFlow): Working => row.flow[side.value];
   const ratio = (row: NamedFlow) => {
     const { state, ratio: number } = working(row);
-    return number ? voice.number(number) : voice.say('state', { state });
+    if (!number) return voice.say('state', { state });
+    const own = side.value === 'drive' ? row.flow.beforeFinal : undefined;
+    const whole = voice.number(number);
+    return own ? voice.say('sheet.chart.ratios', { whole, own: voice.number(own) }) : whole;
   };
   const here = new Set(
     study.gears.value.map(({ range, gear }) => keyOf({ range: range.name, gear: gear.name })),
@@ -44,6 +55,18 @@ export function Chart({ study }: { readonly study: Study }) {
             {say[which]}
           </button>
         ))}
+        {study.wrong.train.value && (
+          <button
+            type="button"
+            aria-pressed={ofWrong.value}
+            onClick={() => (ofWrong.value = !ofWrong.value)}
+          >
+            {say.wrong(study.faults.value.join(', '))}
+          </button>
+        )}
+        <button type="button" onClick={() => download(...csvOf(train, rows.value, language.value))}>
+          {say.csv}
+        </button>
       </header>
       <div class="chart-wide" tabIndex={0} role="group" aria-label={say.title}>
         <table>
@@ -110,9 +133,15 @@ export function Chart({ study }: { readonly study: Study }) {
       <p class="aside">
         {voice.say('marks.chart')} {say.opens}
       </p>
-      <Every study={study} />
+      <Every study={study} train={train} />
     </section>
   );
+}
+
+// As the command's chart --csv; the name on disk is the train's.
+function csvOf(train: Train, rows: readonly NamedFlow[], its: Language): [string, Blob] {
+  const text = chartCsv(train, rows, { language: its });
+  return [`${train.name ?? 'chart'}.csv`, new Blob([text], { type: 'text/csv' })];
 }
 
 function keyOf({ range, gear }: Pick<NamedFlow, 'range' | 'gear'>): string {

@@ -1,29 +1,48 @@
-import { useComputed, useSignal } from '@preact/signals';
-import { chart, MOST_DEVICES } from '../../engine/chart/index.ts';
-import { isApplied } from '../../engine/train/index.ts';
-import { coastText, gearName, voiceOf } from '../../telling/narrative/index.ts';
+import { useSignal } from '@preact/signals';
+import { useMemo } from 'preact/hooks';
+import { chart, type ChartGear, MOST_DEVICES } from '../../engine/chart/index.ts';
+import { isApplied, isFriction, type Train } from '../../engine/train/index.ts';
+import { coastText, gearName, visible, voiceOf } from '../../telling/narrative/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
+import { Swaps } from './swaps.tsx';
 import { words } from './words.ts';
 
-/** Every combination of the friction devices; it is worked out when it is opened. */
-export function Every({ study }: { readonly study: Study }) {
+interface Props {
+  readonly study: Study;
+  /** The right build, or the wrong one beside it. */
+  readonly train: Train;
+}
+
+/** Every combination of the friction devices, and the swaps; worked out when it is opened. */
+export function Every({ study, train }: Props) {
   const say = words();
   const voice = voiceOf(language.value);
   const open = useSignal(false);
   const drivesOnly = useSignal(true);
-  const found = useComputed(() => {
-    const train = study.file.train.value;
-    if (!train || !open.value) return undefined;
-    return train.devices.filter(isApplied).length > MOST_DEVICES ? undefined : chart(train);
-  });
-  const gears = found.value?.gears.filter((gear) => !drivesOnly.value || gear.drive === 'driving');
+  const asked = open.value && train.devices.filter(isApplied).length <= MOST_DEVICES;
+  const found = useMemo(() => (asked ? chart(train) : undefined), [asked, train]);
+  const gears = found?.gears.filter((gear) => !drivesOnly.value || gear.drive === 'driving');
+  const count = (state: ChartGear['drive']) =>
+    found?.gears.filter(({ drive }) => drive === state).length ?? 0;
+  const own = train.finalDrive !== undefined;
   return (
     <details onToggle={({ currentTarget }) => (open.value = currentTarget.open)}>
       <summary>{say.every}</summary>
-      {open.value && !found.value && <p>{say.tooMany(MOST_DEVICES)}</p>}
-      {gears && (
+      {open.value && !found && <p>{say.tooMany(MOST_DEVICES)}</p>}
+      {found && gears && (
         <>
+          <p class="chart-count">
+            {voice.say('chart.title', {
+              train: visible(train.name),
+              devices: train.devices.filter(isFriction).length,
+              pawls: train.devices.filter(({ kind }) => kind === 'pawl').length,
+              combinations: found.gears.length,
+              driving: count('driving'),
+              neutral: count('neutral'),
+              tied: count('tied up'),
+            })}
+          </p>
           <label class="chart-only">
             <input
               type="checkbox"
@@ -38,6 +57,7 @@ export function Every({ study }: { readonly study: Study }) {
                 <tr>
                   <th scope="col">{say.applied}</th>
                   <th scope="col">{say.ratio}</th>
+                  {own && <th scope="col">{voice.say('head', { head: 'own' })}</th>}
                   <th scope="col">{say.coast}</th>
                   <th scope="col">{say.gear}</th>
                 </tr>
@@ -55,6 +75,7 @@ export function Every({ study }: { readonly study: Study }) {
                         ? voice.number(gear.ratio)
                         : voice.say('state', { state: gear.drive })}
                     </td>
+                    {own && <td>{gear.beforeFinal && voice.number(gear.beforeFinal)}</td>}
                     <td>{coastText(gear, voice)}</td>
                     <td>{gear.named.map(gearName).join(', ')}</td>
                   </tr>
@@ -62,6 +83,7 @@ export function Every({ study }: { readonly study: Study }) {
               </tbody>
             </table>
           </div>
+          <Swaps chart={found} />
         </>
       )}
     </details>

@@ -21,7 +21,10 @@ export const words = spoken({
     opens: 'A mark opens its reason.',
     torque: (torque: string) => `It puts ${torque} times the input torque on its first member.`,
     slip: (slip: string) => `Its members turn against each other at ${slip}.`,
-    every: 'Every combination of the devices',
+    csv: 'For a spreadsheet (CSV)',
+    wrong: (faults: string) => `With the fault: ${faults}`,
+    swaps: 'Shifts by one device',
+    every: 'Every combination, and the shifts by one device',
     drivesOnly: 'only those that drive',
     tooMany: (most: number) =>
       `Every combination is worked out for up to ${most} friction devices.`,
@@ -46,7 +49,10 @@ export const words = spoken({
     opens: 'Una marca abre su razón.',
     torque: (torque: string) => `Pone ${torque} veces el par de entrada en su primer miembro.`,
     slip: (slip: string) => `Sus miembros giran uno contra otro a ${slip}.`,
-    every: 'Todas las combinaciones de los elementos',
+    csv: 'Para una hoja de cálculo (CSV)',
+    wrong: (faults: string) => `Con el fallo: ${faults}`,
+    swaps: 'Cambios de un elemento',
+    every: 'Todas las combinaciones, y los cambios de un elemento',
     drivesOnly: 'solo las que transmiten',
     tooMany: (most: number) =>
       `Se calculan todas las combinaciones hasta ${most} elementos de fricción.`,

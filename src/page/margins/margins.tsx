@@ -1,97 +1,114 @@
 import { useComputed, useSignal } from '@preact/signals';
-import { loadAsked, marginsAsked, USUAL_KPA } from '../../asking/gears/index.ts';
-import { toNumber } from '../../engine/linear/index.ts';
-import type { GearMargin, SideMargin } from '../../engine/margin/index.ts';
-import { gearName, voiceOf } from '../../telling/narrative/index.ts';
+import {
+  type MarginReport,
+  marginsAsked,
+  marginsAtLoad,
+  USUAL_KPA,
+} from '../../asking/gears/index.ts';
+import { NoAnswer, type Refused } from '../../asking/request/index.ts';
+import { refusedText, voiceOf } from '../../telling/narrative/index.ts';
+import { firstToSlipText, marginSources } from '../../telling/report/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
+import { type Load, LoadEntry } from './load.tsx';
+import { MarginTable } from './margintable.tsx';
 import { words } from './words.ts';
 import './margins.css';
 
 /**
- * What slips first in each gear as the pressure is drawn up and down. Only where the file tells
- * what its devices can carry and what the engine gives.
+ * What slips first in each gear as the pressure is drawn up and down, with the engine's torque and
+ * the stall ratio; of the wrong build too, where one stands beside.
  */
 export function Margins({ study }: { readonly study: Study }) {
   const say = words();
   const voice = voiceOf(language.value);
-  const pressureKpa = useSignal(USUAL_KPA);
-  const margins = useComputed(() => {
-    const train = study.file.train.value;
-    if (!train?.capacities || !train.engine?.['torque Nm']) return undefined;
-    return marginsAsked(train);
+  const load = useSignal<Load>({ pressure: USUAL_KPA, unit: 'kPa', torque: '', stallRatio: '' });
+  const ofWrong = useSignal(false);
+  const open = useSignal(false);
+  const train = useComputed(() => {
+    const wrong = ofWrong.value ? study.wrong.train.value : undefined;
+    return wrong ?? study.file.train.value;
   });
-  const train = study.file.train.value;
-  if (!margins.value || !train) return null;
-  const load = loadAsked(train, { pressure: `${pressureKpa.value}` });
+  // Reckoned when it is asked for, once for every load.
+  const margins = useComputed(() => {
+    const its = train.value;
+    return open.value && its?.capacities ? marginsAsked(its) : undefined;
+  });
+  const file = study.file.name.value;
+  if (!train.value) return null;
+  const answer = train.value.capacities ? reported(train.value) : undefined;
   return (
     <section class="margins" aria-label={say.title}>
       <h2>{say.title}</h2>
-      <p class="aside">{say.caution}</p>
-      <label class="margins-pressure">
-        {say.pressure}
-        <input
-          type="range"
-          min="50"
-          max="2000"
-          step="10"
-          value={pressureKpa.value}
-          aria-valuetext={say.kpa(pressureKpa.value)}
-          onInput={({ currentTarget }) => (pressureKpa.value = Number(currentTarget.value))}
-        />
-        <output>{say.kpa(pressureKpa.value)}</output>
-      </label>
-      <div class="margins-wide" tabIndex={0} role="group" aria-label={say.title}>
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">{say.gear}</th>
-              <th scope="col">{say.side}</th>
-              <th scope="col">{say.asked}</th>
-              <th scope="col">{say.most}</th>
-              <th scope="col">{say.first}</th>
-              <th scope="col">{say.least}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {margins.value.at(load).flatMap((gear) =>
-              (['drive', 'coast', 'inReverse'] as const).map((side) => {
-                return gear[side] && row(gear, side, gear[side]);
-              }),
-            )}
-          </tbody>
-        </table>
-      </div>
+      {!train.value.capacities && (
+        <p class="aside">{refusedText({ refused: 'no.capacities' }, file, voice)}</p>
+      )}
+      {train.value.capacities && (
+        <details
+          open={open.value}
+          onToggle={({ currentTarget }) => (open.value = currentTarget.open)}
+        >
+          <summary>{say.open}</summary>
+          {open.value && (
+            <div class="margins-open">
+              <p class="margins-caution">
+                <b aria-hidden="true">⚠</b> {voice.say('margin.caution')}{' '}
+                {voice.say('caution.stall')}
+              </p>
+              <p>{voice.say('margin.own data')}</p>
+              <LoadEntry load={load} train={train.value} />
+              {study.wrong.train.value && (
+                <button
+                  type="button"
+                  aria-pressed={ofWrong.value}
+                  onClick={() => (ofWrong.value = !ofWrong.value)}
+                >
+                  {say.wrong(study.faults.value.join(', '))}
+                </button>
+              )}
+              {answer && !('load' in answer) && (
+                <p class="margins-refused" role="alert">
+                  {refusedText(answer, file, voice)}
+                </p>
+              )}
+              {answer && 'load' in answer && <Report report={answer} />}
+            </div>
+          )}
+        </details>
+      )}
     </section>
   );
 
-  function row(
-    gear: GearMargin,
-    side: 'drive' | 'coast' | 'inReverse',
-    { state, askedNm, mostNm, letsGo, leastKpa }: SideMargin,
-  ) {
-    const slips = mostNm !== null && toNumber(mostNm) < toNumber(askedNm);
-    return (
-      <tr key={`${gear.range} ${gear.gear} ${side}`} class={slips ? 'margins-slips' : ''}>
-        {side === 'drive' && (
-          <th scope="rowgroup" rowSpan={gear.inReverse ? 3 : 2}>
-            {gearName(gear)}
-          </th>
-        )}
-        <td>{say[side]}</td>
-        {state === 'driving' ? (
-          <>
-            <td>{Math.ceil(toNumber(askedNm))}</td>
-            <td>{mostNm ? Math.floor(toNumber(mostNm)) : say.unlimited}</td>
-            <td>
-              {voice.names(letsGo)} {slips && <b>{say.slips}</b>}
-            </td>
-            <td>{leastKpa ? Math.ceil(toNumber(leastKpa)) : say.never}</td>
-          </>
-        ) : (
-          <td colSpan={4}>{voice.say('state', { state })}</td>
-        )}
-      </tr>
-    );
+  function reported(its: NonNullable<typeof train.value>): MarginReport | Refused | undefined {
+    if (!margins.value) return undefined;
+    const { pressure, unit, torque, stallRatio } = load.value;
+    try {
+      return marginsAtLoad(margins.value, its, {
+        pressure: `${pressure} ${unit}`,
+        ...(torque.trim() !== '' && { torque }),
+        ...(stallRatio.trim() !== '' && { stallRatio }),
+      });
+    } catch (error) {
+      if (error instanceof NoAnswer) return error.why;
+      throw error;
+    }
   }
+}
+
+function Report({ report }: { readonly report: MarginReport }) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const first = firstToSlipText(report.gears, voice);
+  return (
+    <>
+      {first !== undefined && <p class="margins-first">{first}</p>}
+      <MarginTable report={report} />
+      <p class="aside">{say.opens}</p>
+      <h3>{voice.say('margin.sources')}</h3>
+      {marginSources(report, voice).map((text) => (
+        <p key={text}>{text}</p>
+      ))}
+      <p class="aside">{voice.say('margin.legend')}</p>
+    </>
+  );
 }

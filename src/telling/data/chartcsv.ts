@@ -11,7 +11,11 @@ import type { Page } from '../text/index.ts';
  * on coast; a column a device, with the word that its mark stands for. A ratio is input speed over
  * output speed, or a word for the state.
  */
-export function chartCsv(train: Train, gears: readonly NamedFlow[], { language }: Page): string {
+export function chartCsv(
+  train: Train,
+  gears: readonly NamedFlow[],
+  { language }: Pick<Page, 'language'>,
+): string {
   const voice = voiceOf(language);
   const head = (name: string) => voice.say('head', { head: name });
   const names = train.devices.map(({ name }) => name);

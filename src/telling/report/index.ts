@@ -8,7 +8,15 @@ export { flowAtText, flowText } from './flowtext.ts';
 export { gearsText } from './gearstext.ts';
 export { handText } from './handtext.ts';
 export { jobText } from './jobtext.ts';
-export { marginCells, marginSources, pressureText, marginText, sidesOf } from './margintext.ts';
+export {
+  marginCells,
+  marginSources,
+  pressureText,
+  marginText,
+  sidesOf,
+  deviceCells,
+  firstToSlipText,
+} from './margintext.ts';
 export { oneWayText } from './onewaytext.ts';
 export { packText } from './packtext.ts';
 export { planText } from './plantext.ts';

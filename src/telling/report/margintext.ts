@@ -49,20 +49,23 @@ export function marginText(report: MarginReport, page: Page): string {
   ].join('\n');
 }
 
-// The one that has least to spare of all.
 function firstLines(gears: readonly GearMargin[], page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const text = firstToSlipText(gears, voiceOf(page.language));
+  return text === undefined ? [] : ['', ...paragraph(text, page)];
+}
+
+/** What has least to spare of all; undefined where nothing is known to slip. */
+export function firstToSlipText(gears: readonly GearMargin[], voice: Voice): string | undefined {
   const first = firstToSlip(gears);
-  if (!first) return [];
+  if (!first) return undefined;
   const { devices, mostNm, askedNm, load } = first;
-  const told = voice.say('margin.first', {
+  return voice.say('margin.first', {
     gear: gearName(first),
     load,
     devices: devices.map(visible).join(' + '),
     spare: spare(mostNm, askedNm, voice),
     holds: toNumber(mostNm) >= toNumber(askedNm) ? 'yes' : 'no',
   });
-  return ['', ...paragraph(told, page)];
 }
 
 function sideTable(report: MarginReport, end: 'drive' | 'coast', page: Page): string[] {
@@ -125,7 +128,8 @@ function devicesOf(
   });
 }
 
-function deviceCells({ device, mustNm, canNm }: DeviceMargin, voice: Voice): Cell[] {
+/** A device, what it must and what it can carry, and its margin. */
+export function deviceCells({ device, mustNm, canNm }: DeviceMargin, voice: Voice): Cell[] {
   const most = greatest(mustNm);
   return [
     visible(device),
