@@ -27,5 +27,6 @@ function filesUnder(folder: string): string[] {
   return readdirSync(path.join(ROOT, folder), { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => path.relative(ROOT, path.join(entry.parentPath, entry.name)))
-    .map((file) => file.split(path.sep).join('/'));
+    .map((file) => file.split(path.sep).join('/'))
+    .filter((file) => !file.includes('.changed.')); // left beside what is kept, see kept.ts
 }

@@ -1,4 +1,3 @@
-import fs from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { flow, ledgerOf, pushesOf } from '../src/engine/flow/index.ts';
@@ -11,18 +10,13 @@ import {
 } from '../src/telling/stickdiagram/index.ts';
 import { endsOf, type Scene, standingsOf, toSvg } from '../src/telling/scene/index.ts';
 import { boxesOf, cross, hangTogether, meet, runTogether, strokesOf } from './drawn.ts';
+import { expectPicture } from './kept.ts';
 import { randomTrain } from './random-train.ts';
 import { ROOT } from './sources.ts';
+import { OURS, ours } from './trains.ts';
 
-// The laws of a stick diagram's layout, and the picture of each train of ours beside it:
-// UPDATE=1 accepts what is drawn now, and then somebody looks at it.
-const FOLDER = path.join(ROOT, 'trains');
-const NAMES = fs
-  .readdirSync(FOLDER)
-  .filter((file) => file.endsWith('.train.yaml'))
-  .map((file) => file.slice(0, -'.train.yaml'.length));
-
-describe.each(NAMES)('%s', (name) => {
+// The laws of a stick diagram's layout, and the picture of each train of ours, kept beside it.
+describe.each(OURS)('%s', (name) => {
   const train = ours(name);
   const drawn = stickDiagram(train);
 
@@ -44,17 +38,12 @@ describe.each(NAMES)('%s', (name) => {
   });
 
   it('is drawn as it was', () => {
-    const file = path.join(FOLDER, `${name}.svg`);
-    const svg = toSvg(paintStickDiagram(drawn));
-    if (process.env['UPDATE'] === '1') fs.writeFileSync(file, svg);
-    expect(marksIn(svg)).toEqual(marksIn(fs.readFileSync(file, 'utf8')));
+    expectPicture(path.join(ROOT, `trains/${name}.svg`), toSvg(paintStickDiagram(drawn)));
   });
 });
 
 it('has at most so many crossings', () => {
-  const counts = Object.fromEntries(
-    NAMES.map((name) => [name, stickDiagram(ours(name)).crossings]),
-  );
+  const counts = Object.fromEntries(OURS.map((name) => [name, stickDiagram(ours(name)).crossings]));
   const crossed = Object.entries(counts).filter(([, count]) => count > 0);
   expect(Object.fromEntries(crossed)).toEqual({
     'albatross-ten-speed': 2,
@@ -113,16 +102,6 @@ describe('trains by chance', () => {
     }
   });
 });
-
-// The style sheet is shared, and changes with other pictures.
-function marksIn(svg: string): string[] {
-  return svg.replace(/<style>.*<\/style>/su, '').split('\n');
-}
-
-function ours(name: string): Train {
-  const { train } = readTrain(fs.readFileSync(path.join(FOLDER, `${name}.train.yaml`), 'utf8'));
-  return train as Train;
-}
 
 function inGear(train: Train, drawn: StickDiagram, on: readonly string[]): Scene {
   const { drive } = flow(train, on);

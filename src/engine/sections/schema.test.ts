@@ -1,11 +1,12 @@
-import { readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { toJsonSchema } from '@valibot/to-json-schema';
 import { describe, expect, it } from 'vitest';
+import { expectKept } from '../../../test/kept.ts';
 import { FILE } from './file.ts';
 import { SHARING } from './set.ts';
 
 // Editors complete and check a train file by trains/train.schema.json, which is made from the
-// reader's definitions here. UPDATE=1 writes it anew.
+// reader's definitions here. It is kept there.
 const KEPT = new URL('../../../trains/train.schema.json', import.meta.url);
 
 function trainSchema(): object {
@@ -37,9 +38,7 @@ function trainSchema(): object {
 
 describe('the schema', () => {
   it('that is kept is the one that the definitions make', () => {
-    const made = `${JSON.stringify(trainSchema(), null, 2)}\n`;
-    if (process.env['UPDATE'] === '1') writeFileSync(KEPT, made);
-    expect(readFileSync(KEPT, 'utf8')).toBe(made);
+    expectKept(fileURLToPath(KEPT), `${JSON.stringify(trainSchema(), null, 2)}\n`);
   });
 
   it('says what everything is, for the one who hovers over it', () => {

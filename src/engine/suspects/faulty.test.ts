@@ -1,5 +1,7 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { expectKept } from '../../../test/kept.ts';
 import { type Practice, readPractice } from '../practice/index.ts';
 import type { Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
@@ -7,8 +9,7 @@ import type { Problem } from '../yaml/index.ts';
 import { inquire } from '../cause/index.ts';
 import { readSeen } from './seenfile.ts';
 
-// Every file of faulty/ has its problems drawn under the offending text in a file beside it.
-// UPDATE=1 accepts what is drawn now: read the difference before it is committed.
+// Every file of faulty/ has its problems drawn under the offending text in a file kept beside it.
 const FOLDER = new URL('faulty/', import.meta.url);
 const files = readdirSync(FOLDER).filter((name) => name.endsWith('.seen.yaml'));
 const ours = (file: string) => readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
@@ -21,9 +22,7 @@ describe('a faulty file of what was seen', () => {
   it.each(files)('%s', (name) => {
     const text = readFileSync(new URL(name, FOLDER), 'utf8');
     const drawn = draw(text, readSeen(text, inquiry).problems);
-    const beside = new URL(name.replace('.seen.yaml', '.expected'), FOLDER);
-    if (process.env['UPDATE'] === '1') writeFileSync(beside, drawn);
-    expect(drawn).toBe(existsSync(beside) ? readFileSync(beside, 'utf8') : 'what is expected');
+    expectKept(fileURLToPath(new URL(name.replace('.seen.yaml', '.expected'), FOLDER)), drawn);
     expect(drawn).not.toBe('');
   });
 });

@@ -1,10 +1,12 @@
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { expectKept } from '../../../test/kept.ts';
 import { type Problem } from '../yaml/index.ts';
 import { readTrain } from './index.ts';
 
-// Every file of trains/faulty has its problems drawn under the offending text in a file beside
-// it. UPDATE=1 accepts what is drawn now: read the difference before it is committed.
+// Every file of trains/faulty has its problems drawn under the offending text in a file that is
+// kept beside it.
 const FOLDER = new URL('../../../trains/faulty/', import.meta.url);
 const files = readdirSync(FOLDER).filter((name) => name.endsWith('.train.yaml'));
 
@@ -12,11 +14,7 @@ describe('a faulty file', () => {
   it.each(files)('%s', (name) => {
     const text = readFileSync(new URL(name, FOLDER), 'utf8');
     const drawn = draw(text, readTrain(text).problems);
-    const beside = new URL(name.replace('.train.yaml', '.expected'), FOLDER);
-    if (process.env['UPDATE'] === '1') writeFileSync(beside, drawn);
-    expect(drawn).toBe(
-      existsSync(beside) ? readFileSync(beside, 'utf8') : 'a file of what is expected',
-    );
+    expectKept(fileURLToPath(new URL(name.replace('.train.yaml', '.expected'), FOLDER)), drawn);
   });
 
   it('has no train, unless it is only doubtful', () => {
