@@ -503,6 +503,13 @@ export const en = {
     '{holds, select, yes {Check {number}. Hold the {hold}, turn the {turn}.} other {Check {number}. Hold nothing, turn the {turn}.}}',
   'plan.right': 'Right: it {felt}.',
   'plan.wrong': 'If it {felt}: {mistakes}',
+  'strip.finding':
+    '{is, select, worn_splines {Splines worn} scored {Scored} worn_ring_groove {Ring groove worn} bent {Bent} notched {Lugs or teeth notched} worn_bushing {Bushing worn} scored_bore {Bore scored} glazed {Band surface glazed} cracked {Cracked} blocked_hole {Oil hole blocked} chipped {Teeth chipped or pitted} scored_face {Thrust face scored} loose_pins {Pins loose} loose_planets {Planets loose on their pins} blued {Blue from heat} burnt {Linings burnt} worn_linings {Linings worn} hot_spots {Steels with hot spots} warped {Steels warped} worn_ends {Ends worn} slips_both_ways {Turns both ways} locks_both_ways {Locks both ways} marked_rollers {Sprags or rollers marked} broken_springs {Spring broken} marked_track {Track marked} worn_thin {Worn thin} broken_tangs {Tangs broken} rough {Runs rough} broken_cage {Cage broken} worn_groove {Its groove worn} torn {Torn or leaking} hard_or_cut {Hard or cut} cut_seals {Seals cut or hard} stuck_ball {Check ball stuck or leaking} sagged {Sagged} worn_rod {Rod or pin worn} rounded {Tooth rounded} scored_gears {Gears scored} stuck_valve {A valve sticks} other {Metal in it}}',
+  'strip.sound': 'Sound',
+  'strip.held on':
+    'Not yet: {count, plural, =1 {{parts} is over it, and still on} other {{parts} are over it, and still on}}.',
+  'strip.kept off':
+    'Not yet: {count, plural, =1 {{parts} goes under it, and is still off} other {{parts} go under it, and are still off}}.',
   'plan.late': '{mistake} (strip back to step {step})',
   'plan.stop':
     'Stop. Last step at which these can still be seen, and put right without stripping: {mistakes}.',

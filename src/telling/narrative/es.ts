@@ -501,6 +501,13 @@ export const es: Messages = {
     '{holds, select, yes {Comprobación {number}. Retenga {hold} y gire {turn}.} other {Comprobación {number}. Sin retener nada, gire {turn}.}}',
   'plan.right': 'Correcto: {felt}.',
   'plan.wrong': 'Si {felt}: {mistakes}',
+  'strip.finding':
+    '{is, select, worn_splines {Estriado gastado} scored {Rayado} worn_ring_groove {Ranura del anillo gastada} bent {Doblado} notched {Orejetas o dientes con muescas} worn_bushing {Casquillo gastado} scored_bore {Alojamiento rayado} glazed {Superficie de la banda cristalizada} cracked {Agrietado} blocked_hole {Orificio de aceite tapado} chipped {Dientes saltados o picados} scored_face {Cara de empuje rayada} loose_pins {Pasadores flojos} loose_planets {Satélites flojos en sus pasadores} blued {Azul por calor} burnt {Forros quemados} worn_linings {Forros gastados} hot_spots {Aceros con puntos calientes} warped {Aceros alabeados} worn_ends {Extremos gastados} slips_both_ways {Gira en ambos sentidos} locks_both_ways {Se bloquea en ambos sentidos} marked_rollers {Calzos o rodillos marcados} broken_springs {Muelle roto} marked_track {Pista marcada} worn_thin {Adelgazada} broken_tangs {Uñas rotas} rough {Gira áspero} broken_cage {Jaula rota} worn_groove {Su ranura gastada} torn {Rota o con fugas} hard_or_cut {Duro o cortado} cut_seals {Retenes cortados o duros} stuck_ball {Bola de retención atascada o con fugas} sagged {Vencido} worn_rod {Vástago o pasador gastado} rounded {Diente redondeado} scored_gears {Engranajes rayados} stuck_valve {Una válvula se pega} other {Metal dentro}}',
+  'strip.sound': 'En buen estado',
+  'strip.held on':
+    'Todavía no: {count, plural, =1 {{parts} está encima, y sigue puesta} other {{parts} están encima, y siguen puestas}}.',
+  'strip.kept off':
+    'Todavía no: {count, plural, =1 {{parts} va debajo, y sigue fuera} other {{parts} van debajo, y siguen fuera}}.',
   'plan.late': '{mistake} (desmontar hasta el paso {step})',
   'plan.stop': 'Alto. Último paso en que aún se puede ver, y corregir sin desmontar: {mistakes}.',
   'plan.step':

@@ -67,8 +67,8 @@ function before(train: Train, voice: Voice): SheetBlock[] {
 }
 
 // Of the width that its lettering was made for; a page has room for so much of it.
-const WIDTH = 760;
-const MOST = 880;
+const WIDTH = 860;
+const MOST = 1030;
 
 function exploded(train: Train, voice: Voice): SheetBlock[] {
   const scenes = explodedScenes(train, { voice, width: WIDTH, most: MOST });
