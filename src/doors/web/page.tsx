@@ -20,6 +20,7 @@ const Lever = later(async () => (await import('../../page/lever/index.ts')).Leve
 const Measure = later(async () => (await import('../../page/measure/index.ts')).Measure);
 const Margins = later(async () => (await import('../../page/margins/index.ts')).Margins);
 const Job = later(async () => (await import('../../page/jobs/index.ts')).JobRoom);
+const Strip = later(async () => (await import('../../page/strip/index.ts')).StripRoom);
 const Chart = later(async () => (await import('../../page/chart/index.ts')).Chart);
 
 interface Props {
@@ -57,6 +58,7 @@ export function Page({ study, desk }: Props) {
         {room.value === 'turn' && <Turning study={study} />}
         {room.value === 'symptoms' && <Symptoms study={study} />}
         {room.value === 'measure' && <Measure study={study} />}
+        {room.value === 'strip' && <Strip study={study} />}
         {room.value === 'ask' && <Lesson study={study} />}
         {room.value === 'describe' && <Describing study={study} />}
         {room.value === 'job' && <Job study={study} />}
@@ -107,6 +109,7 @@ const words = spoken({
     turn: 'Turn it',
     symptoms: 'Find a fault',
     measure: 'Measure',
+    strip: 'Strip it',
     ask: 'Ask the class',
     describe: 'Describe it',
     job: 'Job',
@@ -116,6 +119,7 @@ const words = spoken({
     turn: 'Girarlo',
     symptoms: 'Buscar la avería',
     measure: 'Medir',
+    strip: 'Desarmar',
     ask: 'Preguntar',
     describe: 'Describirlo',
     job: 'Trabajo',

@@ -41,8 +41,8 @@ function boltsOf({ once, ...its }: NonNullable<PartEntry['bolts']>): Bolts {
   return { ...its, ...(once && { once: once === 'yes' }) };
 }
 
-// In the order of the file form.
-function partValue(part: Part): Value {
+/** What stands behind a part's name, in the order of the file form. */
+export function partValue(part: Part): Value {
   const { carries, selective, bolts } = part;
   const said = (yes: boolean | undefined) => (yes === undefined ? undefined : yes ? 'yes' : 'no');
   const its = {

@@ -1,6 +1,5 @@
 import {
   assemble,
-  carriersOf,
   CASE,
   coversPorts,
   MEASURED,
@@ -12,6 +11,7 @@ import {
   setGearing,
   settersOf,
   type Train,
+  uncarried,
 } from '../train/index.ts';
 import { type Findings, near } from '../yaml/index.ts';
 import type { PlaceOf } from './section.ts';
@@ -72,25 +72,7 @@ export function checkTeardown(train: Train, at: PlaceOf, findings: Findings): vo
  */
 export function lookAtTeardown(train: Train, at: PlaceOf, findings: Findings): void {
   if (!train.teardown) return;
-  const carriers = carriersOf(train);
-  const own = ownName(train);
-  const forgotten = train.devices.flatMap((device): string[] => {
-    const [whole = '', ...races] = piecesOf(device);
-    if (carriers.has(whole)) return [];
-    const missing = races.filter((race) => !carriers.has(race));
-    return missing.length === 1 ? missing : missing.length === 0 && races.length > 0 ? [] : [whole];
-  });
-  const gearings = train.sets.map((set) => setGearing(train, set));
-  const planets = new Set(gearings.flatMap((its) => its.planets.map(({ member }) => member)));
-  const wheels = gearings.flatMap((its) => its.members.map(own));
-  const members = new Set(wheels.filter((wheel) => !planets.has(wheel)));
-  forgotten.push(...[...members].filter((member) => !carriers.has(member)));
-  for (const { label, names } of assemble(train).bodies) {
-    const told = names.some((name) => carriers.has(own(name)) || members.has(own(name)));
-    const planet = names.some((name) => planets.has(own(name)));
-    if (!told && !planet && !names.includes(CASE)) forgotten.push(label);
-  }
-  for (const name of forgotten) {
+  for (const name of uncarried(train)) {
     findings.warning(at('teardown'), { problem: 'not carried', name });
   }
   lookAtClosing(train, train.teardown, at, findings);

@@ -24,6 +24,7 @@ export {
   ownName,
   piecesOf,
   reachAssumed,
+  uncarried,
 } from './teardown.ts';
 export { MEASURED, MEASURED_KINDS, type MeasuredKind } from './measured.ts';
 export * from './member.ts';

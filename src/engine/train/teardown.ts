@@ -1,3 +1,4 @@
+import { assemble } from './body.ts';
 import { setGearing } from './gearing.ts';
 import { type Part, upOf } from './part.ts';
 import { CASE, type Join, type MemberName } from './member.ts';
@@ -53,6 +54,32 @@ export function carriersOf(train: Train): ReadonlyMap<string, Part> {
     for (const name of part.carries.map(own)) if (!carriers.has(name)) carriers.set(name, part);
   }
   return carriers;
+}
+
+/**
+ * What no part carries yet: devices (a one-way clutch may come as its two races), wheels and carriers
+ * of sets, and bodies, each by one name.
+ */
+export function uncarried(train: Train): string[] {
+  const carriers = carriersOf(train);
+  const own = ownName(train);
+  const forgotten = train.devices.flatMap((device): string[] => {
+    const [whole = '', ...races] = piecesOf(device);
+    if (carriers.has(whole)) return [];
+    const missing = races.filter((race) => !carriers.has(race));
+    return missing.length === 1 ? missing : missing.length === 0 && races.length > 0 ? [] : [whole];
+  });
+  const gearings = train.sets.map((set) => setGearing(train, set));
+  const planets = new Set(gearings.flatMap((its) => its.planets.map(({ member }) => member)));
+  const wheels = gearings.flatMap((its) => its.members.map(own));
+  const members = new Set(wheels.filter((wheel) => !planets.has(wheel)));
+  forgotten.push(...[...members].filter((member) => !carriers.has(member)));
+  for (const { label, names } of assemble(train).bodies) {
+    const told = names.some((name) => carriers.has(own(name)) || members.has(own(name)));
+    const planet = names.some((name) => planets.has(own(name)));
+    if (!told && !planet && !names.includes(CASE)) forgotten.push(label);
+  }
+  return forgotten;
 }
 
 /**

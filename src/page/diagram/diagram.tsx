@@ -101,7 +101,7 @@ export function Diagram({ study, build, caption, children }: Props) {
 // In sheet units: a longer train is small beside its reasons.
 const LONG = 1200;
 
-// The first train was laid out when the page was built.
-function layoutOf(train: Train): StickDiagram {
+/** The layout of a train; the first train's was made when the page was built. */
+export function layoutOf(train: Train): StickDiagram {
   return train === firstTrain ? firstDrawn : stickDiagram(train);
 }

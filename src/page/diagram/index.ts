@@ -1,2 +1,2 @@
-export { Diagram } from './diagram.tsx';
+export { Diagram, layoutOf } from './diagram.tsx';
 export { shownOf, standingsFor } from './shown.ts';

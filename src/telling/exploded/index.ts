@@ -1,1 +1,1 @@
-export { type ExplodedShown, explodedScenes } from './exploded.ts';
+export { type ExplodedShown, explodedScenes, type PartState } from './exploded.ts';

@@ -22,7 +22,7 @@ export { sentences } from './reasons.ts';
 export { timeText, toldText } from './records.ts';
 export { benchText, faultName, gearName, roadSignText, roadText } from './signs.ts';
 export { findingText, strippingRefusal } from './stripping.ts';
-export { type CheckTold, lastLook, type StepContext, stepTold } from './step.ts';
+export { type CheckTold, isSprung, lastLook, type StepContext, stepTold } from './step.ts';
 export {
   causeText,
   evidenceText,

@@ -188,14 +188,20 @@ function dangerOf(step: Step, train: Train): string | undefined {
     case 'fill':
       return 'fluid';
     case 'fit':
-      return hasSprings(step.part, train) ? 'springs' : undefined;
+      return isSprung(step.part, train) ? 'springs' : undefined;
     default:
       return undefined;
   }
 }
 
-// A pack has its piston's springs and a snap ring; of a band the servo has them, not the strap.
-function hasSprings({ carries, feeds = [] }: Part, { devices, teardown = [] }: Train): boolean {
+/**
+ * Whether springs are under a part: a pack has its piston's and a snap ring; of a band the servo has
+ * them, not the strap.
+ */
+export function isSprung(
+  { carries, feeds = [] }: Part,
+  { devices, teardown = [] }: Train,
+): boolean {
   const kindOf = (name: string) => devices.find((device) => device.name === name)?.kind;
   const isServoOf = (part: Part) => (part.feeds ?? []).every((name) => kindOf(name) === 'band');
   const pushed = (band: string) => {

@@ -23,7 +23,7 @@ export const EXPLODED_LOOKS = `
 }
 .drawing .part.off .solid-line, .drawing .part.off .part-faces { display: none; }
 .drawing .part.off .part-number { stroke-dasharray: none; stroke-width: 1; }
-.drawing .part .part-done {
+.drawing .part .part-done, .drawing .part.off .part-done {
   fill: none; stroke: var(--ink, #111); stroke-width: 3; stroke-dasharray: none;
 }
 .drawing .part.off .part-name { fill: var(--quiet, #555); }

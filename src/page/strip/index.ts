@@ -1,0 +1,1 @@
+export { StripRoom } from './striproom.tsx';

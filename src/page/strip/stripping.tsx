@@ -1,0 +1,144 @@
+import { useMemo } from 'preact/hooks';
+import { type Part, type Train, upOf } from '../../engine/train/index.ts';
+import {
+  isSprung,
+  partTexts,
+  strippingRefusal,
+  visible,
+  voiceOf,
+} from '../../telling/narrative/index.ts';
+import { LargeButton } from '../controls/index.ts';
+import type { Study } from '../study/index.ts';
+import { language } from '../words/index.ts';
+import { Found } from './found.tsx';
+import { Progress } from './progress.ts';
+import { ExplodedRow } from './row.tsx';
+import { Where } from './where.tsx';
+import { words } from './words.ts';
+
+interface Props {
+  readonly study: Study;
+  readonly train: Train;
+  readonly onAdd: () => void;
+}
+
+/** A unit taken apart as its file says, a part a screen, and put together the same way. */
+export function Stripping({ study, train, onAdd }: Props) {
+  const say = words();
+  const { teardown = [] } = train;
+  const progress = useMemo(
+    () => new Progress(study.file.name.value, teardown),
+    [study.file.name.value, teardown],
+  );
+  const { stripping, way, part } = progress;
+  const { off } = stripping;
+  return (
+    <>
+      <div class="strip-ways row" role="group" aria-label={say.which}>
+        {(['apart', 'together'] as const).map((one) => (
+          <LargeButton key={one} pressed={way === one} onPress={() => progress.turn(one)}>
+            {say.ways[one]}
+          </LargeButton>
+        ))}
+        <p role="status">{say.count(off.size, teardown.length)}</p>
+      </div>
+      <ExplodedRow
+        train={train}
+        stripping={stripping}
+        part={part}
+        onPart={(name) => progress.show(name)}
+      />
+      {part ? (
+        <Card key={part.name} {...{ study, train, part, progress }} />
+      ) : (
+        <p class="strip-done">{way === 'apart' ? say.allOff : say.allOn}</p>
+      )}
+      <details class="strip-list">
+        <summary>{say.all}</summary>
+        <ol>
+          {teardown.map(({ name }, i) => (
+            <li key={name}>
+              <button
+                type="button"
+                aria-current={name === part?.name ? 'step' : undefined}
+                onClick={() => progress.show(name)}
+              >
+                {i + 1}. {visible(name)}{' '}
+                <span class="aside">{off.has(name) ? say.isOff : say.isOn}</span>
+              </button>
+            </li>
+          ))}
+        </ol>
+        <LargeButton other onPress={onAdd}>
+          {say.add}
+        </LargeButton>
+      </details>
+    </>
+  );
+}
+
+interface CardProps extends Omit<Props, 'onAdd'> {
+  readonly part: Part;
+  readonly progress: Progress;
+}
+
+// What is done with one part, and what is looked at.
+function Card({ study, train, part, progress }: CardProps) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const { stripping, way, teardown } = progress;
+  const up = upOf(teardown);
+  const isOff = stripping.off.has(part.name);
+  const place = teardown.indexOf(part);
+  const neighbour = teardown[way === 'apart' ? place - 1 : place + 1];
+  const turned = neighbour && up(part) && up(neighbour) !== up(part) ? up(part) : undefined;
+  const refusal = strippingRefusal(stripping, part, voice);
+  const toDo = way === 'apart' ? !isOff : isOff;
+  const aside = teardown[place + (way === 'apart' ? -1 : 1)];
+  return (
+    <section class="strip-card" aria-labelledby="strip-part">
+      <div class="strip-work">
+        <h2 id="strip-part">
+          {place + 1}. {visible(part.name)}
+        </h2>
+        <p class="strip-state">{isOff ? say.isOff : say.isOn}</p>
+        {turned && toDo && (
+          <p class="strip-warning">
+            <strong>{voice.say('plan.turn over', { end: turned })}.</strong>{' '}
+            {voice.say('plan.danger', { danger: 'weight' })}
+          </p>
+        )}
+        {isSprung(part, train) && toDo && (
+          <p class="strip-warning">{voice.say('plan.danger', { danger: 'springs' })}</p>
+        )}
+        <ul class="strip-looks">
+          {partTexts(part, language.value, up(part)).map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+        {refusal !== undefined && (
+          <p class="strip-refused" role="alert">
+            {refusal}
+          </p>
+        )}
+        <div class="row strip-moves">
+          <LargeButton
+            main={toDo}
+            disabled={refusal !== undefined}
+            onPress={() => progress.move(part)}
+          >
+            {isOff ? say.putOn : say.takeOff}
+          </LargeButton>
+          <LargeButton main={!toDo} onPress={() => progress.show()}>
+            {say.next}
+          </LargeButton>
+          {aside && (
+            <LargeButton onPress={() => progress.show(aside.name)}>{say.before}</LargeButton>
+          )}
+        </div>
+        {isOff && <Found study={study} train={train} part={part} />}
+      </div>
+      <Where train={train} part={part} />
+    </section>
+  );
+}
