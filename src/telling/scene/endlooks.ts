@@ -4,7 +4,7 @@
  * its pin.
  */
 export const END_LOOKS = `
-.drawing .end-teeth { fill: var(--plate, #fff); fill-rule: evenodd; stroke-linejoin: miter; }
+.drawing .end-teeth { fill: var(--card, #fff); fill-rule: evenodd; stroke-linejoin: miter; }
 .drawing .end-wheel > .end-teeth, .drawing .end-wheel > .end-edge {
   stroke: var(--ink, #111); stroke-width: 1.4; stroke-dasharray: none;
 }
@@ -13,7 +13,7 @@ export const END_LOOKS = `
 .drawing .end-front > .end-teeth { fill-opacity: 0.5; }
 .drawing .end-pinion > .end-teeth { fill-rule: nonzero; fill-opacity: 1; }
 .drawing .end-wheel > .end-mark { fill: var(--ink, #111); stroke: none; }
-.drawing .end-edge { fill: var(--plate, #fff); }
+.drawing .end-edge { fill: var(--card, #fff); }
 .drawing .end-planet > .end-edge { fill: var(--ink, #111); stroke: none; }
 .drawing .end-rim { stroke-width: 0.8; stroke: var(--quiet, #555); }
 .drawing .end-pinion > .end-rim { stroke-width: 6; stroke: var(--ink, #111); }

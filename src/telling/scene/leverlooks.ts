@@ -12,7 +12,7 @@ export const LEVER_LOOKS = `
 .drawing .lever-stop { stroke-width: 2.2; }
 .drawing .lever-reach { fill: transparent; stroke: none; }
 .drawing .lever-node text {
-  paint-order: stroke; stroke: var(--plate, #fff); stroke-width: 5; stroke-linejoin: round;
+  paint-order: stroke; stroke: var(--card, #fff); stroke-width: 5; stroke-linejoin: round;
 }
-.drawing .lever-dot { fill: var(--plate, #fff); stroke-width: 3; }
+.drawing .lever-dot { fill: var(--card, #fff); stroke-width: 3; }
 `.trim();

@@ -8,7 +8,7 @@ import { LEVER_LOOKS } from './leverlooks.ts';
  * marks say it.
  */
 export const LOOKS = `
-.drawing { background: var(--plate, #fff); font-family: 'Liberation Sans', Arial, sans-serif; }
+.drawing { background: var(--card, #fff); font-family: 'Liberation Sans', Arial, sans-serif; }
 .drawing path {
   fill: none; stroke: var(--ink, #111); stroke-width: 2;
   stroke-linecap: round; stroke-linejoin: round;
@@ -24,12 +24,12 @@ export const LOOKS = `
 .drawing .arrow { stroke-width: 1.6; }
 .drawing .set-name { font-style: italic; }
 .drawing .letter { font-weight: 700; }
-.drawing .dial-rim { fill: var(--plate, #fff); stroke-width: 1.6; }
+.drawing .dial-rim { fill: var(--card, #fff); stroke-width: 1.6; }
 .drawing .dial-held { display: none; stroke-width: 1.2; }
 .drawing .held .dial-held { display: inline; }
 .drawing .stop-mark { stroke-width: 4; }
 .drawing .load { stroke: var(--load, #b93012); stroke-width: 3.5; }
-.drawing .flow { fill: var(--load, #b93012); stroke: var(--plate, #fff); stroke-width: 1.5; }
+.drawing .flow { fill: var(--load, #b93012); stroke: var(--card, #fff); stroke-width: 1.5; }
 .drawing .still { stroke-width: 5; stroke-dasharray: 14 5; }
 .drawing .carrying > path, .drawing .carrying .plates, .drawing .carrying .band, .drawing .carrying .pawl,
 .drawing .carrying .one-way { stroke: var(--load, #b93012); stroke-width: 4; }
