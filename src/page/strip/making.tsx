@@ -177,7 +177,7 @@ function Carried({ train, onAnswer }: Omit<QuestionProps, 'asked'>) {
         ))}
       </Tiles>
       <LargeButton main onPress={() => onAnswer(picked.value)}>
-        {picked.value.length === 0 ? say.nothing : say.next}
+        {picked.value.length === 0 ? say.nothing : say.go}
       </LargeButton>
     </>
   );
