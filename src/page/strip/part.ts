@@ -99,8 +99,3 @@ export function isHalfMade(file: string): boolean {
 }
 
 const keyOf = (file: string) => `strip part ${file}`;
-
-/** The end of the unit that is up, where the file says it. */
-export function upNow({ teardown = [] }: Train): End | undefined {
-  return teardown.findLast(({ up }) => up !== undefined)?.up;
-}

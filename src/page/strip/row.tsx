@@ -4,7 +4,7 @@ import { heldOnBy, keptOffBy, type Stripping } from '../../shop/strip/index.ts';
 import { explodedScenes, type PartState } from '../../telling/exploded/index.ts';
 import { voiceOf } from '../../telling/narrative/index.ts';
 import { Drawing } from '../figure/index.ts';
-import { isCalm, language } from '../words/index.ts';
+import { language } from '../words/index.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -33,7 +33,7 @@ export function ExplodedRow({ train, stripping, part, onPart }: Props) {
     if (!group || !frame.current) return;
     const [box, its] = [frame.current.getBoundingClientRect(), group.getBoundingClientRect()];
     const left = its.left + its.width / 2 - box.left - box.width / 2;
-    frame.current.scrollBy({ left, behavior: isCalm() ? 'auto' : 'smooth' });
+    frame.current.scrollLeft += left;
   }, [name, scene]);
   if (!scene) return null;
   const touch = ({ target }: Event) => {

@@ -18,7 +18,7 @@ const FINDINGS = {
   'one-way clutch': ['slips both ways', 'locks both ways', 'marked rollers', 'broken springs'],
   race: ['marked track', 'blued', 'notched'],
   washer: ['worn thin', 'scored face', 'broken tangs'],
-  bearing: ['rough', 'marked rollers', 'broken cage'],
+  bearing: ['rough', 'marked rollers', 'falls apart'],
   'snap ring': ['bent', 'worn groove'],
   gasket: ['torn'],
   seal: ['hard or cut', 'worn ring groove'],
