@@ -1,11 +1,4 @@
-import {
-  type End,
-  FACINGS,
-  isFriction,
-  type Part,
-  type Train,
-  uncarried,
-} from '../../engine/train/index.ts';
+import { FACINGS, isFriction, type Part, type Train, uncarried } from '../../engine/train/index.ts';
 import { partValue } from '../../engine/sections/index.ts';
 import { type Edited, put } from '../../engine/yaml/index.ts';
 import { recalled, remember } from '../job/index.ts';

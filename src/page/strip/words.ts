@@ -50,7 +50,7 @@ export const words = spoken({
     allOn: 'Todas las piezas están puestas.',
     add: 'Añadir una pieza que el archivo no tiene',
     where: (part: string) => `Dónde va «${part}»: está dibujada con trazo grueso`,
-    nowhere: 'No lleva miembros ni elementos, así que el esquema no la muestra.',
+    nowhere: 'No lleva miembros ni elementos, así que el esquema cinemático no la muestra.',
     found: '¿Cómo se encontró?',
     practice:
       'Lo que se busca en estas piezas es práctica común; los límites son del fabricante de la unidad.',
