@@ -18,6 +18,11 @@ export function linesOf({ lines, pending }: Held): readonly string[] {
   return [...lines, ...pending];
 }
 
+/** The ids of the entries that only this page has. */
+export function pendingIds({ pending }: Held): ReadonlySet<string> {
+  return new Set(pending.flatMap((line) => /, id: (\w+) \}$/u.exec(line)?.[1] ?? []));
+}
+
 /** The text of its file. */
 export function textOf(held: Held): string {
   return textOfParts({ header: held.job.header, lines: linesOf(held) });

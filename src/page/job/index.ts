@@ -1,4 +1,4 @@
-export { foldedOf, type Held, linesOf } from './held.ts';
+export { foldedOf, type Held, linesOf, pendingIds, textOf } from './held.ts';
 export { Begin, JobBar } from './jobbar.tsx';
 export { JobDesk, jobsOf } from './jobdesk.ts';
 export type { FileWord } from './jobfiles.ts';

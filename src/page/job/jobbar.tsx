@@ -8,11 +8,17 @@ import { unkeptText } from './unkept.ts';
 import { words } from './words.ts';
 import './job.css';
 
+interface Props {
+  readonly study: Study;
+  /** It stands in the room of the jobs, to which it leads from others. */
+  readonly home?: boolean;
+}
+
 /**
  * For the head of a room that writes into the job: which one is open, or an offer to begin one; and
  * why the last thing written is not kept.
  */
-export function JobBar({ study }: { readonly study: Study }) {
+export function JobBar({ study, home }: Props) {
   const say = words();
   const jobs = jobsOf(study);
   const open = jobs.open.value;
@@ -20,9 +26,7 @@ export function JobBar({ study }: { readonly study: Study }) {
   return (
     <div class="job-bar">
       {open ? (
-        <button type="button" onClick={() => (room.value = 'job')}>
-          {say.of(visible(open.unit))}
-        </button>
+        <Unit unit={visible(open.unit)} home={home ?? false} />
       ) : (
         jobs.known.value && (
           <>
@@ -37,6 +41,15 @@ export function JobBar({ study }: { readonly study: Study }) {
         {unkept && unkeptText(unkept, study.file.name.value)}
       </p>
     </div>
+  );
+}
+
+function Unit({ unit, home }: { readonly unit: string; readonly home: boolean }) {
+  if (home) return <h2 class="job-unit">{unit}</h2>;
+  return (
+    <button type="button" class="job-unit" onClick={() => (room.value = 'job')}>
+      {words().of(unit)}
+    </button>
   );
 }
 

@@ -78,10 +78,11 @@ export class Shelf {
       if (!held) return new NotKept('gone');
       const pending = [...held.pending, ...linesBeyond(linesOf(held), { header: '', lines })];
       const all = { ...held, pending, pictures: [...held.pictures, ...pictures] };
-      this.replace(all);
+      // Nothing is seen to be written down before the disk has it.
       try {
         await this.write(all);
       } catch (error) {
+        this.replace(all);
         const why = error instanceof NotKept ? error : new NotKept('failed', `${error}`);
         await lookAtKeeping(why.why !== 'forbidden');
         return why;

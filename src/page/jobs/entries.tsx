@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { FoldedEntry, FoldedJob } from '../../shop/records/index.ts';
 import { timeText, toldText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
-import type { JobDesk } from '../job/index.ts';
+import { type JobDesk, pendingIds } from '../job/index.ts';
 import { language } from '../words/index.ts';
 import { words } from './words.ts';
 
@@ -15,16 +15,25 @@ interface Props {
 export function Entries({ jobs, job }: Props) {
   const say = words();
   if (job.entries.length === 0) return <p class="jobs-none">{say.nothing}</p>;
+  const held = jobs.held.value;
+  const pending = held ? pendingIds(held) : new Set<string>();
   return (
     <ol class="jobs-entries" aria-label={say.entries}>
       {job.entries.map((entry) => (
-        <Entry key={entry.id} jobs={jobs} entry={entry} />
+        <Entry key={entry.id} jobs={jobs} entry={entry} isPending={pending.has(entry.id)} />
       ))}
     </ol>
   );
 }
 
-function Entry({ jobs, entry }: { readonly jobs: JobDesk; readonly entry: FoldedEntry }) {
+interface EntryProps {
+  readonly jobs: JobDesk;
+  readonly entry: FoldedEntry;
+  /** The browser has not kept it. */
+  readonly isPending: boolean;
+}
+
+function Entry({ jobs, entry, isPending }: EntryProps) {
   const say = words();
   const voice = voiceOf(language.value);
   const { id, at, who, strikes, struckBy } = entry;
@@ -35,6 +44,7 @@ function Entry({ jobs, entry }: { readonly jobs: JobDesk; readonly entry: Folded
         <time dateTime={at}>{timeText(at, voice)}</time> <b>{visible(who)}</b> <code>{id}</code>
       </p>
       <p class="jobs-said">{struckBy ? <s>{told}</s> : told}</p>
+      {isPending && <p class="jobs-pending">{say.pending}</p>}
       {strikes && <p class="aside">{say.strikes(strikes.id, visible(strikes.because))}</p>}
       {struckBy ? (
         <p class="aside">

@@ -1,8 +1,9 @@
-import { type FoldedJob, standing } from '../../shop/records/index.ts';
+import { standing } from '../../shop/records/index.ts';
 import { timeText, toldText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { foldedOf, type Held, type JobDesk, linesOf } from '../job/index.ts';
 import { language } from '../words/index.ts';
+import { standingOpen } from './standingopen.ts';
 import { words } from './words.ts';
 
 /** Every job of this browser, and where each stands. */
@@ -21,7 +22,7 @@ export function JobList({ jobs }: { readonly jobs: JobDesk }) {
               onPress={() => jobs.take(held.job.id)}
             >
               <b>{visible(foldedOf(held).unit)}</b>
-              <Stand job={foldedOf(held)} />
+              <Standing jobs={jobs} held={held} />
               <span class="aside">{onDisk(held, say)}</span>
             </LargeButton>
           </li>
@@ -31,16 +32,19 @@ export function JobList({ jobs }: { readonly jobs: JobDesk }) {
   );
 }
 
-// What was said last, and what is signed.
-function Stand({ job }: { readonly job: FoldedJob }) {
+// What was said last, what is signed, and what was measured and stands open.
+function Standing({ jobs, held }: { readonly jobs: JobDesk; readonly held: Held }) {
   const say = words();
   const voice = voiceOf(language.value);
+  const job = foldedOf(held);
   const last = job.entries.at(-1);
   const signed = standing(job, 'signed').at(-1);
+  const open = standingOpen(jobs, held);
   return (
     <>
       <span>{say.count(job.entries.length)}</span>
       {last && <span>{`${timeText(last.at, voice)}: ${toldText(last, voice)}`}</span>}
+      {open.length > 0 && <span>{say.stillOpen(voice.list(open.map(visible)))}</span>}
       {signed && <span>{say.signed(visible(signed.told.what), visible(signed.who))}</span>}
     </>
   );

@@ -4,7 +4,7 @@ import type { Study } from '../study/index.ts';
 import { Entries } from './entries.tsx';
 import { Files } from './files.tsx';
 import { JobList } from './joblist.tsx';
-import { Pictures } from './pictures.tsx';
+import { Gallery, Pictures } from './pictures.tsx';
 import { Notices } from './notices.tsx';
 import { words } from './words.ts';
 import { Note, Sign } from './writing.tsx';
@@ -18,15 +18,21 @@ export function JobRoom({ study }: { readonly study: Study }) {
   return (
     <div class="jobs">
       <Notices jobs={jobs} />
-      <JobBar study={study} />
+      <JobBar study={study} home />
       {open && (
         <section class="jobs-open" aria-label={say.open}>
-          <h2>{visible(open.unit)}</h2>
-          {open.complaint !== '' && <p>{say.complaint(visible(open.complaint))}</p>}
-          <Entries jobs={jobs} job={open} />
-          <Note jobs={jobs} />
-          <Pictures jobs={jobs} job={open} />
-          <Sign jobs={jobs} job={open} />
+          {open.complaint !== '' && (
+            <p class="jobs-complaint">{say.complaint(visible(open.complaint))}</p>
+          )}
+          <div class="jobs-writing">
+            <Note jobs={jobs} />
+            <Pictures jobs={jobs} />
+            <Sign jobs={jobs} job={open} />
+          </div>
+          <div class="jobs-written">
+            <Entries jobs={jobs} job={open} />
+            <Gallery jobs={jobs} job={open} />
+          </div>
         </section>
       )}
       <Files study={study} />

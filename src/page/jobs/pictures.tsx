@@ -5,18 +5,10 @@ import type { JobDesk } from '../job/index.ts';
 import { language } from '../words/index.ts';
 import { words } from './words.ts';
 
-interface Props {
-  readonly jobs: JobDesk;
-  readonly job: FoldedJob;
-}
-
-/** The photographs of a job, and taking another: by camera, or from a file. */
-export function Pictures({ jobs, job }: Props) {
+/** Taking a photograph: by camera, or from a file. */
+export function Pictures({ jobs }: { readonly jobs: JobDesk }) {
   const say = words();
   const [part, type] = useState('');
-  const all = standing(job, 'photograph');
-  const seen = usePictures(jobs, all.map(({ told }) => told.name).join('\n'));
-  const voice = voiceOf(language.value);
   const take = async (input: HTMLInputElement) => {
     const [file] = input.files ?? [];
     if (file) await jobs.photograph(file, part.trim() === '' ? {} : { part: part.trim() });
@@ -46,28 +38,37 @@ export function Pictures({ jobs, job }: Props) {
         ))}
       </div>
       <p class="aside">{say.stripped}</p>
-      {all.length > 0 && (
-        <ul class="jobs-gallery" aria-label={say.photographs}>
-          {all.map((entry) => {
-            const { name } = entry.told;
-            const address = seen.get(name);
-            const text = toldText(entry, voice);
-            return (
-              <li key={entry.id}>
-                {address === undefined ? (
-                  <p>{say.elsewhere(visible(name))}</p>
-                ) : (
-                  <a href={address} target="_blank" rel="noreferrer">
-                    <img src={address} alt={text} />
-                  </a>
-                )}
-                <p class="aside">{text}</p>
-              </li>
-            );
-          })}
-        </ul>
-      )}
     </div>
+  );
+}
+
+/** The photographs of a job, each with what its entry says of it. */
+export function Gallery({ jobs, job }: { readonly jobs: JobDesk; readonly job: FoldedJob }) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const all = standing(job, 'photograph');
+  const seen = usePictures(jobs, all.map(({ told }) => told.name).join('\n'));
+  if (all.length === 0) return null;
+  return (
+    <ul class="jobs-gallery" aria-label={say.photographs}>
+      {all.map((entry) => {
+        const { name } = entry.told;
+        const address = seen.get(name);
+        const text = toldText(entry, voice);
+        return (
+          <li key={entry.id}>
+            {address === undefined ? (
+              <p>{say.elsewhere(visible(name))}</p>
+            ) : (
+              <a href={address} target="_blank" rel="noreferrer">
+                <img src={address} alt={text} />
+              </a>
+            )}
+            <p class="aside">{text}</p>
+          </li>
+        );
+      })}
+    </ul>
   );
 }
 

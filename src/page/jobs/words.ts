@@ -7,6 +7,7 @@ export const words = spoken({
     complaint: (its: string) => `Complaint: ${its}`,
     entries: 'What was written down, in the order of time',
     nothing: 'Nothing has been written down yet.',
+    pending: 'on the screen alone, not kept by the browser',
     strike: 'Strike',
     strikeIt: (told: string) => `Strike: ${told}`,
     because: 'Why is it struck? It stays, with the reason.',
@@ -36,6 +37,7 @@ export const words = spoken({
     discard: (name: string) => `Discard ${name}`,
     count: (entries: number) =>
       entries === 0 ? 'nothing written yet' : entries === 1 ? 'one entry' : `${entries} entries`,
+    stillOpen: (open: string) => `stands open: ${open}`,
     signed: (what: string, who: string) => `signed by ${who}: ${what}`,
     notSaved: 'in this browser alone',
     savedAs: (name: string, since: number) =>
@@ -77,6 +79,7 @@ export const words = spoken({
     complaint: (its: string) => `Queja: ${its}`,
     entries: 'Lo anotado, por orden de tiempo',
     nothing: 'Aún no se ha anotado nada.',
+    pending: 'solo en pantalla: el navegador no lo conserva',
     strike: 'Tachar',
     strikeIt: (told: string) => `Tachar: ${told}`,
     because: '¿Por qué se tacha? Queda, con el motivo.',
@@ -111,6 +114,7 @@ export const words = spoken({
         : entries === 1
           ? 'una anotación'
           : `${entries} anotaciones`,
+    stillOpen: (open: string) => `queda abierto: ${open}`,
     signed: (what: string, who: string) => `firmado por ${who}: ${what}`,
     notSaved: 'solo en este navegador',
     savedAs: (name: string, since: number) =>

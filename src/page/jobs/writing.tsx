@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
-import { openIn } from '../../asking/build/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import { visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import type { JobDesk } from '../job/index.ts';
 import { language } from '../words/index.ts';
+import { standingOpen } from './standingopen.ts';
 import { words } from './words.ts';
 
 /** A note, in a person's own words; it stays in its box until it is kept. */
@@ -39,7 +39,7 @@ export function Note({ jobs }: { readonly jobs: JobDesk }) {
 export function Sign({ jobs, job }: { readonly jobs: JobDesk; readonly job: FoldedJob }) {
   const say = words();
   const [what, type] = useState('');
-  const stands = standingOpen(jobs);
+  const stands = standingOpen(jobs, jobs.held.value);
   const sign = async () => {
     if ((await jobs.write({ kind: 'signed', what: what.trim() })) === 'kept') type('');
   };
@@ -66,9 +66,4 @@ export function Sign({ jobs, job }: { readonly jobs: JobDesk; readonly job: Fold
       </div>
     </div>
   );
-}
-
-function standingOpen(jobs: JobDesk): readonly string[] {
-  const [train, job] = [jobs.train(), jobs.asked.value];
-  return train && job ? openIn(train, job) : [];
 }
