@@ -9,9 +9,11 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'Lengths, pressures, forces and torques as people write them: exact, with the last digit told.',
   ],
   ['engine/train', 'Members, sets, pairs, joins, devices: what is connected to what; no speed.'],
+  ['engine/teeth', 'Which teeth do not go together: planets that touch, rings that do not fit.'],
   ['engine/words', 'What each thing is called in each language, and what else is read for it.'],
   ['engine/yaml', 'Text with places: YAML that is checked, spliced and written; near names.'],
   ['engine/form', 'What values and names a file may have, and the walk of a tree by such forms.'],
+  ['engine/entries', 'What a section of the train file is, and the forms that several share.'],
   [
     'engine/sections',
     'Each section of the train file, defined once: its form, what it says, its text.',

@@ -58,8 +58,6 @@ export type {
   StackPart,
   WasherPart,
   WasherShelf,
-  GeometryFinding,
-  SpacingRule,
   BevelSet,
   Named as NamedSet,
   PairSet,
@@ -90,6 +88,7 @@ export type {
   WearCheck,
   WearKind,
 } from './engine/train/index.ts';
+export type { GeometryFinding, SpacingRule } from './engine/teeth/index.ts';
 export type { Stopped, Place as TestPlace } from './engine/triage/index.ts';
 export type {
   Expected,

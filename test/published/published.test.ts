@@ -18,7 +18,8 @@ import {
   toNumber,
   toText,
 } from '../../src/engine/linear/index.ts';
-import { geometryOf, type Train } from '../../src/engine/train/index.ts';
+import { geometryOf } from '../../src/engine/teeth/index.ts';
+import type { Train } from '../../src/engine/train/index.ts';
 import { readTrain } from '../../src/engine/trainfile/index.ts';
 import { type Mark, markOf } from './marks.ts';
 import cases from './cases.json' with { type: 'json' };

@@ -1,14 +1,8 @@
 import { stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge, portsOf } from '../reckon/index.ts';
-import {
-  companyOf,
-  gearsOf,
-  geometryOf,
-  isApplied,
-  outputsOf,
-  type Train,
-} from '../train/index.ts';
+import { companyOf, gearsOf, isApplied, outputsOf, type Train } from '../train/index.ts';
+import { geometryOf } from '../teeth/index.ts';
 import type { Reading } from '../trainfile/index.ts';
 import type { Misgiving, Warning } from './warning.ts';
 

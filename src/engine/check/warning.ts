@@ -1,5 +1,6 @@
 import type { Located } from '../yaml/index.ts';
-import type { GeometryFinding, MemberName, Way } from '../train/index.ts';
+import type { GeometryFinding } from '../teeth/index.ts';
+import type { MemberName, Way } from '../train/index.ts';
 
 /** What a train that can be read may have against it, with the place that it is about. */
 export type Warning = Located<GeometryFinding | Misgiving>;

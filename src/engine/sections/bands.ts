@@ -1,9 +1,7 @@
 import * as v from 'valibot';
 import { length, or } from '../form/index.ts';
 import { ROD_PARTS } from '../train/index.ts';
-import { LIMIT, shelf } from './limit.ts';
-import { SET_BAND } from './names.ts';
-import { listed } from './section.ts';
+import { LIMIT, shelf, SET_BAND, listed } from '../entries/index.ts';
 
 /** How a band's clearance at its drum is set. */
 const BAND_SETTING = v.pipe(

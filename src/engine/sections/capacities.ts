@@ -1,8 +1,6 @@
 import type { Train } from '../train/index.ts';
 import type { Findings } from '../yaml/index.ts';
-import { CAPACITY } from './capacity.ts';
-import { SIZED_DEVICE } from './names.ts';
-import { listed, type PlaceOf } from './section.ts';
+import { CAPACITY, SIZED_DEVICE, listed, type PlaceOf } from '../entries/index.ts';
 
 export const CAPACITIES = listed({
   key: 'capacities',

@@ -1,6 +1,6 @@
 import * as v from 'valibot';
 import { note, or } from '../form/index.ts';
-import { whole } from './section.ts';
+import { whole } from '../entries/index.ts';
 
 const within = (least: number, most: number, what: 'tyre' | 'final drive', description: string) =>
   v.pipe(

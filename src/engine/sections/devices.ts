@@ -2,8 +2,7 @@ import * as v from 'valibot';
 import { kinds, or, plainName, WAY } from '../form/index.ts';
 import { assemble, CASE, type Device } from '../train/index.ts';
 import type { Value } from '../yaml/index.ts';
-import { MEMBER } from './names.ts';
-import { byName, type Entry, listOf, mapOf, section } from './section.ts';
+import { MEMBER, byName, type Entry, listOf, mapOf, section } from '../entries/index.ts';
 
 const DEVICE_NAME = plainName('The name of a device.', {
   as: 'device',

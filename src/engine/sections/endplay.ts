@@ -1,8 +1,7 @@
 import * as v from 'valibot';
 import { length, plainName, note, or } from '../form/index.ts';
 import { PLAY_KINDS, WASHER_PARTS } from '../train/index.ts';
-import { LIMIT, shelf } from './limit.ts';
-import { listed } from './section.ts';
+import { LIMIT, shelf, listed } from '../entries/index.ts';
 
 /** The end play of a shaft: its limit, and the washer or race by which it is set. */
 const END_PLAY = v.pipe(

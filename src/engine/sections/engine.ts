@@ -1,8 +1,6 @@
 import * as v from 'valibot';
 import { or } from '../form/index.ts';
-import { size } from './capacity.ts';
-import { SOURCED } from './limit.ts';
-import { whole } from './section.ts';
+import { size, SOURCED, whole } from '../entries/index.ts';
 
 export const ENGINE = whole(
   'engine',

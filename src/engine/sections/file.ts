@@ -14,7 +14,7 @@ import { PACKS } from './packs.ts';
 import { PAIRS } from './pairs.ts';
 import { PRELOADS } from './preload.ts';
 import { RANGES } from './ranges.ts';
-import type { AnySection } from './section.ts';
+import type { AnySection } from '../entries/index.ts';
 import { SETS } from './sets.ts';
 import { TEARDOWN } from './teardown.ts';
 import { WEAR } from './wear.ts';

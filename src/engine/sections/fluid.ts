@@ -1,7 +1,6 @@
 import * as v from 'valibot';
 import { note, or, volume } from '../form/index.ts';
-import { SOURCED } from './limit.ts';
-import { whole } from './section.ts';
+import { SOURCED, whole } from '../entries/index.ts';
 
 /** What the unit is filled with at the end. */
 export const FLUID = whole(

@@ -1,8 +1,7 @@
 import * as v from 'valibot';
 import { plainName, or, text, WAY } from '../form/index.ts';
 import { assemble, CASE, outputsOf, type Train } from '../train/index.ts';
-import { MEMBER } from './names.ts';
-import { section } from './section.ts';
+import { MEMBER, section } from '../entries/index.ts';
 
 // What a train file says of the train as a whole, a line each.
 

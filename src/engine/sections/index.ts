@@ -1,7 +1,5 @@
 export { deviceValue } from './devices.ts';
 export { FILE, SECTIONS, trainOf, VERSION } from './file.ts';
-export { LIMIT } from './limit.ts';
 export { pairValue } from './pairs.ts';
 export { partValue } from './teardown.ts';
 export { setValue } from './sets.ts';
-export { plainValue } from './section.ts';

@@ -1,7 +1,6 @@
 import * as v from 'valibot';
 import { memberName, or } from '../form/index.ts';
-import { MEMBER } from './names.ts';
-import { byName, listOf, section } from './section.ts';
+import { MEMBER, byName, listOf, section } from '../entries/index.ts';
 
 const JOIN_NAME = memberName('The name of the one member that the listed members make.', {
   as: 'join',

@@ -1,9 +1,7 @@
 import * as v from 'valibot';
 import { length, or, pressure } from '../form/index.ts';
 import { PLATE_KINDS, SHELF_PARTS } from '../train/index.ts';
-import { LIMIT, shelf, tolerance } from './limit.ts';
-import { PACKED_DEVICE } from './names.ts';
-import { listed } from './section.ts';
+import { LIMIT, shelf, tolerance, PACKED_DEVICE, listed } from '../entries/index.ts';
 
 const PLATE = v.pipe(
   v.strictObject(

@@ -2,8 +2,7 @@ import * as v from 'valibot';
 import { plainName, or, teeth } from '../form/index.ts';
 import type { GearPair } from '../train/index.ts';
 import type { Value } from '../yaml/index.ts';
-import { MEMBER } from './names.ts';
-import { byName, type Entry, listOf, mapOf, section } from './section.ts';
+import { MEMBER, byName, type Entry, listOf, mapOf, section } from '../entries/index.ts';
 
 const PAIR_NAME = plainName('The name of a gear pair.', {
   as: 'gear pair',

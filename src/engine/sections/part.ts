@@ -1,8 +1,7 @@
 import * as v from 'valibot';
 import { count, memberName, plainName, note, or, torque } from '../form/index.ts';
 import { ENDS, FACINGS, PART_KINDS } from '../train/index.ts';
-import { LIMIT, SOURCED } from './limit.ts';
-import { FED_DEVICE } from './names.ts';
+import { LIMIT, SOURCED, FED_DEVICE } from '../entries/index.ts';
 
 const CARRIED = memberName(
   'What the part carries: a member, a device, or a race of a one-way clutch (NAME.inner, NAME.outer).',

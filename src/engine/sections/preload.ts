@@ -1,8 +1,7 @@
 import * as v from 'valibot';
 import { plainName, or, torque } from '../form/index.ts';
 import { PRELOAD_PARTS } from '../train/index.ts';
-import { LIMIT, shelf, SOURCED } from './limit.ts';
-import { listed } from './section.ts';
+import { LIMIT, shelf, SOURCED, listed } from '../entries/index.ts';
 
 const TORQUE_LIMIT = v.pipe(
   v.strictObject(

@@ -1,7 +1,6 @@
 import * as v from 'valibot';
 import { plainName, or } from '../form/index.ts';
-import { APPLIED_DEVICE } from './names.ts';
-import { byName, listOf, section } from './section.ts';
+import { APPLIED_DEVICE, byName, listOf, section } from '../entries/index.ts';
 
 const RANGE_NAME = plainName('A position of the selector.', {
   as: 'range',

@@ -1,7 +1,7 @@
 import { plainName } from '../form/index.ts';
 import type { GearSet, SharingSet, WheelSet } from '../train/index.ts';
 import type { Findings, Value } from '../yaml/index.ts';
-import { byName, type Entry, listOf, mapOf, type PlaceOf, section } from './section.ts';
+import { byName, type Entry, listOf, mapOf, type PlaceOf, section } from '../entries/index.ts';
 import { SET } from './set.ts';
 
 const SET_NAME = plainName(

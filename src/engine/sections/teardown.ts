@@ -3,7 +3,7 @@ import { plainName } from '../form/index.ts';
 import type { Bolts, Part } from '../train/index.ts';
 import type { Value } from '../yaml/index.ts';
 import { PART } from './part.ts';
-import { byName, type Entry, listOf, plainValue, section } from './section.ts';
+import { byName, type Entry, listOf, plainValue, section } from '../entries/index.ts';
 import { checkTeardown, lookAtTeardown } from './teardowncheck.ts';
 
 const PART_NAME = plainName('The name of a part as it comes off.', {

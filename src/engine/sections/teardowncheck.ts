@@ -14,7 +14,7 @@ import {
   uncarried,
 } from '../train/index.ts';
 import { type Findings, near } from '../yaml/index.ts';
-import type { PlaceOf } from './section.ts';
+import type { PlaceOf } from '../entries/index.ts';
 
 /** Names that mean nothing, things carried twice, and parts that come off before their covers. */
 export function checkTeardown(train: Train, at: PlaceOf, findings: Findings): void {

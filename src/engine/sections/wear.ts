@@ -1,8 +1,7 @@
 import * as v from 'valibot';
 import { plainName, or } from '../form/index.ts';
 import { WEAR_KINDS } from '../train/index.ts';
-import { LIMIT } from './limit.ts';
-import { listed } from './section.ts';
+import { LIMIT, listed } from '../entries/index.ts';
 
 /** What is measured of a part, and its limit. */
 const WEAR_CHECK = v.pipe(

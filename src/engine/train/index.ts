@@ -1,10 +1,8 @@
 export { appliedIn, gearsOf } from './gears.ts';
 export { type Assembly, assemble } from './body.ts';
 export type * from './gearset.ts';
-export type { GeometryFinding } from './fit.ts';
-export { geometryOf } from './geometry.ts';
 export { meshMeasured, settersOf } from './gaps.ts';
-export { setGearing } from './gearing.ts';
+export { planetTeeth, setGearing } from './gearing.ts';
 export type { Mesh } from './mesh.ts';
 export { companyOf, ownerOf } from './sharing.ts';
 export type * from './capacity.ts';
@@ -32,5 +30,4 @@ export * from './train.ts';
 export * from './preload.ts';
 export * from './wear.ts';
 export type { Body } from './body.ts';
-export type { SpacingRule } from './fit.ts';
 export type { Gearing, Planet } from './mesh.ts';

@@ -1,4 +1,4 @@
-import { plainValue } from '../sections/index.ts';
+import { plainValue } from '../entries/index.ts';
 import type { Limit, MeasuredKind } from '../train/index.ts';
 import { type Edited, mend, type Value } from '../yaml/index.ts';
 

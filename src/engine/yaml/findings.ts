@@ -1,4 +1,4 @@
-import type { GeometryFinding } from '../train/index.ts';
+import type { GeometryFinding } from '../teeth/index.ts';
 import type { Lines, Passage } from './place.ts';
 import type { Oddity, Mistake, Problem } from './problem.ts';
 

@@ -1,4 +1,5 @@
-import type { Departure, Device, GeometryFinding, Limit } from '../train/index.ts';
+import type { GeometryFinding } from '../teeth/index.ts';
+import type { Departure, Device, Limit } from '../train/index.ts';
 import type { Expected } from './expected.ts';
 import type { Place } from './place.ts';
 

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { Limit } from '../../engine/train/index.ts';
 import { note, text, Walker } from '../../engine/form/index.ts';
-import { LIMIT } from '../../engine/sections/index.ts';
+import { LIMIT } from '../../engine/entries/index.ts';
 import {
   type Expected,
   Findings,

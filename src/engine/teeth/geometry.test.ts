@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type GearSet, geometryOf, type Train } from './index.ts';
+import type { GearSet, Train } from '../train/index.ts';
+import { geometryOf } from './index.ts';
 
 function findings(...sets: GearSet[]): string[] {
   const train: Train = {

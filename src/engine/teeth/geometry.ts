@@ -1,15 +1,17 @@
-import { assemble } from './body.ts';
-import type {
-  BevelSet,
-  GearSet,
-  PairSet,
-  PlainSet,
-  SharingSet,
-  SteppedSet,
-  WheelSet,
-} from './gearset.ts';
-import { planetTeeth } from './gearing.ts';
-import { ownerOf } from './sharing.ts';
+import {
+  assemble,
+  type BevelSet,
+  type GearPair,
+  type GearSet,
+  ownerOf,
+  type PairSet,
+  type PlainSet,
+  planetTeeth,
+  type SharingSet,
+  type SteppedSet,
+  type Train,
+  type WheelSet,
+} from '../train/index.ts';
 import {
   ALLOWANCE,
   beside,
@@ -19,7 +21,6 @@ import {
   spacing,
   touching,
 } from './fit.ts';
-import type { GearPair, Train } from './train.ts';
 
 /** Everything that is wrong with the teeth of a train's sets and gear pairs, in their order. */
 export function geometryOf(train: Train): GeometryFinding[] {

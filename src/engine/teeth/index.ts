@@ -1,0 +1,2 @@
+export type { GeometryFinding, SpacingRule } from './fit.ts';
+export { geometryOf } from './geometry.ts';
