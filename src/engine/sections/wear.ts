@@ -10,7 +10,7 @@ const WEAR_CHECK = v.pipe(
       measure: v.pipe(
         v.picklist(WEAR_KINDS, or('wear kind')),
         v.description(
-          'What is measured: a clearance of a bushing, a planet or a pump, or a spring.',
+          'A clearance (bushing, planet, pump, seal ring), a drum, a thickness, or a spring.',
         ),
       ),
       limit: v.exactOptional(LIMIT),
@@ -26,5 +26,6 @@ export const WEAR = listed({
   as: 'part',
   name: plainName('What is measured.'),
   entry: WEAR_CHECK,
-  description: 'What wears and is measured: bushings, planets, the pump, springs.',
+  description:
+    'What wears and is measured: bushings, planets, the pump, seal rings, drums, washers, springs.',
 });

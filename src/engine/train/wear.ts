@@ -8,13 +8,17 @@ export interface WearCheck {
   readonly limit?: Limit;
 }
 
-/** What is measured: of the last the free length, of all others a clearance. */
+/** What is measured: a clearance or a gap, how thick a part still is, how long a spring is when free. */
 export const WEAR_KINDS = [
   'bushing',
   'planet side',
   'gear to case',
   'gear to crescent',
   'gear side',
+  'ring gap',
+  'ring side',
+  'drum dish',
+  'thickness',
   'spring length',
 ] as const;
 /** How something that wears is measured, as files say it. */

@@ -58,7 +58,7 @@ export type Expected =
   | 'rod part' // servo rod, apply rod or apply pin
   | 'turns' // 0 to 100
   | 'wear check' // what is measured, and its limit
-  | 'wear kind' // bushing, planet side, gear to case, to crescent, gear side, spring length
+  | 'wear kind' // bushing, planet side, gear to case, to crescent, gear side, ring gap, …
   | 'stack' // a list, one part or more
   | 'stack part' // its part, size, tolerance and gap
   | 'opens or fills'

@@ -46,7 +46,8 @@ export function judgeWear(check: WearCheck, readings: Omit<WearReadings, 'part'>
   const limits = limitRemarks(bounds).filter(({ remark }) => remark !== 'one limit');
   const kept = { check, ...(bounds && { bounds }) };
   if (!smallest || !largest) return { ...kept, remarks: [{ remark: 'nothing read' }, ...limits] };
-  const sags = check.measure === 'spring length';
+  // What wears grows larger; a spring sags, and a washer grows thinner.
+  const sags = check.measure === 'spring length' || check.measure === 'thickness';
   const tooBig = usable && verdictOfReading(largest, usable) === 'too big';
   const tooSmall = usable && verdictOfReading(smallest, usable) === 'too small';
   const verdict: Verdict = tooBig ? 'too big' : tooSmall ? 'too small' : 'inside';

@@ -45,6 +45,24 @@ describe('wear', () => {
     expect([worst && toText(worst.um), verdict]).toEqual(['30900', 'too small']);
   });
 
+  it('of a thrust washer is its thinnest place, and of a seal ring its widest gap', () => {
+    const washer: WearCheck = { part: 'w', measure: 'thickness', limit: { least: '1.50 mm' } };
+    const read = lengths('1.58 mm', '1.47 mm', '1.57 mm');
+    expect(judgeWear(washer, { read })).toMatchObject({
+      verdict: 'too small',
+      worst: { um: fraction(1470) },
+    });
+    const limit = { least: '0.10 mm', most: '0.40 mm' };
+    const ring: WearCheck = { part: 'r', measure: 'ring gap', limit };
+    expect(judgeWear(ring, { read: lengths('0.30 mm', '0.42 mm') }).verdict).toBe('too big');
+    // A drum with no dish at all is no drum without slack.
+    const drum: WearCheck = { part: 'd', measure: 'drum dish', limit: { most: '0.10 mm' } };
+    expect(judgeWear(drum, { read: lengths('0.00 mm') })).toMatchObject({
+      verdict: 'inside',
+      remarks: [],
+    });
+  });
+
   it('of a spring at its new length is none', () => {
     expect(judgeWear(SPRINGS, { read: lengths('32.0 mm') }).verdict).toBe('inside');
   });
