@@ -1,4 +1,4 @@
-import { CASE, isApplied, isFriction, setGearing, type Train } from '../train/index.ts';
+import { CASE, type Device, setGearing, type Train } from '../train/index.ts';
 import type { Fault, FrictionFault, OneWayFault } from './fault.ts';
 
 /**
@@ -53,11 +53,7 @@ export function faultNamed(text: string, train: Train): NamedFault {
 /** The faults that a name of the train can have; none for a name that it lacks. */
 function faultsOf(name: string, train: Train): Fault[] {
   const device = train.devices.find((other) => other.name === name);
-  if (device && isApplied(device)) {
-    const all = isFriction(device) ? FRICTION_FAULTS : PAWL_FAULTS;
-    return all.map((is) => ({ what: 'device', device: name, is }));
-  }
-  if (device) return ONE_WAY_FAULTS.map((is) => ({ what: 'one-way', device: name, is }));
+  if (device) return faultsOfDevice(device);
   if (train.joins.some((join) => join.name === name)) {
     return [{ what: 'join', join: name, is: 'stripped' }];
   }
@@ -68,6 +64,19 @@ function faultsOf(name: string, train: Train): Fault[] {
     return [{ what: 'set', set: name, is: 'left out' }];
   }
   return partFaults(name, train);
+}
+
+function faultsOfDevice({ kind, name: device }: Device): Fault[] {
+  switch (kind) {
+    case 'clutch':
+    case 'brake':
+    case 'band':
+      return FRICTION_FAULTS.map((is) => ({ what: 'device', device, is }));
+    case 'pawl':
+      return PAWL_FAULTS.map((is) => ({ what: 'device', device, is }));
+    case 'one-way':
+      return ONE_WAY_FAULTS.map((is) => ({ what: 'one-way', device, is }));
+  }
 }
 
 // A part may be called after a join, which is stripped, never left out.

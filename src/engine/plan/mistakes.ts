@@ -87,23 +87,28 @@ export function mistaken(train: Train, mistake: Mistake): Train {
 type MistakeAnd = [Mistake, readonly Instead[]];
 
 function deviceMistakes({ name, kind }: Device): [Fault, readonly Instead[]][] {
-  if (kind === 'pawl') {
-    const tried = { by: 'pawl check', of: name } as const;
-    return (['will not release', 'will not apply'] as const).map((is) => {
-      return [{ what: 'device', device: name, is }, [tried, { by: 'look' }]];
-    });
+  switch (kind) {
+    case 'pawl': {
+      const tried = { by: 'pawl check', of: name } as const;
+      return (['will not release', 'will not apply'] as const).map((is) => {
+        return [{ what: 'device', device: name, is }, [tried, { by: 'look' }]];
+      });
+    }
+    case 'one-way':
+      return (['backwards', 'seized', 'left out'] as const).map((is) => {
+        return [{ what: 'one-way', device: name, is }, [{ by: 'look' }]];
+      });
+    case 'clutch':
+    case 'brake':
+    case 'band': {
+      const gap = { by: kind === 'band' ? 'band' : 'clearance', of: name } as const;
+      const air = { by: 'air check', of: name } as const;
+      return [
+        [{ what: 'device', device: name, is: 'will not release' }, [gap, air, { by: 'measure' }]],
+        [{ what: 'device', device: name, is: 'will not apply' }, [air, gap, { by: 'look' }]],
+      ];
+    }
   }
-  if (kind === 'one-way') {
-    return (['backwards', 'seized', 'left out'] as const).map((is) => {
-      return [{ what: 'one-way', device: name, is }, [{ by: 'look' }]];
-    });
-  }
-  const gap = { by: kind === 'band' ? 'band' : 'clearance', of: name } as const;
-  const air = { by: 'air check', of: name } as const;
-  return [
-    [{ what: 'device', device: name, is: 'will not release' }, [gap, air, { by: 'measure' }]],
-    [{ what: 'device', device: name, is: 'will not apply' }, [air, gap, { by: 'look' }]],
-  ];
 }
 
 // Each part whose splines engage another's: the join's own, or the first that is in. The part

@@ -1,4 +1,4 @@
-import type { Train } from '../train/index.ts';
+import type { Capacity, DeviceKind, Train } from '../train/index.ts';
 import type { Findings } from '../yaml/index.ts';
 import { CAPACITY, SIZED_DEVICE, listed, type PlaceOf } from '../entries/index.ts';
 
@@ -22,16 +22,25 @@ function checkCapacities(train: Train, at: PlaceOf, findings: Findings): void {
       findings.error(at('capacities', device, key), { problem: 'inside out', outer, inner });
     }
     const kind = train.devices.find(({ name }) => name === device)?.kind;
-    const fits =
-      'faces' in capacity
-        ? kind === 'clutch' || kind === 'brake'
-        : 'tightens' in capacity
-          ? kind === 'band'
-          : 'torque Nm' in capacity || kind !== 'one-way';
-    if (kind && !fits) {
+    if (kind && !SIZES[kind].includes(sizeOf(capacity))) {
       findings.error(at('capacities', device), { problem: 'other kind', device, kind });
     }
   }
+}
+
+// What each kind of device may be told by: its sizes, one torque for both ways, or one each way.
+const SIZES: Readonly<Record<DeviceKind, readonly ReturnType<typeof sizeOf>[]>> = {
+  clutch: ['plates', 'one torque', 'torques'],
+  brake: ['plates', 'one torque', 'torques'],
+  band: ['drum', 'one torque', 'torques'],
+  pawl: ['one torque', 'torques'],
+  'one-way': ['one torque'],
+};
+
+function sizeOf(capacity: Capacity): 'plates' | 'drum' | 'one torque' | 'torques' {
+  if ('faces' in capacity) return 'plates';
+  if ('tightens' in capacity) return 'drum';
+  return 'torque Nm' in capacity ? 'one torque' : 'torques';
 }
 
 type Rings = {

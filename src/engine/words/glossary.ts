@@ -1,10 +1,16 @@
 import type { Concept } from './concept.ts';
+import { DEVICES } from './devices.ts';
 import { MOTION } from './motion.ts';
 import { PARTS } from './parts.ts';
 import { SHOP } from './shop.ts';
 
 /** Every concept that has a word of its own, by a name that nobody but us reads. */
-export const GLOSSARY: Readonly<Record<string, Concept>> = { ...PARTS, ...MOTION, ...SHOP };
+export const GLOSSARY: Readonly<Record<string, Concept>> = {
+  ...PARTS,
+  ...DEVICES,
+  ...MOTION,
+  ...SHOP,
+};
 
 /** The word of files for another word of the trade; a word that has none is its own. */
 export function ourWord(word: string): string {

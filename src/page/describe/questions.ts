@@ -1,6 +1,9 @@
 import type { DeviceKind } from '../../engine/train/index.ts';
 import { spoken } from '../words/index.ts';
 
+// Of an inner and an outer race there are two questions of their own.
+type FirstOf = Record<Exclude<DeviceKind, 'one-way'>, (it: string) => string>;
+
 /** The questions, each by its prompt; `it` is what the round is about, in the reader's words. */
 export const questions = spoken({
   en: {
@@ -40,7 +43,7 @@ export const questions = spoken({
         brake: (it: string) => `${it}: which part does it hold to the case?`,
         band: (it: string) => `${it}: round which drum does it lie?`,
         pawl: (it: string) => `${it}: into which part does it fall?`,
-      },
+      } satisfies FirstOf,
       second: (it: string) => `${it}: and the other?`,
       inner: (it: string) => `${it}: what is its inner race?`,
       outer: (it: string) => `${it}: what is its outer race?`,
@@ -138,7 +141,7 @@ export const questions = spoken({
         brake: (it: string) => `${it}: ¿qué pieza retiene contra la carcasa?`,
         band: (it: string) => `${it}: ¿alrededor de qué tambor va?`,
         pawl: (it: string) => `${it}: ¿en qué pieza cae?`,
-      },
+      } satisfies FirstOf,
       second: (it: string) => `${it}: ¿y la otra?`,
       inner: (it: string) => `${it}: ¿cuál es su pista interior?`,
       outer: (it: string) => `${it}: ¿cuál es su pista exterior?`,

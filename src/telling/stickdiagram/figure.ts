@@ -178,8 +178,15 @@ function device(its: Device, { drafting, x, y, strip }: Draft): Mark[] {
     return [...grounds, ...onCase(its, x(0), caseY, hub), ...stuck];
   }
   const [drum, hub] = [y(MIDDLE + DRUM), y(MIDDLE + HUB)];
-  if (its.kind !== 'one-way') return [symbol.plates(x(1), drum, hub)];
-  return symbol.oneWay(x(1), drum, hub, its.lets);
+  switch (its.kind) {
+    case 'clutch':
+    case 'brake':
+    case 'band':
+    case 'pawl':
+      return [symbol.plates(x(1), drum, hub)];
+    case 'one-way':
+      return symbol.oneWay(x(1), drum, hub, its.lets);
+  }
 }
 
 function onCase(its: Device, x: number, caseY: number, hub: number): Mark[] {
