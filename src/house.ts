@@ -66,6 +66,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'shop/records',
     'What was done and found on a job, by whom: only added to, struck, never erased.',
   ],
+  ['shop/causes', 'From what was found as a unit came apart back to what caused it.'],
   ['shop/lessons', 'What a class can predict of a train, the wrong ideas, and the votes.'],
   [
     'asking/request',

@@ -99,6 +99,7 @@ export type {
   Syntax,
 } from './engine/yaml/index.ts';
 export type { BandRemark } from './shop/bands/index.ts';
+export type { Failure, Finding, Root, Sign as FoundSign } from './shop/causes/index.ts';
 export type { CountedIn, FigureOddity } from './shop/figures/index.ts';
 export type { Quantile, Share, WrittenUnit } from './shop/length/index.ts';
 export type { TallyRow } from './shop/lessons/index.ts';

@@ -19,7 +19,8 @@ import { NoAnswer } from '../request/index.ts';
 import { type Case, type Suspicion, suspicionOf } from './suspicion.ts';
 
 /** What is suspected, and all that may be asked: plain data, as it goes from one thread to another. */
-export interface Examination extends Omit<Suspicion, 'inquiry' | 'ranking'>, Pick<Case, 'told'> {
+export interface Examination
+  extends Omit<Suspicion, 'inquiry' | 'ranking'>, Pick<Case, 'told' | 'findings'> {
   readonly ranking: Pick<Ranking, 'brackets' | 'enough'>;
   /** Every test that is known of the train, in the order of the trade. */
   readonly tests: readonly Asked[];
@@ -58,7 +59,13 @@ export function examine(
   const { brackets, enough } = ranking;
   const triage = triageIn(suspicion);
   const tests = inTradeOrder(inquiry.tests).map((test) => askedOf(test, triage));
-  const examination = { ...rest, told: its.told, ranking: { brackets, enough }, tests };
+  const examination = {
+    ...rest,
+    told: its.told,
+    findings: its.findings,
+    ranking: { brackets, enough },
+    tests,
+  };
   return { suspicion, examination };
 }
 

@@ -35,6 +35,22 @@ it('hears what a job’s driver says, and gives back what it makes nothing of', 
   expect(told.unused).toEqual(['smells of fish']);
 });
 
+it('goes from what a job found back to why it failed, and says nothing of it before', () => {
+  const head = newJobText({ unit: 'x', complaint: '', by: 'TW', at: '2026-11-25T12:40:07.000Z' });
+  const note = { kind: 'note', note: 'second brake: burnt' } as const;
+  const { text } = entryText({ at: '2026-11-25T12:41:07.000Z', who: 'TW', told: note });
+  const whys = (job: string, seen: string) =>
+    suspicionOf(
+      caseOf(kestrel, {
+        practice,
+        job: openJob({ called: 'job', text: job }),
+        seen: { called: 'seen', text: seen },
+      }),
+    ).failures.map(({ root, of }) => [root, of].join(' '));
+  expect(whys(head + text, '')[0]).toBe('leaking circuit second brake');
+  expect(whys(head, 'fluid: burnt')).toEqual([]);
+});
+
 it('takes out what the driver’s words were not meant for, in a file and in a job', () => {
   const says = 'driver says: slips in second and third\n';
   const texts = (text: string) => {

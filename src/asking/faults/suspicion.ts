@@ -6,6 +6,8 @@ import { type Test, testText } from '../../engine/sight/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { diagnose, type Diagnosis } from '../../engine/triage/index.ts';
 import { gripsOf } from '../../shop/capacity/index.ts';
+import { type Failure, failuresOf, type Finding, findingsIn } from '../../shop/causes/index.ts';
+import { standing } from '../../shop/records/index.ts';
 import type { OpenJob } from '../job/index.ts';
 import {
   errorsIn,
@@ -27,6 +29,8 @@ export interface SuspectsRequest {
 export interface Case {
   readonly inquiry: Inquiry;
   readonly told: Witnessed;
+  /** What was found as the unit came apart. */
+  readonly findings: readonly Finding[];
   /** What the shop's figures are called. */
   readonly practice: string;
   readonly renamed: readonly Renamed[];
@@ -49,6 +53,8 @@ export interface Heard {
 
 /** What is known of a train under suspicion. */
 export interface Suspicion extends Diagnosis {
+  /** Why it failed, where something was found as it came apart; it is put right before the build. */
+  readonly failures: readonly Failure[];
   /** What the driver says of which nothing could be made. */
   readonly unused: readonly string[];
   /** What the shop's figures are called. */
@@ -61,7 +67,10 @@ export function caseOf(train: Train, { practice, ...told }: SuspectsRequest): Ca
 }
 
 /** A train of which nothing was told yet: what its faults would show is worked out once. */
-export function underSuspicion(train: Train, { called, text }: Given): Omit<Case, 'told'> {
+export function underSuspicion(
+  train: Train,
+  { called, text }: Given,
+): Omit<Case, 'told' | 'findings'> {
   const { practice: figures, problems } = readPractice(text);
   if (!figures) throw new NoAnswer({ refused: 'bad.file', called, problems });
   const inquiry = inquire(train, figures, gripsOf(train));
@@ -70,7 +79,7 @@ export function underSuspicion(train: Train, { called, text }: Given): Omit<Case
 
 /** The same, with what was seen and said. */
 export function caseWith(
-  its: Omit<Case, 'told'>,
+  its: Omit<Case, 'told' | 'findings'>,
   { seen, job }: Omit<SuspectsRequest, 'practice'>,
 ): Case {
   const { inquiry } = its;
@@ -80,7 +89,9 @@ export function caseWith(
   const all = [...read.observations, ...other.observations];
   const unsaid = [...read.unsaid, ...other.unsaid];
   const told = witnessedBy(inquiry, all, says, unsaid);
-  return { ...its, told, renamed: [...its.renamed, ...read.renamed] };
+  const notes = job ? standing(job.job, 'note').map(({ told: { note } }) => note) : [];
+  const findings = findingsIn(inquiry.train, notes, told.observations);
+  return { ...its, told, findings, renamed: [...its.renamed, ...read.renamed] };
 }
 
 /**
@@ -109,15 +120,17 @@ export function witnessedBy(
 
 /** All that can be said of what was told. `open`: whether a test may still be offered. */
 export function suspicionOf(
-  {
-    inquiry,
-    told: { observations, unused },
-    practice,
-  }: Pick<Case, 'inquiry' | 'told' | 'practice'>,
+  { inquiry, told, practice, findings = [] }: Asked,
   open?: (test: Test) => boolean,
 ): Suspicion {
-  return { ...diagnose(inquiry, observations, open), unused, practice };
+  const { observations, unused } = told;
+  // The fluid alone tells of no strip.
+  const opened = findings.some(({ said }) => !said.startsWith('fluid: '));
+  const failures = opened ? failuresOf(inquiry.train, findings) : [];
+  return { ...diagnose(inquiry, observations, open), failures, unused, practice };
 }
+
+type Asked = Pick<Case, 'inquiry' | 'told' | 'practice'> & Partial<Pick<Case, 'findings'>>;
 
 const NOTHING = { observations: [], says: [], unsaid: [], renamed: [] };
 

@@ -126,6 +126,11 @@ export class Enquiry {
     return this.write(seenTold('driver says', text));
   }
 
+  /** What was found as it came apart, in a note. */
+  finds(note: string): Promise<boolean> {
+    return this.write({ kind: 'note', note });
+  }
+
   /** What the driver's words were taken for is not what they say, or is after all. */
   unsay(test: string): Promise<boolean> {
     return this.write(seenTold(test, 'not said'));
@@ -145,8 +150,10 @@ export class Enquiry {
   async takeOver(): Promise<void> {
     for (const { of, text } of this.before.value.toReversed()) {
       // One after the other, as they were told.
+      const told =
+        of === '' ? ({ kind: 'note', note: text } as const) : ({ kind: 'seen', of, text } as const);
       // oxlint-disable-next-line eslint/no-await-in-loop
-      if (!(await this.write({ kind: 'seen', of, text }))) return;
+      if (!(await this.write(told))) return;
     }
     this.loose.value.clear();
   }

@@ -6,6 +6,7 @@ import { Matrix } from '../matrix/index.ts';
 import type { Study } from '../study/index.ts';
 import { Driver } from './driver.tsx';
 import { Enquiry } from './enquiry.ts';
+import { Failed } from './failed.tsx';
 import { Opened } from './opened.tsx';
 import { Question } from './question.tsx';
 import { Ranking } from './ranking.tsx';
@@ -43,6 +44,7 @@ export function Symptoms({ study }: { readonly study: Study }) {
         <ToldSoFar enquiry={enquiry} />
       </aside>
       <div class="symptoms-all">
+        <Failed study={study} enquiry={enquiry} />
         <Matrix study={study} />
       </div>
       <p class="aside">{say.legend}</p>

@@ -2,7 +2,7 @@ import type { FoldedEntry, FoldedJob } from '../../shop/records/index.ts';
 import { type Observation } from '../../engine/suspects/index.ts';
 import { testText } from '../../engine/sight/index.ts';
 
-/** An entry of what was seen, in the words of a file. */
+/** An entry of what was seen, in the words of a file; of a note, `of` is ''. */
 export interface SeenEntry {
   readonly entry: FoldedEntry;
   readonly of: string;
@@ -14,6 +14,7 @@ export function seenEntries({ entries }: FoldedJob): SeenEntry[] {
   return entries
     .flatMap((entry) => {
       const { told } = entry;
+      if (told?.kind === 'note') return [{ entry, of: '', text: told.note }];
       return told?.kind === 'seen' ? [{ entry, of: told.of, text: told.text }] : [];
     })
     .toReversed();

@@ -20,7 +20,7 @@ export function ToldSoFar({ enquiry }: { readonly enquiry: Enquiry }) {
       {entries.length === 0 && <p class="aside">{say.nothingTold}</p>}
       <ul>
         {entries.map(({ entry, of, text }) => {
-          const said = `${visible(of)}: ${visible(plainly(text))}`;
+          const said = (of === '' ? '' : `${visible(of)}: `) + visible(plainly(text));
           const { struckBy } = entry;
           return (
             <li key={entry.id}>

@@ -94,6 +94,10 @@ export const words = spoken({
     caution:
       'A road test is driven by somebody who may, where it harms nobody. What the unit’s maker says comes first.',
     skipped: 'skipped',
+    foundSoFar: 'Found so far:',
+    foundOf: 'Something was found as it came apart: of what?',
+    foundWhat: (thing: string) => `${thing}: what was found?`,
+    wholeUnit: 'the whole unit',
     legend:
       'Weights, minutes and risks are common practice, not measured. The unit’s maker has the last word on every test.',
   },
@@ -190,6 +194,10 @@ export const words = spoken({
     caution:
       'La prueba en carretera la conduce quien puede, donde no daña a nadie. Lo que dice el fabricante va primero.',
     skipped: 'saltada',
+    foundSoFar: 'Encontrado hasta ahora:',
+    foundOf: 'Se encontró algo al desarmarla: ¿en qué?',
+    foundWhat: (thing: string) => `${thing}: ¿qué se encontró?`,
+    wholeUnit: 'toda la unidad',
     legend:
       'Los pesos, minutos y riesgos son práctica común, no medidos. El fabricante tiene la última palabra en cada prueba.',
   },

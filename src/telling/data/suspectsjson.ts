@@ -11,7 +11,7 @@ import { type Json, numberJson } from './json.ts';
  * 1, `bits` the information that a test is expected to give.
  */
 export function suspectsJson(suspicion: Suspicion): Json {
-  const { observations, ranking, advice, doubts, again, pairs, growlers } = suspicion;
+  const { observations, ranking, advice, doubts, again, pairs, growlers, failures } = suspicion;
   return {
     seen: observations.map(observationJson),
     suspects: ranking.brackets.map(({ chance, suspects, evidence }) => ({
@@ -31,6 +31,15 @@ export function suspectsJson(suspicion: Suspicion): Json {
     pairs: pairs.map(causeJson),
     next: advice.best ? proposalJson(advice.best) : null,
     others: advice.others.map(proposalJson),
+    failures: failures.map(({ root, of, by, explains }) => ({
+      root,
+      ...(of !== undefined && { of }),
+      ...(by !== undefined && { by }),
+      explains: explains.map(({ sign, of: its }) => ({
+        sign,
+        ...(its !== undefined && { of: its }),
+      })),
+    })),
     growlers: growlers.map(({ part, because, loadedIn }) => {
       return { ...part, because, loadedIn: [...loadedIn] };
     }),

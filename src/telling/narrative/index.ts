@@ -18,6 +18,7 @@ export {
 export { type Objection, problemText } from './problems.ts';
 export { endOf, fittings, freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
 export { refusedText, unknownWords } from './refused.ts';
+export { failureTexts, foundText } from './failure.ts';
 export { sentences } from './reasons.ts';
 export { timeText, toldText } from './records.ts';
 export { benchText, faultName, gearName, roadSignText, roadText } from './signs.ts';

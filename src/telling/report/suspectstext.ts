@@ -12,6 +12,7 @@ import type { Counsel, Stop } from '../../engine/triage/index.ts';
 import {
   causeText,
   evidenceText,
+  failureTexts,
   keyOf,
   observationText,
   outcomeText,
@@ -47,6 +48,7 @@ export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): st
     ...section(voice.say('contradiction'), contradictionLines(suspicion, page), page),
     ...section(voice.say('suspects.ranked'), rankingLines(ranking, all, page), page),
     ...section(voice.say('noise.title'), growlerLines(suspicion.growlers, all, page), page),
+    ...section(voice.say('failure.title'), failureLines(suspicion, page), page),
     ...section(voice.say('suspects.next'), adviceLines(advice, observations, page), page),
     '',
     ...paragraph(voice.say('suspects.legend', { file: visible(practice) }), page).map(
@@ -230,6 +232,18 @@ export function unusedLines(unused: readonly string[], page: Page): string[] {
   return paragraph(voiceOf(page.language).say('complaint.unused', { parts }), page);
 }
 
+function failureLines({ failures }: Suspicion, page: Page): string[] {
+  if (failures.length === 0) return [];
+  const voice = voiceOf(page.language);
+  return [
+    ...failures.slice(0, MOST_FAILURES).flatMap((failure) => {
+      const [why, mend] = failureTexts(failure, voice);
+      return [...paragraph(why, page, INDENT), ...indented(mend, page)];
+    }),
+    ...paragraph(voice.say('failure.legend'), page).map(page.ink.faint),
+  ];
+}
+
 function growlerLines(growlers: readonly Growler[], all: boolean, page: Page): string[] {
   const voice = voiceOf(page.language);
   return growlers
@@ -266,4 +280,5 @@ const MOST_SUSPECTS = 6;
 const MOST_EVIDENCE = 6;
 const MOST_LEFT = 4;
 const MOST_DOUBTS = 3;
+const MOST_FAILURES = 6;
 const MOST_GROWLERS = 6;
