@@ -1,5 +1,5 @@
 import { coasting, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
-import { FloatTable, type Form, toNumber, Unsure } from '../linear/index.ts';
+import { FloatTable, type Form, NOTHING, toNumber, Unsure } from '../linear/index.ts';
 import { type Motion, tieRows } from '../motion/index.ts';
 import { judge, speedAt, type Ruling } from '../reckon/index.ts';
 import { isApplied, outputsOf } from '../train/index.ts';
@@ -56,12 +56,12 @@ export function sweep(motion: Motion): Sweep {
   return { ...found, unsure: [] };
 }
 
-// The rows of every table: the input's speed, the output's, then the devices'.
-const [INPUT, OUTPUT] = [0, 1];
-
 class Walk {
   private readonly friction: number;
-  private readonly oneWays: number;
+  private readonly input: number; // the rows of the ends' speeds
+  private readonly output: number;
+  private readonly asked: number; // how many rows a question at a leaf has: the ends, the one-way clutches
+  private readonly heights: readonly number[]; // how many rows there are while a depth's device is open
   private readonly levels: FloatTable[]; // the rows at each depth of the tree
   private readonly work: FloatTable; // for one question at a leaf
   private readonly forward: 1 | -1;
@@ -74,33 +74,33 @@ class Walk {
     const oneWays = motion.devices.filter(({ whenOff }) => whenOff?.sense === '>=');
     const locked = motion.devices.filter(({ whenOff }) => whenOff?.sense === '=');
     this.friction = friction.length;
-    this.oneWays = oneWays.length;
-    const ties = tieRows(motion, outputsOf(motion.train));
-    const always = [...locked.map(({ slip }) => slip), ...ties];
+    const always = [...locked.map(({ slip }) => slip), ...tieRows(motion, outputsOf(motion.train))];
     const width = motion.base.free.length;
     const rows = 2 + oneWays.length + friction.length + always.length;
     this.levels = Array.from({ length: friction.length + 1 }, () => new FloatTable(rows, width));
-    this.work = new FloatTable(2 + oneWays.length, width);
     const count = 2 ** friction.length;
     this.states = [new Uint8Array(count), new Uint8Array(count), new Uint8Array(count)];
     this.speeds = [new Float64Array(count), new Float64Array(count), new Float64Array(count)];
     this.forward = vehicleOf(motion.train).forward === 'clockwise' ? 1 : -1;
-    // A device is settled at its depth of the tree, and then its row is done with: so the last
-    // device's row stands first.
-    const forms: Form[] = [
-      motion.speedOf(motion.train.input),
-      motion.speedOf(motion.train.output),
-      ...oneWays.map(({ whenOff }) => whenOff as Form),
-      ...friction.map(({ whenOn }) => whenOn ?? { at: [], coef: [] }).toReversed(),
-      ...always,
-    ];
+    const { base, speedOf, train } = motion;
     const root = this.levels[0] as FloatTable;
     root.reset(width);
-    forms.forEach((form, k) => {
-      const isOneWay = k >= 2 && k < 2 + oneWays.length;
-      root.addForm(form, motion.base, isOneWay ? k - 2 : -1);
+    this.input = root.addForm(speedOf(train.input), base);
+    this.output = root.addForm(speedOf(train.output), base);
+    for (const [label, { whenOff }] of oneWays.entries()) {
+      root.addForm(whenOff as Form, base, label);
+    }
+    this.asked = root.height;
+    this.work = new FloatTable(this.asked, width);
+    // A device is settled at its depth of the tree, and then its row is done with: so the last
+    // device's row stands first.
+    const heights = friction.toReversed().map(({ whenOn }) => {
+      root.addForm(whenOn ?? NOTHING, base);
+      return root.height;
     });
-    always.forEach(() => root.settleLast());
+    this.heights = heights.toReversed();
+    for (const form of always) root.addForm(form, base);
+    for (const _ of always) root.settleLast();
   }
 
   run(): Sweep {
@@ -127,7 +127,7 @@ class Walk {
     this.visit(table, depth + 1, mask);
     const on = mask | (1 << depth);
     const next = this.levels[depth + 1] as FloatTable;
-    next.copy(table, 2 + this.oneWays + this.friction - depth);
+    next.copy(table, this.heights[depth] as number);
     try {
       next.settleLast();
     } catch (error) {
@@ -145,13 +145,14 @@ class Walk {
   }
 
   private ask(table: FloatTable, mask: number): void {
+    const { input, output } = this;
     try {
-      this.answer(table, mask, 0, INPUT, OUTPUT, 1);
+      this.answer(table, mask, 0, input, output, 1);
       const drives = this.states[0][mask] === DRIVING;
       const way = drives ? ((this.speeds[0][mask] as number) < 0 ? -1 : 1) : this.forward;
-      this.answer(table, mask, 1, OUTPUT, INPUT, way);
+      this.answer(table, mask, 1, output, input, way);
       if (drives) this.states[2][mask] = this.states[1][mask] as number;
-      else this.answer(table, mask, 2, OUTPUT, INPUT, way > 0 ? -1 : 1);
+      else this.answer(table, mask, 2, output, input, way > 0 ? -1 : 1);
     } catch (error) {
       if (!(error instanceof Unsure)) throw error;
       this.unsure.push(mask);
@@ -168,7 +169,7 @@ class Walk {
     way: 1 | -1,
   ): void {
     const { work } = this;
-    work.copy(table, 2 + this.oneWays);
+    work.copy(table, this.asked);
     work.shift(turned, -way);
     let state = TIED;
     if (work.settleEquality(turned)) {

@@ -65,8 +65,8 @@ export class FloatRows {
     this.size[row] = Math.max(this.size[row] as number, Math.abs(constant));
   }
 
-  /** Enters a form as a row, named for an inequality (its index) or for nothing (-1). */
-  addForm(form: Form, base: Base, label: number): void {
+  /** Enters a form as a row, named for an inequality (its index) or for nothing (-1); tells which row. */
+  addForm(form: Form, base: Base, label = -1): number {
     const { coef, times } = base.reduce(form);
     const row = this.height++;
     const at = row * this.stride;
@@ -85,6 +85,7 @@ export class FloatRows {
     for (let k = 0; k <= this.width; k++)
       size = Math.max(size, Math.abs(this.cells[at + k] as number));
     this.size[row] = size;
+    return row;
   }
 
   /** -1, 0 or 1; throws Unsure. */

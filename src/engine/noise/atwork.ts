@@ -1,4 +1,4 @@
-import { drive, isSpan, type Quantity, type Working } from '../flow/index.ts';
+import { type DeviceWork, drive, isSpan, type Quantity, type Working } from '../flow/index.ts';
 import { minus, signOf, ZERO } from '../linear/index.ts';
 import { isZero } from '../reckon/index.ts';
 import { assemble, CASE, type MemberName, setGearing, type Train } from '../train/index.ts';
@@ -10,36 +10,59 @@ export type Part =
   | { readonly part: 'bearing'; readonly member: MemberName }
   | { readonly part: 'races'; readonly device: string };
 
-/** A part in a gear under power. */
+/** What a part does in a gear under power. */
 export interface AtWork {
-  readonly part: Part;
   /** Within itself: planets on pins, wheels in mesh, a member in the case. `free`: nothing settles it. */
   readonly turns: 'yes' | 'no' | 'free';
   /** Whether it passes torque; a bearing's load is not told. */
   readonly loaded: boolean;
 }
 
-/** Who turns, and who is loaded, with the friction devices `on`, in the order of the file. */
-export function atWork(train: Train, on: readonly string[]): AtWork[] {
+/** All of a train that can growl, in the order of the file. */
+export function partsOf(train: Train): Part[] {
+  const { bodies, onPins } = assemble(train);
+  const clutches = train.devices.filter(({ kind }) => kind === 'one-way');
+  const turning = bodies.filter((_, body) => body !== 0 && !onPins.has(body));
+  return [
+    ...train.sets.map(({ name: set }): Part => ({ part: 'planets', set })),
+    ...train.pairs.map(({ name: pair }): Part => ({ part: 'pair', pair })),
+    ...clutches.map(({ name: device }): Part => ({ part: 'races', device })),
+    ...turning.map(({ label: member }): Part => ({ part: 'bearing', member })),
+  ];
+}
+
+/** Who of some parts turns, and who is loaded, with the friction devices `on`. */
+export function atWork(
+  train: Train,
+  on: readonly string[],
+  parts: readonly Part[] = partsOf(train),
+): ReadonlyMap<Part, AtWork> {
   const working = drive(train, on);
-  const speed = (member: MemberName) =>
-    member === CASE ? ZERO : (working.speeds.get(member) ?? ZERO);
-  const pushed = (within: string) =>
-    working.meshes.some((mesh) => mesh.within === within && !isZero(mesh.onA));
-  const sets = train.sets.map((set): AtWork => {
-    const [first, ...others] = coaxial(train, set.name);
-    const turns = others.map((other) => differ(speed(first ?? CASE), speed(other)));
-    return {
-      part: { part: 'planets', set: set.name },
-      turns: most(turns),
-      loaded: pushed(set.name),
-    };
-  });
-  const pairs = train.pairs.map(({ name, driver }): AtWork => {
-    const turns = differ(speed(driver.member), ZERO);
-    return { part: { part: 'pair', pair: name }, turns, loaded: pushed(name) };
-  });
-  return [...sets, ...pairs, ...races(train, working), ...bearings(train, speed)];
+  return new Map(parts.map((part) => [part, workOf(train, part, working)]));
+}
+
+function workOf(train: Train, part: Part, { speeds, meshes, devices }: Working): AtWork {
+  const speed = (member: MemberName) => speeds.get(member) ?? ZERO;
+  const pushed = (name: string) => {
+    return meshes.some(({ within, onA }) => within === name && !isZero(onA));
+  };
+  switch (part.part) {
+    case 'planets': {
+      const [first, ...others] = coaxial(train, part.set);
+      const turns = others.map((other) => differ(speed(first ?? CASE), speed(other)));
+      return { turns: most(turns), loaded: pushed(part.set) };
+    }
+    case 'pair': {
+      const driver = train.pairs.find(({ name }) => name === part.pair)?.driver.member ?? CASE;
+      return { turns: differ(speed(driver), ZERO), loaded: pushed(part.pair) };
+    }
+    case 'races': {
+      const { slip, torque } = devices.get(part.device) as DeviceWork;
+      return { turns: differ(slip, ZERO), loaded: !isZero(torque) };
+    }
+    case 'bearing':
+      return { turns: differ(speed(part.member), ZERO), loaded: false };
+  }
 }
 
 // The members of a set that turn about the main axis; of shared planets, the carrier's too.
@@ -49,26 +72,6 @@ function coaxial(train: Train, name: string): MemberName[] {
   const { members, planets } = setGearing(train, set);
   const onPins = new Set(planets.map(({ member }) => member));
   return members.filter((member) => !onPins.has(member));
-}
-
-function races(train: Train, { devices }: Working): AtWork[] {
-  return train.devices
-    .filter(({ kind }) => kind === 'one-way')
-    .flatMap(({ name }): AtWork[] => {
-      const work = devices.get(name);
-      if (!work) return [];
-      const turns = differ(work.slip, ZERO);
-      return [{ part: { part: 'races', device: name }, turns, loaded: !isZero(work.torque) }];
-    });
-}
-
-function bearings(train: Train, speed: (member: MemberName) => Quantity): AtWork[] {
-  const { bodies, onPins } = assemble(train);
-  return bodies.flatMap(({ label }, body): AtWork[] => {
-    if (body === 0 || onPins.has(body)) return [];
-    const turns = differ(speed(label), ZERO);
-    return [{ part: { part: 'bearing', member: label }, turns, loaded: false }];
-  });
 }
 
 // Two speeds that nothing settles may turn together or not.

@@ -1,5 +1,5 @@
 import type { Train } from '../train/index.ts';
-import { atWork, type AtWork, type Part } from './atwork.ts';
+import { atWork, type AtWork, type Part, partsOf } from './atwork.ts';
 
 /** A gear in which somebody listened. */
 export interface Heard {
@@ -29,13 +29,14 @@ export function growlers(
   noisy: readonly Heard[],
   quiet: readonly Heard[],
 ): Growler[] {
-  const [first, ...others] = noisy.map(({ gear, on }) => ({ gear, work: atWork(train, on) }));
-  if (!first) return [];
-  const silent = quiet.map(({ on }) => atWork(train, on));
-  return first.work
-    .flatMap(({ part }, k): Growler[] => {
-      const heard = [first, ...others].map(({ gear, work }) => ({ gear, its: work[k] as AtWork }));
-      const hushed = silent.map((work) => work[k] as AtWork);
+  if (noisy.length === 0) return [];
+  const parts = partsOf(train);
+  const loud = noisy.map(({ gear, on }) => ({ gear, work: atWork(train, on, parts) }));
+  const silent = quiet.map(({ on }) => atWork(train, on, parts));
+  return parts
+    .flatMap((part): Growler[] => {
+      const heard = loud.map(({ gear, work }) => ({ gear, its: work.get(part) as AtWork }));
+      const hushed = silent.map((work) => work.get(part) as AtWork);
       if (heard.some(({ its }) => its.turns === 'no')) return [];
       const loadedIn = heard.filter(({ its }) => its.loaded).map(({ gear }) => gear);
       if (hushed.every(({ turns }) => turns !== 'yes')) {

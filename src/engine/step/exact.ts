@@ -35,6 +35,8 @@ export class ExactPivots {
   solve(u: Float64Array, least: Float64Array, most: Float64Array, into: Uint8Array): void {
     const active = [...into.keys()].filter((k) => (most[k] as number) > (least[k] as number));
     const bounded = active.filter((k) => most[k] !== Infinity);
+    // Where the pair of each upper bound stands: behind those of the lower ones.
+    const upper = new Map(bounded.map((k, b) => [k, active.length + b]));
     const freely = [...u].map((it, i) => fromNumber(it / (this.roots[i] as number)));
     const low = [...least].map((value) => fromNumber(value));
     const size = active.length + bounded.length;
@@ -44,8 +46,8 @@ export class ExactPivots {
       const mutual = this.mutual[k] as readonly Rational[];
       for (const [j, other] of active.entries()) row[j] = mutual[other] as Rational;
       row[size] = minus(dot(mutual, low), dot(this.slips[k] as readonly Rational[], freely));
-      const up = active.length + bounded.indexOf(k);
-      if (most[k] === Infinity) continue;
+      const up = upper.get(k);
+      if (up === undefined) continue;
       row[up] = ONE;
       const above = table[up] as Rational[];
       above[i] = fraction(-1);
@@ -54,8 +56,8 @@ export class ExactPivots {
     const turned = pivoted(table, size);
     into.fill(LEAST);
     for (const [i, k] of active.entries()) {
-      const up = bounded.includes(k) && turned[active.length + bounded.indexOf(k)];
-      if (turned[i]) into[k] = up ? MOST : GRIPS;
+      const up = upper.get(k);
+      if (turned[i]) into[k] = up !== undefined && turned[up] ? MOST : GRIPS;
     }
   }
 }
