@@ -56,6 +56,16 @@ it.each<[string, () => unknown, object]>([
     { refused: 'bad.file', called: 'readings' },
   ],
   [
+    'readings that have a mistake, among others, before a sheet is filled in from them',
+    () => askMeasurements(kestrel, { readings: given('second brake: { feeler: [wide] }\n') }),
+    { refused: 'bad.file', called: 'readings' },
+  ],
+  [
+    'plays that have a mistake, too',
+    () => askMeasurements(kestrel, { plays: given('turbine shaft: [wide]\n') }),
+    { refused: 'bad.file', called: 'readings' },
+  ],
+  [
     'a number of trials that is none',
     () => askPacks(kestrel, { trials: 'many' }),
     { refused: 'bad.trials', given: 'many', least: 1000 },

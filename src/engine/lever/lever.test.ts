@@ -52,6 +52,12 @@ describe('the lever of', () => {
     expect(lever).toBe(`sun 0, carrier ${toText(carrier)}, ring 1`);
   });
 
+  it('two rows of planets on one carrier that nothing else ties are two, which cross at the carrier', () => {
+    const rows =
+      'set: near 30 ~ first* 18, outer 66 ~~ first, far 24 ~ second* 20, last 64 ~~ second';
+    expect(levers(rows)).toEqual(['near 0, carrier 11/16, outer 1', 'last 0, carrier 3/11, far 1']);
+  });
+
   it('a bevel differential has the carrier in the middle', () => {
     const [lever] = levers('set 16<>16');
     expect(lever).toBe('left 0, carrier 1/2, right 1');

@@ -333,6 +333,19 @@ describe.each(described)('%s', (_, train) => {
     }
   });
 
+  it('tells at an air check of mistakes alone that are made by then, and that no hand has felt', () => {
+    const { mistakes } = plan(train) as Plan;
+    for (const step of steps) {
+      if (step.does !== 'air check' && step.does !== 'pawl check') continue;
+      for (const mistake of step.check?.wrong.flatMap((its) => its.mistakes) ?? []) {
+        const named = JSON.stringify(mistake);
+        const watched = mistakes.find((its) => JSON.stringify(its.mistake) === named);
+        expect(watched?.made, named).toBeLessThanOrEqual(step.number);
+        expect(watched?.caught.by, named).not.toBe('hand check');
+      }
+    }
+  });
+
   it('puts air on every clutch, brake and band, once', () => {
     const aired = steps.flatMap((step) => (step.does === 'air check' ? [step.device.name] : []));
     const friction = train.devices.filter(({ kind }) => kind !== 'one-way');

@@ -47,6 +47,12 @@ describe('what comes first', () => {
     expect(texts).not.toContain('pressure');
   });
 
+  it('is still the codes once a road was driven, while they would tell, and not once they are read', () => {
+    const slips = 'D 2: slips\nfluid: clean';
+    expect(counsel(seen(slips)).offered.map(testText)).toContain('codes');
+    expect(counsel(seen(`${slips}\ncodes: none`)).offered.map(testText)).not.toContain('codes');
+  });
+
   it('is the lever where the car drives in neutral, and again after it was set', () => {
     const crept = seen(`N: drives\n${DRIVES}fluid: clean`);
     expect(counsel(crept).offered[0]).toMatchObject({ test: 'selector' });

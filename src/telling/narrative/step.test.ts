@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { plan, type Plan } from '../../engine/plan/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
+import type { Preload } from '../../engine/train/index.ts';
+import { measuringTexts } from './measuring.ts';
 import { lastLook, type StepContext, stepTold } from './step.ts';
 import { voiceOf } from './voice.ts';
 
@@ -68,6 +70,20 @@ describe('a step', () => {
     expect(reads).toBe(true);
     expect(how.filter((line) => line.startsWith('Limits for'))).toHaveLength(2);
     expect(toldOf('Precarga: side bearings', 'es').how[0]).toMatch(/^Limpie/u);
+  });
+
+  it('has no limits for a preload of which none are known, and says whose data to look up', () => {
+    const told = (preload: Omit<Preload, 'bearings'>) => {
+      const step = { does: 'preload', number: 1, preload: { bearings: 'x', ...preload } } as const;
+      return measuringTexts(step, { ...its, steps: [step] }, voiceOf('en'));
+    };
+    const [how, ...none] = told({});
+    expect(none).toEqual([voiceOf('en').say('sheet.measure.no limit')]);
+    const used = { turning: { least: '0.5 Nm', most: '1 Nm' } };
+    const [, ...some] = told(used);
+    expect(some[0]).toContain('0.5');
+    expect(some.at(-1)).toBe(voiceOf('en').say('sheet.own data'));
+    expect(how).toBe(told(used)[0]);
   });
 
   it('tries a pawl, which has no plates and does not drag', () => {
