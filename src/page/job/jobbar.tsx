@@ -12,13 +12,15 @@ interface Props {
   readonly study: Study;
   /** It stands in the room of the jobs, to which it leads from others. */
   readonly home?: boolean;
+  /** What becomes of what is found while no job is open, where the room keeps it itself. */
+  readonly none?: string;
 }
 
 /**
  * For the head of a room that writes into the job: which one is open, or an offer to begin one; and
  * why the last thing written is not kept.
  */
-export function JobBar({ study, home }: Props) {
+export function JobBar({ study, home, none }: Props) {
   const say = words();
   const jobs = jobsOf(study);
   const open = jobs.open.value;
@@ -30,7 +32,7 @@ export function JobBar({ study, home }: Props) {
       ) : (
         jobs.known.value && (
           <>
-            <p>{say.none}</p>
+            <p>{none ?? say.none}</p>
             <Begin study={study} />
           </>
         )

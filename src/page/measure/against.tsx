@@ -1,20 +1,22 @@
+import type { MeasuredThing } from '../../asking/build/index.ts';
 import { compare, toNumber } from '../../engine/linear/index.ts';
 import { quantityFrom } from '../../engine/quantity/index.ts';
 import type { Remark } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import type { Measuring } from './measuring.ts';
 import type { Telling } from './telling.ts';
-import type { Typed, Way } from './ways.ts';
+import { shelfOf, type Typed, type Way } from './ways.ts';
 import { words } from './words.ts';
 
 interface Props {
   readonly measuring: Measuring;
+  readonly thing: MeasuredThing;
   readonly telling: Telling;
   readonly way: Way;
 }
 
 /** What speaks against the readings, each with its way out; until it is taken no part is offered. */
-export function Against({ measuring, telling, way }: Props) {
+export function Against({ measuring, thing, telling, way }: Props) {
   const say = words();
   const { against } = telling;
   if (against.length === 0) return null;
@@ -55,7 +57,7 @@ export function Against({ measuring, telling, way }: Props) {
           </div>
         );
       })}
-      <p>{say.withheld}</p>
+      {shelfOf(thing) && <p>{say.withheld}</p>}
     </div>
   );
 }

@@ -23,8 +23,8 @@ export function Keeping({ measuring, study, begins }: Props) {
           {say.unkept}
         </p>
       )}
-      {!job && measuring.keeps.value && <p class="aside">{say.noJob}</p>}
-      {(job || begins) && <JobBar study={study} />}
+      {!job && !begins && measuring.keeps.value && <p class="aside">{say.noJob}</p>}
+      {(job || begins) && <JobBar study={study} none={say.noJob} />}
       {job && count > 0 && (
         <div class="row">
           <LargeButton onPress={() => void measuring.handOver()}>{say.handOver(count)}</LargeButton>

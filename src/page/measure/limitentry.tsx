@@ -1,11 +1,19 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { MeasuredThing } from '../../asking/build/index.ts';
 import type { Refused } from '../../asking/request/index.ts';
 import type { Limit } from '../../engine/train/index.ts';
+import type { Problem } from '../../engine/yaml/index.ts';
 import { putLimit } from '../../engine/trainfile/index.ts';
 import type { Told } from '../../shop/records/index.ts';
 import { boundsOf } from '../../shop/limits/index.ts';
-import { boundsText, problemText, refusedText, voiceOf } from '../../telling/narrative/index.ts';
+import {
+  boundsText,
+  type Language,
+  limitDoubtedText,
+  problemText,
+  refusedText,
+  voiceOf,
+} from '../../telling/narrative/index.ts';
 import { DecimalPad, LargeButton } from '../controls/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
@@ -141,7 +149,7 @@ export function LimitEntry({ measuring, study, thing }: Props) {
             refused={measuring.refused.value}
             text={(why) =>
               why.refused === 'bad.entry'
-                ? problemText(why.problem, language.value)
+                ? mistakeText(why.problem, language.value)
                 : refusedText(why, study.file.name.value, voice)
             }
             onMeant={open.value ? undefined : () => toFile(true)}
@@ -175,13 +183,24 @@ interface Doubted {
   readonly onWrong: () => void;
 }
 
+function mistakeText(problem: Problem, its: Language): string {
+  return problem.problem === 'limit doubted'
+    ? limitDoubtedText(problem, voiceOf(its), 'asked')
+    : problemText(problem, its);
+}
+
 // A limit far from the file's is asked about; whatever else is wrong with it is only said.
 function Doubt({ refused, text, onMeant, onMeantInFile, onMeantInJob, onWrong }: Doubted) {
   const say = words();
+  const place = useRef<HTMLDivElement>(null);
+  const asked = refused !== undefined;
+  useEffect(() => {
+    if (asked) place.current?.scrollIntoView({ block: 'nearest' });
+  }, [asked]);
   if (!refused) return null;
   const asks = refused.refused === 'bad.entry' && refused.problem.problem === 'limit doubted';
   return (
-    <div class="measure-against" role="alert">
+    <div class="measure-against" role="alert" ref={place}>
       <p>{text(refused)}</p>
       <div class="row">
         {asks && onMeant && <LargeButton onPress={onMeant}>{say.meant}</LargeButton>}

@@ -52,8 +52,8 @@ export function List({ measuring, study }: Props) {
               <span>
                 <b>{visible(thing.name)}</b>
                 <br />
-                <Kind thing={thing} /> · {say.stands[thing.stands]}
-                {measuring.isPending(thing) && ` · ${say.pending}`}
+                <Kind thing={thing} /> ·{' '}
+                {measuring.isPending(thing) ? say.pending : say.stands[thing.stands]}
               </span>
             </span>
           </LargeButton>

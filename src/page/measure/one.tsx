@@ -89,7 +89,7 @@ export function One({ measuring, study, thing }: Props) {
             typing={typed.value}
             first={first}
           />
-          <Against measuring={measuring} telling={telling} way={way} />
+          <Against measuring={measuring} thing={thing} telling={telling} way={way} />
           {whole && (
             <LargeButton main onPress={() => void measuring.write().then(tell)}>
               {say.write}
@@ -103,7 +103,7 @@ export function One({ measuring, study, thing }: Props) {
               {refusedText(refused, '', voice)}
             </p>
           )}
-          {thing.stands !== 'nothing' && <Says telling={telling} />}
+          {thing.stands !== 'nothing' && <Says telling={telling} bold={isRead(thing)} />}
           <Shelf measuring={measuring} thing={thing} telling={telling} first={first} />
           <WrittenDown measuring={measuring} />
         </div>
@@ -134,10 +134,21 @@ export function Head({ measuring, study, thing }: Props) {
   );
 }
 
-function Says({ telling }: { readonly telling: ReturnType<typeof tellingOf> }) {
+// Of a preload only a torque is judged.
+function isRead({ kind, judgement }: MeasuredThing): boolean {
+  return kind !== 'preload' || judgement.torque !== undefined;
+}
+
+interface Said {
+  readonly telling: ReturnType<typeof tellingOf>;
+  /** Whether the first sentence is the verdict. */
+  readonly bold: boolean;
+}
+
+function Says({ telling, bold }: Said) {
   const say = words();
   return (
-    <div class="measure-says">
+    <div class={`measure-says${bold ? ' measure-verdict' : ''}`}>
       {telling.says.map((text) => (
         <p key={text}>{text}</p>
       ))}

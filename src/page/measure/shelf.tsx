@@ -1,8 +1,17 @@
 import { useState } from 'preact/hooks';
 import type { MeasuredThing } from '../../asking/build/index.ts';
-import { compare } from '../../engine/linear/index.ts';
+import { compare, signOf } from '../../engine/linear/index.ts';
 import { type Length, lengthFrom, type LengthUnit } from '../../shop/length/index.ts';
-import { gapTexts, keyOf, verdictText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { type Chosen, sizeOf } from '../../shop/limits/index.ts';
+import {
+  asFineAs,
+  gapTexts,
+  keyOf,
+  lengthText,
+  verdictText,
+  visible,
+  voiceOf,
+} from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { language } from '../words/index.ts';
 import type { Measuring } from './measuring.ts';
@@ -42,6 +51,14 @@ export function Shelf({ measuring, thing, telling, first }: Props) {
   if (!shelf) return edit;
   const { selection, tool, next } = telling;
   const fitted = fittedIn(thing) ?? lengthFrom(shelf.fitted);
+  const gap = ({ predicted, verdict }: Chosen, by: Length) => {
+    return `${say.gives(gapTexts(predicted, by, voice, first).clearance)}, ${verdictText(verdict, voice)}`;
+  };
+  // A squeeze is a gap below nothing.
+  const squeeze = ({ predicted: { um }, verdict }: Chosen, by: Length) => {
+    const size = lengthText(asFineAs(sizeOf(um), by), voice, first);
+    return `${signOf(um) < 0 ? say.squeezes(size) : say.leaves(size)}, ${say.tight[verdict]}`;
+  };
   const part = (size: string) => `${shelf.part} ${size}`;
   return (
     <div class="measure-shelf">
@@ -63,10 +80,7 @@ export function Shelf({ measuring, thing, telling, first }: Props) {
               <span class={`measure-part${best ? ' measure-best' : ''}`}>
                 <b>{visible(size)}</b>
                 {its && tool && (
-                  <span>
-                    {say.gives(gapTexts(its.predicted, tool, voice, first).clearance)},{' '}
-                    {verdictText(its.verdict, voice)}
-                  </span>
+                  <span>{thing.kind === 'preload' ? squeeze(its, tool) : gap(its, tool)}</span>
                 )}
                 <i>{[isIn ? say.fitted : '', best ? say.best : ''].filter(Boolean).join(' · ')}</i>
               </span>

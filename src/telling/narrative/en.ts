@@ -136,7 +136,7 @@ export const en = {
   'limit.ends':
     '{kind, select, both {{least} to {most}} least {at least {least}} other {at most {most}}}',
   'problem.limit doubted':
-    'limit to be looked at: {of} would have {job}, and the train file has {file}{by, select, unit {: were inches and millimetres taken for each other?} point {: did a point slip?} wide {, which is far narrower;} other {, which is far off;}} correct it, or, if it is meant, write it again with sure: yes behind it',
+    'limit to be looked at: {of} would have {job}, and the train file has {file}{by, select, unit {: were inches and millimetres taken for each other?} point {: did a point slip?} wide {, which is far narrower;} other {, which is far off;}} {way, select, asked {correct it, or say that it is meant} other {correct it, or, if it is meant, write it again with sure: yes behind it}}',
   'problem.limit in two units':
     'limit in two units: a limit of {name} has one end in millimetres and one in inches; write both in the unit of their source',
   'problem.nothing measured':

@@ -133,7 +133,7 @@ export const es: Messages = {
   'limit.ends':
     '{kind, select, both {de {least} a {most}} least {al menos {least}} other {como máximo {most}}}',
   'problem.limit doubted':
-    'límite que hay que mirar: {of} tendría {job}, y el archivo del tren da {file}{by, select, unit {: ¿se tomaron pulgadas por milímetros, o al revés?} point {: ¿se corrió la coma?} wide {, mucho más estrecho;} other {, muy lejos de eso;}} corríjalo, o, si es a propósito, escríbalo otra vez con sure: yes detrás',
+    'límite que hay que mirar: {of} tendría {job}, y el archivo del tren da {file}{by, select, unit {: ¿se tomaron pulgadas por milímetros, o al revés?} point {: ¿se corrió la coma?} wide {, mucho más estrecho;} other {, muy lejos de eso;}} {way, select, asked {corríjalo, o diga que es a propósito} other {corríjalo, o, si es a propósito, escríbalo otra vez con sure: yes detrás}}',
   'problem.limit in two units':
     'límite en dos unidades: un límite de {name} tiene un extremo en milímetros y otro en pulgadas; escriba los dos en la unidad de su fuente',
   'problem.nothing measured':

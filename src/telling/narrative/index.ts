@@ -12,6 +12,7 @@ export {
   boundsText,
   clearanceWayText,
   lengthText,
+  limitDoubtedText,
   type Remark,
   remarkText,
 } from './packs.ts';

@@ -45,10 +45,14 @@ export function boundsText(bounds: Bounds, voice: Voice, first: LengthUnit = 'mm
   });
 }
 
-/** That a limit is asked about before it is written down, and how it is told to be meant. */
+/**
+ * That a limit is asked about before it is written down, and how it is told to be meant: in the file,
+ * or to whoever has just `asked`.
+ */
 export function limitDoubtedText(
   { of, by, job, file }: Extract<Problem, { readonly problem: 'limit doubted' }>,
   voice: Voice,
+  way: 'file' | 'asked' = 'file',
 ): string {
   const [itsJob, itsFile] = [job, file].map(({ least, most }) =>
     voice.say('limit.ends', {
@@ -57,7 +61,7 @@ export function limitDoubtedText(
       most: visible(most ?? ''),
     }),
   );
-  const values = { of: visible(of), by, job: itsJob ?? '', file: itsFile ?? '' };
+  const values = { way, of: visible(of), by, job: itsJob ?? '', file: itsFile ?? '' };
   return voice.say('problem.limit doubted', values);
 }
 
