@@ -13,7 +13,14 @@ import {
   ZERO,
 } from '../src/engine/linear/index.ts';
 import { applyFault } from '../src/engine/faults/index.ts';
-import { assemble, type Train, appliedIn } from '../src/engine/train/index.ts';
+import {
+  appliedIn,
+  assemble,
+  coversOf,
+  type Part,
+  type Train,
+  upOf,
+} from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import {
   type Answer,
@@ -302,6 +309,34 @@ function checked(train: Train, questions: readonly Question[]): void {
         const felt = hand(train, { turn: turn.member, way: turn.way, hold, on });
         const is = felt.turns ? wayOf(felt.moves.get(first)) : 'locked';
         expect(right).toEqual({ answer: 'turning', is });
+        break;
+      }
+      case 'comes off': {
+        // By what covers what alone: the right one is free, every other is not.
+        const off = new Set(setting.off);
+        for (const { answer, right: isRight } of question.choices) {
+          const part = train.teardown?.find(({ name }) => {
+            return answer.answer === 'part' && name === answer.part;
+          });
+          const over = coversOf(train.teardown ?? [], part as Part).filter(
+            (name) => !off.has(name),
+          );
+          expect(over.length === 0).toBe(isRight);
+        }
+        break;
+      }
+      case 'faces': {
+        const part = train.teardown?.find(({ name }) => name === first);
+        expect(part?.face).toBe(setting.face);
+        const up = part && upOf(train.teardown ?? [])(part);
+        const to = part?.faces ?? 'input';
+        const ends = {
+          up,
+          down: up === 'input' ? 'output' : 'input',
+          input: 'input',
+          output: 'output',
+        };
+        expect(right).toEqual({ answer: 'facing', to: ends[to] });
         break;
       }
       case 'fault':

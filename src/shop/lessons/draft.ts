@@ -47,6 +47,10 @@ export function valueOf(answer: Answer): string {
       return `${answer.pushed ?? ''} ${toText(answer.size)}`;
     case 'state':
       return `${answer.state} ${answer.ratio ? toText(answer.ratio) : ''}`;
+    case 'part':
+      return answer.part;
+    case 'facing':
+      return answer.to;
     case 'sign': {
       const { sign } = answer;
       if (!sign) return 'none';

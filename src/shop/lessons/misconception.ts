@@ -38,6 +38,10 @@ export const MISCONCEPTIONS = [
   'reaction added up', // the sum where the difference is right, and the other way round
   'reaction turned round',
   'fits either way', // "a one-way clutch is the same from both sides"
+  'cover unseen', // "it is in sight, so it comes off"
+  'far end first', // "one may begin anywhere"
+  'wrong way round',
+  'any way round', // "it fits both ways, so it does not matter"
   'fault means no drive',
   'fault ties up',
   'fault shows wherever fitted', // "it shows in the first gear that uses the device"

@@ -29,13 +29,15 @@ export const KINDS = [
   'left free', // which members does nothing settle?
   'held torque', // what does a member that stands still put on what holds it?
   'backwards', // what does a one-way clutch fitted backwards do in this gear?
+  'comes off', // which of these parts may come off now?
+  'faces', // to which end does the face of a part look?
   'fault', // where does a fault show first on the road, and how?
 ] as const;
 export type Kind = (typeof KINDS)[number];
 
 /** A member goes by the label of its body. */
 export interface Subject {
-  readonly kind: 'member' | 'device' | 'set';
+  readonly kind: 'member' | 'device' | 'set' | 'part';
   readonly name: string;
 }
 
@@ -52,6 +54,10 @@ export interface Setting {
   readonly hold: readonly MemberName[];
   readonly turn?: { readonly member: MemberName; readonly way: Way };
   readonly fault?: Fault;
+  /** The parts that are off, where the unit is being stripped. */
+  readonly off?: readonly string[];
+  /** The face of a part that is asked about. */
+  readonly face?: string;
 }
 
 /** A wrong choice is what a wrong idea, followed on the same train, leads to. */
@@ -72,6 +78,9 @@ export type Answer =
   | { readonly answer: 'torque'; readonly size: Rational; readonly pushed: Way | null }
   /** What the output does; the ratio is there only where it drives. */
   | { readonly answer: 'state'; readonly state: State; readonly ratio?: Rational }
+  | { readonly answer: 'part'; readonly part: string }
+  /** The end to which a face looks; `either`: it makes no difference. */
+  | { readonly answer: 'facing'; readonly to: 'input' | 'output' | 'either' }
   /** The first gear that works otherwise; null is none. */
   | { readonly answer: 'sign'; readonly sign: FirstSign | null };
 

@@ -11,6 +11,7 @@ import {
   stateQuestion,
   wayQuestion,
 } from './motion.ts';
+import { comesOffQuestions, facesQuestions } from './parts.ts';
 import { type Kind, KINDS, type Question } from './question.ts';
 import { ratioQuestion } from './ratio.ts';
 import { faultQuestions } from './road.ts';
@@ -79,6 +80,10 @@ function draftsOf(
       return each(heldQuestions);
     case 'backwards':
       return each(backwardsQuestions);
+    case 'comes off':
+      return gear ? [] : comesOffQuestions(train, seed);
+    case 'faces':
+      return gear ? [] : facesQuestions(train, seed);
     case 'fault':
       return faultQuestions(train, seed, gear);
   }

@@ -792,7 +792,11 @@ export const en = {
   'lesson.hands': 'Hold the {held} and turn the {turned} {way}, {seen}.',
   'lesson.fault': 'Something is wrong: {fault}.',
   'lesson.question':
-    '{kind, select, state {Does the train drive?} way {Which way does the output, the {thing}, turn?} engine_braking {Is there engine braking?} device {What does the {thing} do?} hand {Does it turn, and which way does the {thing} go?} ratio {What is the ratio, input speed over output speed?} carriers {Which devices carry the load?} left_free {Which members does nothing settle?} held_torque {{held, select, yes {What does the {thing}, which stands still, put on the {holder}?} other {What does the {thing}, which stands still, put on the case?}}} backwards {What does the output do now?} other {Where does it show first on the road, and how?}}',
+    '{kind, select, state {Does the train drive?} way {Which way does the output, the {thing}, turn?} engine_braking {Is there engine braking?} device {What does the {thing} do?} hand {Does it turn, and which way does the {thing} go?} ratio {What is the ratio, input speed over output speed?} carriers {Which devices carry the load?} left_free {Which members does nothing settle?} held_torque {{held, select, yes {What does the {thing}, which stands still, put on the {holder}?} other {What does the {thing}, which stands still, put on the case?}}} backwards {What does the output do now?} comes_off {Which of these can come off now?} faces {To which end does this face of the {thing} look: {face}?} other {Where does it show first on the road, and how?}}',
+  'lesson.off':
+    'The unit is being stripped. {more, plural, =0 {Off is: {parts}.} one {Off are one part and, last, {parts}.} other {Off are # parts and, last, {parts}.}}',
+  'lesson.facing':
+    '{to, select, input {to the input end} output {to the output end} other {either way: it makes no difference}}',
   'lesson.turning':
     '{is, select, still {it stands still} free {it is free: nothing settles which way} locked {nothing turns: it locks} other {it turns {way}}}',
   'lesson.ratio':
@@ -884,6 +888,14 @@ export const en = {
     'It ties up only where two devices ask for different speeds. Ask what the train does instead.',
   'misconception.fault shows wherever fitted':
     'Here the gear that uses it does not show it so. Something else does its work there, or an earlier gear shows it.',
+  'misconception.cover unseen':
+    'Something is still over it. What covers a part comes off first, however near at hand the part looks.',
+  'misconception.far end first':
+    'A unit comes apart from the end that is up; what is deepest in it comes off last.',
+  'misconception.wrong way round':
+    'That is the other way round. Look for the mark of the face, and write down how it lay as it came off.',
+  'misconception.any way round':
+    'That it goes in both ways does not make both right: a bearing, a washer or a race that is turned over runs on the wrong face.',
   'misconception.fault hides':
     'Something does show it. Go through the gears, under power and on coast.',
 

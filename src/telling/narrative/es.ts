@@ -789,7 +789,11 @@ export const es: Messages = {
   'lesson.hands': 'Retenga {held} y gire {turned} {way}, {seen}.',
   'lesson.fault': 'Algo está mal: {fault}.',
   'lesson.question':
-    '{kind, select, state {¿El tren transmite?} way {¿Hacia dónde gira la salida, {thing}?} engine_braking {¿Hay freno motor?} device {¿Qué hace {thing}?} hand {¿Gira, y hacia dónde va {thing}?} ratio {¿Cuál es la relación, velocidad de entrada entre velocidad de salida?} carriers {¿Qué elementos llevan la carga?} left_free {¿Qué miembros quedan sin velocidad determinada?} held_torque {{held, select, yes {¿Qué par pone {thing}, que no gira, en {holder}?} other {¿Qué par pone {thing}, que no gira, en la carcasa?}}} backwards {¿Qué hace ahora la salida?} other {¿Dónde se nota primero en la carretera, y cómo?}}',
+    '{kind, select, state {¿El tren transmite?} way {¿Hacia dónde gira la salida, {thing}?} engine_braking {¿Hay freno motor?} device {¿Qué hace {thing}?} hand {¿Gira, y hacia dónde va {thing}?} ratio {¿Cuál es la relación, velocidad de entrada entre velocidad de salida?} carriers {¿Qué elementos llevan la carga?} left_free {¿Qué miembros quedan sin velocidad determinada?} held_torque {{held, select, yes {¿Qué par pone {thing}, que no gira, en {holder}?} other {¿Qué par pone {thing}, que no gira, en la carcasa?}}} backwards {¿Qué hace ahora la salida?} comes_off {¿Cuál de estas puede salir ahora?} faces {¿Hacia qué lado mira esta cara de «{thing}»: {face}?} other {¿Dónde se nota primero en la carretera, y cómo?}}',
+  'lesson.off':
+    'Se está desarmando la unidad. {more, plural, =0 {Fuera: {parts}.} one {Fuera hay una pieza y, las últimas, {parts}.} other {Fuera hay # piezas y, las últimas, {parts}.}}',
+  'lesson.facing':
+    '{to, select, input {hacia el lado de entrada} output {hacia el lado de salida} other {da igual: sirve de los dos modos}}',
   'lesson.turning':
     '{is, select, still {queda quieto} free {queda libre: nada determina hacia dónde} locked {nada gira: se bloquea} other {gira {way}}}',
   'lesson.ratio':
@@ -881,6 +885,14 @@ export const es: Messages = {
     'Se bloquea solo donde dos elementos piden velocidades distintas. Pregunte qué hace el tren en su lugar.',
   'misconception.fault shows wherever fitted':
     'La marcha que lo usa no lo muestra así. Allí otra cosa hace su trabajo, o lo muestra antes otra marcha.',
+  'misconception.cover unseen':
+    'Aún tiene algo encima. Lo que cubre una pieza sale primero, por muy a mano que parezca estar.',
+  'misconception.far end first':
+    'Una unidad se desarma desde el lado que está arriba; lo más hondo sale al final.',
+  'misconception.wrong way round':
+    'Es al revés. Busque la marca de la cara, y anote cómo iba al salir.',
+  'misconception.any way round':
+    'Que entre de los dos modos no hace buenos los dos: un rodamiento, una arandela o una pista del revés trabaja con la cara que no es.',
   'misconception.fault hides':
     'Algo sí lo muestra. Recorra las marchas, en tracción y en retención.',
 

@@ -3,7 +3,7 @@ import type { Answer, Misconception, Question } from '../../shop/lessons/index.t
 import { seenFrom } from './oneway.ts';
 import { faultName, gearName } from './signs.ts';
 import { AT_THE_INPUT, type Stand, wayFor } from '../../asking/request/index.ts';
-import { keyOf, type Language, type Voice, voiceOf } from './voice.ts';
+import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
 
 /** The question with what must be known to answer it: the gear, what is on, who turns what. */
 export function questionText(
@@ -20,9 +20,15 @@ export function questionText(
     thing: voice.name(first?.name ?? ''),
     holder: second?.kind === 'device' ? voice.name(second.name) : '',
     held: second?.kind === 'device' ? 'yes' : 'no',
+    face: visible(setting.face ?? ''),
   });
   const said: string[] = [];
   if (fault) said.push(voice.say('lesson.fault', { fault: faultName(fault, language) }));
+  if (setting.off) {
+    const parts = voice.list(setting.off.slice(-MOST_OFF).map(visible));
+    const more = Math.max(0, setting.off.length - MOST_OFF);
+    said.push(voice.say('lesson.off', { more, parts }));
+  }
   if (turn) {
     const way = voice.say('way', { way: wayFor(turn.way, stand) });
     const hands = { held: voice.names(hold), turned: voice.name(turn.member), way };
@@ -34,6 +40,9 @@ export function questionText(
   }
   return [...said, asked].join(' ');
 }
+
+/** Of the parts that are off, so many are named: those that came off last. */
+const MOST_OFF = 3;
 
 /** What a choice says, in a few words. */
 export function choiceText(
@@ -71,6 +80,10 @@ export function choiceText(
     }
     case 'state':
       return voice.say('lesson.state', outcomeOf(answer, voice));
+    case 'part':
+      return visible(answer.part);
+    case 'facing':
+      return voice.say('lesson.facing', { to: answer.to });
     case 'sign': {
       const { sign } = answer;
       if (!sign) return voice.say('lesson.no sign');
