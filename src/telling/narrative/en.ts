@@ -792,11 +792,11 @@ export const en = {
   'lesson.hands': 'Hold the {held} and turn the {turned} {way}, {seen}.',
   'lesson.fault': 'Something is wrong: {fault}.',
   'lesson.question':
-    '{kind, select, state {Does the train drive?} way {Which way does the output, the {thing}, turn?} engine_braking {Is there engine braking?} device {What does the {thing} do?} hand {Does it turn, and which way does the {thing} go?} ratio {What is the ratio, input speed over output speed?} carriers {Which devices carry the load?} left_free {Which members does nothing settle?} held_torque {{held, select, yes {What does the {thing}, which stands still, put on the {holder}?} other {What does the {thing}, which stands still, put on the case?}}} backwards {What does the output do now?} comes_off {Which of these can come off now?} faces {To which end does this face of the {thing} look: {face}?} other {Where does it show first on the road, and how?}}',
+    '{kind, select, state {Does the train drive?} way {Which way does the output, the {thing}, turn?} engine_braking {Is there engine braking?} device {What does the {thing} do?} hand {Does it turn, and which way does the {thing} go?} ratio {What is the ratio, input speed over output speed?} carriers {Which devices carry the load?} left_free {Which members does nothing settle?} held_torque {{held, select, yes {What does the {thing}, which stands still, put on the {holder}?} other {What does the {thing}, which stands still, put on the case?}}} backwards {What does the output do now?} comes_off {Which of these can come off now?} faces {Which end does the {thing} face with this side of it: {face}?} other {Where does it show first on the road, and how?}}',
   'lesson.off':
     'The unit is being stripped. {more, plural, =0 {Off is: {parts}.} one {Off are one part and, last, {parts}.} other {Off are # parts and, last, {parts}.}}',
   'lesson.facing':
-    '{to, select, input {to the input end} output {to the output end} other {either way: it makes no difference}}',
+    '{to, select, input {it faces input} output {it faces output} other {either way: it makes no difference}}',
   'lesson.turning':
     '{is, select, still {it stands still} free {it is free: nothing settles which way} locked {nothing turns: it locks} other {it turns {way}}}',
   'lesson.ratio':

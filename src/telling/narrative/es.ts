@@ -793,7 +793,7 @@ export const es: Messages = {
   'lesson.off':
     'Se está desarmando la unidad. {more, plural, =0 {Fuera: {parts}.} one {Fuera hay una pieza y, las últimas, {parts}.} other {Fuera hay # piezas y, las últimas, {parts}.}}',
   'lesson.facing':
-    '{to, select, input {hacia el lado de entrada} output {hacia el lado de salida} other {da igual: sirve de los dos modos}}',
+    '{to, select, input {mira a la entrada} output {mira a la salida} other {da igual: sirve de los dos modos}}',
   'lesson.turning':
     '{is, select, still {queda quieto} free {queda libre: nada determina hacia dónde} locked {nada gira: se bloquea} other {gira {way}}}',
   'lesson.ratio':
