@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { toNumber, toText } from '../linear/index.ts';
 import { type Dimension, formOf, quantityFrom } from './index.ts';
+import { UNITS } from './unit.ts';
 import { Tally } from '../../../test/tally.ts';
 
 // Of NIST Special Publication 811 (2008), appendix B.8, to seven figures; remembered.
@@ -18,10 +19,30 @@ const REMEMBERED: readonly (readonly [Dimension, string, number])[] = [
   ['torque', '1 kgf m', 9.80665],
 ];
 
+// By definition of the units.
+const DEFINED: readonly (readonly [Dimension, string, number])[] = [
+  ['length', '1 mm', 1000],
+  ['length', '1 um', 1],
+  ['length', '1 thou', 25.4],
+  ['force', '1 N', 1],
+  ['pressure', '1 kPa', 1],
+  ['pressure', '1 MPa', 1000],
+  ['pressure', '1 mbar', 0.1],
+  ['torque', '1 Nm', 1],
+  ['torque', '1 Ncm', 0.01],
+  ['torque', '1 kgf cm', 0.0980665],
+];
+
 describe('a quantity', () => {
-  it.each(REMEMBERED)('%s: %s', (dimension, text, size) => {
+  it.each([...REMEMBERED, ...DEFINED])('%s: %s', (dimension, text, size) => {
     const read = quantityFrom(text, dimension);
     expect(read && toNumber(read.size)).toBeCloseTo(size, 6);
+  });
+
+  it('is tried in every unit', () => {
+    const tried = [...REMEMBERED, ...DEFINED].map(([of, text]) => quantityFrom(text, of)?.unit);
+    const all = Object.values(UNITS).flatMap((units) => units.map(({ name }) => name));
+    expect(new Set(tried)).toEqual(new Set(all));
   });
 
   it.each([
