@@ -1,23 +1,9 @@
-import fs from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { opposite, type Rational, times, toNumber, toText } from '../linear/index.ts';
-import { type Train, gearsOf } from '../train/index.ts';
-import { readTrain } from '../trainfile/index.ts';
+import { trainOf } from '../../../test/line.ts';
+import { OURS, ours } from '../../../test/trains.ts';
+import { gearsOf } from '../train/index.ts';
 import { type Fact, flow, flowAt, isSpan, type Quantity } from './index.ts';
-
-const FOLDER = new URL('../../../trains/', import.meta.url);
-
-function ours(name: string): Train {
-  const { train } = readTrain(fs.readFileSync(new URL(`${name}.train.yaml`, FOLDER), 'utf8'));
-  if (!train) throw new Error(`${name} is no train`);
-  return train;
-}
-
-function trainOf(text: string): Train {
-  const { train, problems } = readTrain(`holdturn: 1\ninput: shaft\noutput: drum\n${text}`);
-  if (!train) throw new Error(JSON.stringify(problems));
-  return train;
-}
 
 // "3/2", or "0..10/7" for a span, with nothing where it has no limit.
 function shown(quantity: Quantity | undefined): string {
@@ -27,26 +13,13 @@ function shown(quantity: Quantity | undefined): string {
 }
 
 const ONE_SET = `
-sets:
-  main: { sun: 30, ring: 66, planets: 3 }
-joined: { shaft: [main.sun], drum: [main.carrier] }
-devices:
-  band: { band: main.ring }
-  brake: { brake: main.ring }
-  sprag: { one-way: [main.ring, case], lets: clockwise }
-`;
+  main 30:66 x3; in shaft = main.sun; out drum = main.carrier;
+  band holds main.ring; brake holds main.ring; sprag lets main.ring clockwise`;
 
 const TWO_SETS = `
-sets:
-  main: { sun: 30, ring: 66, planets: 3 }
-  low: { sun: 30, ring: 66, planets: 3 }
-joined: { shaft: [main.sun], middle: [main.carrier, low.sun], drum: [low.carrier] }
-devices:
-  band: { band: main.ring }
-  sprag: { one-way: [main.ring, case], lets: clockwise }
-  low brake: { brake: low.ring }
-  low roller: { one-way: [low.ring, case], lets: clockwise }
-`;
+  main 30:66 x3; low 30:66 x3; in shaft = main.sun; middle = main.carrier + low.sun; out drum = low.carrier;
+  band holds main.ring; sprag lets main.ring clockwise;
+  low brake holds low.ring; low roller lets low.ring clockwise`;
 
 describe('a reaction that several devices could take', () => {
   const torques = (on: string[]) => {
@@ -68,8 +41,8 @@ describe('a reaction that several devices could take', () => {
   });
   test('of seven devices, too, whatever their order', () => {
     const brakes = ['a', 'b', 'c', 'd', 'e', 'f'];
-    const more = brakes.map((name) => `  ${name}: { brake: main.ring }\n`).join('');
-    const { drive, coast } = flow(trainOf(`${ONE_SET.trimEnd()}\n${more}`), brakes);
+    const more = brakes.map((name) => `${name} holds main.ring`).join('; ');
+    const { drive, coast } = flow(trainOf(`${ONE_SET}; ${more}`), brakes);
     for (const name of [...brakes, 'sprag']) {
       expect(shown(drive.devices.get(name)?.torque)).toBe('0..11/5');
     }
@@ -113,10 +86,10 @@ describe('speeds that nothing settles', () => {
     expect(drive.facts).toContainEqual({ fact: 'free', members: ['second race'] });
   });
   test('are not told of planets that nobody counted', () => {
-    const text = ONE_SET.replace('planets: 3', 'pairs: 3');
+    const text = ONE_SET.replace('30:66', '30:+:66');
     const { drive } = flow(trainOf(text), ['band']);
     expect([...drive.speeds.keys()].filter((name) => /inner|outer/.test(name))).toEqual([]);
-    const counted = flow(trainOf(text.replace('pairs: 3', 'pairs: 3, inner: 17')), ['band']).drive;
+    const counted = flow(trainOf(text.replace('+', '17+')), ['band']).drive;
     expect([...counted.onPins.keys()]).toEqual(['main.inner']);
   });
 });
@@ -156,11 +129,9 @@ test('power that goes round is as much as the shell that closes the circle passe
 });
 
 describe('two given speeds', () => {
-  const split = trainOf(`
-sets:
-  main: { sun: 30, ring: 78, planets: 3 }
-joined: { shaft: [main.carrier], drum: [main.ring], motor: [main.sun] }
-`);
+  const split = trainOf(
+    'main 30:78 x3; in shaft = main.carrier; out drum = main.ring; motor = main.sun',
+  );
   const given = (speeds: Record<string, number>) =>
     Object.entries(speeds).map(([member, num]) => ({ member, speed: { num, den: 1 } }));
   test('settle the third, and the lever settles the torques', () => {
@@ -193,17 +164,8 @@ describe('losses', () => {
     // Wheels 75, 18/17, 71 on one arm (Bevan, The Theory of Machines, chapter 11, example 6):
     // driven from the last wheel it needs more than it can give.
     const text = `
-sets:
-  creeper:
-    wheels: { fixed: 75, near: 18, far: 17, last: 71 }
-    carried: [near, far]
-    meshes: [[fixed, near], [far, last]]
-joined:
-  case: [creeper.fixed]
-  planet: [creeper.near, creeper.far]
-  shaft: [creeper.last]
-  drum: [creeper.carrier]
-`;
+      creeper: fixed 75 ~ near* 18, far* 17 ~ last 71; case = creeper.fixed;
+      planet = creeper.near + creeper.far; in shaft = creeper.last; out drum = creeper.carrier`;
     const { drive, coast } = flow(trainOf(text), []);
     expect(drive.efficiency).toMatchObject({ state: 'self-locking' });
     expect(coast.efficiency?.state).toBe('runs');
@@ -216,12 +178,9 @@ joined:
 });
 
 describe('the reasons', () => {
-  const names = fs
-    .readdirSync(FOLDER)
-    .flatMap((file) => /^(.*)\.train\.yaml$/.exec(file)?.[1] ?? []);
   // Each thing said must begin where the load already is; only power that goes round, or a
   // reaction that comes back, may begin elsewhere.
-  test.each(names)('of %s follow the load', (name) => {
+  test.each(OURS)('of %s follow the load', (name) => {
     const train = ours(name);
     for (const { on } of gearsOf(train)) {
       const { drive } = flow(train, on);

@@ -1,17 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { readdirSync, readFileSync } from 'node:fs';
 import { toNumber } from '../linear/index.ts';
 import { isSpan } from '../reckon/index.ts';
-import { type Train, gearsOf } from '../train/index.ts';
-import { readTrain } from '../trainfile/index.ts';
+import { OURS, ours } from '../../../test/trains.ts';
+import { gearsOf } from '../train/index.ts';
 import { flow } from './flow.ts';
 import { ledgerOf, pushesOf } from './ledger.ts';
 
-const trains = readdirSync('trains').filter((file) => file.endsWith('.train.yaml'));
-
 describe('the ledger', () => {
-  it.each(trains)('of %s adds up in every gear, in floats too', (file) => {
-    const train = readTrain(readFileSync(`trains/${file}`, 'utf8')).train as Train;
+  it.each(OURS)('of %s adds up in every gear, in floats too', (name) => {
+    const train = ours(name);
     let written = 0;
     for (const { on } of gearsOf(train)) {
       const { drive, coast } = flow(train, on);
@@ -37,8 +34,7 @@ describe('the ledger', () => {
   });
 
   it('says who pushes a held carrier: the set one way, its one-way clutch the other', () => {
-    const text = readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8');
-    const train = readTrain(text).train as Train;
+    const train = ours('kestrel-three-speed');
     const { bodies } = ledgerOf(train, pushesOf(train, flow(train, ['forward clutch']).drive));
     // 17/7 − 1, the reaction of first gear: output torque less input torque.
     expect(bodies.find(({ member }) => member === 'rear.carrier')?.entries).toEqual([
@@ -48,8 +44,7 @@ describe('the ledger', () => {
   });
 
   it('throws where the torques do not balance', () => {
-    const text = readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8');
-    const train = readTrain(text).train as Train;
+    const train = ours('kestrel-three-speed');
     const pushes = pushesOf(train, flow(train, ['forward clutch']).drive);
     const torn = new Map(pushes.devices).set('low sprag', { num: 1, den: 1 });
     expect(() => ledgerOf(train, { ...pushes, devices: torn })).toThrow('do not balance');

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { applyFault, faultNamed } from '../faults/index.ts';
+import { trainOf } from '../../../test/line.ts';
 import { toText } from '../linear/index.ts';
 import { type OutputLoad, type Train, withLoads } from '../train/index.ts';
 import { readTrain, trainText } from '../trainfile/index.ts';
@@ -100,14 +101,9 @@ describe('two half shafts of one axle', () => {
   });
   test('uneven side gears share unevenly, as their teeth', () => {
     // A centre differential as a plain planetary: carrier in, sun to the front, ring to the rear.
-    const centre = read(`
-holdturn: 1
-input: shaft
-output: [rear, front]
-sets:
-  centre: { sun: 30, ring: 66, planets: 3 }
-joined: { shaft: [centre.carrier], front: [centre.sun], rear: [centre.ring] }
-`);
+    const centre = trainOf(
+      'centre 30:66 x3; in shaft = centre.carrier; out rear = centre.ring; out front = centre.sun',
+    );
     expect(torques(centre)).toEqual(['driving', '-11/16', '-5/16']);
   });
   test('given speeds of their own, nothing ties them', () => {
@@ -120,23 +116,11 @@ joined: { shaft: [centre.carrier], front: [centre.sun], rear: [centre.ring] }
 });
 
 test('four wheels of two axles turn alike, and share what the centre gives each axle', () => {
-  const four = read(`
-holdturn: 1
-input: shaft
-output: [front left, front right, rear left, rear right]
-sets:
-  centre: { sun: 30, ring: 66, planets: 3 }
-  front: { sides: [16, 16] }
-  rear: { sides: [16, 16] }
-joined:
-  shaft: [centre.carrier]
-  front case: [centre.sun, front.carrier]
-  rear case: [centre.ring, rear.carrier]
-  front left: [front.left]
-  front right: [front.right]
-  rear left: [rear.left]
-  rear right: [rear.right]
-`);
+  const four = trainOf(`
+    centre 30:66 x3; front 16<>16; rear 16<>16; in shaft = centre.carrier;
+    front case = centre.sun + front.carrier; rear case = centre.ring + rear.carrier;
+    out front left = front.left; out front right = front.right;
+    out rear left = rear.left; out rear right = rear.right`);
   expect(torques(four)).toEqual(['driving', '-5/32', '-5/32', '-11/32', '-11/32']);
   const ice = withLoads(four, new Map([['front left', 'none']]));
   expect(flow(ice, []).drive.state).toBe('neutral');

@@ -1,5 +1,5 @@
-import fs from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { ours } from '../../../test/trains.ts';
 import { toText } from '../linear/index.ts';
 import type { Train } from '../train/index.ts';
 import { readTrain, trainText } from '../trainfile/index.ts';
@@ -11,12 +11,7 @@ function read(text: string): Train {
   return train;
 }
 
-const kestrel = read(
-  fs.readFileSync(
-    new URL('../../../trains/kestrel-three-speed.train.yaml', import.meta.url),
-    'utf8',
-  ),
-);
+const kestrel = ours('kestrel-three-speed');
 
 describe('a gear coasts the way it drives', () => {
   test('so in reverse the output turns backwards, and what brakes brakes', () => {

@@ -2,8 +2,8 @@ import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { faultText } from '../faults/index.ts';
 import { type Practice, readPractice } from '../practice/index.ts';
-import type { Train } from '../train/index.ts';
-import { readTrain } from '../trainfile/index.ts';
+import { trainOf } from '../../../test/line.ts';
+import { ours } from '../../../test/trains.ts';
 import { mistakenBy } from './doubt.ts';
 import { accountsOf } from './observation.ts';
 import { type Bracket, rank, sideOf } from './ranking.ts';
@@ -14,22 +14,14 @@ import { readSeen } from './seenfile.ts';
 const here = (file: string) =>
   fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
 const practice = readPractice(here('experience.yaml')).practice as Practice;
-const trainOf = (text: string) => readTrain(text).train as Train;
-const kestrel = inquire(trainOf(here('trains/kestrel-three-speed.train.yaml')), practice);
+const kestrel = inquire(ours('kestrel-three-speed'), practice);
 
 // One set whose band reduces and whose clutch makes it turn as one.
 const BANDED = inquire(
-  trainOf(`holdturn: 1
-name: One band
-input: crank
-output: shaft
-sets: { only: { sun: 30, ring: 70, planets: 4 } }
-joined: { crank: [only.ring], shaft: [only.carrier] }
-devices:
-  band: { band: only.sun }
-  clutch: { clutch: [only.ring, only.sun] }
-ranges: { D: { "1": [band], "2": [clutch] }, N: { "N": [] } }
-`),
+  trainOf(
+    `only 30:70 x4; in crank = only.ring; out shaft = only.carrier; band holds only.sun;
+    clutch joins only.ring + only.sun; D 1 applies band; D 2 applies clutch; N N applies nothing`,
+  ),
   practice,
 );
 

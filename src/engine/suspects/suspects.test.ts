@@ -1,10 +1,10 @@
 import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { Dice, seedOfRun } from '../../../test/dice.ts';
+import { trainOf } from '../../../test/line.ts';
+import { ours } from '../../../test/trains.ts';
 import { faultText } from '../faults/index.ts';
 import { type Practice, readPractice } from '../practice/index.ts';
-import type { Train } from '../train/index.ts';
-import { readTrain } from '../trainfile/index.ts';
 import { accountsOf, type Observation } from './observation.ts';
 import { type Cause, inquire, type Inquiry } from '../cause/index.ts';
 import { doubtsOf } from './doubt.ts';
@@ -18,19 +18,12 @@ import { Tally } from '../../../test/tally.ts';
 
 const here = (file: string) =>
   fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
-const trainOf = (text: string) => readTrain(text).train as Train;
 const practice = readPractice(here('experience.yaml')).practice as Practice;
-const kestrel = inquire(trainOf(here('trains/kestrel-three-speed.train.yaml')), practice);
+const kestrel = inquire(ours('kestrel-three-speed'), practice);
 
 // One set, one clutch: the smallest train with something to suspect.
 const CLUTCHED = inquire(
-  trainOf(`holdturn: 1
-name: One clutch
-input: crank
-output: flange
-devices: { grip: { clutch: [crank, flange] } }
-ranges: { D: { "1": [grip] }, N: { "N": [] } }
-`),
+  trainOf('in crank; out flange; grip joins crank + flange; D 1 applies grip; N N applies nothing'),
   practice,
 );
 
@@ -401,9 +394,9 @@ describe('a file of what was seen', () => {
   it('takes other words, in any case', () => {
     const other =
       'd 1: Neutral\nR R: tied up\nstall in D: HIGH\nline pressure: OK\nturn Rear Carrier clockwise: locked\nd 2 coast: coasts';
-    const ours =
+    const own =
       'D 1: no drive\nR: ties up\nstall D: high\npressure: good\nturn rear.carrier clockwise: locks\nD 2 coast: runs free';
-    expect(seen(other, kestrel)).toEqual(seen(ours, kestrel));
+    expect(seen(other, kestrel)).toEqual(seen(own, kestrel));
   });
 
   it('may be empty, and may name no observation', () => {
