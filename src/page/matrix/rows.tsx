@@ -105,26 +105,35 @@ function FaultLine({ folded, matrix, touched, touch }: Props & { readonly folded
       {matrix.gears.map((gear, k) => {
         const cell = row.cells[k] as FaultCell;
         const marks = faultMarks(cell, voice);
-        const [drive, coast] = marks.map((mark) => (mark === '.' ? say.same : mark));
         const isTouched = touched?.row === row && touched.gear === gear;
         return (
           <td key={gearName(gear)} class={lookOf(cell)}>
             <button
               type="button"
               aria-pressed={isTouched}
-              aria-label={say.cell(name, gearName(gear), drive ?? '', coast ?? '')}
               onClick={() => touch({ row, gear, cell })}
             >
-              {marks.map((mark, end) => (
-                <span key={end} class={mark === '.' ? 'matrix-same' : ''}>
-                  {mark === '.' ? '·' : mark}
-                </span>
-              ))}
+              <span class="unseen">
+                {name}, {gearName(gear)}: {say.drive}
+              </span>
+              <Mark mark={marks[0]} />
+              <span class="unseen">{say.coast}</span>
+              <Mark mark={marks[1]} />
             </button>
           </td>
         );
       })}
     </tr>
+  );
+}
+
+function Mark({ mark }: { readonly mark: string }) {
+  if (mark !== '.') return <span>{mark}</span>;
+  return (
+    <span class="matrix-same">
+      <span aria-hidden="true">·</span>
+      <span class="unseen">{words().same}</span>
+    </span>
   );
 }
 

@@ -12,8 +12,6 @@ export const words = spoken({
     more: (count: number) => `and ${count} more that no road test tells apart`,
     parts: 'Splines, teeth, planets and parts',
     silent: (count: number) => `${count} that change nothing in any gear`,
-    cell: (fault: string, gear: string, drive: string, coast: string) =>
-      `${fault}, ${gear}: under power ${drive}, on coast ${coast}. Show the train`,
     same: 'as it should',
     shown: (fault: string, gear: string) => `${fault}, in ${gear}`,
     close: 'Close',
@@ -31,8 +29,6 @@ export const words = spoken({
     more: (count: number) => `y ${count} más que ninguna prueba en carretera separa`,
     parts: 'Estrías, dientes, planetas y piezas',
     silent: (count: number) => `${count} que no cambian nada en ninguna marcha`,
-    cell: (fault: string, gear: string, drive: string, coast: string) =>
-      `${fault}, ${gear}: en tracción ${drive}, en retención ${coast}. Mostrar el tren`,
     same: 'como debe',
     shown: (fault: string, gear: string) => `${fault}, en ${gear}`,
     close: 'Cerrar',

@@ -58,10 +58,12 @@ export function Driver({ enquiry }: { readonly enquiry: Enquiry }) {
                   <button
                     type="button"
                     class="symptoms-chip"
-                    aria-label={say.takeOff(name)}
                     onClick={() => void enquiry.unsay(test)}
                   >
-                    <span>{name}</span>
+                    <span>
+                      <span class="unseen">{say.takeOff} </span>
+                      {name}
+                    </span>
                     <small>{say.from(visible(said))}</small>
                     <span class="symptoms-cross" aria-hidden="true">
                       ✕
@@ -82,10 +84,12 @@ export function Driver({ enquiry }: { readonly enquiry: Enquiry }) {
                 <button
                   type="button"
                   class="symptoms-chip symptoms-off"
-                  aria-label={say.putBack(visible(of))}
                   onClick={() => void enquiry.strike(entry.id, say.because)}
                 >
-                  <s>{visible(of)}</s>
+                  <span>
+                    <span class="unseen">{say.putBack} </span>
+                    <s>{visible(of)}</s>
+                  </span>
                   <span class="symptoms-cross" aria-hidden="true">
                     ↶
                   </span>

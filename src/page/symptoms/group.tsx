@@ -63,12 +63,12 @@ function Suspected({ enquiry, suspect, place, k, alone }: SuspectedProps) {
         type="button"
         class="symptoms-suspect"
         aria-pressed={isOpen}
-        aria-label={say.openIt(name)}
         onClick={() => {
           enquiry.opened.value = isOpen ? undefined : { bracket: place, suspect: k };
         }}
       >
-        <span>{name}</span>
+        <span class="unseen">{say.open} </span>
+        <span class="symptoms-name">{name}</span>
         {!alone && <small>{percent(suspect.chance, voice)} %</small>}
       </button>
     </li>

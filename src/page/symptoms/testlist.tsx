@@ -81,10 +81,10 @@ function Tile({ enquiry, asked: { test, stop }, observations }: TileProps) {
       class={['large symptoms-tile', stop && STOPPED, seen.length > 0 && SEEN]
         .filter(Boolean)
         .join(' ')}
-      aria-label={[name, ...seen.map(({ sight }) => sightText(sight, voice))].join(': ')}
       onClick={() => enquiry.go({ at: 'test', test: named })}
     >
       <span>{short ?? name}</span>
+      {short !== undefined && <span class="unseen">{name.replace(short, '')}</span>}
       {seen.map((one, k) => (
         <small key={k}>
           {sightText(one.sight, voice)}
