@@ -88,6 +88,11 @@ describe('speeds', () => {
       speeds(turned(oneSet(SPRAG.replace('clockwise', 'anticlockwise')), [], false), 'drum'),
     ).toBe('drum ..5/16');
   });
+  test('reach from one clutch that holds to the next, each member in its proportion', () => {
+    const lock = 'lock: { one-way: [drum, shaft], lets: anticlockwise }';
+    const between = turned(oneSet(`${SPRAG}, ${lock}`), [], false);
+    expect(speeds(between, 'drum', 'main.ring')).toBe('drum 5/16..1, main.ring 0..1');
+  });
   test('are settled by a load that keeps its end as slow as it can', () => {
     expect(speeds(turned(oneSet(SPRAG), []), 'drum', 'main.ring')).toBe('drum 5/16, main.ring 0');
     expect(speeds(turned(oneSet(''), []), 'drum', 'main.ring')).toBe('drum 0, main.ring -5/11');
