@@ -226,6 +226,20 @@ describe('unsaved work', () => {
     await expect.poll(() => title(again).textContent()).toContain('Wren');
   });
 
+  it('is there as it was after a reload, under one offer and no second', async () => {
+    const { page } = await open();
+    await describeSet(page, 'front');
+    await page.reload();
+    await expect.poll(() => title(page).textContent()).toContain('new.train.yaml');
+    await fromMenu(page, 'wren plain set');
+    await said(page).toContain('Unsaved work on new.train.yaml');
+    expect(await button(page, 'Restore').count()).toBe(1);
+    await page.reload();
+    await expect.poll(() => title(page).textContent()).toContain('Wren');
+    await said(page).toContain('Unsaved work on new.train.yaml');
+    expect(await button(page, 'Restore').count()).toBe(1);
+  });
+
   it('is warned of where the browser keeps nothing', async () => {
     const { page } = await open();
     await page.addInitScript(() => {

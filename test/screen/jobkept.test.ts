@@ -49,6 +49,7 @@ describe('in a browser with no room left', () => {
     await alert(page).toContain('no room left');
     await writes(page, 'while it is full');
     await expect.poll(() => said(page)).toHaveLength(3);
+    expect(await page.getByText('on the screen alone, not kept by the browser').count()).toBe(2);
     await alert(page).toContain('no room left');
     // It is in the page, and in what is saved to disk, the picture too.
     expect(readJob(await textSaved(page)).job?.entries).toHaveLength(3);

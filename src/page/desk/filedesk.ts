@@ -2,6 +2,7 @@ import { effect, signal } from '@preact/signals';
 import { type Study, fetchReader, type Edits } from '../study/index.ts';
 import { type DiskFile, hasChanged, pick, readText, saveAs, writeBack } from './disk.ts';
 import { type Draft, forget, keep, live, newId, orphans, TAB } from './kept.ts';
+import { lastOpen, rememberOpen } from './lastopen.ts';
 import { handedOver, linkOf, textIn } from './link.ts';
 import { hearOthers, type Tell } from './others.ts';
 import { FIRST, readOurs } from './ours.ts';
@@ -38,6 +39,7 @@ export class FileDesk {
 
   constructor(study: Study) {
     this.study = study;
+    desks.set(study, this);
     this.tell = hearOthers(
       () => study.file.name.value,
       ({ does }) => this.say(does === 'saved' ? 'saved elsewhere' : 'open elsewhere'),
@@ -50,7 +52,13 @@ export class FileDesk {
     live();
     this.keepDrafts();
     const gone = await orphans();
-    this.left.value = [...this.left.value, ...gone];
+    const { name, text } = this.study.file;
+    // What a reload came back to is kept as this tab's before the other is forgotten.
+    const isHere = (its: Draft) => its.name === name.value && its.text === text.value;
+    const here = gone.filter(isHere);
+    if (here.length > 0 && (await this.keepNow()))
+      await Promise.all(here.map(({ id }) => forget(id)));
+    this.left.value = [...this.left.value, ...gone.filter((its) => !isHere(its))];
     await fetchReader();
   }
 
@@ -65,6 +73,11 @@ export class FileDesk {
       const picked = await pick();
       if (picked) await this.put(await readText(picked));
     });
+  }
+
+  /** A text that is kept elsewhere, as the train of a job is. */
+  async openText(name: string, text: string): Promise<void> {
+    await this.attempt(async () => this.put({ name, text, written: 0 }));
   }
 
   /** An empty file, to describe a train from nothing. */
@@ -142,9 +155,18 @@ export class FileDesk {
     if (handed) await this.put({ ...handed, written: 0 });
     else if (text !== undefined)
       await this.put({ name: 'linked.train.yaml', text, written: 0 }, false);
-    else if (this.study.file.text.value === '') await this.openOurs(FIRST);
+    else if (this.study.file.text.value === '') await this.openLast();
     if (damaged) this.say('damaged link');
     if (gone) this.say('command gone');
+  }
+
+  // What this tab had open before it was loaded anew, else the first of ours.
+  private async openLast(): Promise<void> {
+    const last = location.hash === '' ? lastOpen() : undefined;
+    if (!last) return this.openOurs(FIRST);
+    await fetchReader();
+    this.study.open(last.name, last.text, last.saved);
+    this.tell('opened');
   }
 
   private async put(file: DiskFile, isSaved = true): Promise<void> {
@@ -189,6 +211,7 @@ export class FileDesk {
     let waits: ReturnType<typeof setTimeout> | undefined;
     const store = async () => {
       clearTimeout(waits);
+      this.remember();
       const draft = this.draft();
       if (draft) await this.keepNow(draft);
       else await forget(this.id);
@@ -207,6 +230,13 @@ export class FileDesk {
     });
   }
 
+  private remember(): void {
+    const { name, text, saved } = this.study.file;
+    const its = { name: name.value, text: text.value, saved: saved.value };
+    const isFirst = its.name === `${FIRST}.train.yaml` && its.text === its.saved;
+    rememberOpen(isFirst || its.text === '' ? undefined : its);
+  }
+
   private keeps = true;
 
   private say(word: Exclude<Word['word'], 'failed' | 'saved'>): void {
@@ -223,4 +253,11 @@ export class FileDesk {
       else this.word.value = { word: 'failed', why: error instanceof Error ? error.message : '' };
     }
   }
+}
+
+const desks = new WeakMap<Study, FileDesk>();
+
+/** The desk of what is looked at; none before there is one. */
+export function deskOf(study: Study): FileDesk | undefined {
+  return desks.get(study);
 }

@@ -1,6 +1,6 @@
 export { Desk } from './desk.tsx';
 export { download, type Kinds, pick, type Picked, saveAs } from './disk.ts';
-export { FileDesk } from './filedesk.ts';
+export { deskOf, FileDesk } from './filedesk.ts';
 export { Notice } from './notice.tsx';
-export { readExperience } from './ours.ts';
+export { ourTrains, readExperience } from './ours.ts';
 export { hearInstall, install, workOffline } from './offline.ts';

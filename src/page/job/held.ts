@@ -28,6 +28,11 @@ export function textOf(held: Held): string {
   return textOfParts({ header: held.job.header, lines: linesOf(held) });
 }
 
+/** What the file of its train is called, wherever it lies; undefined for a job of none. */
+export function trainNameOf(held: Held): string | undefined {
+  return held.job.train?.called ?? foldedOf(held).train?.file.replace(/^.*[/\\]/u, '');
+}
+
 /** The job as it stands; read once, however often it is asked for. */
 export function foldedOf(held: Held): FoldedJob {
   const known = folded.get(held);

@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import { visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
+import { deskOf, ourTrains } from '../desk/index.ts';
 import { room } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
+import { trainNameOf } from './held.ts';
 import { type JobDesk, jobsOf } from './jobdesk.ts';
 import { unkeptText } from './unkept.ts';
 import { words } from './words.ts';
@@ -38,7 +40,7 @@ export function JobBar({ study, home, none }: Props) {
         )
       )}
       {open && <Initials jobs={jobs} />}
-      {open && isOther(jobs, study) && <p>{say.otherTrain(visible(open.train?.file ?? ''))}</p>}
+      <OtherTrain study={study} />
       <p class="job-unkept" role="alert">
         {unkept && unkeptText(unkept, study.file.name.value)}
       </p>
@@ -113,8 +115,27 @@ function Initials({ jobs }: { readonly jobs: JobDesk }) {
   );
 }
 
-// What is found on the page would stand in the job of another unit.
-function isOther(jobs: JobDesk, { file }: Study): boolean {
-  const its = jobs.open.value?.train?.file.replace(/^.*[/\\]/u, '');
-  return its !== undefined && its !== file.name.value;
+/** What is found on the page would stand in the job of another unit: its own train is a press away. */
+function OtherTrain({ study }: { readonly study: Study }) {
+  const say = words();
+  const jobs = jobsOf(study);
+  const held = jobs.held.value;
+  const file = held && trainNameOf(held);
+  if (file === undefined || file === study.file.name.value) return null;
+  const its = held?.job.train;
+  const ours = file.replace(/\.train\.yaml$/u, '');
+  const take = () => {
+    const desk = deskOf(study);
+    void (its ? desk?.openText(its.called, its.text) : desk?.openOurs(ours));
+  };
+  return (
+    <p>
+      {say.otherTrain(visible(file))}{' '}
+      {(its || ourTrains.includes(ours)) && (
+        <button type="button" onClick={take}>
+          {say.takeTrain}
+        </button>
+      )}
+    </p>
+  );
 }

@@ -6,14 +6,14 @@ import { type FoldedJob, partsOf, type Told } from '../../shop/records/index.ts'
 import { readExperience } from '../desk/index.ts';
 import type { Study } from '../study/index.ts';
 import { now } from './clock.ts';
-import { type Held, foldedOf, textOf } from './held.ts';
+import { type Held, foldedOf, textOf, trainNameOf } from './held.ts';
 import { newId } from './id.ts';
 import { JobFiles } from './jobfiles.ts';
 import { lookAtKeeping } from './keeping.ts';
 import { picture } from './picture.ts';
 import { recalled, remember } from './recalled.ts';
 import { type Outcome, Shelf } from './shelf.ts';
-import type { Photograph } from './store.ts';
+import { NotKept, type Photograph } from './store.ts';
 
 /** 'kept' when the disk has it; else why it is not. What only the store refused stays in this page. */
 export type Kept = 'kept' | Unkept;
@@ -133,29 +133,43 @@ export class JobDesk {
 
   /** The train of the open job: as it is on the page, where it is that one; else as it was kept. */
   train(held = this.held.value): Train | undefined {
-    const its = held?.job.train;
     const { name, train } = this.study.file;
-    if (!its || its.called === name.value) return its && train.value;
+    const called = held && trainNameOf(held);
+    if (called !== undefined && called === name.value) return train.value;
     try {
-      return trainIn(its).train;
+      return held?.job.train && trainIn(held.job.train).train;
     } catch {
       return undefined;
     }
   }
 
-  private async enter(said: Said, pictures: readonly Photograph[] = []): Promise<Kept> {
+  // A second tap on the same, before the disk has answered the first, is the first.
+  private enter(said: Said, pictures: readonly Photograph[] = []): Promise<Kept> {
+    const key = JSON.stringify(said);
+    const same = this.underWay.get(key);
+    if (same) return same;
+    const its = this.entered(said, pictures).finally(() => this.underWay.delete(key));
+    this.underWay.set(key, its);
+    return its;
+  }
+
+  private readonly underWay = new Map<string, Promise<Kept>>();
+
+  private async entered(said: Said, pictures: readonly Photograph[]): Promise<Kept> {
     await this.begun;
+    const { id } = this.held.value?.job ?? {};
     const who = this.initials.value.trim();
-    if (!this.held.value) return this.answered({ unkept: 'no job' });
+    if (id === undefined) return this.answered({ unkept: 'no job' });
     if (who === '') return this.answered({ unkept: 'no initials' });
-    const practice = await readExperience();
-    return this.refusing(() => {
-      const held = this.held.value;
-      if (!held) throw new Error('the job was closed');
+    // Without the figures only the form is known to be right, as without a train.
+    const practice = await readExperience().catch(() => undefined);
+    return this.refusing(async () => {
+      const held = this.shelf.held(id);
+      if (!held) return new NotKept('gone');
       const train = this.train(held);
-      const its = train && { train, practice };
+      const its = train && practice !== undefined ? { train, practice } : undefined;
       const { text } = entryMade(said, { who, at: now() }, foldedOf(held), its);
-      return this.shelf.keep(held.job.id, partsOf(text).lines, pictures);
+      return this.shelf.keep(id, partsOf(text).lines, pictures);
     });
   }
 
@@ -167,7 +181,7 @@ export class JobDesk {
       return this.answered(why === 'failed' ? { unkept: why, why: message } : { unkept: why });
     } catch (error) {
       if (error instanceof NoAnswer) return this.answered({ unkept: 'refused', why: error.why });
-      throw error;
+      return this.answered({ unkept: 'failed', why: error instanceof Error ? error.message : '' });
     }
   }
 

@@ -8,6 +8,7 @@ export const words = spoken({
     begin: 'Begin a job',
     unit: 'The unit, and how it is marked',
     complaint: 'What the driver says, if anything',
+    takeTrain: 'Look at its train',
     initials: 'Your initials',
     otherTrain: (file: string) => `This job is of ${file}; another train is on the page.`,
     unkept: {
@@ -29,6 +30,7 @@ export const words = spoken({
     begin: 'Empezar un trabajo',
     unit: 'La unidad, y cómo está marcada',
     complaint: 'Lo que dice el conductor, si dice algo',
+    takeTrain: 'Ver su tren',
     initials: 'Sus iniciales',
     otherTrain: (file: string) => `Este trabajo es de ${file}; en la página hay otro tren.`,
     unkept: {
