@@ -10,7 +10,7 @@ const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const FIRST = new RegExp(
   [
     'src/engine/(linear|train|motion|proof|reckon|flow)/',
-    'src/telling/narrative/(?!es[.]ts)',
+    'src/telling/(narrative|voice)/(?!es[.]ts)',
     'src/telling/(scene|stickdiagram)/',
     'src/page/(words|rooms|study)/',
     'node_modules/(preact|@preact|intl-messageformat|@formatjs)/',

@@ -8,7 +8,7 @@ import { parse } from '@formatjs/icu-messageformat-parser';
 export const messagesBeside = {
   name: 'messages-beside',
   setup({ onLoad }) {
-    onLoad({ filter: /\/narrative\/message\.ts$/ }, () => ({
+    onLoad({ filter: /\/voice\/message\.ts$/ }, () => ({
       contents: `export async function learn() {}\n${MESSAGE_OF}`,
     }));
   },
@@ -19,7 +19,7 @@ export const messagesLater = {
   name: 'messages-later',
   enforce: 'pre',
   load(id) {
-    return id.endsWith('/narrative/message.ts') ? LEARNT : undefined;
+    return id.endsWith('/voice/message.ts') ? LEARNT : undefined;
   },
 };
 
@@ -80,7 +80,7 @@ async function messages() {
     format: 'esm',
     stdin: {
       contents: "export { en } from './en.ts'; export { es } from './es.ts';",
-      resolveDir: 'src/telling/narrative',
+      resolveDir: 'src/telling/voice',
       loader: 'ts',
     },
     write: false,

@@ -1,6 +1,6 @@
 import { compare, ONE, type Rational, signOf, toNumber } from '../../engine/linear/index.ts';
 import type { BackOff } from '../../shop/bands/index.ts';
-import type { Voice } from './voice.ts';
+import type { Voice } from '../voice/index.ts';
 
 /** By how much to back off a band's screw, and between what it is inside. */
 export function backOffText({ best, least, most }: BackOff, voice: Voice): string {

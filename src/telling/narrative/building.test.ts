@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { Felt, Mistake } from '../../engine/plan/index.ts';
 import type { End, Part } from '../../engine/train/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
-import { feltFor, feltText, mistakeText, partTexts } from './index.ts';
+import { feltFor, feltText, mistakeText, partTexts } from './building.ts';
 
 const { train } = readTrain(`
 holdturn: 1

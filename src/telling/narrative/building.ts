@@ -1,7 +1,7 @@
 import type { Felt, Grip, Mistake } from '../../engine/plan/index.ts';
 import { type End, facingOf, type Part, type Train } from '../../engine/train/index.ts';
 import { AT_THE_INPUT, type Stand } from '../../asking/request/index.ts';
-import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
+import { keyOf, type Language, visible, type Voice, voiceOf } from '../voice/index.ts';
 
 /** "low sprag: backwards", of one train, in the words of a builder. */
 export function mistakeText(mistake: Mistake, train: Train, language: Language = 'en'): string {

@@ -1,7 +1,7 @@
 import type { ChartGear } from '../../engine/chart/index.ts';
 import type { Flow, Travel } from '../../engine/flow/index.ts';
 import { gearName } from './signs.ts';
-import type { Voice } from './voice.ts';
+import type { Voice } from '../voice/index.ts';
 
 /** What a combination does on coast; forward and in reverse, where that is otherwise. */
 export function coastText({ coast, inReverse }: ChartGear, voice: Voice): string {

@@ -9,8 +9,7 @@ import {
   SIGNS_OF_UNITS,
 } from '../../shop/causes/index.ts';
 import { failureTexts, foundText } from './failure.ts';
-import { LANGUAGES } from './language.ts';
-import { voiceOf } from './voice.ts';
+import { LANGUAGES, voiceOf } from '../voice/index.ts';
 
 const kestrel = readTrain(fs.readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8'))
   .train as Train;

@@ -1,5 +1,5 @@
 import type { Failure, Finding } from '../../shop/causes/index.ts';
-import { keyOf, type Voice } from './voice.ts';
+import { keyOf, type Voice } from '../voice/index.ts';
 
 /** "second brake: burnt". */
 export function foundText({ sign, of }: Finding, voice: Voice): string {

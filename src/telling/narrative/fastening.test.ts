@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { boltTexts, fillText } from './fastening.ts';
-import { voiceOf } from './voice.ts';
+import { voiceOf } from '../voice/voice.ts';
 
 describe('bolts', () => {
   // One pound-foot is 1.355 817 948 331 N·m, from the pound, the foot and standard gravity by

@@ -1,7 +1,7 @@
 import { toNumber } from '../../engine/linear/index.ts';
 import { quantityFrom } from '../../engine/quantity/index.ts';
 import type { Bolts, Fluid } from '../../engine/train/index.ts';
-import { visible, type Voice } from './voice.ts';
+import { visible, type Voice } from '../voice/index.ts';
 
 /** What bolts a part down: new ones where they must be, how they are drawn down, and the torque. */
 export function boltTexts(

@@ -9,7 +9,7 @@ import {
   type Verdict,
 } from '../../shop/limits/index.ts';
 import { asFineAs, lengthText } from './packs.ts';
-import { keyOf, type Voice } from './voice.ts';
+import { keyOf, type Voice } from '../voice/index.ts';
 
 // What every gap has in common, in words: `first` is the unit that stands first.
 

@@ -1,11 +1,12 @@
+export { backOffText, turnsText } from './bands.ts';
 export { feltFor, feltText, mistakeText, partTexts } from './building.ts';
 export { brakingText, coastText, throughText } from './coast.ts';
 export { gapTexts, HUNDREDTHS, nextText, verdictText } from './gaps.ts';
-export { bandTexts, packTexts, playTexts, preloadTexts, shimTexts, wearTexts } from './judged.ts';
 export { jobNoteText } from './jobnote.ts';
+export { bandTexts, packTexts, playTexts, preloadTexts, shimTexts, wearTexts } from './judged.ts';
 export { choiceText, misconceptionText, questionText } from './lessons.ts';
-export { torqueBoundsText, torqueText } from './preload.ts';
-export { backOffText, turnsText } from './bands.ts';
+export { type Doing, doingOf, MARKS } from './marks.ts';
+export { endOf, fittings, freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
 export {
   asFineAs,
   drawnLength,
@@ -16,15 +17,15 @@ export {
   type Remark,
   remarkText,
 } from './packs.ts';
+export { torqueBoundsText, torqueText } from './preload.ts';
 export { type Objection, problemText } from './problems.ts';
-export { endOf, fittings, freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
-export { refusedText, unknownWords } from './refused.ts';
 export { failureTexts, foundText } from './failure.ts';
 export { sentences } from './reasons.ts';
 export { timeText, toldText } from './records.ts';
+export { refusedText, unknownWords } from './refused.ts';
 export { benchText, faultName, gearName, roadSignText, roadText } from './signs.ts';
-export { findingText, strippingRefusal } from './stripping.ts';
 export { type CheckTold, isSprung, lastLook, type StepContext, stepTold } from './step.ts';
+export { findingText, strippingRefusal } from './stripping.ts';
 export {
   causeText,
   evidenceText,
@@ -34,9 +35,15 @@ export {
   suspectText,
   testName,
 } from './suspicion.ts';
-export { type Doing, doingOf, MARKS } from './marks.ts';
-export { type Language, LANGUAGES } from './language.ts';
-export { learn } from './message.ts';
-export type { MessageId } from './messages.ts';
-export { type Arguments, keyOf, visible, type Voice, voiceOf } from './voice.ts';
 export { barText, growlerText, heldText, leftText, stopText } from './triage.ts';
+export {
+  type Arguments,
+  keyOf,
+  type Language,
+  LANGUAGES,
+  learn,
+  type MessageId,
+  visible,
+  type Voice,
+  voiceOf,
+} from '../voice/index.ts';

@@ -2,7 +2,7 @@ import type { JobNote } from '../../asking/job/index.ts';
 import { boundsOf } from '../../shop/limits/index.ts';
 import { boundsText } from './packs.ts';
 import { problemText } from './problems.ts';
-import { visible, type Voice } from './voice.ts';
+import { visible, type Voice } from '../voice/index.ts';
 
 /** What of a job stands in the place of the file's, was left out, or is of another train. */
 export function jobNoteText(note: JobNote, voice: Voice): string {

@@ -10,7 +10,7 @@ import { backOffText, turnsText } from './bands.ts';
 import { closedText, fineTool, gapTexts, HUNDREDTHS, thickerTexts, verdictText } from './gaps.ts';
 import { asFineAs, boundsText, lengthText } from './packs.ts';
 import { torqueBoundsText, torqueText } from './preload.ts';
-import { keyOf, type Voice } from './voice.ts';
+import { keyOf, type Voice } from '../voice/index.ts';
 
 // What a judgement says, sentence by sentence, in the order in which it is read: the command, the
 // sheets and the page say the same. `first` is the unit that stands first.

@@ -3,7 +3,7 @@ import type { Answer, Misconception, Question } from '../../shop/lessons/index.t
 import { seenFrom } from './oneway.ts';
 import { faultName, gearName } from './signs.ts';
 import { AT_THE_INPUT, type Stand, wayFor } from '../../asking/request/index.ts';
-import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
+import { keyOf, type Language, visible, type Voice, voiceOf } from '../voice/index.ts';
 
 /** The question with what must be known to answer it: the gear, what is on, who turns what. */
 export function questionText(

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { type DeviceWork } from '../../engine/flow/index.ts';
 import { ONE, ZERO } from '../../engine/linear/index.ts';
-import { doingOf, LANGUAGES, MARKS, voiceOf } from './index.ts';
+import { doingOf, MARKS } from './marks.ts';
+import { LANGUAGES, voiceOf } from '../voice/index.ts';
 
 describe.each(LANGUAGES)('the legends in %s', (language) => {
   const voice = voiceOf(language);

@@ -7,8 +7,7 @@ import { judgePreload } from '../../shop/preload/index.ts';
 import { backOffText } from './bands.ts';
 import { boundsText } from './packs.ts';
 import { torqueBoundsText } from './preload.ts';
-import type { MessageId } from './messages.ts';
-import { keyOf, type Voice } from './voice.ts';
+import { type MessageId, keyOf, type Voice } from '../voice/index.ts';
 
 /** A step of a build at which a gap or a torque is read, and written down. */
 export type MeasuringStep = Extract<Step, { readonly does: Exclude<Measuring, Tried> }>;

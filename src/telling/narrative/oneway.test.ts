@@ -4,7 +4,8 @@ import { hand } from '../../engine/hand/index.ts';
 import type { OneWayClutch, Way } from '../../engine/train/index.ts';
 import { trainOf } from '../../../test/line.ts';
 import { opposite, type Stand } from '../../asking/request/index.ts';
-import { freeWay, oneWayWords, sentences } from './index.ts';
+import { freeWay, oneWayWords } from './oneway.ts';
+import { sentences } from './reasons.ts';
 
 // Two races and nothing else, so that either can be held.
 const train = trainOf(

@@ -1,5 +1,5 @@
 import type { OneWayClutch, Way } from '../../engine/train/index.ts';
-import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
+import { keyOf, type Language, visible, type Voice, voiceOf } from '../voice/index.ts';
 import { AT_THE_INPUT, opposite, type Stand, wayFor } from '../../asking/request/index.ts';
 
 /**

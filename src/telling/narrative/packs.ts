@@ -7,7 +7,7 @@ import type { Bounds } from '../../shop/limits/index.ts';
 import type { PreloadRemark } from '../../shop/preload/index.ts';
 import type { ClearanceWay, PackRemark } from '../../shop/packs/index.ts';
 import { torqueText } from './preload.ts';
-import { keyOf, visible, type Voice } from './voice.ts';
+import { keyOf, visible, type Voice } from '../voice/index.ts';
 
 /** "0.42 mm (0.0165 in)", or the inches first. */
 export function lengthText(length: Length, voice: Voice, first: LengthUnit = 'mm'): string {

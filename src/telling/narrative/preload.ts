@@ -2,7 +2,7 @@ import { over, type Rational } from '../../engine/linear/index.ts';
 import { quantityFrom } from '../../engine/quantity/index.ts';
 import { digitsOf } from '../../shop/length/index.ts';
 import type { Torque, TorqueBounds } from '../../shop/preload/index.ts';
-import { visible, type Voice } from './voice.ts';
+import { visible, type Voice } from '../voice/index.ts';
 
 /** "1.20 N·m (10.6 lb·in)", as finely as it was told. */
 export function torqueText({ nm, stepNm }: Torque, voice: Voice): string {

@@ -2,7 +2,7 @@ import type { Warning } from '../../engine/check/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import type { FigureWarning } from '../../shop/figures/index.ts';
 import { limitDoubtedText } from './packs.ts';
-import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
+import { keyOf, type Language, visible, type Voice, voiceOf } from '../voice/index.ts';
 
 /** Whatever is told of a train file. */
 export type Objection = Problem | Warning | FigureWarning;

@@ -9,7 +9,7 @@ import { ONE, opposite, over, type Rational, signOf } from '../../engine/linear/
 import { CASE, type Way } from '../../engine/train/index.ts';
 import { seenFrom } from './oneway.ts';
 import { AT_THE_INPUT, type Stand, wayFor } from '../../asking/request/index.ts';
-import { keyOf, type Language, type Voice, voiceOf } from './voice.ts';
+import { keyOf, type Language, type Voice, voiceOf } from '../voice/index.ts';
 
 /** The reasons as sentences, one a fact, in the order in which the load travels. */
 export function sentences(

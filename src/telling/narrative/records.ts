@@ -1,7 +1,7 @@
 import { boundsOf } from '../../shop/limits/index.ts';
 import type { JobEntry, Told } from '../../shop/records/index.ts';
 import { boundsText } from './packs.ts';
-import { visible, type Voice } from './voice.ts';
+import { visible, type Voice } from '../voice/index.ts';
 
 /** What an entry of a job says, in a line; of one that only strikes another, "Correction". */
 export function toldText({ told }: JobEntry, voice: Voice): string {

@@ -1,6 +1,6 @@
 import type { Refused, Unknown } from '../../asking/request/index.ts';
 import { problemText } from './problems.ts';
-import { type Arguments, visible, type Voice } from './voice.ts';
+import { type Arguments, visible, type Voice } from '../voice/index.ts';
 
 /** Why there is no answer, and what to say instead: one line. `file` is what the train's text is called. */
 export function refusedText(why: Refused, file: string, voice: Voice): string {

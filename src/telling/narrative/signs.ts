@@ -19,7 +19,7 @@ import {
   type Stand,
   wayFor,
 } from '../../asking/request/index.ts';
-import { keyOf, type Language, visible, type Voice, voiceOf } from './voice.ts';
+import { keyOf, type Language, visible, type Voice, voiceOf } from '../voice/index.ts';
 
 /** "low sprag: backwards", in the words of a language. */
 export function faultName(fault: Fault, language: Language = 'en'): string {

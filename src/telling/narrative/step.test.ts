@@ -4,7 +4,7 @@ import { readTrain } from '../../engine/trainfile/index.ts';
 import type { Preload } from '../../engine/train/index.ts';
 import { measuringTexts } from './measuring.ts';
 import { lastLook, type StepContext, stepTold } from './step.ts';
-import { voiceOf } from './voice.ts';
+import { voiceOf } from '../voice/voice.ts';
 
 const { train } = readTrain(`
 holdturn: 1

@@ -5,8 +5,7 @@ import { boltTexts, fillText } from './fastening.ts';
 import { measuringTexts } from './measuring.ts';
 import { oneWayWords } from './oneway.ts';
 import { AT_THE_INPUT, type Stand } from '../../asking/request/index.ts';
-import type { MessageId } from './messages.ts';
-import { keyOf, visible, type Voice } from './voice.ts';
+import { type MessageId, keyOf, visible, type Voice } from '../voice/index.ts';
 
 /** A step of a build in words: what it is, what can hurt there, and what is done. */
 export interface StepTold {

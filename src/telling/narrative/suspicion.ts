@@ -5,7 +5,7 @@ import { type Cause } from '../../engine/cause/index.ts';
 import { type Evidence, type Observation, type Suspect } from '../../engine/suspects/index.ts';
 import { type TestOutcome, type Sight, type Test, shiftText } from '../../engine/sight/index.ts';
 import { faultName } from './signs.ts';
-import { keyOf, visible, type Voice } from './voice.ts';
+import { keyOf, visible, type Voice } from '../voice/index.ts';
 
 /** "low sprag: backwards", two faults with an "and" between, or what is wrong beside the train. */
 export function causeText({ cause, faults, at }: Cause, voice: Voice): string {

@@ -2,7 +2,7 @@ import type { Growler, Part } from '../../engine/noise/index.ts';
 import type { HeldBack } from '../../engine/suspects/index.ts';
 import type { Bar, Place, Stop } from '../../engine/triage/index.ts';
 import { observationText, testName } from './suspicion.ts';
-import { keyOf, visible, type Voice } from './voice.ts';
+import { keyOf, visible, type Voice } from '../voice/index.ts';
 
 /** "Stop, no road test: a train that ties up can lock the wheels (D 2 under power: ties up)." */
 export function stopText({ stops, bars }: Stop, voice: Voice): string {
