@@ -92,7 +92,7 @@ function Tile({ enquiry, asked: { test, stop }, observations }: TileProps) {
         </small>
       ))}
       {seen.length === 0 && skipped && <small>{say.skipped}</small>}
-      {seen.length === 0 && !skipped && stop && <small aria-hidden="true">⊘</small>}
+      {seen.length === 0 && !skipped && stop && <small>⊘ {say.notNow}</small>}
     </button>
   );
 }
