@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { ONE, opposite, programmeText, solve } from '../linear/index.ts';
 import { doubtOf } from '../proof/index.ts';
+import { trainOf } from '../../../test/line.ts';
 import type { Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import { motionOf, pose } from './index.ts';
@@ -25,6 +26,12 @@ function motion(text: string) {
   if (!train) throw new Error(JSON.stringify(problems));
   return motionOf(train);
 }
+
+test('a mesh that two sets say is one row, and a second sun that is another has its own', () => {
+  const twin = 'main 30:18:66 x3; twin 30: shares main; out main.carrier; in shaft = main.sun';
+  const meshes = [`${twin} + twin.sun`, twin].map((line) => motionOf(trainOf(line)).meshes.length);
+  expect(meshes).toEqual([2, 3]);
+});
 
 test('a programme prints itself, a row a line: whose it is, and what it says of the members', () => {
   const posed = pose(motion(ONE_SET), {
