@@ -216,6 +216,11 @@ describe('the room to measure in', () => {
     expect(await room(page).textContent()).toContain('No job is open');
     await page.reload();
     await room(page).locator('.measure-written li').waitFor();
+    // Another unit is another matter; this one goes on.
+    await room(page).getByRole('button', { name: 'All that is measured' }).press('Enter');
+    await room(page).getByRole('button', { name: 'Another unit…' }).press('Enter');
+    await room(page).getByRole('button', { name: 'Throw away what stands in no job' }).waitFor();
+    await room(page).getByRole('button', { name: 'Another unit…' }).press('Enter');
     await begin(page);
     await button(page, 'Measure').click();
     await room(page).getByRole('button', { name: 'One thing stands in no job' }).press('Enter');

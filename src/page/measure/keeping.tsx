@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { LargeButton } from '../controls/index.ts';
 import { JobBar } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
@@ -14,6 +15,7 @@ interface Props {
 /** Where what is written down goes: the open job, this browser, or nowhere. */
 export function Keeping({ measuring, study, begins }: Props) {
   const say = words();
+  const [asks, ask] = useState(false);
   const job = measuring.keeper.open.value;
   const count = measuring.loose.value.length;
   return (
@@ -25,6 +27,23 @@ export function Keeping({ measuring, study, begins }: Props) {
       )}
       {!job && !begins && measuring.keeps.value && <p class="aside">{say.noJob}</p>}
       {(job || begins) && <JobBar study={study} none={say.noJob} />}
+      {!job && begins && count > 0 && (
+        <div class="row">
+          <LargeButton pressed={asks} onPress={() => ask(!asks)}>
+            {say.another}
+          </LargeButton>
+          {asks && (
+            <LargeButton
+              onPress={() => {
+                measuring.forget();
+                ask(false);
+              }}
+            >
+              {say.forget(count)}
+            </LargeButton>
+          )}
+        </div>
+      )}
       {job && count > 0 && (
         <div class="row">
           <LargeButton onPress={() => void measuring.handOver()}>{say.handOver(count)}</LargeButton>

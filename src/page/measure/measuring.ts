@@ -221,6 +221,11 @@ export class Measuring {
     await this.handOver();
   }
 
+  /** Throws away all that stands in no job: another unit of the same train lies on the bench. */
+  forget(): void {
+    this.change({ loose: [] });
+  }
+
   private asked(more: readonly Told[]): readonly MeasuredThing[] {
     const train = this.train.value;
     if (!train) return [];

@@ -13,6 +13,11 @@ export const words = spoken({
       count === 1
         ? 'One thing stands in no job: write it into the open one'
         : `${count} things stand in no job: write them into the open one`,
+    another: 'Another unit…',
+    forget: (count: number) =>
+      count === 1
+        ? 'Throw away what stands in no job'
+        : `Throw away the ${count} things that stand in no job`,
     kinds: {
       pack: 'Pack clearance',
       endplay: 'End play',
@@ -146,6 +151,11 @@ export const words = spoken({
       count === 1
         ? 'Una anotación no está en ningún trabajo: pasarla al que está abierto'
         : `${count} anotaciones no están en ningún trabajo: pasarlas al que está abierto`,
+    another: 'Otra unidad…',
+    forget: (count: number) =>
+      count === 1
+        ? 'Descartar lo que no está en ningún trabajo'
+        : `Descartar las ${count} anotaciones que no están en ningún trabajo`,
     kinds: {
       pack: 'Holgura del paquete',
       endplay: 'Juego axial',
