@@ -27,7 +27,7 @@ export const words = spoken({
     drive: 'en tracción',
     coast: 'en retención',
     more: (count: number) => `y ${count} más que ninguna prueba en carretera separa`,
-    parts: 'Estrías, dientes, planetas y piezas',
+    parts: 'Estriados, dientes, satélites y piezas',
     silent: (count: number) => `${count} que no cambian nada en ninguna marcha`,
     same: 'como debe',
     shown: (fault: string, gear: string) => `${fault}, en ${gear}`,
