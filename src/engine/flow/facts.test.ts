@@ -1,7 +1,8 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { toText } from '../linear/index.ts';
-import type { Train } from '../train/index.ts';
+import { isZero } from '../reckon/index.ts';
+import { CASE, gearsOf, type Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import { type Fact, flow, flowAt, isSpan, type Quantity, type Working } from './index.ts';
 
@@ -128,3 +129,29 @@ test('a speed that is given as a fraction is answered with whole torques', () =>
   expect(half.torques).toEqual(whole.torques);
   expect(shown(half.torques.get('output'))).toBe('-16/5');
 });
+
+const trains = readdirSync('trains').filter((file) => file.endsWith('.train.yaml'));
+
+test.each(trains)(
+  'in every gear of %s the case comes last, and what stands drives nothing',
+  (file) => {
+    const train = trainOf(readFileSync(`trains/${file}`, 'utf8'));
+    for (const { on } of gearsOf(train)) {
+      const { state, speeds, facts } = flow(train, on).drive;
+      if (state !== 'driving') continue;
+      const told = facts.filter((fact) => lineOf(fact) !== undefined).map(({ fact }) => fact);
+      const first = told.indexOf('holds');
+      expect(new Set(first < 0 ? ['holds'] : told.slice(first)), `[${on}]`).toEqual(
+        new Set(['holds']),
+      );
+      for (const fact of facts) {
+        if (fact.fact !== 'works') continue;
+        for (const { role, member, label } of fact.ports) {
+          const speed = speeds.get(member);
+          const stands = label === CASE || (speed && isZero(speed));
+          if (role === 'drives') expect(stands, `${member} in [${on}]`).toBeFalsy();
+        }
+      }
+    }
+  },
+);
