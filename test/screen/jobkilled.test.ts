@@ -158,13 +158,11 @@ async function mustHave(page: Page, kept: readonly string[]): Promise<void> {
   expect(kept.filter((text) => !there.has(text))).toEqual([]);
   // Whose hand writes is no entry: that may have to be told again.
   await page.getByLabel('Your initials').fill('TW');
-  await page.waitForFunction(() => {
-    const images = [...document.querySelectorAll<HTMLImageElement>('.jobs-gallery img')];
-    return images.every(({ complete }) => complete);
-  });
-  const broken = await page.evaluate(() => {
-    const all = [...document.querySelectorAll<HTMLLIElement>('.jobs-gallery li')];
-    return all.filter((li) => !li.querySelector('img')?.naturalWidth).map((li) => li.textContent);
-  });
-  expect(broken).toEqual([]);
+  // They are read after the entries, and decoded after that.
+  await expect.poll(() => page.evaluate(notShown), { timeout: 30_000 }).toEqual([]);
+}
+
+function notShown(): (string | null)[] {
+  const all = [...document.querySelectorAll<HTMLLIElement>('.jobs-gallery li')];
+  return all.filter((li) => !li.querySelector('img')?.naturalWidth).map((li) => li.textContent);
 }

@@ -53,13 +53,12 @@ export function Gallery({ jobs, job }: { readonly jobs: JobDesk; readonly job: F
     <ul class="jobs-gallery" aria-label={say.photographs}>
       {all.map((entry) => {
         const { name } = entry.told;
-        const address = seen.get(name);
+        const address = seen?.get(name);
         const text = toldText(entry, voice);
         return (
           <li key={entry.id}>
-            {address === undefined ? (
-              <p>{say.elsewhere(visible(name))}</p>
-            ) : (
+            {seen && address === undefined && <p>{say.elsewhere(visible(name))}</p>}
+            {address !== undefined && (
               <a href={address} target="_blank" rel="noreferrer">
                 <img src={address} alt={text} />
               </a>
@@ -72,9 +71,10 @@ export function Gallery({ jobs, job }: { readonly jobs: JobDesk; readonly job: F
   );
 }
 
-// Addresses of the pictures that this browser has, by name; made anew when there is another.
-function usePictures(jobs: JobDesk, names: string): ReadonlyMap<string, string> {
-  const [seen, see] = useState<ReadonlyMap<string, string>>(new Map());
+// Addresses of the pictures that this browser has, by name; undefined until they are read, and made
+// anew when there is another.
+function usePictures(jobs: JobDesk, names: string): ReadonlyMap<string, string> | undefined {
+  const [seen, see] = useState<ReadonlyMap<string, string>>();
   const id = jobs.held.value?.job.id;
   useEffect(() => {
     let made: string[] = [];
