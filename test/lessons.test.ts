@@ -9,6 +9,7 @@ import {
   plus,
   type Rational,
   signOf,
+  toNumber,
   toText,
   ZERO,
 } from '../src/engine/linear/index.ts';
@@ -163,16 +164,85 @@ describe('choices', () => {
   });
 });
 
-it('asks the easy kinds first, and only what is asked for', () => {
+it('asks of each kind in turn, the easy first, each set in another order', () => {
   const train = trainOf('kestrel-three-speed');
-  const kinds = questionsOf(train, { seed: 1 }).map(({ kind }) => KINDS.indexOf(kind));
-  expect(kinds).toEqual(kinds.toSorted((a, b) => a - b));
-  expect(new Set(kinds).size).toBe(KINDS.length);
+  const begins = (seed: number) => questionsOf(train, { seed }).slice(0, KINDS.length);
+  const easy = KINDS.slice(0, 5);
+  const seeds = [1, 2, 3, 4, 5, 6, 7, 8];
+  for (const seed of seeds) {
+    const kinds = begins(seed).map(({ kind }) => kind);
+    expect(new Set(kinds).size).toBe(KINDS.length);
+    expect(kinds.slice(0, 5).toSorted()).toEqual(easy.toSorted());
+  }
+  const firsts = seeds.map((seed) => begins(seed)[0] as Question);
+  expect(new Set(firsts.map(({ kind }) => kind)).size).toBeGreaterThan(2);
+  const gears = seeds.flatMap((seed) => begins(seed).find(({ kind }) => kind === 'ratio') ?? []);
+  expect(new Set(gears.map(({ setting }) => JSON.stringify(setting.gear))).size).toBeGreaterThan(1);
+});
+
+it('asks only what is asked for', () => {
+  const train = trainOf('kestrel-three-speed');
   const gear = { range: 'D', gear: '2' };
   const some = questionsOf(train, { seed: 1, gear });
   expect(some.length).toBeGreaterThan(5);
   for (const { setting } of some) if (setting.gear) expect(setting.gear).toEqual(gear);
   expect(questionsOf(train, { seed: 1, gear: { range: 'D', gear: '9' } })).toEqual([]);
+});
+
+describe('a choice that no board could tell from the right one', () => {
+  // 999/1000 and its like: 2.4991 and 2.4989 are both written 2.499.
+  it('is not offered', () => {
+    for (const train of [...ours.values(), ...RANDOM]) {
+      for (const { choices } of questionsOf(train, { seed: 17, kinds: ['ratio', 'held torque'] })) {
+        const shown = choices.map(({ answer }) => {
+          const value = answer.answer === 'ratio' ? answer.ratio : undefined;
+          const size = answer.answer === 'torque' ? answer.size : undefined;
+          const number = toNumber(value ?? size ?? ZERO);
+          return `${answer.answer === 'torque' ? answer.pushed : ''} ${number.toFixed(3)}`;
+        });
+        expect(new Set(shown).size, shown.join(' / ')).toBe(shown.length);
+      }
+    }
+  });
+
+  it('is left out of a long train of teeth', () => {
+    const sets = 'sets: { p: { sun: 7000, ring: 7001, planets: 3 } }';
+    const found = ratioOf(sets, 'p.sun', 'p.carrier', 'p.ring');
+    expect(found['right']).toBe('14001/7000'); // 2.000; sun for ring is 14001/7001, 2.000 too
+    expect(found['other member held']).toBeUndefined();
+  });
+});
+
+// The reason of a wrong choice is the rule that was run: each by its formula, written out here.
+it('each wrong ratio is what its rule gives, or is not told', () => {
+  const plain = 'sets: { p: { sun: 30, ring: 72, planets: 3 } }';
+  const pairs = '{ out: { driver: [p.ring, 40], driven: [shaft, 50] } }';
+  const text = `${plain}\ngear pairs: ${pairs}`;
+  // A gear pair behind a set whose carrier is held: 1 added to the whole ratio is no rule.
+  const found = ratioOf(text, 'p.sun', 'shaft', 'p.carrier');
+  expect(found['right']).toBe('3'); // -72/30 · -50/40
+  expect(found['carrier turns']).toBeUndefined();
+  expect(found['one formula for all']).toBe('17/5'); // 1 + 72/30
+});
+
+it('a hand question tells what is applied, and that nothing is', () => {
+  for (const train of ours.values()) {
+    for (const question of questionsOf(train, { seed: 4, kinds: ['hand'] })) {
+      const [{ length: on }, text] = [question.setting.on, questionText(question)];
+      expect(text).toMatch(on === 0 ? /^No device is applied\. Hold/ : /^Applied (is|are) only/);
+      for (const device of question.setting.on) expect(text).toContain(device);
+    }
+  }
+});
+
+it('nothing held is no reason that an output stands still', () => {
+  for (const train of [...ours.values(), ...RANDOM]) {
+    for (const { choices, facts } of questionsOf(train, { seed: 2, kinds: ['way', 'state'] })) {
+      const held = facts.some(({ fact }) => fact === 'holds' || fact === 'fixed');
+      const ideas = choices.flatMap((choice) => (choice.right ? [] : [choice.misconception]));
+      if (!held) expect(ideas).not.toContain('holding stops all');
+    }
+  }
 });
 
 describe('wrong rules lead to what is published of other arrangements', () => {

@@ -14,7 +14,7 @@ const MOST_CHECKS = 40;
 const MOST_ALIKE = 2;
 
 /** Hold one member, turn another: does it turn, and which way does a third go? */
-export function handQuestions(train: Train, seed: number): Draft[] {
+export function* handQuestions(train: Train, seed: number): Generator<Draft, void> {
   const { bodies, onPins } = assemble(train);
   const labels = bodies.flatMap(({ label }, body) =>
     body === 0 || onPins.has(body) ? [] : [label],
@@ -26,14 +26,14 @@ export function handQuestions(train: Train, seed: number): Draft[] {
     seed,
     'hand checks',
   );
-  return checks.slice(0, MOST_CHECKS).flatMap((check): Draft[] => {
+  for (const check of checks.slice(0, MOST_CHECKS)) {
     const others = labels.filter((name) => name !== check.turn && !check.hold.includes(name));
     const [watched = check.turn] = shuffled(others, seed, `${check.hold} ${check.turn}`);
     const answer = hand(train, check);
     const is = turningOf(answer, watched);
     const count = (alike.get(is) ?? 0) + 1;
     alike.set(is, count);
-    if (count > MOST_ALIKE) return [];
+    if (count > MOST_ALIKE) continue;
     const mirrored = turningOf(hand(turnedRound, check), watched);
     const wrong = wrongTurns(is, mirrored, check.way).map(([idea, what]): Wrong => {
       return [idea, { answer: 'turning', is: what }];
@@ -43,10 +43,8 @@ export function handQuestions(train: Train, seed: number): Draft[] {
       ...[check.turn, ...check.hold].map((name) => ({ kind: 'member', name }) as const),
     ] as const;
     const right: Answer = { answer: 'turning', is };
-    return [
-      { kind: 'hand', subject, setting: settingOf(check), right, wrong, facts: answer.facts },
-    ];
-  });
+    yield { kind: 'hand', subject, setting: settingOf(check), right, wrong, facts: answer.facts };
+  }
 }
 
 function settingOf({ hold, turn, way, on }: HandCheck) {

@@ -1,4 +1,4 @@
-import { toText } from '../../engine/linear/index.ts';
+import { type Rational, toNumber } from '../../engine/linear/index.ts';
 import { shuffled } from './chance.ts';
 import type { Misconception } from './misconception.ts';
 import type { Answer, Choice, Question } from './question.ts';
@@ -28,13 +28,13 @@ export function questionFrom(draft: Draft, seed: number): Question | undefined {
   return { kind, subject, setting, choices: shuffled(choices, seed, text), facts };
 }
 
-/** Two answers with one value say the same. */
+/** Two answers with one value say the same, as a reader sees them rounded. */
 export function valueOf(answer: Answer): string {
   switch (answer.answer) {
     case 'turning':
       return answer.is;
     case 'ratio':
-      return toText(answer.ratio);
+      return rounded(answer.ratio);
     case 'device':
       return answer.does;
     case 'devices':
@@ -44,9 +44,9 @@ export function valueOf(answer: Answer): string {
     case 'yes or no':
       return String(answer.yes);
     case 'torque':
-      return `${answer.pushed ?? ''} ${toText(answer.size)}`;
+      return `${answer.pushed ?? ''} ${rounded(answer.size)}`;
     case 'state':
-      return `${answer.state} ${answer.ratio ? toText(answer.ratio) : ''}`;
+      return `${answer.state} ${answer.ratio ? rounded(answer.ratio) : ''}`;
     case 'part':
       return answer.part;
     case 'facing':
@@ -55,7 +55,13 @@ export function valueOf(answer: Answer): string {
       const { sign } = answer;
       if (!sign) return 'none';
       const { gear, end, state, ratio } = sign;
-      return JSON.stringify([gear.range, gear.gear, end, state, ratio ? toText(ratio) : '']);
+      return JSON.stringify([gear.range, gear.gear, end, state, ratio ? rounded(ratio) : '']);
     }
   }
+}
+
+// Three decimals, or four figures below 1: no class tells more from a board.
+function rounded(value: Rational): string {
+  const number = toNumber(value);
+  return Math.abs(number) < 1 ? String(Number(number.toPrecision(4))) : number.toFixed(3);
 }

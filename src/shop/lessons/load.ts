@@ -1,5 +1,6 @@
 import { type DeviceWork, isSpan } from '../../engine/flow/index.ts';
 import {
+  equal,
   minus,
   ONE,
   opposite,
@@ -76,6 +77,9 @@ export function heldQuestions({ setting, worked }: AskedGear): Draft[] {
     const sum = plus(output, ONE);
     const difference = minus(output, ONE);
     const gap = signOf(difference) < 0 ? opposite(difference) : difference;
+    const [fitting, mistaken] = signOf(ratio) < 0 ? [sum, gap] : [gap, sum];
+    // With a second reaction the sum of both ends is no rule for either.
+    const isAlone = equal(signOf(torque) < 0 ? opposite(torque) : torque, fitting);
     // Who takes one end's torque for the reaction takes the greater one.
     const ends: Wrong[] = [
       ['reaction is the output', is(output, pushed)],
@@ -84,7 +88,7 @@ export function heldQuestions({ setting, worked }: AskedGear): Draft[] {
     const wrong: Wrong[] = [
       ['still means no torque', is(ZERO, null)],
       ['reaction turned round', is(torque, otherWay(pushed))],
-      ['reaction added up', is(signOf(ratio) < 0 ? gap : sum, pushed)],
+      ...(isAlone ? [['reaction added up', is(mistaken, pushed)] satisfies Wrong] : []),
       ...(signOf(difference) < 0 ? ends.toReversed() : ends),
     ];
     const subject = [

@@ -14,10 +14,11 @@ export function stateQuestion({ train, setting, worked }: AskedGear): Draft[] {
   const { state, facts } = worked.drive;
   const is = (of: Standing): Answer => ({ answer: 'state', state: of });
   const holds = [...worked.drive.devices.values()].some((work) => work.state === 'holding');
+  const isHeld = standsStill(worked.drive) && setting.on.length < 2;
   const wrong: Record<Standing, readonly Wrong[]> = {
     driving: [
       [holds ? 'one-way never holds' : 'path unseen', is('neutral')],
-      [setting.on.length > 1 ? 'more devices tie up' : 'holding stops all', is('tied up')],
+      [isHeld ? 'holding stops all' : 'more devices tie up', is('tied up')],
     ],
     neutral: [
       ['applied means driving', is('driving')],
@@ -40,7 +41,7 @@ export function wayQuestion({ train, setting, worked }: AskedGear): Draft[] {
   const ahead = signOf(ratio) > 0;
   const wrong: Wrong[] = [
     ahead ? ['mesh reverses', is('anticlockwise')] : ['sign dropped', is('clockwise')],
-    ['holding stops all', is('still')],
+    [standsStill(worked.drive) ? 'holding stops all' : 'path unseen', is('still')],
   ];
   const right = is(ahead ? 'clockwise' : 'anticlockwise');
   const subject = [{ kind: 'member', name: train.output }] as const;
@@ -101,6 +102,11 @@ export function backwardsQuestions({ train, setting, worked }: AskedGear): Draft
     const asked = { ...setting, fault };
     return [{ kind: 'backwards', subject, setting: asked, right, wrong, facts: found.facts }];
   });
+}
+
+/** Whether something stands still and takes a reaction. */
+function standsStill({ facts }: Pick<ReturnType<typeof flow>['drive'], 'facts'>): boolean {
+  return facts.some(({ fact }) => fact === 'holds' || fact === 'fixed');
 }
 
 function outputOf({ state, ratio }: ReturnType<typeof flow>['drive']): Answer {

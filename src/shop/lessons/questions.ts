@@ -2,6 +2,7 @@ import type { GearName } from '../../engine/chart/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { type AskedGear, askedGears } from './askedgear.ts';
 import { handQuestions } from './bench.ts';
+import { shuffled } from './chance.ts';
 import { type Draft, questionFrom } from './draft.ts';
 import { carriersQuestion, deviceQuestions, heldQuestions } from './load.ts';
 import {
@@ -17,7 +18,7 @@ import { ratioQuestion } from './ratio.ts';
 import { faultQuestions } from './road.ts';
 
 export interface QuestionOptions {
-  /** A whole number: the order of choices, and which checks and faults are asked of. */
+  /** A whole number: the order of questions and choices, which checks and faults are asked of. */
   readonly seed: number;
   /** All kinds where it is left out. */
   readonly kinds?: readonly Kind[];
@@ -26,7 +27,8 @@ export interface QuestionOptions {
 }
 
 /**
- * What a class can predict of a train, the easy kinds first, gears in the order of the file.
+ * What a class can predict of a train: a question of each kind in turn, the easy kinds first;
+ * which kind begins, and the order of the gears, is the seed's.
  * The right choice is the engine's exact answer; each wrong one is reckoned on the same train.
  * One train, seed and choice of kinds give one list; it is empty for a gear that is not there.
  */
@@ -41,50 +43,62 @@ export function* questionsInTurn(
 ): Generator<Question, void> {
   const gears = askedGears(train, gear);
   if (gear && gears.length === 0) return;
-  for (const kind of KINDS) {
-    if (kinds && !kinds.includes(kind)) continue;
-    for (const draft of draftsOf(kind, train, gears, { seed, ...(gear && { gear }) })) {
-      const question = questionFrom(draft, seed);
-      if (question) yield question;
+  const asked = { seed, ...(gear && { gear }) };
+  const order = kindsInOrder(seed).filter((kind) => !kinds || kinds.includes(kind));
+  let left = order.map((kind) => draftsOf(kind, train, gears, asked));
+  while (left.length > 0) {
+    const more: typeof left = [];
+    for (const drafts of left) {
+      const question = nextOf(drafts, seed);
+      if (!question) continue;
+      more.push(drafts);
+      yield question;
     }
+    left = more;
   }
 }
 
-function draftsOf(
+// What a class can tell after its first lesson comes before what takes reckoning.
+const EASY: readonly Kind[] = ['state', 'way', 'engine braking', 'device', 'hand'];
+
+function kindsInOrder(seed: number): readonly Kind[] {
+  const hard = KINDS.filter((kind) => !EASY.includes(kind));
+  return [...shuffled(EASY, seed, 'easy kinds'), ...shuffled(hard, seed, 'hard kinds')];
+}
+
+function nextOf(drafts: Iterator<Draft>, seed: number): Question | undefined {
+  for (;;) {
+    const { value, done } = drafts.next();
+    if (done) return undefined;
+    const question = questionFrom(value, seed);
+    if (question) return question;
+  }
+}
+
+function* draftsOf(
   kind: Kind,
   train: Train,
   gears: readonly AskedGear[],
   { seed, gear }: QuestionOptions,
-): Iterable<Draft> {
-  const each = function* (ask: (of: AskedGear) => Draft[]) {
-    for (const one of gears) yield* ask(one);
-  };
-  switch (kind) {
-    case 'state':
-      return each(stateQuestion);
-    case 'way':
-      return each(wayQuestion);
-    case 'engine braking':
-      return each(brakingQuestion);
-    case 'device':
-      return each(deviceQuestions);
-    case 'hand':
-      return gear ? [] : handQuestions(train, seed);
-    case 'ratio':
-      return each(ratioQuestion);
-    case 'carriers':
-      return each(carriersQuestion);
-    case 'left free':
-      return each(freeQuestion);
-    case 'held torque':
-      return each(heldQuestions);
-    case 'backwards':
-      return each(backwardsQuestions);
-    case 'comes off':
-      return gear ? [] : comesOffQuestions(train, seed);
-    case 'faces':
-      return gear ? [] : facesQuestions(train, seed);
-    case 'fault':
-      return faultQuestions(train, seed, gear);
-  }
+): Generator<Draft, void> {
+  const inGear = IN_GEAR[kind];
+  if (inGear) {
+    for (const one of shuffled(gears, seed, `gears of ${kind}`)) yield* inGear(one);
+  } else if (kind === 'fault') yield* faultQuestions(train, seed, gear);
+  else if (gear) return;
+  else if (kind === 'hand') yield* handQuestions(train, seed);
+  else if (kind === 'comes off') yield* comesOffQuestions(train, seed);
+  else yield* facesQuestions(train, seed);
 }
+
+const IN_GEAR: Partial<Record<Kind, (of: AskedGear) => Draft[]>> = {
+  state: stateQuestion,
+  way: wayQuestion,
+  'engine braking': brakingQuestion,
+  device: deviceQuestions,
+  ratio: ratioQuestion,
+  carriers: carriersQuestion,
+  'left free': freeQuestion,
+  'held torque': heldQuestions,
+  backwards: backwardsQuestions,
+};

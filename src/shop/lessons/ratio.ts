@@ -2,7 +2,6 @@ import { type Fact, flow, type LoadedPort } from '../../engine/flow/index.ts';
 import {
   equal,
   fraction,
-  minus,
   ONE,
   opposite,
   over,
@@ -37,14 +36,15 @@ export function ratioQuestion({ train, setting, worked }: AskedGear): Draft[] {
   add('other member held', rerun(sunForRing));
   const [only, second] = working;
   if (only && !second && sets[0]?.kind === 'plain') {
-    if (carrierStands(only)) add('carrier turns', plainReduction(ratio, plus));
-    else add('one forgotten', plainReduction(ratio, minus));
+    const idea = carrierStands(only) ? 'carrier turns' : 'one forgotten';
+    add(idea, withOneMistaken(ratio, sets[0]));
   }
   if (sets.some(({ kind }) => kind === 'pair')) add('pairs taken for plain', rerun(plainForPair));
   if (shareMembers(working)) add('ratios multiplied', product(sets));
   if (sets.some(({ kind }) => kind === 'plain')) add('planets counted in', rerun(withPlanets));
   const isDirect = equal(ratio, ONE);
-  add(isDirect ? 'gears always change' : 'one formula for all', reductionOf(train.sets));
+  const first = sets.length > 0 ? sets : train.sets;
+  add(isDirect ? 'gears always change' : 'one formula for all', reductionOf(first));
   add('direct', ONE);
   if (!turnsBack) add('mesh reverses', opposite(ratio));
   const subject = [
@@ -60,13 +60,21 @@ function carrierStands({ ports }: Extract<Fact, { fact: 'works' }>): boolean {
   );
 }
 
-// Of the slower way round, the size and one; then the way round that was asked for.
-function plainReduction(ratio: Rational, by: typeof plus): Rational | undefined {
-  const size = signOf(ratio) < 0 ? opposite(ratio) : ratio;
-  const speedsUp = signOf(minus(size, ONE)) < 0;
-  const other = by(speedsUp ? over(ONE, size) : size, ONE);
-  if (signOf(other) === 0) return undefined;
-  return speedsUp ? over(ONE, other) : other;
+// The 1 of a plain set alone, added to -R/S or -S/R and taken from 1 + R/S or 1 + S/R, and the
+// same upside down. Where gear pairs have their share in the ratio, it is none of these.
+function withOneMistaken(ratio: Rational, { sun, ring }: GearSet & { kind: 'plain' }) {
+  for (const teeth of [fraction(ring, sun), fraction(sun, ring)]) {
+    const more = plus(ONE, teeth);
+    const rules = [
+      [opposite(teeth), more],
+      [more, teeth],
+    ] as const;
+    for (const [right, wrong] of rules) {
+      if (equal(ratio, right)) return wrong;
+      if (equal(ratio, over(ONE, right))) return over(ONE, wrong);
+    }
+  }
+  return undefined;
 }
 
 // Sun and ring changing places turns 1 + R/S into 1 + S/R.

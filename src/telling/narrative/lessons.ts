@@ -31,7 +31,8 @@ export function questionText(
   }
   if (turn) {
     const way = voice.say('way', { way: wayFor(turn.way, stand) });
-    const hands = { held: voice.names(hold), turned: voice.name(turn.member), way };
+    const applied = { count: on.length, devices: voice.names(on) };
+    const hands = { ...applied, held: voice.names(hold), turned: voice.name(turn.member), way };
     said.push(voice.say('lesson.hands', { ...hands, seen: seenFrom(stand, voice) }));
   } else if (gear) {
     const way = voice.say('way', { way: wayFor(output, stand) });

@@ -789,10 +789,11 @@ export const en = {
 
   'lesson.gear':
     '{gear}: {count, plural, =0 {nothing is on.} one {the {devices} is on.} other {the {devices} are on.}} {end, select, coast {The output is turned {way}, {seen}, as on coast.} other {The input is turned {way}, {seen}.}}',
-  'lesson.hands': 'Hold the {held} and turn the {turned} {way}, {seen}.',
+  'lesson.hands':
+    '{count, plural, =0 {No device is applied.} one {Applied is only the {devices}.} other {Applied are only the {devices}.}} Hold the {held} and turn the {turned} {way}, {seen}.',
   'lesson.fault': 'Something is wrong: {fault}.',
   'lesson.question':
-    '{kind, select, state {Does the train drive?} way {Which way does the output, the {thing}, turn?} engine_braking {Is there engine braking?} device {What does the {thing} do?} hand {Does it turn, and which way does the {thing} go?} ratio {What is the ratio, input speed over output speed?} carriers {Which devices carry the load?} left_free {Which members does nothing settle?} held_torque {{held, select, yes {What does the {thing}, which stands still, put on the {holder}?} other {What does the {thing}, which stands still, put on the case?}}} backwards {What does the output do now?} comes_off {Which of these can come off now?} faces {Which end does the {thing} face with this side of it: {face}?} other {Where does it show first on the road, and how?}}',
+    '{kind, select, state {Does the train drive?} way {Which way does the output, the {thing}, turn?} engine_braking {Is there engine braking?} device {What does the {thing} do?} hand {Does it turn, and which way does the {thing} go?} ratio {What is the ratio, input speed over output speed?} carriers {Which devices carry the load?} left_free {Which members does nothing settle?} held_torque {{held, select, yes {What does the {thing}, which stands still, put on the {holder}?} other {What does the {thing}, which stands still, put on the case?}}} backwards {What does the output do now?} comes_off {Which of these can come off now?} faces {Which end does the {thing} face with this side of it: {face}?} other {Go through the gears in the order of the chart, first those that drive nothing, each under power and then on coast. Where does it show first, and how?}}',
   'lesson.off':
     'The unit is being stripped. {more, plural, =0 {Off is: {parts}.} one {Off are one part and, last, {parts}.} other {Off are # parts and, last, {parts}.}}',
   'lesson.facing':
@@ -808,18 +809,18 @@ export const en = {
   'lesson.torque': '{torque}, {way}',
   'lesson.no torque': 'no torque',
   'lesson.state':
-    '{state, select, driving {{at, select, yes {it drives at a ratio of {ratio}} other {it drives}}} tied_up {it is tied up} other {it is neutral}}',
+    '{state, select, driving {{at, select, yes {it drives at a ratio of {ratio}} other {it drives}}} tied_up {it is tied up} other {it drives nothing}}',
   'lesson.sign':
     '{end, select, coast {{state, select, driving {{gear}: on coast the engine is turned at a ratio of {ratio}} tied_up {{gear}: tied up on coast} other {{gear}: no engine braking}}} other {{state, select, driving {{gear}: it drives at a ratio of {ratio}} tied_up {{gear}: tied up} other {{gear}: it does not drive}}}}',
   'lesson.no sign': 'no gear shows it',
   'misconception.upside down':
-    'That is output speed over input speed. A ratio is input over output: above 1 the output turns slower, below 1 faster.',
+    'That is output speed over input speed. A ratio is input over output: where its size is above 1 the output turns slower, below 1 faster.',
   'misconception.sign dropped':
-    'The minus is lost: it turns the other way. A carrier that is held makes idlers of the planets, and a meshed pair turns the motion round once more.',
+    'The size may be right, but it turns the other way. Follow the motion from mesh to mesh: wheels that mesh outside turn against one another, a ring turns with the planet inside it.',
   'misconception.mesh reverses':
     'Not every mesh turns the motion round: a ring turns the same way as the planet inside it, and a carrier is pulled along.',
   'misconception.other member held':
-    'Sun and ring have changed places in the sum. Look at which of them is held: the formula belongs to the member that stands still.',
+    'Sun and ring have changed places in the sum: that is the ratio of a set whose sun has the ring’s teeth. Look at which of them drives, is held or is driven, and put its own teeth there.',
   'misconception.carrier turns':
     'The 1 is there only where the carrier turns. With the carrier held only the teeth of sun and ring count.',
   'misconception.one forgotten':
@@ -827,11 +828,11 @@ export const en = {
   'misconception.one formula for all':
     'The formula 1 + R/S is for a plain set with the sun driving, the ring held and the carrier driven. Look at what drives, what is held and what is driven here.',
   'misconception.pairs taken for plain':
-    'The planets of this set are meshed pairs: the second planet turns the motion round once more, so with the ring held it is 1 − R/S.',
+    'The planets of this set are meshed pairs: the second planet turns the motion round once more. Past the carrier the sun and the ring turn the same way, not against one another.',
   'misconception.planets counted in':
     'The teeth of plain planets do not count: they pass on as many as they take. They count in stepped sets.',
   'misconception.ratios multiplied':
-    'The sets do not stand one after the other. They share members, so their speeds must be worked out together.',
+    'That is 1 + R/S of each set, multiplied. The sets do not stand one after the other: they share members, so their speeds must be worked out together.',
   'misconception.direct':
     'A clutch that is on does not make it direct. Direct drive needs two members of a set locked to one another; the third follows.',
   'misconception.gears always change':
@@ -857,7 +858,7 @@ export const en = {
   'misconception.applied means carrying':
     'On is not the same as carrying load. Look whether anything pushes on it here.',
   'misconception.released by sharing':
-    'Without it the load has nowhere to go: it is one of the links of the path from the input to the output and the case.',
+    'What carries is taken for idle. Without it the load has nowhere to go: it is one of the links of the path from the input to the output and the case.',
   'misconception.friction slips one way':
     'A clutch, brake or band that is on holds both ways. Only a one-way clutch over-runs.',
   'misconception.applied means driving':

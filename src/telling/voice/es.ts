@@ -786,10 +786,11 @@ export const es: Messages = {
 
   'lesson.gear':
     '{gear}: {count, plural, =0 {no se aplica nada.} one {se aplica {devices}.} other {se aplican {devices}.}} {end, select, coast {Se hace girar la salida {way}, {seen}, como en retención.} other {Se hace girar la entrada {way}, {seen}.}}',
-  'lesson.hands': 'Retenga {held} y gire {turned} {way}, {seen}.',
+  'lesson.hands':
+    '{count, plural, =0 {No se aplica ningún elemento.} one {Se aplica solo {devices}.} other {Se aplican solo {devices}.}} Retenga {held} y gire {turned} {way}, {seen}.',
   'lesson.fault': 'Algo está mal: {fault}.',
   'lesson.question':
-    '{kind, select, state {¿El tren transmite?} way {¿Hacia dónde gira la salida, {thing}?} engine_braking {¿Hay freno motor?} device {¿Qué hace {thing}?} hand {¿Gira, y hacia dónde va {thing}?} ratio {¿Cuál es la relación, velocidad de entrada entre velocidad de salida?} carriers {¿Qué elementos llevan la carga?} left_free {¿Qué miembros quedan sin velocidad determinada?} held_torque {{held, select, yes {¿Qué par pone {thing}, que no gira, en {holder}?} other {¿Qué par pone {thing}, que no gira, en la carcasa?}}} backwards {¿Qué hace ahora la salida?} comes_off {¿Cuál de estas puede salir ahora?} faces {¿Hacia qué lado mira esta cara de «{thing}»: {face}?} other {¿Dónde se nota primero en la carretera, y cómo?}}',
+    '{kind, select, state {¿El tren transmite?} way {¿Hacia dónde gira la salida, {thing}?} engine_braking {¿Hay freno motor?} device {¿Qué hace {thing}?} hand {¿Gira, y hacia dónde va {thing}?} ratio {¿Cuál es la relación, velocidad de entrada entre velocidad de salida?} carriers {¿Qué elementos llevan la carga?} left_free {¿Qué miembros quedan sin velocidad determinada?} held_torque {{held, select, yes {¿Qué par pone {thing}, que no gira, en {holder}?} other {¿Qué par pone {thing}, que no gira, en la carcasa?}}} backwards {¿Qué hace ahora la salida?} comes_off {¿Cuál de estas puede salir ahora?} faces {¿Hacia qué lado mira esta cara de «{thing}»: {face}?} other {Recorra las marchas en el orden de la tabla, antes las que no transmiten, cada una en tracción y luego en retención. ¿Dónde se nota primero, y cómo?}}',
   'lesson.off':
     'Se está desarmando la unidad. {more, plural, =0 {Fuera: {parts}.} one {Fuera hay una pieza y, las últimas, {parts}.} other {Fuera hay # piezas y, las últimas, {parts}.}}',
   'lesson.facing':
@@ -805,18 +806,18 @@ export const es: Messages = {
   'lesson.torque': '{torque}, {way}',
   'lesson.no torque': 'ningún par',
   'lesson.state':
-    '{state, select, driving {{at, select, yes {transmite con una relación de {ratio}} other {transmite}}} tied_up {está bloqueado} other {está en punto muerto}}',
+    '{state, select, driving {{at, select, yes {transmite con una relación de {ratio}} other {transmite}}} tied_up {está bloqueado} other {no transmite nada}}',
   'lesson.sign':
     '{end, select, coast {{state, select, driving {{gear}: en retención el motor es arrastrado con una relación de {ratio}} tied_up {{gear}: bloqueado en retención} other {{gear}: sin freno motor}}} other {{state, select, driving {{gear}: transmite con una relación de {ratio}} tied_up {{gear}: bloqueado} other {{gear}: no transmite}}}}',
   'lesson.no sign': 'no se nota en ninguna marcha',
   'misconception.upside down':
-    'Eso es la velocidad de salida entre la de entrada. La relación es entrada entre salida: por encima de 1 la salida gira más lenta, por debajo más rápida.',
+    'Eso es la velocidad de salida entre la de entrada. La relación es entrada entre salida: si su tamaño pasa de 1 la salida gira más lenta, si no llega, más rápida.',
   'misconception.sign dropped':
-    'Se ha perdido el signo menos: gira al revés. Un portasatélites retenido hace de los satélites ruedas intermedias, y un par de satélites engranados invierte el giro una vez más.',
+    'El tamaño puede ser correcto, pero gira al revés. Siga el movimiento de engrane en engrane: dos ruedas que engranan por fuera giran al revés una de otra; una corona, como el satélite que lleva dentro.',
   'misconception.mesh reverses':
     'No todo engrane invierte el giro: una corona gira igual que el satélite que lleva dentro, y el portasatélites es arrastrado.',
   'misconception.other member held':
-    'El planetario y la corona han cambiado de sitio en la cuenta. Mire cuál está retenido: la fórmula es la del miembro que no gira.',
+    'El planetario y la corona han cambiado de sitio en la cuenta: esa es la relación de un juego cuyo planetario tiene los dientes de la corona. Mire cuál mueve, cuál se retiene y cuál es movido, y ponga ahí sus propios dientes.',
   'misconception.carrier turns':
     'El 1 está solo donde gira el portasatélites. Con él retenido cuentan solo los dientes del planetario y de la corona.',
   'misconception.one forgotten':
@@ -824,11 +825,11 @@ export const es: Messages = {
   'misconception.one formula for all':
     'La fórmula 1 + R/S es la de un juego simple en que mueve el planetario, se retiene la corona y es movido el portasatélites. Mire qué mueve, qué se retiene y qué es movido aquí.',
   'misconception.pairs taken for plain':
-    'Los satélites de este juego son pares engranados: el segundo invierte el giro una vez más, y con la corona retenida es 1 − R/S.',
+    'Los satélites de este juego son pares engranados: el segundo invierte el giro una vez más. Vistos desde el portasatélites, el planetario y la corona giran en el mismo sentido, no al revés uno de otro.',
   'misconception.planets counted in':
     'Los dientes de los satélites simples no cuentan: pasan tantos como reciben. Cuentan en los juegos escalonados.',
   'misconception.ratios multiplied':
-    'Los juegos no están uno tras otro. Comparten miembros, y sus velocidades se calculan juntas.',
+    'Eso es 1 + R/S de cada juego, multiplicado. Los juegos no están uno tras otro: comparten miembros, y sus velocidades se calculan juntas.',
   'misconception.direct':
     'Un embrague aplicado no hace la directa. La directa pide dos miembros de un juego unidos entre sí; el tercero los sigue.',
   'misconception.gears always change':
@@ -854,7 +855,7 @@ export const es: Messages = {
   'misconception.applied means carrying':
     'Estar aplicado no es llevar carga. Mire si aquí algo lo empuja.',
   'misconception.released by sharing':
-    'Sin él la carga no tiene adónde ir: es un eslabón del camino de la entrada a la salida y a la carcasa.',
+    'Se toma por ocioso algo que lleva carga. Sin él la carga no tiene adónde ir: es un eslabón del camino de la entrada a la salida y a la carcasa.',
   'misconception.friction slips one way':
     'Un embrague, un freno o una banda aplicados retienen en ambos sentidos. Solo una rueda libre gira libre.',
   'misconception.applied means driving':
