@@ -79,7 +79,8 @@ async function firstGear(): Promise<Record<string, number>> {
     const { constraints, variables } = splitModel(floats);
     const yalps = { direction: 'minimize', objective: 'aim', constraints, variables } as const;
     peers[`yalps${form}`] = () => solveYalps(yalps);
-    // It writes to its model: the names of its variables. So it gets one of its own.
+    // It writes to its model: the names of its variables. So it gets one of its own. That it walks the same
+    // columns first makes V8 walk them faster for yalps too, by nearly half: each peer stands at its best.
     const model = { optimize: 'aim', opType: 'min', constraints, variables } as const;
     peers[`javascript-lp-solver${form}`] = () => splitSolver.Solve(model) as { result: number };
     const arrays = highsModel(highs, floats);

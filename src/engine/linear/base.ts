@@ -74,6 +74,7 @@ export class Base {
 
   /** Every column's value from the values of the free ones, over one denominator. */
   expand(free: readonly Int[], den: Int): Vector {
+    if (this.rows.length === 0) return { nums: free, den }; // every column is free
     const nums = this.kernel.rows.map((kernel) => dot(kernel, free));
     return { nums, den: multiply(den, this.kernel.den) };
   }

@@ -41,7 +41,9 @@ export class Certificate {
 
   // What the own rows' multipliers leave of the form (or of nothing) is the base rows' to make.
   private withBase(cells: readonly Int[], scale: Int, form?: Form): Vector {
-    const { nums: own, den } = lowest(cells, scale);
+    const made = lowest(cells, scale);
+    if (this.table.base.rows.length === 0) return made;
+    const { nums: own, den } = made;
     const rest = zeros(this.table.base.columns);
     const spend = ({ at, coef }: Form, times: Int) => {
       for (let k = 0; k < at.length; k++) {

@@ -1,4 +1,4 @@
-import { type Int, absolute, combine, gcd, negate, quotient } from './integer.ts';
+import { type Int, absolute, combine, gcd, multiply, negate, quotient } from './integer.ts';
 
 /**
  * Linear forms written in one set of coordinates, which can be exchanged.
@@ -25,9 +25,7 @@ export class Dictionary {
     if (pivot === 0) throw new Error('a pivot must not be zero');
     // From  s·b = … + p·n + …  follows  |p|·n = ±(s·b − …), with the sign of p.
     const positive = pivot > 0;
-    for (let k = 0; k <= this.width; k++) {
-      if (positive) row[k] = negate(row[k] as Int);
-    }
+    if (positive) for (let k = 0; k <= this.width; k++) row[k] = negate(row[k] as Int);
     row[j] = positive ? (this.scale[i] as Int) : negate(this.scale[i] as Int);
     const size = absolute(pivot);
     this.scale[i] = size;
@@ -47,11 +45,13 @@ export class Dictionary {
     row[j] = 0;
     let large = false;
     for (let k = 0; k <= this.width; k++) {
-      const value = combine(own, row[k] as Int, other, pivotRow[k] as Int);
+      const change = pivotRow[k] as Int;
+      if (change === 0 && own === 1) continue;
+      const value = combine(own, row[k] as Int, other, change);
       row[k] = value;
       if (value > COARSE || value < -COARSE) large = true;
     }
-    this.scale[r] = combine(own, this.scale[r] as Int, 0, 0);
+    if (own !== 1) this.scale[r] = multiply(own, this.scale[r] as Int);
     if (large || (this.scale[r] as Int) > COARSE) this.reduce(r);
   }
 

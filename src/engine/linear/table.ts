@@ -35,8 +35,8 @@ export class Table {
     const scale: Int[] = [];
     const enter = (form: Form, right: Int) => {
       const { coef, times } = base.reduce(form);
-      const row = coef.slice();
-      while (row.length < width) row.push(0);
+      const row: Int[] = [];
+      for (let j = 0; j < width; j++) row.push(j < kept ? (coef[j] as Int) : 0);
       for (let k = 0; k < form.at.length; k++) {
         const beyond = (form.at[k] as number) - base.columns;
         if (beyond >= 0) row[kept + beyond] = multiply(times, form.coef[k] as Int);
@@ -78,25 +78,25 @@ export class Table {
    * (sign 1) or large (sign -1).
    */
   crissCross(aim?: number, sign: 1 | -1 = 1): End | undefined {
-    const gain = (j: number): Int => {
-      if (aim === undefined) return 0;
-      return sign > 0 ? this.cell(aim, j) : negate(this.cell(aim, j));
-    };
     const { rowLabel, columnLabel } = this;
-    for (let j = 0; j < columnLabel.length; j++) {
-      if ((columnLabel[j] as number) >= 0 || gain(j) === 0) continue;
-      return { kind: 'endless', column: j, sign: gain(j) < 0 ? 1 : -1 };
+    if (aim !== undefined) {
+      for (let j = 0; j < columnLabel.length; j++) {
+        const cell = this.cell(aim, j);
+        if ((columnLabel[j] as number) >= 0 || cell === 0) continue;
+        const improves = sign > 0 ? cell < 0 : cell > 0;
+        return { kind: 'endless', column: j, sign: improves ? 1 : -1 };
+      }
     }
+    const constants = this.dictionary.width;
     for (;;) {
-      const row = this.least(rowLabel, (i) => this.constant(i) < 0);
-      const column = this.least(columnLabel, (j) => gain(j) < 0);
-      const rowFirst = (rowLabel[row] ?? Infinity) < (columnLabel[column] ?? Infinity);
-      if (rowFirst) {
-        const enters = this.least(columnLabel, (j) => this.cell(row, j) > 0);
+      const row = this.leastRow(constants);
+      const column = aim === undefined ? -1 : this.leastColumn(aim, sign);
+      if (row >= 0 && (column < 0 || (rowLabel[row] as number) < (columnLabel[column] as number))) {
+        const enters = this.leastColumn(row, -1);
         if (enters < 0) return { kind: 'stuck', row, sign: 1 };
         this.exchange(row, enters);
       } else if (column >= 0) {
-        const leaves = this.least(rowLabel, (i) => this.cell(i, column) < 0);
+        const leaves = this.leastRow(column);
         if (leaves < 0) return { kind: 'endless', column, sign: 1 };
         this.exchange(leaves, column);
       } else {
@@ -105,13 +105,27 @@ export class Table {
     }
   }
 
-  // Where the inequality of least index stands among `labels` of those that fit, or -1.
-  private least(labels: readonly number[], fits: (at: number) => boolean): number {
+  // Where the inequality of least index stands among the rows that are below zero in `column`, or -1.
+  private leastRow(column: number): number {
     let best = -1;
-    for (let at = 0; at < labels.length; at++) {
-      const label = labels[at] as number;
-      if (best >= 0 && label > (labels[best] as number)) continue;
-      if (this.isInequality(label) && fits(at)) best = at;
+    let least = Infinity;
+    for (let i = 0; i < this.rowLabel.length; i++) {
+      const label = this.rowLabel[i] as number;
+      if (this.cell(i, column) >= 0) continue;
+      if (label < least && this.isInequality(label)) [best, least] = [i, label];
+    }
+    return best;
+  }
+
+  // The same among the coordinates: those that are below zero in `row`, or with sign -1 above it.
+  private leastColumn(row: number, sign: 1 | -1): number {
+    let best = -1;
+    let least = Infinity;
+    for (let j = 0; j < this.columnLabel.length; j++) {
+      const label = this.columnLabel[j] as number;
+      const cell = this.cell(row, j);
+      if (sign > 0 ? cell >= 0 : cell <= 0) continue;
+      if (label < least && this.isInequality(label)) [best, least] = [j, label];
     }
     return best;
   }

@@ -31,7 +31,8 @@ export function doubtOf(programme: Programme, solution: Solution): string | unde
 // Every row holds at the point.
 function pointDoubt({ columns, rows }: Programme, { nums, den }: Vector): string | undefined {
   if (den <= 0 || nums.length !== columns) return 'the point is not a point';
-  for (const [r, row] of rows.entries()) {
+  for (let r = 0; r < rows.length; r++) {
+    const row = rows[r] as Row;
     const left = dot(row, nums);
     const right = product(row.right, den);
     if (row.sense === '=' ? left !== right : left < right) return `${nameOf(row, r)} does not hold`;
@@ -42,15 +43,19 @@ function pointDoubt({ columns, rows }: Programme, { nums, den }: Vector): string
 // The rows, each taken its number of times (never negative for a ≥ row), add up to the form.
 function pricesDoubt({ columns, rows, names }: Programme, { nums, den }: Vector, form: Form) {
   if (den <= 0 || nums.length !== rows.length) return 'there is not one price a row';
-  const left: Int[] = Array.from({ length: columns }, () => 0);
-  for (const [r, row] of rows.entries()) {
+  const left: Int[] = [];
+  for (let column = 0; column < columns; column++) left.push(0);
+  for (let r = 0; r < rows.length; r++) {
+    const row = rows[r] as Row;
     const price = nums[r] as Int;
     if (price < 0 && row.sense === '>=') return `${nameOf(row, r)} pulls where it can only push`;
     if (price !== 0) accumulate(left, row, price);
   }
   accumulate(left, form, -den);
-  const column = left.findIndex((rest) => rest !== 0);
-  return column < 0 ? undefined : `${names?.[column] ?? `column ${column}`} does not balance`;
+  for (let column = 0; column < columns; column++) {
+    if (left[column] !== 0) return `${names?.[column] ?? `column ${column}`} does not balance`;
+  }
+  return undefined;
 }
 
 // What the form comes to at the point is what the prices promise.
@@ -62,7 +67,8 @@ function dualityDoubt(programme: Programme, point: Vector, prices: Vector): stri
 
 function rayDoubt(programme: Programme, ray: Vector): string | undefined {
   if (ray.den <= 0 || ray.nums.length !== programme.columns) return 'the ray is not a ray';
-  for (const [r, row] of programme.rows.entries()) {
+  for (let r = 0; r < programme.rows.length; r++) {
+    const row = programme.rows[r] as Row;
     const change = dot(row, ray.nums);
     if (row.sense === '=' ? change !== 0 : change < 0) return `the ray leaves ${nameOf(row, r)}`;
   }
@@ -75,7 +81,11 @@ function nameOf({ name }: Row, r: number): string {
 }
 
 function rightSide({ rows }: Programme, { nums }: Vector): Int {
-  return rows.reduce((total: Int, row, r) => sum(total, product(row.right, nums[r] as Int)), 0);
+  let total: Int = 0;
+  for (let r = 0; r < rows.length; r++) {
+    total = sum(total, product((rows[r] as Row).right, nums[r] as Int));
+  }
+  return total;
 }
 
 function accumulate(columns: Int[], { at, coef }: Form, times: Int): void {
