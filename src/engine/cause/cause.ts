@@ -1,5 +1,5 @@
 import { everyFault, everyParting, type Fault } from '../faults/index.ts';
-import type { CauseWord, Practice } from '../practice/index.ts';
+import { BESIDE, type CauseWord, type Practice } from '../practice/index.ts';
 import { type GearSet, isFriction, setGearing, type Train } from '../train/index.ts';
 
 /** One thing that may be wrong: with the train (a fault), beside it, or nothing at all. */
@@ -36,16 +36,6 @@ export function causesOf(train: Train, practice: Practice): Cause[] {
   const sum = weighed.reduce((total, { weight }) => total + weight, 0);
   return weighed.map(({ weight, ...its }) => ({ ...its, prior: weight / sum }));
 }
-
-const BESIDE = [
-  'low line pressure',
-  'high line pressure',
-  'stator slips',
-  'engine weak',
-  'selector linkage',
-  'control',
-  'nothing wrong',
-] as const;
 
 /** The wheels and the carrier of a set that turn about its axis. */
 export function membersOf(train: Train, set: GearSet): string[] {

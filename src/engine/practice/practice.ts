@@ -64,6 +64,17 @@ export type Risk = (typeof RISKS)[number];
 export const SURENESSES = ['sure', 'not sure'] as const;
 export type Sureness = (typeof SURENESSES)[number];
 
+/** What can be wrong beside the train; nothing wrong is one of them. */
+export const BESIDE = [
+  'low line pressure',
+  'high line pressure',
+  'stator slips',
+  'engine weak',
+  'selector linkage',
+  'control',
+  'nothing wrong',
+] as const;
+
 /** The kinds of things that can be wrong: with the train, beside it, or nothing. */
 export const CAUSES = [
   'device will not apply',
@@ -80,13 +91,7 @@ export const CAUSES = [
   'planet seized',
   'part left out',
   'thrust washer left out',
-  'low line pressure',
-  'high line pressure',
-  'stator slips',
-  'engine weak',
-  'selector linkage',
-  'control',
-  'nothing wrong',
+  ...BESIDE,
 ] as const;
 export type CauseWord = (typeof CAUSES)[number];
 

@@ -6,7 +6,6 @@ import {
   asFineAs,
   boundsText,
   clearanceWayText,
-  keyOf,
   HUNDREDTHS,
   lengthText,
   packTexts,
@@ -14,48 +13,35 @@ import {
   visible,
   voiceOf,
 } from '../narrative/index.ts';
-import { choiceLines, remarkLines } from './choice.ts';
-import { drawsLines } from './drawstext.ts';
 import { type Page, paragraph, section, table } from '../text/index.ts';
+import { drawsLines } from './drawstext.ts';
+import { measuredText, thingLines } from './measured.ts';
 
 /** The packs that were measured: what is right, what to look at first, and what to fit. */
 export function packText(train: Train, judged: readonly PackJudgement[], page: Page): string {
   const voice = voiceOf(page.language);
   const onAir = judged.some(({ measured }) => measured.some(({ way }) => way === 'on air'));
-  const cautions = ['springs', ...(onAir ? ['air'] : []), 'maker'].flatMap((what) => {
-    return paragraph(`! ${voice.say('plan.caution.of', { what })}`, page, '  ');
-  });
-  const title = { train: visible(train.name), packs: judged.length };
-  return [
-    ...paragraph(voice.say('pack.title', title), page).map(page.ink.strong),
-    ...section(voice.say('plan.caution'), cautions, page),
-    ...judged.flatMap((its) => ['', ...packLines(its, page)]),
-    '',
-    ...paragraph(voice.say('pack.legend'), page).map(page.ink.faint),
-  ].join('\n');
+  const kind = {
+    title: voice.say('pack.title', { train: visible(train.name), packs: judged.length }),
+    cautions: ['springs', ...(onAir ? ['air'] : [])],
+    body: judged.flatMap((its) => ['', ...packLines(its, page)]),
+    legend: voice.say('pack.legend'),
+  };
+  return measuredText(kind, page);
 }
 
 function packLines(judgement: PackJudgement, page: Page): string[] {
   const voice = voiceOf(page.language);
   const { pack, frictions, remarks, selection, judged } = judgement;
-  const { against, besides } = remarkLines(remarks, page);
-  return [
-    ...paragraph(voice.say('pack.device', { device: visible(pack.device), frictions }), page).map(
-      page.ink.strong,
-    ),
-    ...against,
-    ...answerLines(judgement, page),
-    ...section(voice.say('pack.first'), besides, page),
-    ...section(voice.say('pack.measured'), measuredLines(judgement, page), page),
-    ...section(
-      voice.say('pack.shelf', { part: keyOf(pack.shelf?.part ?? '') }),
-      selection && judged && pack.shelf
-        ? choiceLines(selection, pack.shelf.part, judged.clearance, page)
-        : [],
-      page,
-    ),
-    ...section(voice.say('pack.wear'), wearLines(judgement, page), page),
-  ];
+  const thing = {
+    head: [voice.say('pack.device', { device: visible(pack.device), frictions })],
+    remarks,
+    answer: answerLines(judgement, page),
+    own: section(voice.say('pack.measured'), measuredLines(judgement, page), page),
+    shelf: { part: pack.shelf?.part, selection, tool: judged?.clearance },
+  };
+  const wear = section(voice.say('pack.wear'), wearLines(judgement, page), page);
+  return [...thingLines(thing, page), ...wear];
 }
 
 function answerLines(judgement: PackJudgement, page: Page): string[] {

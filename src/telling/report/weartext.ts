@@ -13,19 +13,14 @@ import {
   wearTexts,
 } from '../narrative/index.ts';
 import { type Page, paragraph, section, table } from '../text/index.ts';
+import { measuredText } from './measured.ts';
 
 /** What wears: each reading against its limit in a table, and then what to do about each. */
 export function wearText(train: Train, judged: readonly WearJudgement[], page: Page): string {
   const voice = voiceOf(page.language);
   const springs = judged.some(({ check }) => check.measure === 'spring length');
-  const cautions = [...(springs ? ['springs'] : []), 'maker'].flatMap((what) => {
-    return paragraph(`! ${voice.say('plan.caution.of', { what })}`, page, '  ');
-  });
-  const title = { train: visible(train.name), parts: judged.length };
   const kinds = [...new Set(judged.map(({ check }) => check.measure))];
-  return [
-    ...paragraph(voice.say('wear.title', title), page).map(page.ink.strong),
-    ...section(voice.say('plan.caution'), cautions, page),
+  const body = [
     ...section(
       voice.say('pack.first'),
       judged.flatMap((its) => againstLines(its, page)),
@@ -44,9 +39,14 @@ export function wearText(train: Train, judged: readonly WearJudgement[], page: P
       }),
       page,
     ),
-    '',
-    ...paragraph(voice.say('wear.legend'), page).map(page.ink.faint),
-  ].join('\n');
+  ];
+  const kind = {
+    title: voice.say('wear.title', { train: visible(train.name), parts: judged.length }),
+    cautions: springs ? ['springs'] : [],
+    body,
+    legend: voice.say('wear.legend'),
+  };
+  return measuredText(kind, page);
 }
 
 function rowsOf(judged: readonly WearJudgement[], page: Page): string[] {
