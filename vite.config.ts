@@ -53,7 +53,7 @@ export default defineConfig({
     VitePWA({
       registerType: 'prompt',
       injectRegister: null,
-      workbox: { globPatterns: ['**/*.{js,css,html,svg,png,webmanifest}'] },
+      workbox: { clientsClaim: true, globPatterns: ['**/*.{js,css,html,svg,png,webmanifest}'] },
       manifest: {
         name: 'Holdturn',
         short_name: 'Holdturn',

@@ -113,6 +113,8 @@ export interface RollbackCase {
   readonly speeds: ReadonlyMap<MemberName, Quantity>;
   /** One of the motions, to draw; at rest where it does not roll. */
   readonly drawn: ReadonlyMap<MemberName, Rational>;
+  /** What each device does; its torque is per unit of what turns the output. */
+  readonly devices: ReadonlyMap<string, DeviceWork>;
   /** The devices that hold it, where it does not. */
   readonly heldBy: readonly string[];
   readonly facts: readonly Fact[];

@@ -16,7 +16,7 @@ import {
   underPower,
   vehicleOf,
 } from './vehicle.ts';
-import { type Work, workOf } from './work.ts';
+import { deviceWork, type Work, workOf } from './work.ts';
 
 /**
  * How `train` works with the friction devices `on` applied: under power, on coast and rolled
@@ -122,12 +122,12 @@ function rollbackCase(
   if (ruling.turns) {
     const rolls = { fact: 'rolls', held: inputHeld ? labelOf(carried, input) : null } as const;
     const facts = [begin, rolls, ...freeFacts(carried)];
-    return { rolls: true, speeds, drawn, heldBy: [], facts };
+    return { rolls: true, speeds, drawn, devices: deviceWork(carried), heldBy: [], facts };
   }
   const heldBy = carried.elements.flatMap(({ device }) => (device ? [device.name] : []));
   const end = { fact: 'tied up', ...turned, rolled: true } as const;
   const facts = [begin, ...pathFacts(carried, outputsOf(motion.train)), end];
-  return { rolls: false, speeds, drawn, heldBy, facts };
+  return { rolls: false, speeds, drawn, devices: deviceWork(carried), heldBy, facts };
 }
 
 /**

@@ -14,5 +14,5 @@ export {
   pushesOf,
 } from './ledger.ts';
 export { beforeFinal, type Course, coasting, underPower, vehicleOf } from './vehicle.ts';
-export { ratioOf } from './work.ts';
+export { deviceWork, ratioOf } from './work.ts';
 export { isSpan, type Quantity, type Span } from '../reckon/index.ts';

@@ -96,7 +96,8 @@ function outputTorques(
   return new Map([[ruling.question.tied?.[0] ?? ruling.motion.train.output, all]]);
 }
 
-function deviceWork({ ruling, observed, torques }: Carried): Map<string, DeviceWork> {
+/** What each device does, by its name. */
+export function deviceWork({ ruling, observed, torques }: Carried): Map<string, DeviceWork> {
   return new Map(
     [...torques.devices].map(([device, torque]): [string, DeviceWork] => {
       const slip = observed.slips.get(device) as Quantity;

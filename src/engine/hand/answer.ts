@@ -1,5 +1,5 @@
 import type { Rational } from '../linear/index.ts';
-import type { Branch, Fact, Quantity } from '../flow/index.ts';
+import type { Branch, DeviceWork, Fact, Quantity } from '../flow/index.ts';
 import type { MemberName, Way } from '../train/index.ts';
 
 /** Hold some members, turn one, with some friction devices applied (none is the bench's way). */
@@ -11,7 +11,10 @@ export interface HandCheck {
 }
 
 /** What the hands find. Speeds are per turn of the turned member (so ±1 for it). */
-export type HandAnswer =
+export type HandAnswer = {
+  /** What each device does. */
+  readonly devices: ReadonlyMap<string, DeviceWork>;
+} & (
   | {
       readonly turns: true;
       /** Every member but the case and the held; a range where it is free. */
@@ -30,4 +33,5 @@ export type HandAnswer =
       /** What each set or gear pair puts on each of its members, but for planets. */
       readonly branches: readonly Pick<Branch, 'within' | 'member' | 'torque'>[];
       readonly facts: readonly Fact[];
-    };
+    }
+);

@@ -2,6 +2,7 @@ import { ONE, opposite, type Rational, ZERO } from '../linear/index.ts';
 import {
   type Carried,
   carriedBy,
+  deviceWork,
   type Fact,
   freeFacts,
   labelOf,
@@ -43,7 +44,8 @@ function moving(carried: Carried, asked: Fact, { hold, turn }: HandCheck): HandA
     return isSpan(speed) ? [] : [{ fact: 'moves', member, speed }];
   });
   const facts = [asked, ...moved, ...freeFacts(carried)];
-  return { turns: true, moves: new Map(moves), drawn: observed.drawn, facts };
+  const devices = deviceWork(carried);
+  return { turns: true, moves: new Map(moves), drawn: observed.drawn, devices, facts };
 }
 
 // What bars a turn is read off a proof, so each torque is settled.
@@ -63,7 +65,7 @@ function locked(carried: Carried, asked: Fact, { hold, turn }: HandCheck): HandA
   });
   const branches = [...ports].map(([{ within, member }, torque]) => ({ within, member, torque }));
   const facts = [asked, ...pathFacts(carried, [turn]), ...byHand];
-  return { turns: false, torques, branches, facts };
+  return { turns: false, torques, branches, devices: deviceWork(carried), facts };
 }
 
 // Every body but the case, the planets, and those that the hands are on.

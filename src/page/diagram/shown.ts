@@ -6,13 +6,13 @@ import { words } from './words.ts';
 export function shownOf(build: Build): Shown | undefined {
   const [train, answer] = [build.train.value, build.answer.value];
   if (!train || !answer) return undefined;
-  const { speeds, working } = answer;
+  const { speeds, devices, working } = answer;
   const ends = endsOf(train);
   return {
     ends,
     speeds,
     ledger: accountsOf(train, answer),
-    devices: working?.devices,
+    devices,
     branches: working?.branches,
     circling: working?.circling,
   };

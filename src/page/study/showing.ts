@@ -1,5 +1,6 @@
 import {
   coast,
+  type DeviceWork,
   drive,
   type Fact,
   type Quantity,
@@ -18,6 +19,8 @@ export interface Showing {
   readonly speeds: ReadonlyMap<MemberName, Quantity>;
   /** One motion as floats, to draw. Empty where nothing moves. */
   readonly drawn: ReadonlyMap<MemberName, number>;
+  /** What each device does, whoever turns. */
+  readonly devices: ReadonlyMap<string, DeviceWork>;
   readonly facts: readonly Fact[];
   /** In a gear, under power or on coast: all that the engine says of it. */
   readonly working?: Working;
@@ -31,25 +34,25 @@ export function ofEngine(train: Train, on: readonly string[], setting: ByEngine)
     case 'drive':
     case 'coast': {
       const working = setting.side === 'drive' ? drive(train, on) : coast(train, on);
-      const { speeds, facts } = working;
+      const { speeds, devices, facts } = working;
       const moves = working.state !== 'tied up';
-      return { setting, moves, speeds, drawn: floats(working.drawn), facts, working };
+      return { setting, moves, speeds, drawn: floats(working.drawn), devices, facts, working };
     }
     case 'rolled back':
     case 'rolled back, input held': {
       const { inputFree, inputHeld } = rollback(train, on);
       const found = setting.side === 'rolled back' ? inputFree : inputHeld;
-      const { rolls, speeds, facts } = found;
-      return { setting, moves: rolls, speeds, drawn: floats(found.drawn), facts };
+      const { rolls, speeds, devices, facts } = found;
+      return { setting, moves: rolls, speeds, drawn: floats(found.drawn), devices, facts };
     }
   }
 }
 
 export function ofHand(found: HandAnswer, setting: ByHand): Showing {
-  const { turns, facts } = found;
+  const { turns, devices, facts } = found;
   const speeds = found.turns ? found.moves : new Map<MemberName, Quantity>();
   const drawn = found.turns ? floats(found.drawn) : new Map<MemberName, number>();
-  return { setting, moves: turns, speeds, drawn, facts, found };
+  return { setting, moves: turns, speeds, drawn, devices, facts, found };
 }
 
 function floats(drawn: Working['drawn']): ReadonlyMap<MemberName, number> {

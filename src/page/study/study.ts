@@ -1,4 +1,5 @@
 import { batch, computed, signal } from '@preact/signals';
+import { drive } from '../../engine/flow/index.ts';
 import { applyFault, faultNamed } from '../../engine/faults/index.ts';
 import {
   appliedIn,
@@ -56,15 +57,14 @@ export class Study {
     );
   });
 
-  /** Opens a file of its own, in its first gear, with hands off. */
+  /** Opens a file of its own, in the first gear that drives, with hands off. */
   open(name: string, text: string, saved?: string, edits?: Edits): void {
     batch(() => {
       this.file.open(name, text, saved, edits);
       this.release();
       this.faults.value = [];
       const train = this.file.train.value;
-      const [first] = train ? gearsOf(train) : [];
-      this.on.value = first?.on ?? [];
+      this.on.value = train ? firstToDrive(train) : [];
     });
   }
 
@@ -143,6 +143,13 @@ export class Study {
     this.turning.turn(Math.abs(degrees) / 360);
     return this.right.answer.value?.moves ?? false;
   }
+}
+
+// Park and neutral show nothing that moves.
+function firstToDrive(train: Train): readonly string[] {
+  const gears = gearsOf(train);
+  const drives = gears.find(({ on }) => drive(train, on).state === 'driving');
+  return (drives ?? gears[0])?.on ?? [];
 }
 
 function isSame(applied: readonly string[], on: ReadonlySet<string>): boolean {

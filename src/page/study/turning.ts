@@ -1,4 +1,4 @@
-import { effect, signal } from '@preact/signals';
+import { effect, signal, untracked } from '@preact/signals';
 import type { Build } from './build.ts';
 
 /**
@@ -26,7 +26,7 @@ export class Turning {
   /** Begins to run; the returned function ends it. */
   start(): () => void {
     const stop = effect(() => {
-      if (this.runs.value) this.ask();
+      if (this.moves()) this.ask();
     });
     return () => {
       stop();
@@ -39,6 +39,7 @@ export class Turning {
   onFrame(paint: () => void): () => void {
     this.painters.add(paint);
     paint();
+    if (untracked(() => this.moves())) this.ask();
     return () => this.painters.delete(paint);
   }
 
@@ -61,7 +62,7 @@ export class Turning {
 
   private tick(now: number): void {
     this.frame = undefined;
-    const running = this.runs.peek() && this.turnedBy() === 'engine';
+    const running = untracked(() => this.moves());
     if (running) {
       // A page that was hidden comes back where it was, not a thousand turns on.
       const seconds = Math.min((now - (this.before ?? now)) / 1000, 0.1);
@@ -70,6 +71,15 @@ export class Turning {
     this.before = now;
     if (running || this.paints) for (const paint of this.painters) paint();
     this.paints = false;
-    if (this.runs.peek()) this.ask();
+    if (running) this.ask();
+  }
+
+  // Whether something goes on turning by itself, and somebody looks: else no frame is asked for.
+  private moves(): boolean {
+    if (!this.runs.value || this.turnedBy() !== 'engine') return false;
+    const turns = this.builds.some(({ answer }) =>
+      [...(answer.value?.drawn.values() ?? [])].some(Boolean),
+    );
+    return turns && this.painters.size > 0;
   }
 }

@@ -1,5 +1,5 @@
 import type { GearName } from '../../engine/chart/index.ts';
-import type { Train } from '../../engine/train/index.ts';
+import { assemble, type Train } from '../../engine/train/index.ts';
 import { type AskedGear, askedGears } from './askedgear.ts';
 import { handQuestions } from './bench.ts';
 import { shuffled } from './chance.ts';
@@ -45,6 +45,7 @@ export function* questionsInTurn(
   if (gear && gears.length === 0) return;
   const asked = { seed, ...(gear && { gear }) };
   const order = kindsInOrder(seed).filter((kind) => !kinds || kinds.includes(kind));
+  const called = byTheirBodies(train);
   let left = order.map((kind) => draftsOf(kind, train, gears, asked));
   while (left.length > 0) {
     const more: typeof left = [];
@@ -52,10 +53,22 @@ export function* questionsInTurn(
       const question = nextOf(drafts, seed);
       if (!question) continue;
       more.push(drafts);
-      yield question;
+      yield called(question);
     }
     left = more;
   }
+}
+
+// A member has one name wherever it is spoken of: that of its body, as on every drawing.
+function byTheirBodies(train: Train): (question: Question) => Question {
+  const { bodies, bodyOf } = assemble(train);
+  return (question) => ({
+    ...question,
+    subject: question.subject.map((one) => {
+      if (one.kind !== 'member') return one;
+      return { ...one, name: bodies[bodyOf(one.name) ?? 0]?.label ?? one.name };
+    }),
+  });
 }
 
 // What a class can tell after its first lesson comes before what takes reckoning.

@@ -69,8 +69,11 @@ function memberStanding(
   if (speed !== undefined && isSpan(speed)) return { standing: 'free', mark: MARKS.free };
   const turns = speed === undefined ? 0 : signOf(speed);
   const way = turns === 0 ? {} : ({ way: turns > 0 ? 'clockwise' : 'anticlockwise' } as const);
+  // What surely stands still is held, with or without a load.
+  if (turns === 0 && (loaded || speed !== undefined)) {
+    return { standing: 'held', mark: MARKS.held, ...says };
+  }
   if (!loaded) return { standing: 'idle', mark: '', ...way };
-  if (turns === 0) return { standing: 'held', mark: MARKS.held, ...says };
   return {
     standing: 'carrying',
     mark: '',
