@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 import { firstTrain } from './scripts/firsttrain.mjs';
+import { ourTrains } from './scripts/ourtrains.mjs';
 import { messagesLater } from './scripts/messages.mjs';
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
@@ -49,6 +50,7 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   plugins: [
     messagesLater,
+    ourTrains(here('trains')),
     firstTrain(here('trains/kestrel-three-speed.train.yaml')),
     VitePWA({
       registerType: 'prompt',

@@ -25,7 +25,7 @@ export function firstTrain(file) {
   };
 }
 
-async function engine() {
+export async function engine() {
   const { outputFiles } = await build({
     bundle: true,
     format: 'esm',

@@ -115,6 +115,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['page/ends', 'Each set from its end, its teeth rolling.'],
   ['page/lever', 'The lever diagram, drawn along by a finger.'],
   ['page/chart', 'Which devices are applied in each gear, and every other combination.'],
+  ['page/begin', 'Where a stranger begins: what this is, a dial to turn, what to do, which train.'],
   ['page/margins', 'How much torque each gear carries before something slips.'],
   ['page/thread', 'What takes long, worked out beside the page by another thread.'],
   [

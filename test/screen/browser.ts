@@ -17,6 +17,9 @@ export interface Opened {
   readonly complaints: readonly string[];
 }
 
+/** Whether nobody has been here before, and how the browser is. */
+type Options = BrowserContextOptions & { readonly isFirst?: boolean };
+
 /** Serves the page to a test file; gives its address, once the tests run. */
 export function withServer(): () => string {
   const folder = path.join(ROOT, 'dist/web');
@@ -34,7 +37,7 @@ export function withServer(): () => string {
 }
 
 /** Gives a test file a browser and a static server; `open` gives a page with nothing kept. */
-export function withBrowser(): (hash?: string, options?: BrowserContextOptions) => Promise<Opened> {
+export function withBrowser(): (hash?: string, options?: Options) => Promise<Opened> {
   const served = withServer();
   let browser: Browser;
   beforeAll(async () => {
@@ -50,13 +53,15 @@ export function withBrowser(): (hash?: string, options?: BrowserContextOptions) 
   afterAll(async () => {
     await browser?.close();
   });
-  return async (hash = '', options = {}) => {
+  return async (hash = '', { isFirst = false, ...options } = {}) => {
     const address = served();
     const context = await browser.newContext({
       viewport: { width: 1400, height: 900 },
       serviceWorkers: 'block',
       ...options,
     });
+    // As one comes back to it; for the first visit there is a test of its own.
+    if (!isFirst) await context.addInitScript("localStorage.setItem('holdturn begun', 'yes')");
     context.setDefaultTimeout(10_000);
     const page = await context.newPage();
     const complaints: string[] = [];
@@ -66,7 +71,7 @@ export function withBrowser(): (hash?: string, options?: BrowserContextOptions) 
     });
     await page.goto(`${address}${hash}`);
     // The train is answered, or the file is said to be none.
-    await page.waitForSelector('.why li, .problems');
+    await page.waitForSelector('.why li, .problems, .begin-list li');
     return { page, address, complaints };
   };
 }

@@ -2,11 +2,12 @@ import type { Study } from '../../page/study/index.ts';
 import { Desk, type FileDesk, Notice } from '../../page/desk/index.ts';
 import { Applied, Gears, SideOf, Turner } from '../../page/gears/index.ts';
 import { visible } from '../../telling/narrative/index.ts';
-import { later } from '../../page/controls/index.ts';
+import { later, useRoving } from '../../page/controls/index.ts';
+import { About, Begin } from '../../page/begin/index.ts';
 import { Diagram } from '../../page/diagram/index.ts';
 import { Problems } from '../../page/problems/index.ts';
 import { Reader } from '../../page/reader/index.ts';
-import { room, ROOMS } from '../../page/rooms/index.ts';
+import { room, roomNames, ROOMS } from '../../page/rooms/index.ts';
 import { Why } from '../../page/why/index.ts';
 import { spoken } from '../../page/words/index.ts';
 import { Builds } from '../../page/fault/index.ts';
@@ -31,11 +32,16 @@ interface Props {
 /** The sheet: the train large in the middle, words beside what they speak of. */
 export function Page({ study, desk }: Props) {
   const say = words();
+  const names = roomNames();
+  const rooms = useRoving<HTMLElement>();
   return (
     <div class="page">
+      <button type="button" class="page-skip" onClick={skip}>
+        {say.skip}
+      </button>
       <header class="page-head">
         <h1>{study.file.train.value?.name ?? visible(study.file.name.value)}</h1>
-        <nav class="page-rooms" aria-label={say.rooms}>
+        <nav class="page-rooms" aria-label={say.rooms} {...rooms}>
           {ROOMS.map((name) => (
             <button
               key={name}
@@ -43,7 +49,7 @@ export function Page({ study, desk }: Props) {
               aria-current={room.value === name ? 'page' : undefined}
               onClick={() => (room.value = name)}
             >
-              {say[name]}
+              {names[name]}
             </button>
           ))}
         </nav>
@@ -55,6 +61,7 @@ export function Page({ study, desk }: Props) {
         {room.value !== 'describe' && <Problems study={study} />}
       </div>
       <main class="page-main">
+        {room.value === 'begin' && <Begin study={study} desk={desk} />}
         {room.value === 'turn' && <Turning study={study} />}
         {room.value === 'symptoms' && <Symptoms study={study} />}
         {room.value === 'measure' && <Measure study={study} />}
@@ -71,15 +78,16 @@ export function Page({ study, desk }: Props) {
 function Turning({ study }: { readonly study: Study }) {
   return (
     <>
-      <div class="page-controls">
+      <div class="page-controls page-thumb">
         <Gears study={study} />
-        <Applied study={study} />
+        <SideOf study={study} />
       </div>
       <div class="page-controls page-tools">
-        <SideOf study={study} />
+        <Applied study={study} />
         <Turner study={study} />
       </div>
       <Builds study={study} />
+      <About study={study} />
       <div class="page-figures">
         <Ends study={study} build={study.right} />
         <Lever study={study} build={study.right} />
@@ -103,25 +111,15 @@ function Describing({ study }: { readonly study: Study }) {
   );
 }
 
+// From the head of the page to the picture, or to what stands in its place.
+function skip(): void {
+  const main = document.querySelector<HTMLElement>('.page-main');
+  const there = main?.querySelector<HTMLElement>('.dial, button, input, select') ?? main;
+  there?.focus();
+  there?.scrollIntoView({ block: 'nearest' });
+}
+
 const words = spoken({
-  en: {
-    rooms: 'What you are at',
-    turn: 'Turn it',
-    symptoms: 'Find a fault',
-    measure: 'Measure',
-    strip: 'Strip it',
-    ask: 'Ask the class',
-    describe: 'Describe it',
-    job: 'Job',
-  },
-  es: {
-    rooms: 'Qué hace',
-    turn: 'Girarlo',
-    symptoms: 'Buscar la avería',
-    measure: 'Medir',
-    strip: 'Desarmar',
-    ask: 'Preguntar',
-    describe: 'Describirlo',
-    job: 'Trabajo',
-  },
+  en: { rooms: 'What you are at', skip: 'Go to the picture' },
+  es: { rooms: 'Qué hace', skip: 'Ir al dibujo' },
 });

@@ -1,3 +1,4 @@
+export { useRoving } from './roving.ts';
 export { DecimalPad } from './decimalpad.tsx';
 export { LargeButton } from './largebutton.tsx';
 export { firstPictureIsUp, later } from './later.tsx';

@@ -35,13 +35,7 @@ export function Desk({ study, desk }: Props) {
         <button type="button" onClick={() => void desk.openDisk()}>
           {say.open}
         </button>
-        <button
-          type="button"
-          onClick={() => {
-            desk.openNew(say.untitled);
-            room.value = 'describe';
-          }}
-        >
+        <button type="button" onClick={() => startNew(desk)}>
           {say.empty}
         </button>
         <button type="button" onClick={() => void desk.saveElsewhere()}>
@@ -59,4 +53,10 @@ export function Desk({ study, desk }: Props) {
       </Menu>
     </div>
   );
+}
+
+/** An empty file, and the room in which it is described. */
+export function startNew(desk: FileDesk): void {
+  desk.openNew(words().untitled);
+  room.value = 'describe';
 }

@@ -1,4 +1,4 @@
-export { Desk } from './desk.tsx';
+export { Desk, startNew } from './desk.tsx';
 export { download, type Kinds, pick, type Picked, saveAs } from './disk.ts';
 export { deskOf, FileDesk } from './filedesk.ts';
 export { Notice } from './notice.tsx';

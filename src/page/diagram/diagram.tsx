@@ -1,4 +1,4 @@
-import { useComputed } from '@preact/signals';
+import { useComputed, useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useId, useMemo, useRef } from 'preact/hooks';
 import type { Train } from '../../engine/train/index.ts';
@@ -13,6 +13,7 @@ import { Drawing, Figure, faultsText } from '../figure/index.ts';
 import { Warnings, markWarned, warningsOf } from '../warnings/index.ts';
 import { room } from '../rooms/index.ts';
 import { dressDials, lightPointed, turnDials } from './dials.ts';
+import { ringWrong, spoiled } from './ring.ts';
 import { hearHands } from './hands.ts';
 import { widenReach } from './reach.ts';
 import { shownOf, standingsFor } from './shown.ts';
@@ -44,6 +45,7 @@ export function Diagram({ study, build, caption, children }: Props) {
   const isWrong = build === study.wrong;
   const title = isWrong ? say.wrongTitle(name, faultsText(study)) : say.title(name);
   const help = useId();
+  const enlarged = useSignal(false);
   const warnings = isWrong || room.value === 'ask' ? [] : warningsOf(study).value;
   const scene = useMemo(
     () => drawn.value && paintStickDiagram(drawn.value, title, standings),
@@ -66,6 +68,10 @@ export function Diagram({ study, build, caption, children }: Props) {
     const svg = place.current?.querySelector('svg');
     return svg ? markWarned(svg, warnings) : undefined;
   }, [scene, warnings]);
+  useEffect(() => {
+    const svg = place.current?.querySelector('svg');
+    return svg && isWrong ? ringWrong(svg, spoiled(study)) : undefined;
+  }, [scene, study.faults.value]);
   useEffect(() =>
     study.pointed.subscribe((pointed) => {
       const svg = place.current?.querySelector('svg');
@@ -80,11 +86,23 @@ export function Diagram({ study, build, caption, children }: Props) {
       name={isWrong ? 'stick-diagram-wrong' : 'stick-diagram'}
       scene={scene}
       table={<DiagramTable study={study} build={build} />}
-      tools={children}
+      tools={
+        <>
+          {children}
+          <button
+            type="button"
+            class="diagram-enlarge"
+            aria-pressed={enlarged.value}
+            onClick={() => (enlarged.value = !enlarged.value)}
+          >
+            {say.enlarge}
+          </button>
+        </>
+      }
     >
       <div
         ref={place}
-        class={`diagram${locks ? ' diagram-locks' : ''}${scene.width > LONG ? ' diagram-long' : ''}`}
+        class={`diagram${locks ? ' diagram-locks' : ''}${scene.width > LONG ? ' diagram-long' : ''}${enlarged.value ? ' diagram-large' : ''}`}
         tabIndex={-1}
       >
         <Drawing scene={scene} role="group" aria-describedby={help} />

@@ -9,6 +9,7 @@ export const words = spoken({
     title: (train: string) => `Stick diagram of ${train}`,
     wrongTitle: (train: string, faults: string) => `Stick diagram of ${train}, ${faults}`,
     help: 'Draw a dial round to turn its member; tap it to hold it. By keys: the arrows turn, Enter holds and releases. Tap a device to apply it.',
+    enlarge: 'Larger',
     torque,
     dial: (member: string, speed: Quantity | undefined) => {
       const name = voiceOf('en').name(member);
@@ -29,6 +30,7 @@ export const words = spoken({
     title: (train: string) => `Esquema cinemático de ${train}`,
     wrongTitle: (train: string, faults: string) => `Esquema cinemático de ${train}, ${faults}`,
     help: 'Arrastre un dial en círculo para girar su miembro; tóquelo para retenerlo. Con teclas: las flechas giran, Intro retiene y suelta. Toque un elemento para aplicarlo.',
+    enlarge: 'Más grande',
     torque,
     dial: (member: string, speed: Quantity | undefined) => {
       const name = voiceOf('es').name(member);

@@ -3,7 +3,7 @@ import { isSpan } from '../../engine/flow/index.ts';
 import { type EndNote, endScene, type EndView } from '../../telling/endview/index.ts';
 import { seenFrom, voiceOf } from '../../telling/narrative/index.ts';
 import type { Study, Build } from '../study/index.ts';
-import { Drawing, Figure } from '../figure/index.ts';
+import { Drawing, Figure, large } from '../figure/index.ts';
 import { shownOf, standingsFor } from '../diagram/index.ts';
 import { language, stand } from '../words/index.ts';
 import { rollerOf } from './roller.ts';
@@ -22,9 +22,11 @@ export function EndFigure({ study, build, view }: Props) {
   const place = useRef<HTMLDivElement>(null);
   const standings = standingsFor(build, shownOf(build));
   const title = say.of(voice.name(view.name), seenFrom(stand.value, voice));
+  // For a class at the other end of the room each wheel has its name.
+  const names = large.value !== null && large.value.contains(place.current);
   const scene = useMemo(
-    () => endScene(view, build.angles, { title, names: false, ...(standings && { standings }) }),
-    [view, build.answer.value, title],
+    () => endScene(view, build.angles, { title, names, ...(standings && { standings }) }),
+    [view, build.answer.value, title, names],
   );
   useEffect(() => {
     const svg = place.current?.querySelector('svg');

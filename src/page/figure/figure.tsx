@@ -4,6 +4,7 @@ import { useRef } from 'preact/hooks';
 import { type Scene, toSvg } from '../../telling/scene/index.ts';
 import { download } from '../desk/index.ts';
 import { pngOf } from './png.ts';
+import { fillWith } from './large.ts';
 import './figure.css';
 import { spoken } from '../words/index.ts';
 
@@ -33,7 +34,10 @@ export function Figure({ caption, name, scene, table, tools, children }: Props) 
         {tools}
         <span class="figure-tools">
           {document.fullscreenEnabled && (
-            <button type="button" onClick={() => void fill(place.current)}>
+            <button
+              type="button"
+              onClick={() => void fillWith(place.current?.closest('.builds') ?? place.current)}
+            >
               {say.large}
             </button>
           )}
@@ -62,11 +66,6 @@ export function Figure({ caption, name, scene, table, tools, children }: Props) 
       )}
     </figure>
   );
-}
-
-// For a class at the other end of the room; Escape, or the same button, brings the sheet back.
-function fill(figure: HTMLElement | null): Promise<void> | undefined {
-  return document.fullscreenElement ? document.exitFullscreen() : figure?.requestFullscreen();
 }
 
 const words = spoken({

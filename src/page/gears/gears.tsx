@@ -1,13 +1,15 @@
 import type { Study } from '../study/index.ts';
+import { useRoving } from '../controls/index.ts';
 import './gears.css';
 
 /** The file's gears, range by range, as the selector goes through them. */
 export function Gears({ study }: { readonly study: Study }) {
   const train = study.file.train.value;
   const here = new Set(study.gears.value.map(({ gear }) => gear));
+  const row = useRoving<HTMLDivElement>();
   if (!train) return null;
   return (
-    <div class="gears">
+    <div class="gears" {...row}>
       {train.ranges.map((range) => (
         <fieldset key={range.name} class="gears-row">
           <legend>{range.name}</legend>

@@ -1,12 +1,14 @@
 import { type Study, SIDES } from '../study/index.ts';
+import { useRoving } from '../controls/index.ts';
 import { words } from './words.ts';
 
 /** Which end turns the train, and which way; or that a hand does, until it releases. */
 export function SideOf({ study }: { readonly study: Study }) {
   const say = words();
   const setting = study.setting.value;
+  const row = useRoving<HTMLFieldSetElement>();
   return (
-    <fieldset class="gears-row">
+    <fieldset class="gears-row" {...row}>
       <legend>{say.turned}</legend>
       {SIDES.map((side) => (
         <button
@@ -18,11 +20,14 @@ export function SideOf({ study }: { readonly study: Study }) {
           {say[side]}
         </button>
       ))}
-      {setting.by === 'hand' && (
-        <button type="button" aria-pressed="true" onClick={() => study.release()}>
-          {say.byHand}
-        </button>
-      )}
+      <button
+        type="button"
+        aria-pressed={setting.by === 'hand'}
+        disabled={setting.by !== 'hand'}
+        onClick={() => study.release()}
+      >
+        {say.byHand}
+      </button>
     </fieldset>
   );
 }

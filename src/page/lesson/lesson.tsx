@@ -1,11 +1,13 @@
 import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
 import { type Round, roundOf } from '../../shop/lessons/index.ts';
 import type { Study } from '../study/index.ts';
 import { Builds } from '../fault/index.ts';
+import { fillWith } from '../figure/index.ts';
 import { Asked } from './asked.tsx';
 import { HiddenAnswer } from './hidden.tsx';
 import { type Asked as Questions, askInTurn } from './inturn.ts';
-import { stage } from './stage.ts';
+import { stage, unstage } from './stage.ts';
 import { words } from './words.ts';
 import './lesson.css';
 
@@ -15,6 +17,7 @@ import './lesson.css';
  */
 export function Lesson({ study }: { readonly study: Study }) {
   const say = words();
+  const sheet = useRef<HTMLDivElement>(null);
   const seed = useSignal(1);
   const place = useSignal(0);
   const known = useSignal<Questions>({ questions: [], complete: false });
@@ -35,12 +38,14 @@ export function Lesson({ study }: { readonly study: Study }) {
   useSignalEffect(() => {
     if (round.value?.stage === 'revealed') stage(study, round.value.question);
   });
+  // What was staged for a question goes with it.
+  useEffect(() => () => unstage(study), [question.value]);
   const go = (by: number) => {
     place.value = (place.value + by + questions.length) % questions.length;
   };
   if (!round.value) return <p>{complete && say.none}</p>;
   return (
-    <div class="lesson">
+    <div class="lesson" ref={sheet}>
       <div class="gears-row page-controls">
         <button type="button" onClick={() => go(-1)}>
           {say.before}
@@ -61,6 +66,11 @@ export function Lesson({ study }: { readonly study: Study }) {
             }}
           />
         </label>
+        {document.fullscreenEnabled && (
+          <button type="button" onClick={() => void fillWith(sheet.current)}>
+            {say.large}
+          </button>
+        )}
       </div>
       <Asked round={round} />
       {round.value.stage === 'revealed' ? (

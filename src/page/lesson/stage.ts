@@ -37,3 +37,11 @@ function swing(study: Study, way: 1 | -1, degrees: number): void {
     swing(study, way, degrees - 1);
   });
 }
+
+/** The wrong build and the hands of a question go when it is left. */
+export function unstage(study: Study): void {
+  batch(() => {
+    study.spoil([]);
+    study.release();
+  });
+}

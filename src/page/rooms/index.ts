@@ -1,1 +1,2 @@
-export { room, ROOMS } from './rooms.ts';
+export { type Room, room, ROOMS } from './rooms.ts';
+export { roomNames } from './words.ts';

@@ -1,30 +1,46 @@
 import { effect, signal } from '@preact/signals';
 
 /**
- * What a person is at: turning the train, finding a fault, stripping the unit, measuring it,
- * asking a class, describing it, or a job.
+ * What a person is at: beginning, turning the train, finding a fault, stripping the unit,
+ * measuring it, asking a class, describing it, or a job.
  */
-export const ROOMS = ['turn', 'symptoms', 'strip', 'measure', 'ask', 'describe', 'job'] as const;
+export const ROOMS = [
+  'begin',
+  'turn',
+  'symptoms',
+  'strip',
+  'measure',
+  'ask',
+  'describe',
+  'job',
+] as const;
 
 export type Room = (typeof ROOMS)[number];
 
 const KEY = 'holdturn room';
+const BEGUN = 'holdturn begun';
 
-/** A reload comes back to where it was; another tab begins with the train. */
-export const room = signal<Room>(lastRoom());
+/**
+ * A reload comes back to where it was. Another tab begins with the train, and where the page has
+ * never been seen, and no link brought a train, it begins at the beginning.
+ */
+export const room = signal<Room>(firstRoom());
 
 effect(() => {
   try {
     sessionStorage.setItem(KEY, room.value);
+    if (room.value !== 'begin') localStorage.setItem(BEGUN, 'yes');
   } catch {
-    // Forbidden: then a reload begins with the train.
+    // Forbidden: then a reload begins anew.
   }
 });
 
-function lastRoom(): Room {
+function firstRoom(): Room {
   try {
-    const last = sessionStorage.getItem(KEY);
-    return ROOMS.find((name) => name === last) ?? 'turn';
+    const last = ROOMS.find((name) => name === sessionStorage.getItem(KEY));
+    if (last) return last;
+    const isKnown = location.hash !== '' || localStorage.getItem(BEGUN) !== null;
+    return isKnown ? 'turn' : 'begin';
   } catch {
     return 'turn';
   }

@@ -1,0 +1,1 @@
+export { About, Begin } from './begin.tsx';
