@@ -37,6 +37,7 @@ describe('the diagram', () => {
 
   it('has dials and devices for a finger in a glove on a phone, and lets the page scroll', async () => {
     const { page } = await open('', PHONE);
+    await button(page, 'Larger').click();
     const reaches = page.locator('.dial .diagram-reach');
     for (let k = 0; k < (await reaches.count()); k++) {
       const box = await reaches.nth(k).boundingBox();
@@ -62,12 +63,18 @@ describe('the diagram', () => {
     await expect.poll(() => caption(page, 0)).toMatch(/: 1$/u);
   });
 
-  it('stands between the gears and what is asked least on a phone', async () => {
+  it('stands before what is asked least on a phone, the gears at the thumb', async () => {
     const { page } = await open('', PHONE);
     await page.locator('.chart').waitFor();
-    const order = ['.gears', '.diagram', '.page-tools', '.ends', '.chart', '.margins'];
+    const order = ['.diagram', '.page-tools', '.ends', '.chart', '.margins'];
     const tops = await Promise.all(order.map((what) => topOf(page, what)));
     expect(tops).toEqual(tops.toSorted((a, b) => a - b));
+    // What is pressed most lies at the thumb, wherever the page is.
+    for (const what of ['.gears', '.page-thumb button[aria-pressed="true"]']) {
+      const top = await topOf(page, what);
+      expect(top, what).toBeGreaterThan(0.7 * PHONE.viewport.height);
+      expect(top, what).toBeLessThan(PHONE.viewport.height);
+    }
   });
 
   it('has no empty margin about it where it is wider than the window', async () => {

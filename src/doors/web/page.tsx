@@ -78,13 +78,15 @@ export function Page({ study, desk }: Props) {
 function Turning({ study }: { readonly study: Study }) {
   return (
     <>
-      <div class="page-controls page-thumb">
-        <Gears study={study} />
-        <SideOf study={study} />
-      </div>
-      <div class="page-controls page-tools">
-        <Applied study={study} />
-        <Turner study={study} />
+      <div class="page-controls page-turning">
+        <div class="page-controls page-thumb">
+          <Gears study={study} />
+          <SideOf study={study} />
+        </div>
+        <div class="page-controls page-tools">
+          <Applied study={study} />
+          <Turner study={study} />
+        </div>
       </div>
       <Builds study={study} />
       <About study={study} />

@@ -36,8 +36,17 @@ function told(study: Study, build: Build): string {
     return gearName({ range: range.name, gear: gear.name });
   });
   const on = gears.length > 0 ? gears.join(', ') : voice.names(study.on.value);
+  const setting = study.setting.value;
   const working = build.answer.value?.working;
+  if (setting.by === 'hand') return `${on}${on && '. '}${words().byHand(voice.name(setting.turn))}`;
   if (!working) return `${on}.`;
   const { ratio, state } = working;
   return `${on}: ${ratio ? voice.number(ratio) : voice.say('state', { state })}`;
 }
+
+const words = spoken({
+  en: {
+    byHand: (member: string) => `By hand: ${member}; “hands off” gives it back to the engine.`,
+  },
+  es: { byHand: (member: string) => `A mano: ${member}; «soltar» lo devuelve al motor.` },
+});

@@ -20,12 +20,7 @@ export function SideOf({ study }: { readonly study: Study }) {
           {say[side]}
         </button>
       ))}
-      <button
-        type="button"
-        aria-pressed={setting.by === 'hand'}
-        disabled={setting.by !== 'hand'}
-        onClick={() => study.release()}
-      >
+      <button type="button" disabled={setting.by !== 'hand'} onClick={() => study.release()}>
         {say.byHand}
       </button>
     </fieldset>
