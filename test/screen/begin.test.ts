@@ -203,7 +203,7 @@ describe('the page under a hand', () => {
       .poll(() => page.locator('.diagram svg .device.carrying').count())
       .toBeGreaterThan(0);
     await button(page, 'under power').first().click();
-    await page.locator('.handle[data-name="rear carrier"] .dial').press('ArrowLeft');
+    await page.locator('.handle[data-name="rear.carrier"] .dial').press('ArrowLeft');
     await expect.poll(() => mark.count()).toBe(1);
   });
 
@@ -267,7 +267,7 @@ describe('a wrong build', () => {
   it('goes when its question is left', async () => {
     const { page } = await open();
     await button(page, 'Ask the class').click();
-    const fault = page.locator('.lesson-question', { hasText: /backwards/u });
+    const fault = page.locator('.lesson-question', { hasText: /wrong way round|backwards/u });
     for (let k = 0; k < 80 && (await fault.count()) === 0; k++) {
       await button(page, 'Next question').click();
     }
