@@ -41,7 +41,7 @@ export const words = spoken({
     fileDoes: 'A train file from your disk.',
   },
   es: {
-    what: 'Cómo gira un tren planetario, qué lleva la carga y qué avería indica un síntoma: calculado a partir de sus dientes, con el motivo y la prueba.',
+    what: 'Cómo gira un tren de juegos planetarios, qué lleva la carga y qué avería indica un síntoma: calculado a partir de sus dientes, con el motivo y la prueba.',
     touch: (input: string) => `Tóquelo: arrastre en círculo el dial con anillo, ${input}.`,
     touched: (member: string) =>
       `${member} gira en su mano, y los demás como los mueve. Toque un dial para retenerlo.`,

@@ -80,6 +80,12 @@ export function Diagram({ study, build, caption, children }: Props) {
   );
   if (!scene) return null;
   const locks = build.answer.value?.moves === false;
+  const looks = [
+    'diagram',
+    locks && 'diagram-locks',
+    scene.width > LONG && 'diagram-long',
+    enlarged.value && 'diagram-large',
+  ];
   return (
     <Figure
       caption={caption}
@@ -100,11 +106,7 @@ export function Diagram({ study, build, caption, children }: Props) {
         </>
       }
     >
-      <div
-        ref={place}
-        class={`diagram${locks ? ' diagram-locks' : ''}${scene.width > LONG ? ' diagram-long' : ''}${enlarged.value ? ' diagram-large' : ''}`}
-        tabIndex={-1}
-      >
+      <div ref={place} class={looks.filter(Boolean).join(' ')} tabIndex={-1}>
         <Drawing scene={scene} role="group" aria-describedby={help} />
       </div>
       <p id={help} class="aside diagram-help">
