@@ -18,7 +18,7 @@ export {
   type Evidence,
   rank,
   type Ranking,
-  sideOf,
+  sidesOf,
   type Suspect,
 } from './ranking.ts';
 export { readSeen, saidText, type SeenReading, seenText } from './seenfile.ts';

@@ -134,6 +134,17 @@ function evidenceOf({ causes }: Inquiry, spoken: Spoken, among: readonly number[
   });
 }
 
+/** What speaks for a bracket and what against it, the most telling first; of both at most `most`. */
+export function sidesOf(evidence: readonly Evidence[], most = Infinity) {
+  const telling = ({ factor }: Evidence) => Math.abs(Math.log(factor));
+  const spoken = evidence
+    .filter(({ factor }) => sideOf(factor) !== 0)
+    .toSorted((a, b) => telling(b) - telling(a))
+    .slice(0, most);
+  const on = (side: 1 | -1) => spoken.filter(({ factor }) => sideOf(factor) === side);
+  return { for: on(1), against: on(-1) } as const;
+}
+
 /** Whether an observation speaks for a cause (1), against it (-1), or says nothing of it. */
 export function sideOf(factor: number): -1 | 0 | 1 {
   return factor > 1 + SAYS ? 1 : factor < 1 - SAYS ? -1 : 0;

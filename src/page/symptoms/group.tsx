@@ -1,4 +1,4 @@
-import { type Bracket, sideOf, type Suspect } from '../../engine/suspects/index.ts';
+import { type Bracket, sidesOf, type Suspect } from '../../engine/suspects/index.ts';
 import { evidenceText, suspectText, voiceOf } from '../../telling/narrative/index.ts';
 import { percent } from '../../telling/report/index.ts';
 import { language } from '../words/index.ts';
@@ -78,13 +78,9 @@ function Suspected({ enquiry, suspect, place, k, alone }: SuspectedProps) {
 function Evidence({ bracket, open }: { readonly bracket: Bracket; readonly open: boolean }) {
   const say = words();
   const voice = voiceOf(language.value);
-  const spoken = bracket.evidence.toSorted(
-    (a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)),
-  );
+  const spoken = sidesOf(bracket.evidence);
   const sides = (['for', 'against'] as const).flatMap((side) => {
-    const sign = side === 'for' ? 1 : -1;
-    const its = spoken.filter(({ factor }) => sideOf(factor) === sign);
-    return its.length > 0 ? [[side, its] as const] : [];
+    return spoken[side].length > 0 ? [[side, spoken[side]] as const] : [];
   });
   if (sides.length === 0) return null;
   return (

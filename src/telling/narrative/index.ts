@@ -29,8 +29,10 @@ export { findingText, strippingRefusal } from './stripping.ts';
 export {
   causeText,
   evidenceText,
+  fewText,
   observationText,
   outcomeText,
+  proposalText,
   sightText,
   suspectText,
   testName,

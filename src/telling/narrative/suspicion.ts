@@ -2,7 +2,12 @@ import type { OutcomeWord } from '../../engine/practice/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { roadReadingText } from '../../engine/road/index.ts';
 import { type Cause } from '../../engine/cause/index.ts';
-import { type Evidence, type Observation, type Suspect } from '../../engine/suspects/index.ts';
+import {
+  type Evidence,
+  type Observation,
+  type Proposal,
+  type Suspect,
+} from '../../engine/suspects/index.ts';
 import { type TestOutcome, type Sight, type Test, shiftText } from '../../engine/sight/index.ts';
 import { faultName } from './signs.ts';
 import { keyOf, visible, type Voice } from '../voice/index.ts';
@@ -23,6 +28,30 @@ export function causeText({ cause, faults, at }: Cause, voice: Voice): string {
 export function suspectText({ cause, starves }: Suspect, voice: Voice): string {
   const suspect = causeText(cause, voice);
   return starves ? voice.say('suspects.starves', { suspect }) : suspect;
+}
+
+/** The first of some names or texts, and how many more there are. */
+export function fewText(
+  texts: readonly string[],
+  most: number,
+  voice: Voice,
+  between = ', ',
+): string {
+  const more = texts.length - most;
+  const told = texts.slice(0, most).join(between);
+  return more > 0 ? told + voice.say('few.more', { count: more }) : told;
+}
+
+/** The proposed test: how long it takes, with what, at what risk. */
+export function proposalText(proposal: Proposal, voice: Voice): string {
+  const { test, minutes, opening, practised } = proposal;
+  return voice.say('next.best', {
+    test: testName(test, voice),
+    minutes,
+    opening,
+    tool: voice.say('next.with', { tool: keyOf(practised.with) }),
+    risk: voice.say('risk', { risk: practised.risk }),
+  });
 }
 
 /** "D 1 under power, at full load", "air check of the low brake", "rear carrier turned clockwise". */

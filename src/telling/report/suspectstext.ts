@@ -5,7 +5,7 @@ import {
   type Observation,
   type Proposal,
   type Ranking,
-  sideOf,
+  sidesOf,
 } from '../../engine/suspects/index.ts';
 import { testText } from '../../engine/sight/index.ts';
 import type { Counsel, Stop } from '../../engine/triage/index.ts';
@@ -13,9 +13,11 @@ import {
   causeText,
   evidenceText,
   failureTexts,
+  fewText,
   keyOf,
   observationText,
   outcomeText,
+  proposalText,
   sightText,
   growlerText,
   heldText,
@@ -94,32 +96,24 @@ function stopLines(stops: readonly Stop[], page: Page): string[] {
 }
 
 function proposalLines(
-  { test, minutes, opening, practised, parts }: Proposal,
+  proposal: Proposal,
   observations: readonly Observation[],
   page: Page,
 ): string[] {
   const voice = voiceOf(page.language);
-  const risk = voice.say('risk', { risk: practised.risk });
-  const tool = voice.say('next.with', { tool: keyOf(practised.with) });
-  const said = voice.say('next.best', {
-    test: testName(test, voice),
-    minutes,
-    opening,
-    tool,
-    risk,
-  });
+  const { test, parts } = proposal;
   const again = observations.some((other) => testText(other.test) === testText(test));
   const rows = parts.map(({ outcome, chance, suspects }) => [
     outcomeText(outcome, voice),
     `${percent(chance, voice)} %`,
-    few(
+    fewText(
       suspects.map((cause) => causeText(cause, voice)),
       MOST_LEFT,
       voice,
     ),
   ]);
   return [
-    ...paragraph(said, page),
+    ...paragraph(proposalText(proposal, voice), page),
     ...(again ? paragraph(voice.say('next.again'), page) : []),
     ...paragraph(voice.say(`caution.${test.test}`), page).map(page.ink.odd),
     ...table(['seen', 'chance', 'leaves'], rows, page),
@@ -162,11 +156,7 @@ function bracketLines(
   const listed = suspects.length === 1 ? [] : all ? suspects : suspects.slice(0, MOST_SUSPECTS);
   const hidden = suspects.length === 1 ? [] : suspects.slice(listed.length);
   const rest = hidden.reduce((sum, suspect) => sum + suspect.chance, 0);
-  const spoken = evidence.toSorted(
-    (a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)),
-  );
-  const pro = spoken.filter(({ factor }) => sideOf(factor) > 0);
-  const contra = spoken.filter(({ factor }) => sideOf(factor) < 0);
+  const spoken = sidesOf(evidence);
   const inner = { ...page, columns: page.columns - INDENT.length };
   const told = [
     ...listed.flatMap((suspect) => {
@@ -179,15 +169,14 @@ function bracketLines(
     ...(hidden.length === 0
       ? []
       : [voice.say('suspects.hidden', { count: hidden.length, chance: percent(rest, voice) })]),
-    ...(
-      [
-        ['suspects.for', pro],
-        ['suspects.against', contra],
-      ] as const
-    ).flatMap(([id, its]) => {
-      if (its.length === 0) return [];
-      const texts = its.map((one) => evidenceText(one, voice));
-      return [voice.say(id, { evidence: few(texts, all ? Infinity : MOST_EVIDENCE, voice, '; ') })];
+    ...(['for', 'against'] as const).flatMap((side) => {
+      if (spoken[side].length === 0) return [];
+      const texts = spoken[side].map((one) => evidenceText(one, voice));
+      return [
+        voice.say(`suspects.${side}`, {
+          evidence: fewText(texts, all ? Infinity : MOST_EVIDENCE, voice, '; '),
+        }),
+      ];
     }),
   ];
   return [...paragraph(head, page, INDENT), ...told.flatMap((line) => indented(line, inner))];
@@ -199,7 +188,7 @@ function contradictionLines({ doubts, again, pairs }: Suspicion, page: Page): st
     voice.say('contradiction.doubt', {
       count: observations.length,
       observations: observations.map((one) => observationText(one, voice)).join('; '),
-      causes: few(
+      causes: fewText(
         causes.map((cause) => causeText(cause, voice)),
         MOST_LEFT,
         voice,
@@ -215,7 +204,7 @@ function contradictionLines({ doubts, again, pairs }: Suspicion, page: Page): st
       ? []
       : [
           voice.say('contradiction.again', {
-            tests: few(
+            tests: fewText(
               again.map((test) => testName(test, voice)),
               MOST_LEFT,
               voice,
@@ -249,14 +238,6 @@ function growlerLines(growlers: readonly Growler[], all: boolean, page: Page): s
   return growlers
     .slice(0, all ? growlers.length : MOST_GROWLERS)
     .flatMap((growler) => paragraph(growlerText(growler, voice), page, INDENT));
-}
-
-// The first of them, and how many more there are.
-function few(texts: readonly string[], most: number, voice: Voice, between = ', '): string {
-  if (texts.length === 0) return '';
-  const shown = texts.slice(0, most);
-  const more = texts.length - shown.length;
-  return shown.join(between) + (more > 0 ? voice.say('few.more', { count: more }) : '');
 }
 
 function indented(text: string, page: Page): string[] {

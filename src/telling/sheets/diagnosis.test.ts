@@ -7,7 +7,10 @@ import { inTradeOrder } from '../../engine/triage/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { AT_THE_INPUT } from '../../asking/request/index.ts';
+import { caseOf, suspicionOf } from '../../asking/faults/index.ts';
+import { diagnosisSheet } from './diagnosis.ts';
 import { oneWayCard } from './oneway.ts';
+import { ours } from '../../../test/trains.ts';
 
 const train = readTrain(`
 holdturn: 1
@@ -46,6 +49,14 @@ it('the tests stand in the order of the trade, stall after all that is made outs
     expect(order.lastIndexOf(before), `${before}, ${after}`).toBeLessThan(at(after));
   }
   expect(new Set(inTradeOrder(tests).map(testText))).toEqual(new Set(tests.map(testText)));
+});
+
+it('a leak that carries nothing where it slips says how it can be suspected all the same', () => {
+  const practice = { called: 'ours', text };
+  const seen = { called: 'seen', text: 'D 2: slips\n' };
+  const suspicion = suspicionOf(caseOf(ours('kestrel-three-speed'), { practice, seen }));
+  const sheet = JSON.stringify(diagnosisSheet(suspicion, 'en'));
+  expect(sheet).toContain('its circuit leaks (it carries nothing where it slips;');
 });
 
 describe('the one-way card', () => {

@@ -1,16 +1,19 @@
 import type { Suspicion } from '../../asking/faults/index.ts';
-import { type Bracket, sideOf } from '../../engine/suspects/index.ts';
+import { type Bracket, sidesOf } from '../../engine/suspects/index.ts';
 import { type Test, testText } from '../../engine/sight/index.ts';
 import { inTradeOrder } from '../../engine/triage/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import {
   causeText,
   evidenceText,
+  fewText,
   keyOf,
   type Language,
   outcomeText,
+  proposalText,
   sightText,
   stopText,
+  suspectText,
   testName,
   visible,
   type Voice,
@@ -137,20 +140,15 @@ const MOST_SUSPECTS = 6;
 const MOST_EVIDENCE = 4;
 
 function bracketRow({ chance, suspects, evidence }: Bracket, voice: Voice): SheetCell[] {
-  const named = suspects.slice(0, MOST_SUSPECTS).map(({ cause }) => causeText(cause, voice));
-  const more = suspects.length - named.length;
-  const spoken = evidence
-    .filter(({ factor }) => sideOf(factor) !== 0)
-    .toSorted((a, b) => Math.abs(Math.log(b.factor)) - Math.abs(Math.log(a.factor)))
-    .slice(0, MOST_EVIDENCE);
+  const named = suspects.map((suspect) => suspectText(suspect, voice));
+  const spoken = sidesOf(evidence, MOST_EVIDENCE);
   const said = (['for', 'against'] as const).flatMap((side) => {
-    const its = spoken.filter(({ factor }) => factor >= 1 === (side === 'for'));
-    const told = its.map((one) => evidenceText(one, voice)).join('; ');
-    return its.length === 0 ? [] : [voice.say(`suspects.${side}`, { evidence: told })];
+    const told = spoken[side].map((one) => evidenceText(one, voice)).join('; ');
+    return told === '' ? [] : [voice.say(`suspects.${side}`, { evidence: told })];
   });
   return [
     { text: `${percent(chance, voice)} %`, look: 'strong' },
-    named.join('\n') + (more > 0 ? voice.say('few.more', { count: more }) : ''),
+    fewText(named, MOST_SUSPECTS, voice, '\n'),
     said.join('\n'),
   ];
 }
@@ -161,20 +159,11 @@ function nextBlocks({ advice: { best, stops } }: Suspicion, voice: Voice): Sheet
     return { block: 'paragraph', text: stopText(stop, voice), look: 'strong' };
   });
   if (!best) return [heading, ...stopped, { block: 'paragraph', text: voice.say('next.none') }];
-  const { test, minutes, opening, practised, parts } = best;
-  const risk = voice.say('risk', { risk: practised.risk });
-  const tool = voice.say('next.with', { tool: keyOf(practised.with) });
-  const said = voice.say('next.best', {
-    test: testName(test, voice),
-    minutes,
-    opening,
-    tool,
-    risk,
-  });
+  const { test, parts } = best;
   return [
     heading,
     ...stopped,
-    { block: 'paragraph', text: said, look: 'strong' },
+    { block: 'paragraph', text: proposalText(best, voice), look: 'strong' },
     ...(test.test === 'hand check'
       ? [{ block: 'paragraph' as const, text: voice.say('caution.hand check') }]
       : []),
@@ -187,12 +176,11 @@ function nextBlocks({ advice: { best, stops } }: Suspicion, voice: Voice): Sheet
         { head: headOf('found', voice), width: { share: 2 } },
       ],
       rows: parts.map(({ outcome, chance, suspects }): SheetCell[] => {
-        const left = suspects.slice(0, MOST_SUSPECTS).map((cause) => causeText(cause, voice));
-        const more = suspects.length - left.length;
+        const left = suspects.map((cause) => causeText(cause, voice));
         return [
           outcomeText(outcome, voice),
           `${percent(chance, voice)} %`,
-          left.join(', ') + (more > 0 ? voice.say('few.more', { count: more }) : ''),
+          fewText(left, MOST_SUSPECTS, voice),
           '',
         ];
       }),
