@@ -9,7 +9,7 @@ import {
 } from '../flow/index.ts';
 import type { Rational } from '../linear/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
-import { judge } from '../reckon/index.ts';
+import { judge, speedAt } from '../reckon/index.ts';
 import { gearsOf, isApplied, type Train } from '../train/index.ts';
 import { maskOf, namesOf } from './mask.ts';
 import type { Chart, ChartGear, GearName, Shift } from './answer.ts';
@@ -41,7 +41,7 @@ function chartGear(motion: Motion, on: readonly string[], named: readonly GearNa
   const drive = judge(motion, underPower(motion.train, on));
   const state = stateOf(drive);
   const ratio = state === 'driving' ? (ratioOf(drive, 'input') as Rational) : undefined;
-  const own = ratio && motion.train.finalDrive && beforeFinal(motion.train, ratio);
+  const own = ratio && beforeFinal(motion.train, (member) => speedAt(drive, member));
   const ways = vehicleOf(motion.train).ways(on, drive);
   const [coast, back] = ways.map((way) => stateOf(judge(motion, coasting(motion.train, on, way))));
   const inReverse = back && back !== coast && { inReverse: back };

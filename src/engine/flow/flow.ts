@@ -40,11 +40,12 @@ export function flow(
     };
   }) as [Travel, Travel?];
   const under = workingOf(ruling, 'input', losses);
+  const own = under.ratio && beforeFinal(train, (member) => under.speeds.get(member));
   return {
     on,
     forward: vehicle.forward,
     drive: under,
-    ...(train.finalDrive && under.ratio && { beforeFinal: beforeFinal(train, under.ratio) }),
+    ...(own && { beforeFinal: own }),
     ...first,
     ...(other && differs(first.coast, other.coast) && { inReverse: other }),
   };

@@ -1,7 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { ours } from '../../../test/trains.ts';
-import { toText } from '../linear/index.ts';
-import type { Train } from '../train/index.ts';
+import { chart } from '../chart/index.ts';
+import { fraction, over, type Rational, toText } from '../linear/index.ts';
+import { type Train, withLoads } from '../train/index.ts';
 import { readTrain, trainText } from '../trainfile/index.ts';
 import { coast, flow, rollback, vehicleOf } from './index.ts';
 
@@ -132,6 +134,17 @@ ranges:
     expect(flow(read(text('')), ['over']).beforeFinal).toBeUndefined();
     const direct = flow(read(text('final drive: [final]')), ['through']).beforeFinal;
     expect(direct && toText(direct)).toBe('1');
+  });
+  test('is left out of a gear with a wheel held, whose other wheel turns twice as fast', () => {
+    const file = readFileSync('trains/dunlin-final-drive.train.yaml', 'utf8');
+    const dunlin = read(file.replace('gear pairs:', 'final drive: final drive\n\ngear pairs:'));
+    const held = withLoads(dunlin, new Map([['right half shaft', 'held'] as const]));
+    const [free, still] = [flow(dunlin, []), flow(held, [])];
+    const texts = [free, still].map((its) => its.beforeFinal && toText(its.beforeFinal));
+    expect(texts).toEqual(['-47/43', '-47/43']); // the transfer pair alone
+    expect(still.drive.ratio).toEqual(over(free.drive.ratio as Rational, fraction(2)));
+    const [row] = chart(held).gears;
+    expect(row?.beforeFinal && toText(row.beforeFinal)).toBe('-47/43');
   });
   test('is a gear pair of the file, and is written again', () => {
     const { train, problems } = readTrain(text('final drive: finel'));

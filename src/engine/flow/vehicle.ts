@@ -1,7 +1,14 @@
-import { fraction, ONE, opposite, over, type Rational, signOf } from '../linear/index.ts';
+import { ONE, opposite, over, type Rational, signOf } from '../linear/index.ts';
 import { type Motion, motionOf, type Question } from '../motion/index.ts';
-import { judge, speedAt, type Ruling } from '../reckon/index.ts';
-import { gearsOf, outputsOf, type Train, type Way } from '../train/index.ts';
+import { isSpan, judge, type Quantity, speedAt, type Ruling } from '../reckon/index.ts';
+import {
+  assemble,
+  gearsOf,
+  type MemberName,
+  outputsOf,
+  type Train,
+  type Way,
+} from '../train/index.ts';
 
 /** Where the vehicle goes. */
 export type Course = 'forward' | 'reverse';
@@ -28,19 +35,22 @@ export function against(way: Way): Way {
 }
 
 /**
- * Input speed over the speed before the final drive, of a ratio that goes through it; the ratio itself
- * where the file does not say which gear pairs that is.
+ * Input speed over the speed before the final drive: that of the wheel that drives the first of
+ * its gear pairs, whatever the wheels behind do. `speedOf` tells speeds for one turn of the
+ * input. Undefined where the file does not say which pairs that is, or that wheel stands.
  */
-export function beforeFinal({ pairs, finalDrive = [] }: Train, ratio: Rational): Rational {
-  return finalDrive.reduce((left, name) => {
-    const pair = pairs.find((its) => its.name === name);
-    if (!pair) return left;
-    const { driver, driven, kind } = pair;
-    return over(
-      left,
-      fraction(kind === 'external' ? 0 - driven.teeth : driven.teeth, driver.teeth),
-    );
-  }, ratio);
+export function beforeFinal(
+  train: Train,
+  speedOf: (member: MemberName) => Quantity | undefined,
+): Rational | undefined {
+  const { pairs, finalDrive = [] } = train;
+  if (finalDrive.length === 0) return undefined;
+  const { bodyOf } = assemble(train);
+  const chain = pairs.filter(({ name }) => finalDrive.includes(name));
+  const driven = new Set(chain.map((pair) => bodyOf(pair.driven.member)));
+  const first = chain.find(({ driver }) => !driven.has(bodyOf(driver.member)));
+  const speed = first && speedOf(first.driver.member);
+  return speed && !isSpan(speed) && signOf(speed) !== 0 ? over(ONE, speed) : undefined;
 }
 
 /** The vehicle that a train is in; with a fault, that which it was before. */
