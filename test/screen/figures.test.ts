@@ -100,6 +100,37 @@ describe('ask the class', () => {
     await expect.poll(() => page.locator('.diagram .load').count()).toBe(0);
     expect(complaints).toEqual([]);
   });
+
+  it('keeps set, place and votes through another room and a reload, and goes by keys', async () => {
+    const { page } = await open();
+    await button(page, 'Ask the class').click();
+    await page.getByLabel('Question set').fill('4');
+    await page.getByLabel('Question set').press('Enter');
+    await page.getByLabel('Question set').blur();
+    const asked = page.locator('.lesson-question');
+    const expected = questionsOf(KESTREL, { seed: 4 }).map((question) => questionText(question));
+    await expect.poll(() => asked.textContent()).toBe(expected[0]);
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowLeft');
+    await expect.poll(() => asked.textContent()).toBe(expected[1]);
+    const votes = () => page.locator('.lesson-choice output').allTextContents();
+    for (const key of ['a', 'b', 'b', 'Shift+b']) await page.keyboard.press(key);
+    const counted = ['1', '1'];
+    await expect.poll(async () => (await votes()).slice(0, 2)).toEqual(counted);
+    // Nobody votes as most have voted: no shares before the answer.
+    expect(await page.locator('.lesson-share').count()).toBe(0);
+    await button(page, 'Find a fault').click();
+    await button(page, 'Ask the class').click();
+    await expect.poll(() => asked.textContent()).toBe(expected[1]);
+    expect((await votes()).slice(0, 2)).toEqual(counted);
+    await page.reload();
+    await expect.poll(() => asked.textContent()).toBe(expected[1]);
+    expect((await votes()).slice(0, 2)).toEqual(counted);
+    await page.locator('body').press(' ');
+    await expect.poll(() => page.locator('.lesson-right').count()).toBe(1);
+    expect(await page.locator('.lesson-share').count()).toBeGreaterThan(1);
+  });
 });
 
 describe('every picture', () => {

@@ -1,5 +1,4 @@
-import type { Signal } from '@preact/signals';
-import { again, reveal, type Round, tally, unvote, vote } from '../../shop/lessons/index.ts';
+import { type Round, tally } from '../../shop/lessons/index.ts';
 import {
   choiceText,
   misconceptionText,
@@ -7,18 +6,24 @@ import {
   sentences,
 } from '../../telling/narrative/index.ts';
 import { language, stand } from '../words/index.ts';
+import { LETTERS, type Presses } from './keys.ts';
 import { words } from './words.ts';
 
-const LETTERS = 'ABCDE';
+interface Props {
+  readonly round: Round;
+  readonly presses: Presses;
+  readonly again: () => void;
+}
 
-/** The question and its choices; a tap on one is a vote. Revealed, each is met by its reason. */
-export function Asked({ round }: { readonly round: Signal<Round | undefined> }) {
+/**
+ * The question and its choices; a tap on one is a vote. Revealed, each is met by its reason, and
+ * the shares are seen: before, nobody votes as most have voted.
+ */
+export function Asked({ round, presses, again }: Props) {
   const say = words();
-  const now = round.value;
-  if (!now) return null;
-  const { question, stage } = now;
+  const { question, stage } = round;
   const revealed = stage === 'revealed';
-  const { total, choices } = tally(now);
+  const { total, choices } = tally(round);
   return (
     <section class="lesson-asked">
       <h2 class="lesson-question">{questionText(question, language.value, stand.value)}</h2>
@@ -31,7 +36,10 @@ export function Asked({ round }: { readonly round: Signal<Round | undefined> }) 
                 type="button"
                 class="lesson-choice"
                 disabled={revealed}
-                onClick={() => (round.value = vote(now, k))}
+                onClick={(event) => {
+                  presses.vote(k, 1);
+                  leave(event);
+                }}
               >
                 <span class="lesson-letter">{LETTERS[k]}</span>
                 <span>
@@ -40,7 +48,7 @@ export function Asked({ round }: { readonly round: Signal<Round | undefined> }) 
                 </span>
                 <output aria-label={say.votes(votes)}>
                   {votes}
-                  {change !== undefined && change !== 0 && (
+                  {revealed && change !== undefined && change !== 0 && (
                     <small>
                       {' '}
                       ({change > 0 ? '+' : '−'}
@@ -54,11 +62,16 @@ export function Asked({ round }: { readonly round: Signal<Round | undefined> }) 
                 class="lesson-less"
                 aria-label={`${say.less}: ${LETTERS[k]}`}
                 disabled={revealed || votes === 0}
-                onClick={() => (round.value = unvote(now, k))}
+                onClick={(event) => {
+                  presses.vote(k, -1);
+                  leave(event);
+                }}
               >
                 −
               </button>
-              <meter class="lesson-share" min="0" max="1" value={share} aria-label={say.share} />
+              {revealed && (
+                <meter class="lesson-share" min="0" max="1" value={share} aria-label={say.share} />
+              )}
               {revealed && !choice.right && (
                 <p class="lesson-reason">
                   {misconceptionText(choice.misconception, language.value)}
@@ -75,17 +88,25 @@ export function Asked({ round }: { readonly round: Signal<Round | undefined> }) 
       </ol>
       <div class="gears-row">
         {!revealed && (
-          <button type="button" onClick={() => (round.value = reveal(now))}>
+          <button type="button" onClick={presses.reveal}>
             {say.reveal}
           </button>
         )}
         {total > 0 && (
-          <button type="button" onClick={() => (round.value = again(now))}>
+          <button type="button" onClick={again}>
             {say.again}
           </button>
         )}
         <span class="aside">{say.total(total)}</span>
+        <span class="aside lesson-keys">
+          {say.keys(LETTERS[question.choices.length - 1] ?? '')}
+        </span>
       </div>
     </section>
   );
+}
+
+// After a tap the space bar reveals; a button that keys have come to stays under it.
+function leave({ detail, currentTarget }: MouseEvent): void {
+  if (detail > 0 && currentTarget instanceof HTMLElement) currentTarget.blur();
 }

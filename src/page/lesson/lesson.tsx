@@ -1,12 +1,14 @@
-import { useComputed, useSignal, useSignalEffect } from '@preact/signals';
+import { useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import { type Round, roundOf } from '../../shop/lessons/index.ts';
+import { again, reveal, unvote, vote } from '../../shop/lessons/index.ts';
 import type { Study } from '../study/index.ts';
 import { Builds } from '../fault/index.ts';
 import { fillWith } from '../figure/index.ts';
 import { Asked } from './asked.tsx';
 import { HiddenAnswer } from './hidden.tsx';
 import { type Asked as Questions, askInTurn } from './inturn.ts';
+import { useKeys } from './keys.ts';
+import { Sitting } from './sitting.ts';
 import { stage, unstage } from './stage.ts';
 import { words } from './words.ts';
 import './lesson.css';
@@ -18,66 +20,91 @@ import './lesson.css';
 export function Lesson({ study }: { readonly study: Study }) {
   const say = words();
   const sheet = useRef<HTMLDivElement>(null);
-  const seed = useSignal(1);
-  const place = useSignal(0);
+  const sitting = Sitting.of(study.file.train.value?.name ?? '');
   const known = useSignal<Questions>({ questions: [], complete: false });
   useSignalEffect(() => {
     const train = study.file.train.value;
-    place.value = 0;
-    if (train) return askInTurn(train, seed.value, (asked) => (known.value = asked));
-    known.value = { questions: [], complete: true };
-    return undefined;
+    known.value = { questions: [], complete: !train };
+    if (!train) return undefined;
+    const { seed } = Sitting.of(train.name);
+    return askInTurn(train, seed.value, (asked) => (known.value = asked));
   });
-  const { questions, complete } = known.value;
-  // It stays the same while others come after it, and so do its votes.
-  const question = useComputed(() => known.value.questions[place.value]);
-  const round = useSignal<Round | undefined>(undefined);
-  useSignalEffect(() => {
-    round.value = question.value && roundOf(question.value);
-  });
-  useSignalEffect(() => {
-    if (round.value?.stage === 'revealed') stage(study, round.value.question);
-  });
-  // What was staged for a question goes with it.
-  useEffect(() => () => unstage(study), [question.value]);
-  const go = (by: number) => {
-    place.value = (place.value + by + questions.length) % questions.length;
+  // Read anew by every press: keys may come faster than the page is drawn.
+  const now = () => {
+    const { questions, complete } = known.value;
+    // A file that was changed may leave fewer questions than the class had come to.
+    const place = complete && !questions[sitting.place.value] ? 0 : sitting.place.value;
+    // It stays the same while others come after it, and so do its votes.
+    const question = questions[place];
+    const round = question && sitting.roundOf(question);
+    return { place, question, round, count: questions.length, complete };
   };
-  if (!round.value) return <p>{complete && say.none}</p>;
+  const { place, question, round, count, complete } = now();
+  const revealed = round?.stage === 'revealed' ? question : undefined;
+  useEffect(() => {
+    if (revealed) stage(study, revealed);
+  }, [study, revealed]);
+  // What was staged for a question goes with it.
+  useEffect(() => () => unstage(study), [study, question]);
+  const go = (by: number) => {
+    const { place: from, count: all } = now();
+    if (all > 0) sitting.go((from + by + all) % all);
+  };
+  const presses = {
+    vote(choice: number, by: 1 | -1) {
+      const { round: its } = now();
+      if (its) sitting.keep((by > 0 ? vote : unvote)(its, choice));
+    },
+    reveal() {
+      const { round: its } = now();
+      if (its) sitting.keep(reveal(its));
+    },
+    go,
+  };
+  useKeys(presses);
+  if (!round) return <p>{complete && say.none}</p>;
   return (
     <div class="lesson" ref={sheet}>
       <div class="gears-row page-controls">
         <button type="button" onClick={() => go(-1)}>
           {say.before}
         </button>
-        <span>{say.place(place.value + 1, questions.length)}</span>
+        <span>{say.place(place + 1, count)}</span>
         <button type="button" onClick={() => go(1)}>
           {say.next}
         </button>
-        <label>
-          {say.seed}{' '}
-          <input
-            type="number"
-            min="1"
-            max="99999"
-            value={seed.value}
-            onChange={({ currentTarget }) => {
-              seed.value = Math.max(1, Math.round(Number(currentTarget.value)) || 1);
-            }}
-          />
-        </label>
+        <SetBox sitting={sitting} />
         {document.fullscreenEnabled && (
           <button type="button" onClick={() => void fillWith(sheet.current)}>
             {say.large}
           </button>
         )}
       </div>
-      <Asked round={round} />
-      {round.value.stage === 'revealed' ? (
+      <Asked round={round} presses={presses} again={() => sitting.keep(again(round))} />
+      {revealed ? (
         <Builds study={study} />
       ) : (
-        <HiddenAnswer study={study} question={round.value.question} />
+        <HiddenAnswer study={study} question={round.question} />
       )}
     </div>
+  );
+}
+
+// Of its own, so that the questions that come in take nothing from who is typing in it.
+function SetBox({ sitting }: { readonly sitting: Sitting }) {
+  const say = words();
+  return (
+    <label>
+      {say.seed}{' '}
+      <input
+        type="number"
+        min="1"
+        max="99999"
+        value={sitting.seed.value}
+        onChange={({ currentTarget }) => {
+          sitting.begin(Math.max(1, Math.round(Number(currentTarget.value)) || 1));
+        }}
+      />
+    </label>
   );
 }

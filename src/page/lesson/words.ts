@@ -13,6 +13,8 @@ export const words = spoken({
     share: 'Share of the votes',
     reveal: 'Reveal',
     large: 'Full screen',
+    keys: (last: string) =>
+      `Keys: A to ${last} vote, with Shift a vote less; space reveals; arrows go on and back.`,
     again: 'Vote again',
     total: (total: number) => (total === 1 ? '1 vote in all' : `${total} votes in all`),
   },
@@ -28,6 +30,8 @@ export const words = spoken({
     share: 'Parte de los votos',
     reveal: 'Descubrir',
     large: 'Pantalla completa',
+    keys: (last: string) =>
+      `Teclas: A a ${last} votan, con Mayús un voto menos; espacio descubre; flechas pasan de pregunta.`,
     again: 'Votar otra vez',
     total: (total: number) => (total === 1 ? '1 voto en total' : `${total} votos en total`),
   },
