@@ -20,6 +20,7 @@ export const LOOKS = `
 .drawing .line, .drawing .wheel, .drawing .end { stroke-width: 2.5; }
 .drawing .planet { stroke-width: 2; }
 .drawing .teeth { stroke-width: 2; stroke-dasharray: 0.5 4; }
+.drawing .bare, .drawing .free > .bare { stroke-width: 3.5; stroke-dasharray: none; }
 .drawing .band, .drawing .pawl { stroke-width: 3; }
 .drawing .arrow { stroke-width: 1.6; }
 .drawing .set-name { font-style: italic; }

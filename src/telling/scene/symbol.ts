@@ -44,6 +44,12 @@ export function mesh(x: number, y: number): Path {
   return { mark: 'path', look: 'teeth', d: across(x, y, HALF - 1) };
 }
 
+/** Where teeth are gone: a cross instead of them. */
+export function bare(x: number, y: number): Path {
+  const [left, top] = [round(x - 9), round(y - 9)];
+  return { mark: 'path', look: 'bare', d: `M${left} ${top}l18 18m-18 0l18 -18` };
+}
+
 /** A bevel pinion under its pin, and the teeth of its ends. */
 export function bevelPinion(x: number, pin: number, top: number): Path {
   const d =

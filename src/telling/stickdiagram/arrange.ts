@@ -1,5 +1,6 @@
 import { CASE } from '../../engine/train/index.ts';
 import { choicesOf, RIGHT } from './exits.ts';
+import { inputClutches, inRows, rowsOf, setsOf } from './rows.ts';
 import type { Station } from './station.ts';
 import { type Arrangement, BOTH, DRUM, SHAFT, type Subjects, type Route } from './arrangement.ts';
 import type { Drafting, Level } from './strokes.ts';
@@ -27,6 +28,8 @@ export function arrange(drafting: Drafting, tries: number): Arrangement {
 }
 
 const HEAT = 60; // a crossing's cost
+const OUT_OF_ROW = 1000; // no crossing that is saved is worth it
+const BEHIND = 3; // for each set that stands between the input and a clutch on it
 const BEGINNINGS = 8;
 const ROUNDS = 2;
 const ENOUGH = 1000; // fewer are one beginning, with no last improvements
@@ -37,13 +40,20 @@ class Search {
   private readonly choices: readonly (readonly number[])[];
   private readonly routes: readonly (readonly Route[])[];
   private readonly sets: readonly number[];
+  // Sets of one axis, each with the next: they stand in the order of the file.
+  private readonly rows: readonly (readonly [before: number, after: number])[];
+  private readonly atInput: readonly number[];
 
   constructor(drafting: Drafting) {
     this.drafting = drafting;
     const { stations } = drafting.subjects;
     this.choices = stations.map(choicesOf);
     this.routes = routesOf(drafting);
-    this.sets = stations.flatMap(({ kind }, s) => (kind === 'company' ? [s] : []));
+    this.sets = setsOf(stations);
+    this.rows = rowsOf(drafting.subjects).flatMap((row) => {
+      return row.slice(1).map((set, k) => [row[k] ?? 0, set] as const);
+    });
+    this.atInput = inputClutches(drafting.subjects);
   }
 
   cool(it: Arrangement, tries: number): Arrangement {
@@ -184,10 +194,14 @@ class Search {
       if (trunk !== 0) cost += to - from;
     }
     for (const route of arrangement.route) if (route === BOTH) cost += 8;
-    // Sets stand as the file has them, if nothing is lost by it.
-    for (let k = 1; k < this.sets.length; k++) {
-      const [a, b] = [this.sets[k - 1] ?? 0, this.sets[k] ?? 0];
-      if ((drafting.starts[a] ?? 0) > (drafting.starts[b] ?? 0)) cost += 3;
+    for (const [before, after] of this.rows) {
+      if ((drafting.starts[before] ?? 0) > (drafting.starts[after] ?? 0)) cost += OUT_OF_ROW;
+    }
+    // A clutch on the input stands at the input's end.
+    for (const device of this.atInput) {
+      for (const set of this.sets) {
+        if ((drafting.starts[set] ?? 0) < (drafting.starts[device] ?? 0)) cost += BEHIND;
+      }
     }
     return cost;
   }
@@ -214,7 +228,9 @@ function routesOf(drafting: Drafting): (readonly Route[])[] {
   });
 }
 
-function beginningsOf({ assembly, stations }: Subjects, count: number): Arrangement[] {
+function beginningsOf(subjects: Subjects, count: number): Arrangement[] {
+  const { assembly, stations } = subjects;
+  const rows = rowsOf(subjects);
   const inside = stations.map((_, s) => s).slice(1, -1);
   const bodies = assembly.bodies.map((_, body) => body).filter((body) => body !== 0);
   const dice = new Dice();
@@ -222,7 +238,7 @@ function beginningsOf({ assembly, stations }: Subjects, count: number): Arrangem
   return Array.from({ length: count }, (_, k) => {
     const order = k === 1 ? near.toReversed() : k === 2 || k === 4 ? dice.shuffled(inside) : near;
     return {
-      order: [0, ...order, stations.length - 1],
+      order: [0, ...inRows(order, rows), stations.length - 1],
       choice: stations.map(() => (k % 2 === 0 ? 0 : RIGHT)),
       route: assembly.bodies.map(() => SHAFT),
       rank: k === 0 ? bodies : dice.shuffled(bodies),

@@ -28,13 +28,22 @@ export interface Figure {
   readonly nameY: number;
 }
 
-/** The symbols of everything that stands along the axes. */
-export function figuresOf(drafting: Drafting, arrangement: Arrangement, places: Places): Figure[] {
+/**
+ * The symbols of everything that stands along the axes. `bare` names the meshes and the gear pairs
+ * that have lost teeth.
+ */
+export function figuresOf(
+  drafting: Drafting,
+  arrangement: Arrangement,
+  places: Places,
+  bare: ReadonlySet<string>,
+): Figure[] {
   return drafting.subjects.stations.flatMap((station, s): Figure[] => {
     const strip = stripOf(drafting.subjects, s);
     const draft = {
       drafting,
       places,
+      bare,
       choice: arrangement.choice[s] ?? 0,
       x: (column: number) => places.x((drafting.starts[s] ?? 0) + column),
       y: (height: number) => places.y(strip, height),
@@ -50,6 +59,7 @@ export function figuresOf(drafting: Drafting, arrangement: Arrangement, places: 
 interface Draft {
   readonly drafting: Drafting;
   readonly places: Places;
+  readonly bare: ReadonlySet<string>;
   readonly choice: number;
   readonly x: (column: number) => number;
   readonly y: (height: number) => number;
@@ -96,17 +106,17 @@ function planetarySet(company: Company, draft: Draft): Mark[] {
     }
     const { sun, ring } = column;
     for (const { outer, mesh } of column.between) {
-      marks.push(meshed(mesh, at, pin(outer) + halfIn(company, column, outer)));
+      marks.push(meshed(mesh, at, pin(outer) + halfIn(company, column, outer), draft));
     }
     if (sun) {
       const rim = y(MIDDLE + rims.sun);
-      marks.push(meshed(sun.mesh, at, rim));
+      marks.push(meshed(sun.mesh, at, rim, draft));
       const foot = sun.body === 0 ? [symbol.ground(at, rim + STUB, 1)] : [];
       marks.push(wheelOf(sun.body, [symbol.sun(at, rim), ...foot], draft));
     }
     if (ring) {
       const rim = y(MIDDLE + rims.ring);
-      marks.push(meshed(ring.mesh, at, rim));
+      marks.push(meshed(ring.mesh, at, rim, draft));
       const top = y(MIDDLE + rims.ring + RIM_HIGH + RIM_STEP * rings);
       const head = ring.body === 0 ? [symbol.ground(at, top - STUB, -1)] : [];
       marks.push(wheelOf(ring.body, [symbol.ring(at, rim, top), ...head], draft));
@@ -142,7 +152,7 @@ function sleeves(
 }
 
 function bevelSet(company: Company, draft: Draft): Mark[] {
-  const { x, y, choice } = draft;
+  const { x, y, choice, bare } = draft;
   const columns = companyColumns(company, choice);
   const pin = y(MIDDLE + pinOf(0, 1));
   const top = y(MIDDLE + pinOf(0, 1) + 46);
@@ -154,12 +164,14 @@ function bevelSet(company: Company, draft: Draft): Mark[] {
     const wheel = symbol.bevelSide(x(columns.mesh(c)), pin, x(columns.mesh(c)) < at);
     const foot = sun.body === 0 ? [symbol.ground(x(columns.mesh(c)), pin + STUB, 1)] : [];
     marks.push(wheelOf(sun.body, [wheel, ...foot], draft));
+    if (bare.has(sun.mesh)) marks.push(symbol.bare(x(columns.mesh(c)), pin));
   });
   return marks;
 }
 
-function meshed(name: string, x: number, y: number): Group {
-  return { mark: 'group', about: { kind: 'mesh', name }, marks: [symbol.mesh(x, y)] };
+function meshed(name: string, x: number, y: number, { bare }: Draft): Group {
+  const teeth = bare.has(name) ? symbol.bare(x, y) : symbol.mesh(x, y);
+  return { mark: 'group', about: { kind: 'mesh', name }, marks: [teeth] };
 }
 
 function wheelOf(body: number, marks: readonly Mark[], { drafting }: Draft): Group {
@@ -208,7 +220,8 @@ function opposite(way: Way): Way {
   return way === 'clockwise' ? 'anticlockwise' : 'clockwise';
 }
 
-function pair({ pair: its }: Station & { kind: 'pair' }, { drafting, places, x }: Draft): Mark[] {
+function pair(station: Station & { kind: 'pair' }, { drafting, places, bare, x }: Draft): Mark[] {
+  const its = station.pair;
   const { assembly, strips } = drafting.subjects;
   const bodies = [its.driver, its.driven].map(({ member }) => assembly.bodyOf(member) ?? 0);
   const [one = 0, two = 0] = bodies.map((body) => strips[body] ?? 0);
@@ -225,6 +238,7 @@ function pair({ pair: its }: Station & { kind: 'pair' }, { drafting, places, x }
       about: { kind: 'member', name: assembly.bodies[body]?.label ?? '' },
       marks: [
         symbol.pairWheel(at, y, upper, its.kind === 'chain'),
+        ...(upper && bare.has(its.name) ? [symbol.bare(at, y)] : []),
         ...(body === 0 ? [symbol.ground(at, upper ? y - 14 : y + 14, upper ? -1 : 1)] : []),
       ],
     };

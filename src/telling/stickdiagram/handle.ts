@@ -28,11 +28,11 @@ export interface Leader {
 
 export const DIAL = 22;
 const NAME = 128; // a longer name takes another line
-const SLANT = 24; // in which leaders spread to their dials
+const SLANT = 16; // in which leaders spread to their dials
 
 /** The room that a row of dials takes with so many lines of names, and one for a torque. */
 export function rowRoom(lines: number): number {
-  return lines === 0 ? 0 : SLANT + 2 * DIAL + (lines + 1) * LINE + 12;
+  return lines === 0 ? 0 : SLANT + 2 * DIAL + (lines + 1) * LINE + 6;
 }
 
 /** The name of a body in lines. */
@@ -195,7 +195,8 @@ function passed(
       if (from !== x && start < right && end > left && Math.abs(y1 - y) < 8) cost += 200;
       continue;
     }
-    if (Math.abs(x1 - x) < 10 && high < low - 2 && deep > top + 2) cost += 260;
+    const apart = Math.abs(x1 - x);
+    if (apart < 10 && high < low - 2 && deep > top + 2) cost += apart < 7 ? 1200 : 260;
     else if (from !== x && x1 > left + 1 && x1 < right - 1 && high < y && deep > y) cost += 200;
   }
   return cost;
@@ -206,7 +207,7 @@ function crowd(leader: Leader, chosen: readonly Leader[]): number {
   for (const { x, above, strip } of chosen) {
     if (above !== leader.above || strip !== leader.strip) continue;
     const apart = Math.abs(x - leader.x);
-    if (apart < 12) cost += 300;
+    if (apart < 12) cost += 1200;
     else if (apart < 110) cost += (110 - apart) / 4;
   }
   return cost;

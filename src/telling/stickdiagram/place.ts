@@ -75,12 +75,12 @@ function stripsDown(drafting: Drafting, { above, below }: Rows): LaidStrip[] {
     const shafts = Math.max(0, ...trunks.map(({ height }) => (height < OUTER ? height : 0)));
     const drums = Math.max(0, ...trunks.map(({ height }) => height - OUTER));
     const middle = own.some(({ kind }) => kind === 'company' || kind === 'device');
-    const caseY = top + (strip === 0 ? above : 26);
+    const caseY = top + (strip === 0 ? above : 14);
     const drumFoot = caseY + roomAtCase(own) + drums * TRACK;
     const middleFoot = drumFoot + (middle ? MIDDLE_HEIGHT : 6);
     const axis = middleFoot + (shafts + 0.5) * TRACK;
     const under = drafting.uprights.list().some((it) => it.strip === strip && it.low === UNDER);
-    const foot = axis + (under ? 64 : 18);
+    const foot = axis + (under ? 64 : 12);
     const next = foot + (below[strip] ?? 0);
     laid.push({ top, caseY, axis, foot, next, drumFoot, middleFoot });
     top = next;

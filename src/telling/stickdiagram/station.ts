@@ -87,6 +87,11 @@ export function stationsOf(train: Train, assembly: Assembly = assemble(train)): 
   ];
 }
 
+/** What a mesh is called in a picture: "within: a, b". */
+export function meshName({ within, a, b }: Pick<Mesh, 'within' | 'a' | 'b'>): string {
+  return `${within}: ${a.member}, ${b.member}`;
+}
+
 /** Whether a device holds to the case, and so stands at the edge of the sheet. */
 export function holdsToCase(device: Device): boolean {
   return device.second === CASE || device.first === CASE;
@@ -144,7 +149,7 @@ function columnsOf(
     let column = drafts.find(fits);
     if (!column) drafts.push((column = { within, wheels: new Map(), pairs: [] }));
     onPins.forEach(({ teeth }, k) => column?.wheels.set(keys[k] ?? '', teeth));
-    const mesh = `${within}: ${a.member}, ${b.member}`;
+    const mesh = meshName({ within, a, b });
     if (!central)
       column.pairs.push({ places: onPins.map((one) => planets.indexOf(one.member)), mesh });
     if (central && side) {

@@ -1,11 +1,11 @@
-import { assemble, type Train } from '../../engine/train/index.ts';
+import { assemble, type Assembly, type Train } from '../../engine/train/index.ts';
 import { arrange } from './arrange.ts';
 import { type Figure, figuresOf } from './figure.ts';
 import { type Handle, handlesOf, type Leader, leadersOf, nameLines, rowRoom } from './handle.ts';
 import { type Line, linesOfBodies } from './line.ts';
 import { symbolBoxes } from './columns.ts';
 import { type Places, placesOf, type Rows } from './place.ts';
-import { stationsOf } from './station.ts';
+import { meshName, stationsOf } from './station.ts';
 import { stripsOf } from './strips.ts';
 import { Drafting } from './strokes.ts';
 
@@ -53,14 +53,26 @@ export function stickDiagram(train: Train, tries = 1500): StickDiagram {
   return {
     name: train.name,
     width,
-    height: (places.strips.at(-1)?.foot ?? 0) + (rows.below[places.strips.length - 1] ?? 0) + 8,
+    height: (places.strips.at(-1)?.foot ?? 0) + (rows.below[places.strips.length - 1] ?? 0) + 4,
     lines,
-    figures: figuresOf(drafting, arrangement, places),
+    figures: figuresOf(drafting, arrangement, places, bareOf(train, assembly)),
     handles,
     caseY: places.strips[0]?.caseY ?? 0,
     axes: places.strips.map(({ axis }) => axis),
     crossings: drafting.crossings(),
   };
+}
+
+// The meshes, by their names, of wheels that have lost their teeth; and such gear pairs.
+function bareOf({ sets, pairs }: Train, { gearing }: Assembly): ReadonlySet<string> {
+  const stripped = new Set(sets.flatMap(({ stripped: members = [] }) => members));
+  const meshes = gearing.meshes.filter(({ a, b }) => {
+    return stripped.has(a.member) || stripped.has(b.member);
+  });
+  return new Set([
+    ...meshes.map(meshName),
+    ...pairs.flatMap((pair) => (pair.stripped ? [pair.name] : [])),
+  ]);
 }
 
 // A gear that has lost its teeth is drawn all the same, where it was.
