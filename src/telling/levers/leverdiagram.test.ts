@@ -1,10 +1,11 @@
 import { expect, it } from 'vitest';
-import { type Flow, flow } from '../../engine/flow/index.ts';
+import { type Flow, flow, isSpan } from '../../engine/flow/index.ts';
 import { compoundLevers, leversOf } from '../../engine/lever/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { motionOf } from '../../engine/motion/index.ts';
-import { isFriction, type Train } from '../../engine/train/index.ts';
+import { gearsOf, isFriction, type Train } from '../../engine/train/index.ts';
 import { Dice, seedOfRun } from '../../../test/dice.ts';
+import { boxesOf, meet } from '../../../test/drawn.ts';
 import { lineOf } from '../../../test/lineof.ts';
 import { randomTrain } from '../../../test/random-train.ts';
 import { type Scene, SIZE, widthOf } from '../scene/index.ts';
@@ -91,6 +92,52 @@ it('every member of a set or device has a node, at its speed', () => {
         expect(speedAt(scale, shown, y)).toBeCloseTo(speed, 9);
         tally.met(speed === 0 ? 'at rest' : 'turning');
       }
+    }
+  });
+  tally.enough();
+});
+
+it('no two labels overlap, nor leave the sheet, in any gear', () => {
+  const tally = new Tally({ gears: 100, figures: 2000 });
+  const clear = (train: Train, on: readonly string[]) => {
+    const { drawn, speeds } = flow(train, on).drive;
+    const floats = new Map([...drawn].map(([name, speed]) => [name, toNumber(speed)]));
+    const figure = (speed: number) => speed.toFixed(2);
+    for (const width of WIDTHS) {
+      const shown = { drawn: floats, speeds, on: new Set(on), figure };
+      const scene = leverScene(leverDiagram(train, width), shown);
+      const { words } = boxesOf(scene);
+      words.forEach((word, k) => {
+        tally.met('figures');
+        const over = words.slice(k + 1).filter((other) => meet(word, other));
+        expect(over.map(({ says }) => `${word.says} on ${says}`)).toEqual([]);
+        expect(word.left).toBeGreaterThanOrEqual(0);
+        expect(word.right).toBeLessThanOrEqual(scene.width);
+      });
+    }
+    tally.met('gears');
+  };
+  for (const name of OURS) {
+    const train = ours(name);
+    for (const { on } of gearsOf(train)) clear(train, on);
+  }
+  everywhere(clear);
+  tally.enough();
+});
+
+it('a free member has no figure: what one motion gives it is no fact', () => {
+  const tally = new Tally({ free: 20 });
+  everywhere((train, on) => {
+    const { drawn, speeds } = flow(train, on).drive;
+    const floats = new Map([...drawn].map(([name, speed]) => [name, toNumber(speed)]));
+    const shown = { drawn: floats, speeds, on: new Set(on), figure: String };
+    for (const mark of leverScene(leverDiagram(train), shown).marks) {
+      if (mark.mark !== 'group' || mark.look !== 'lever-node') continue;
+      const settled = speeds.get(mark.about?.name ?? '');
+      const [text] = mark.marks.flatMap((its) => (its.mark === 'words' ? [its.text] : []));
+      if (!settled || !isSpan(settled)) continue;
+      tally.met('free');
+      expect(text).toBe('');
     }
   });
   tally.enough();

@@ -27,8 +27,6 @@ export interface LeverDiagram {
 export interface LeverNode extends AxisName {
   readonly member: string;
   readonly x: number;
-  /** Where the figure of its speed stands: to its right, or, nearer to a neighbour, its left. */
-  readonly figure: { readonly x: number; readonly y: number; readonly anchor: 'start' | 'end' };
 }
 
 /** A device between the places of two members; of one that holds to the case, one place. */
@@ -66,7 +64,6 @@ export function leverDiagram(train: Train, width = 1000): LeverDiagram {
       lever.map((axis) => ({
         ...axis,
         ...(nameOf.get(axis) as AxisName),
-        figure: figureOf(axis.x, xs),
       })),
     ),
     joined: [...new Set(members)].flatMap((member) => {
@@ -122,15 +119,6 @@ function placed(blocks: readonly Block[], width: number): Axis[][] {
     x += length + between;
     return axes;
   });
-}
-
-// Beside the node; where a neighbour is near on both sides, each of those a line higher.
-function figureOf(x: number, xs: readonly number[]): LeverNode['figure'] {
-  const gaps = xs.map((other) => other - x);
-  const after = Math.min(...gaps.filter((gap) => gap > 1e-9), 999);
-  const before = Math.min(...gaps.filter((gap) => gap < -1e-9).map((gap) => -gap), 999);
-  if (after >= 64 || after >= before || x < 90) return { x: 17, y: -9, anchor: 'start' };
-  return before >= 40 ? { x: -17, y: -9, anchor: 'end' } : { x: 17, y: -27, anchor: 'start' };
 }
 
 // The axes of two members that are nearest to one another; to the case it is no way.

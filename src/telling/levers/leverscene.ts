@@ -1,7 +1,17 @@
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
 import { type Rational, toNumber } from '../../engine/linear/index.ts';
 import { CASE, isApplied } from '../../engine/train/index.ts';
-import { type Group, hatched, LINE, type Mark, round, type Scene, SIZE } from '../scene/index.ts';
+import {
+  type Group,
+  hatched,
+  LINE,
+  type Mark,
+  round,
+  type Scene,
+  SIZE,
+  widthOf,
+} from '../scene/index.ts';
+import { type Box, FIGURE, type Figured, type FigurePlace, placeFigures } from './figures.ts';
 import type { LeverDevice, LeverNode, LeverDiagram } from './leverdiagram.ts';
 
 /** At what speeds a lever diagram is shown. Members go by the labels of their bodies. */
@@ -28,6 +38,18 @@ export function leverScene(diagram: LeverDiagram, shown: LeverShown): Scene {
   const y = (speed: number) => heightOf(diagram, most, speed);
   const speed = (member: string) => (member === CASE ? 0 : (shown.drawn.get(member) ?? 0));
   const nodes = diagram.levers.flat();
+  const figured = diagram.levers.flatMap((lever) => {
+    const rise = speed(lever.at(-1)?.member ?? CASE) - speed(lever[0]?.member ?? CASE);
+    return lever.map(({ member, x }) => {
+      const [at, settled] = [speed(member), shown.speeds.get(member)];
+      // The speed that a free member has in one of the motions is no fact: its axis shows how far.
+      const text = settled !== undefined && isSpan(settled) ? '' : shown.figure(at);
+      return { member, x, y: y(at), rise, text };
+    });
+  });
+  const ticks = ticksOf(most).map((at) => tickBox(at, y(at)));
+  const sheet = { left: 2, right: diagram.width - 2, top: 2, foot: diagram.foot + 20 };
+  const places = placeFigures(figured, ticks, sheet);
   return {
     width: Math.ceil(diagram.width),
     height: Math.ceil(diagram.height),
@@ -49,13 +71,7 @@ export function leverScene(diagram: LeverDiagram, shown: LeverShown): Scene {
           : [];
       }),
       ...diagram.devices.flatMap((device) => deviceMarks(diagram, device, shown, most)),
-      ...diagram.levers.flatMap((lever) => {
-        const rise = speed(lever.at(-1)?.member ?? CASE) - speed(lever[0]?.member ?? CASE);
-        return lever.map((node) => {
-          const at = speed(node.member);
-          return nodeOf(node, { x: node.x, y: y(at) }, { text: shown.figure(at), rise });
-        });
-      }),
+      ...figured.map((node, k) => nodeOf(node, places[k] as FigurePlace)),
     ],
   };
 }
@@ -84,13 +100,23 @@ function ticksOf(most: number): number[] {
   return ticks;
 }
 
+const TICK_X = 8;
+
+function tickText(at: number): string {
+  return String(at).replace('-', '−');
+}
+
+function tickBox(at: number, y: number): Box {
+  const right = TICK_X + widthOf(tickText(at), FIGURE);
+  return { left: TICK_X, right, top: y - 5 - FIGURE, foot: y - 1 };
+}
+
 // A line right across, and its speed in turns on it.
 function tickMarks(at: number, y: number, width: number): Mark[] {
-  const text = String(at).replace('-', '−');
-  const x = 8;
+  const [text, x] = [tickText(at), TICK_X];
   return [
     { mark: 'path', look: 'lever-tick', d: `M${x} ${round(y)}H${round(width - 8)}` },
-    { mark: 'words', look: 'lever-turns', text, x, y: y - 5, anchor: 'start', size: SIZE - 2 },
+    { mark: 'words', look: 'lever-turns', text, x, y: y - 5, anchor: 'start', size: FIGURE },
   ];
 }
 
@@ -159,23 +185,19 @@ function deviceMarks(
 const DOT = 11;
 const REACH = 22; // a target for a finger
 
-// The figure stands clear of the lever: below it where the lever rises towards the figure.
 function nodeOf(
-  { member, figure }: LeverNode,
-  at: { readonly x: number; readonly y: number },
-  { text, rise }: { readonly text: string; readonly rise: number },
+  { member, x, y, text }: Figured & { readonly member: string },
+  place: FigurePlace,
 ): Group {
   const circle = (r: number) => `M${-r} 0a${r} ${r} 0 1 1 ${2 * r} 0a${r} ${r} 0 1 1 ${-2 * r} 0Z`;
-  const below = figure.anchor === 'start' ? rise > 0 : rise < 0;
-  const place = below ? { ...figure, y: 14 - figure.y } : figure;
   return {
     ...about('member', member, [
       { mark: 'path', look: 'lever-reach', d: circle(REACH) },
       { mark: 'path', look: 'lever-dot', d: circle(DOT) },
-      { mark: 'words', text, look: 'letter', ...place, size: SIZE - 2 },
+      { mark: 'words', text, look: 'letter', ...place, size: FIGURE },
     ]),
     look: 'lever-node',
-    at,
+    at: { x, y },
   };
 }
 
