@@ -210,6 +210,25 @@ describe('the page under a hand', () => {
     await expect.poll(() => mark.count()).toBe(1);
   });
 
+  it('turns a train by a wheel of an end view too', async () => {
+    const { page } = await open();
+    const figure = page.locator('.ends figure').first();
+    await figure.scrollIntoViewIfNeeded();
+    const box = await figure.locator('.end-ring').first().boundingBox();
+    if (!box) throw new Error('no ring');
+    const [x, y, r] = [box.x + box.width / 2, box.y + box.height / 2, box.width / 2 - 3];
+    await page.mouse.move(x + r, y);
+    await page.mouse.down();
+    await page.mouse.move(x + r * Math.cos(0.5), y + r * Math.sin(0.5), { steps: 6 });
+    await page.mouse.up();
+    await expect
+      .poll(() => page.locator('.figure-caption').first().textContent())
+      .toContain('By hand: front ring');
+    const face = page.locator('.handle[data-name="front.ring"] .dial-face');
+    const turned = Number(/-?[\d.]+/u.exec((await face.getAttribute('transform')) ?? '')?.[0]);
+    expect(Number.isFinite(turned)).toBe(true);
+  });
+
   it('asks for no frame where nothing moves by itself', async () => {
     const { page } = await open();
     const frames = async () => {

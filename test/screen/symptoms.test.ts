@@ -144,7 +144,9 @@ describe('on the Kestrel', () => {
       }
       throw new Error(`no key leads to ${name}`);
     };
-    await press(/^Find a fault$/u);
+    await press(/^Turn it$/u);
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Enter');
     await page.locator('textarea').focus();
     await page.keyboard.insertText('slips in second when hot');
     await press(/^Read it$/u);

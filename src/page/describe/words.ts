@@ -135,7 +135,7 @@ export const words = spoken({
     no: 'No, eso es todo',
     notCounted: 'No lo puedo contar',
     nothing: 'A nada',
-    none: 'No se aplica nada',
+    none: 'Nada está aplicado',
     another: 'Otra pieza, que no está en la lista',
     anotherName: 'Otro',
     itsName: 'Su nombre',
@@ -221,7 +221,7 @@ export const words = spoken({
       'one-way': (inner: string, outer: string, lets: 'clockwise' | 'anticlockwise') =>
         `rueda libre: ${inner} gira en sentido ${lets === 'clockwise' ? 'horario' : 'antihorario'} en ${outer}`,
       theCase: 'la carcasa',
-      noneOn: 'no se aplica nada',
+      noneOn: 'nada está aplicado',
     },
   },
 });

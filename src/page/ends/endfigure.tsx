@@ -6,6 +6,7 @@ import type { Study, Build } from '../study/index.ts';
 import { Drawing, Figure, large } from '../figure/index.ts';
 import { shownOf, standingsFor } from '../diagram/index.ts';
 import { language, stand } from '../words/index.ts';
+import { hearDrags } from './handling.ts';
 import { rollerOf } from './roller.ts';
 import { words } from './words.ts';
 
@@ -44,6 +45,10 @@ export function EndFigure({ study, build, view }: Props) {
       stop();
     };
   }, [scene]);
+  useEffect(() => {
+    const svg = place.current?.querySelector('svg');
+    return svg ? hearDrags(svg, study, build, view) : undefined;
+  }, [view]);
   const members = [...new Set(view.wheels.map(({ label }) => label))];
   return (
     <Figure

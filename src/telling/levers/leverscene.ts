@@ -164,13 +164,15 @@ function deviceMarks(
     // Of a clutch whose inner race is the case, the outer may turn the other way.
     const up = (device.lets === 'clockwise') === (device.first !== CASE);
     const stop = y + (up ? 15 : -15);
-    const marks: Mark[] = [
-      { mark: 'path', look: 'lever-stop', d: hatched(x - 16, x + 16, stop, up ? 1 : -1) },
-    ];
+    // Only the case is hatched: another race moves, and its stop with it.
+    const isCase = second.member === CASE;
+    const line = `M${round(x - 16)} ${round(stop)}H${round(x + 16)}`;
+    const d = isCase ? hatched(x - 16, x + 16, stop, up ? 1 : -1) : line;
+    const marks: Mark[] = [{ mark: 'path', look: 'lever-stop', d }];
     if (second.member !== CASE) {
       // The stop moves with the other race: a level line says with which.
-      const d = `M${round(x)} ${round(stop)}H${round(second.x)}V${round(y)}`;
-      marks.push({ mark: 'path', look: 'lever-race', d });
+      const level = `M${round(x)} ${round(stop)}H${round(second.x)}V${round(y)}`;
+      marks.push({ mark: 'path', look: 'lever-race', d: level });
     }
     return [about('device', device.name, marks)];
   }

@@ -148,12 +148,12 @@ const SAID: readonly [Fact, string, string][] = [
   [
     { fact: 'idle', device: 'second brake', overRunning: 'second roller' },
     'The second brake is on but carries nothing, because the second roller over-runs: nothing pushes on it.',
-    'Se aplica «second brake», pero no lleva carga, porque la rueda libre «second roller» gira libre: nada lo empuja.',
+    '«second brake» está aplicado, pero no lleva carga, porque la rueda libre «second roller» gira libre: nada lo empuja.',
   ],
   [
     { fact: 'idle', device: 'second brake' },
     'The second brake is on but carries nothing.',
-    'Se aplica «second brake», pero no lleva carga.',
+    '«second brake» está aplicado, pero no lleva carga.',
   ],
   [
     { fact: 'result', member: 'main shaft', end: 'output', speed: fraction(-5, 11) },

@@ -46,7 +46,7 @@ export const es: Messages = {
   'fact.over-runs':
     '{size, select, none {La rueda libre {device} gira libre; nada determina a qué velocidad.} 1 {La rueda libre {device} gira libre a {end, select, input {la velocidad de la entrada} output {la velocidad de la salida} given {una velocidad de 1} other {la velocidad de la mano}}.} other {La rueda libre {device} gira libre a {end, select, input {{size} veces la velocidad de la entrada} output {{size} veces la velocidad de la salida} given {una velocidad de {size}} other {{size} veces la velocidad de la mano}}.}}',
   'fact.idle':
-    '{because, select, over_run {Se aplica {device}, pero no lleva carga, porque la rueda libre {other} gira libre: nada lo empuja.} other {Se aplica {device}, pero no lleva carga.}}',
+    '{because, select, over_run {{device} está aplicado, pero no lleva carga, porque la rueda libre {other} gira libre: nada lo empuja.} other {{device} está aplicado, pero no lleva carga.}}',
   'fact.result':
     '{end, select, output {Por cada vuelta de la entrada, la salida, {member}, da {turns} {way}: la relación es {ratio}.} other {Por cada vuelta de la salida, la entrada, {member}, da {turns} {way}: la relación es {ratio}.}}',
   'fact.result.given':
@@ -260,7 +260,8 @@ export const es: Messages = {
 
   state: '{state, select, driving {transmite} neutral {punto muerto} other {bloqueado}}',
   'both ways': '{forward}; marcha atrás {reverse}',
-  coast: '{state, select, driving {arrastra el motor} neutral {rueda libre} other {bloqueado}}',
+  coast:
+    '{state, select, driving {arrastra el motor} neutral {no arrastra el motor} other {bloqueado}}',
   kind: '{kind, select, clutch {embrague} brake {freno} band {banda} pawl {trinquete} one_way {rueda libre} other {elemento}}',
   'device.state':
     '{state, select, applied {aplicado} released {suelto} holding {retiene} over_running {gira libre} other {libre}}',
@@ -293,7 +294,7 @@ export const es: Messages = {
   'flow.efficiency':
     '{state, select, runs {Tras las pérdidas de engrane sale el {percent} % de la potencia.} other {Con las pérdidas de engrane es irreversible: ningún par en la entrada lo mueve.}}',
   'flow.coasting':
-    '{travels, select, reverse {En retención marcha atrás} other {En retención}} {state, select, driving {la salida arrastra el motor: hay freno motor, con una relación de {ratio}.} neutral {rueda libre: no hay freno motor.} other {está bloqueado: la salida no puede girar.}}',
+    '{travels, select, reverse {En retención marcha atrás} other {En retención}} {state, select, driving {la salida arrastra el motor: hay freno motor, con una relación de {ratio}.} neutral {no arrastra el motor: no hay freno motor.} other {está bloqueado: la salida no puede girar.}}',
   'flow.rollback':
     '{free, select, rolls {{held, select, rolls {En una cuesta rueda hacia {travels, select, reverse {delante} other {atrás}}, incluso con la entrada retenida.} other {En una cuesta rueda hacia {travels, select, reverse {delante} other {atrás}} con la entrada libre; con la entrada retenida {heldCount, plural, =0 {no rueda} other {lo impide {heldBy}}}.}}} other {En una cuesta no rueda hacia {travels, select, reverse {delante} other {atrás}}{freeCount, plural, =0 {} other {: lo impide {freeBy}}}.}}',
   'flow.power': 'En tracción',
@@ -331,7 +332,7 @@ export const es: Messages = {
   'faults.caution':
     'Cuidado: un tren que se bloquea puede clavar las ruedas motrices. Pruebe despacio, lejos del tráfico, y pare al primer agarre; no se meta bajo ruedas que giran en el elevador; ninguna prueba de calado antes de saber que la presión es buena.{air, select, yes { Pruebas con aire: como mucho al límite del fabricante, un trapo sobre el orificio, los dedos fuera.} other {}} Lo que dice el fabricante va primero.',
   'faults.legend':
-    'Dos líneas cada una: en tracción y, debajo, en retención, hacia donde va la marcha sana. Un punto: como el tren sano. Un número: otra relación, velocidad de entrada entre velocidad de salida. --: punto muerto, o rueda libre en retención. Si una marcha no transmite nada y marcha atrás es distinto: adelante / marcha atrás. {tied}: bloqueado. {slips}: como debe hasta la carga que aún aguanta; por encima el motor se embala.',
+    'Dos líneas cada una: en tracción y, debajo, en retención, hacia donde va la marcha sana. Un punto: como el tren sano. Un número: otra relación, velocidad de entrada entre velocidad de salida. --: punto muerto, o en retención no arrastra el motor. Si una marcha no transmite nada y marcha atrás es distinto: adelante / marcha atrás. {tied}: bloqueado. {slips}: como debe hasta la carga que aún aguanta; por encima el motor se embala.',
   'faults.apart': 'ninguna prueba en carretera las separa',
   'faults.signs': 'Qué se nota primero',
   'faults.silent': 'Estas no cambian nada en ninguna marcha',
@@ -348,7 +349,7 @@ export const es: Messages = {
   'test.hand':
     '{name} girado {way}{count, plural, =0 {} other {, reteniendo {held}}}{devices, plural, =0 {} other {, con {on}}}',
   outcome:
-    '{word, select, drives {{has, select, yes {transmite a {ratio}} other {transmite}}} brakes {{has, select, yes {retiene a {ratio}} other {retiene}}} slips {patina} no_drive {no transmite} ties_up {se bloquea} another_ratio {otra relación} runs_free {rueda libre} turns {gira} locks {se bloquea} normal {normal} high {alto} low {bajo} good {bien} flares {se revoluciona} late {tarde} harsh {brusco} none {no llega} quiet {silencio} growls {ruge} clear {limpio de códigos} set {con códigos} blocked {obstruido} in_place {en su sitio} out_of_place {fuera de sitio} right {correcto} too_big {demasiado grande} too_small {demasiado pequeño} loose {floja} tight {apretada} thud {golpe seco} hiss {silbido} nothing {nada} clean {limpio} burnt {quemado} metal {metal} milky {lechoso} holds {aguanta} gears_come {las marchas entran} gears_missing {faltan marchas} friction {material de fricción} free {libre} sticks {se atasca} worn {gastado} complete {completo} part_missing {falta una pieza} wrong_way_round {montado al revés} weak {flojo} pressure {presión} sound {sano} broken {roto} as_it_should {como debe} other {no como debe}}',
+    '{word, select, drives {{has, select, yes {transmite a {ratio}} other {transmite}}} brakes {{has, select, yes {retiene a {ratio}} other {retiene}}} slips {patina} no_drive {no transmite} ties_up {se bloquea} another_ratio {otra relación} runs_free {no arrastra el motor} turns {gira} locks {se bloquea} normal {normal} high {alto} low {bajo} good {bien} flares {se revoluciona} late {tarde} harsh {brusco} none {no llega} quiet {silencio} growls {ruge} clear {limpio de códigos} set {con códigos} blocked {obstruido} in_place {en su sitio} out_of_place {fuera de sitio} right {correcto} too_big {demasiado grande} too_small {demasiado pequeño} loose {floja} tight {apretada} thud {golpe seco} hiss {silbido} nothing {nada} clean {limpio} burnt {quemado} metal {metal} milky {lechoso} holds {aguanta} gears_come {las marchas entran} gears_missing {faltan marchas} friction {material de fricción} free {libre} sticks {se atasca} worn {gastado} complete {completo} part_missing {falta una pieza} wrong_way_round {montado al revés} weak {flojo} pressure {presión} sound {sano} broken {roto} as_it_should {como debe} other {no como debe}}',
   'seen.said': '{test}: {outcome}',
   'seen.speed': '{reading}, una relación de {from} a {to}',
   'seen.against': '{test}: {outcome}, no {would}',
@@ -785,7 +786,7 @@ export const es: Messages = {
     'Mandan los datos de su unidad. Los límites son los del archivo; uno sin fuente es solo palabra de quien lo escribió. Qué hacer es práctica común, sin fuente.',
 
   'lesson.gear':
-    '{gear}: {count, plural, =0 {no se aplica nada.} one {se aplica {devices}.} other {se aplican {devices}.}} {end, select, coast {Se hace girar la salida {way}, {seen}, como en retención.} other {Se hace girar la entrada {way}, {seen}.}}',
+    '{gear}: {count, plural, =0 {nada está aplicado.} one {{devices} está aplicado.} other {{devices} están aplicados.}} {end, select, coast {Se hace girar la salida {way}, {seen}, como en retención.} other {Se hace girar la entrada {way}, {seen}.}}',
   'lesson.hands':
     '{count, plural, =0 {No se aplica ningún elemento.} one {Se aplica solo {devices}.} other {Se aplican solo {devices}.}} Retenga {held} y gire {turned} {way}, {seen}.',
   'lesson.fault': 'Algo está mal: {fault}.',
