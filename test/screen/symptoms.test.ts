@@ -144,9 +144,7 @@ describe('on the Kestrel', () => {
       }
       throw new Error(`no key leads to ${name}`);
     };
-    await press(/^Turn it$/u);
-    await page.keyboard.press('ArrowRight');
-    await page.keyboard.press('Enter');
+    await press(/^Find a fault$/u);
     await page.locator('textarea').focus();
     await page.keyboard.insertText('slips in second when hot');
     await press(/^Read it$/u);

@@ -2,7 +2,7 @@ import type { Study } from '../../page/study/index.ts';
 import { Desk, type FileDesk, Notice } from '../../page/desk/index.ts';
 import { Applied, Gears, SideOf, Turner } from '../../page/gears/index.ts';
 import { visible } from '../../telling/narrative/index.ts';
-import { later, useRoving } from '../../page/controls/index.ts';
+import { later } from '../../page/controls/index.ts';
 import { About, Begin } from '../../page/begin/index.ts';
 import { Diagram } from '../../page/diagram/index.ts';
 import { Problems } from '../../page/problems/index.ts';
@@ -33,7 +33,6 @@ interface Props {
 export function Page({ study, desk }: Props) {
   const say = words();
   const names = roomNames();
-  const rooms = useRoving<HTMLElement>();
   return (
     <div class="page">
       <button type="button" class="page-skip" onClick={skip}>
@@ -41,7 +40,7 @@ export function Page({ study, desk }: Props) {
       </button>
       <header class="page-head">
         <h1>{study.file.train.value?.name ?? visible(study.file.name.value)}</h1>
-        <nav class="page-rooms" aria-label={say.rooms} {...rooms}>
+        <nav class="page-rooms" aria-label={say.rooms}>
           {ROOMS.map((name) => (
             <button
               key={name}
@@ -116,7 +115,9 @@ function Describing({ study }: { readonly study: Study }) {
 // From the head of the page to the picture, or to what stands in its place.
 function skip(): void {
   const main = document.querySelector<HTMLElement>('.page-main');
-  const there = main?.querySelector<HTMLElement>('.dial, button, input, select') ?? main;
+  const there =
+    main?.querySelector<HTMLElement>('.dial') ??
+    main?.querySelector<HTMLElement>('button, input, select, textarea');
   there?.focus();
   there?.scrollIntoView({ block: 'nearest' });
 }

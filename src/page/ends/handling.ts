@@ -21,7 +21,7 @@ export function hearDrags(
     const screen = svg.getScreenCTM();
     if (!part || !screen || event.button !== 0) return;
     const wheel = view.wheels[wheels.indexOf(part)];
-    const onPin = wheel?.kind === 'planet' || wheel?.kind === 'pinion';
+    const onPin = wheel && wheel.pin.radius > 0 && wheel.orbitsWith === view.carrier?.member;
     const member = !wheel || onPin ? view.carrier?.label : wheel.label;
     const body = member === undefined ? 0 : (build.assembly.value?.bodyOf(member) ?? 0);
     if (member === undefined || body === 0) return;
