@@ -1,10 +1,10 @@
 import { useMemo } from 'preact/hooks';
-import { type Entry, isSpan, type Quantity } from '../../engine/flow/index.ts';
+import { type Entry, isSpan, type MeshAccount, type Quantity } from '../../engine/flow/index.ts';
 import { voiceOf } from '../../telling/narrative/index.ts';
 import type { Subject } from '../../telling/scene/index.ts';
 import { about, accountsOf, type Build } from '../study/index.ts';
 import { language } from '../words/index.ts';
-
+import { balanceOf, provedText } from './balance.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -42,24 +42,27 @@ export function Proof({ build, subjects }: Props) {
           </tbody>
         </table>
       ))}
-      {meshes.map(({ within, terms }, i) => (
+      {meshes.map((mesh, i) => (
         <p key={i}>
-          {say.mesh(voice.name(within))}{' '}
-          {terms.map(({ member, coefficient, speed }, k) => (
-            <span key={member}>
-              {k > 0 && ' + '}({coefficient} × {voice.exactly(speed)} <i>{voice.name(member)}</i>)
-            </span>
-          ))}{' '}
-          = 0
+          {say.mesh(voice.name(mesh.within))}{' '}
+          {isSettled(mesh) ? balanceOf(mesh, voice) : say.unsettled}
         </p>
       ))}
       <p class="aside">{say.signs}</p>
     </div>
   );
 
+  // What a free member does in one of the motions proves nothing.
+  function isSettled({ terms }: MeshAccount): boolean {
+    return terms.every(({ member }) => {
+      const speed = answer?.speeds.get(member);
+      return speed === undefined || !isSpan(speed);
+    });
+  }
+
   // A proof tells all digits; a range has ends that no sum needs.
   function exact(quantity: Quantity): string {
-    return isSpan(quantity) ? voice.quantity(quantity) : voice.exactly(quantity);
+    return isSpan(quantity) ? voice.quantity(quantity) : provedText(quantity, voice);
   }
 
   function by({ by: kind, name }: Entry): string {

@@ -60,7 +60,7 @@ export class Voice {
     return this.exactly(value);
   }
 
-  /** "23808/7267 = 3.276", however long: for a proof. */
+  /** "23808/7267 = 3.276", however long. */
   exactly(value: Rational): string {
     const exact = this.written(toText(value));
     return value.den === 1 ? exact : `${exact} = ${this.decimal(value)}`;
