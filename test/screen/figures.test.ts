@@ -63,7 +63,7 @@ describe('the chart', () => {
 
   it('lists every combination when it is asked', async () => {
     const { page } = await open();
-    await page.getByText('Every combination of the devices').click();
+    await page.getByText('Every combination, and the shifts').click();
     await page.getByLabel('only those that drive').uncheck();
     await expect.poll(() => page.locator('.chart details tbody tr').count()).toBe(2 ** 5);
   });

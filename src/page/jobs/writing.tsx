@@ -12,7 +12,7 @@ export function Note({ jobs }: { readonly jobs: JobDesk }) {
   const say = words();
   const [note, type] = useState('');
   const add = async () => {
-    if ((await jobs.write({ kind: 'note', note: note.trim() })) === 'kept') type('');
+    if ((await jobs.write({ kind: 'note', note: note.trim() })) === 'kept') type(unless(note));
   };
   return (
     <div class="row jobs-note">
@@ -41,7 +41,7 @@ export function Sign({ jobs, job }: { readonly jobs: JobDesk; readonly job: Fold
   const [what, type] = useState('');
   const stands = standingOpen(jobs, jobs.held.value);
   const sign = async () => {
-    if ((await jobs.write({ kind: 'signed', what: what.trim() })) === 'kept') type('');
+    if ((await jobs.write({ kind: 'signed', what: what.trim() })) === 'kept') type(unless(what));
   };
   const signed = job.entries.some(({ told, struckBy }) => told?.kind === 'signed' && !struckBy);
   return (
@@ -66,4 +66,9 @@ export function Sign({ jobs, job }: { readonly jobs: JobDesk; readonly job: Fold
       </div>
     </div>
   );
+}
+
+// Empties a box, unless something else was typed there while the first was being kept.
+function unless(kept: string): (now: string) => string {
+  return (now) => (now === kept ? '' : now);
 }
