@@ -10,14 +10,14 @@ export type {
   GivenRow,
   MeshRow,
   Motion,
-  Given,
+  GivenSpeed,
   SizeRow,
 } from './engine/motion/index.ts';
-export type { Part as PartAtWork } from './engine/noise/index.ts';
+export type { PartAtWork } from './engine/noise/index.ts';
 export type { Doing } from './engine/plan/index.ts';
 export type {
   CauseWord,
-  Kind as ReasonWord,
+  ReasonWord,
   OutcomeWord,
   Practised,
   Risk,
@@ -89,7 +89,7 @@ export type {
   WearKind,
 } from './engine/train/index.ts';
 export type { GeometryFinding, SpacingRule } from './engine/teeth/index.ts';
-export type { Stopped, Place as TestPlace } from './engine/triage/index.ts';
+export type { Stopped, TestPlace } from './engine/triage/index.ts';
 export type {
   Expected,
   Oddity,
@@ -122,5 +122,5 @@ export type {
   SheetWords,
 } from './telling/sheets/index.ts';
 export type { Subject as SceneSubject } from './telling/scene/index.ts';
-export type { LeverNode as DiagramNode } from './telling/levers/index.ts';
-export type { Branch as LineBranch } from './telling/stickdiagram/index.ts';
+export type { DrawnNode as DiagramNode } from './telling/levers/index.ts';
+export type { LineBranch } from './telling/stickdiagram/index.ts';

@@ -1,9 +1,9 @@
 import type { Train } from '../../engine/train/index.ts';
 import { type BandJudgement, judgeBand, readBands } from '../../shop/bands/index.ts';
-import { measured, type Measured, type MeasureRequest } from './kind.ts';
+import { measured, type MeasuredAnswer, type MeasureRequest } from './kind.ts';
 
 /** The bands that readings or a job tell of. */
-export function askBands(file: Train, request: MeasureRequest): Measured<BandJudgement> {
+export function askBands(file: Train, request: MeasureRequest): MeasuredAnswer<BandJudgement> {
   return measured(
     {
       what: 'band',

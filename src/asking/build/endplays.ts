@@ -1,13 +1,13 @@
 import type { Train } from '../../engine/train/index.ts';
 import { type EndPlayJudgement, judgeEndPlay, readPlays } from '../../shop/endplay/index.ts';
-import { measured, type Measured, type MeasureRequest } from './kind.ts';
+import { measured, type MeasuredAnswer, type MeasureRequest } from './kind.ts';
 import { trialsAsked, type TrialsRequest } from './trials.ts';
 
 /** The end plays that readings or a job tell of. */
 export function askEndPlays(
   file: Train,
   request: MeasureRequest & TrialsRequest,
-): Measured<EndPlayJudgement> {
+): MeasuredAnswer<EndPlayJudgement> {
   const trials = trialsAsked(request);
   return measured(
     {

@@ -1,6 +1,6 @@
 export { askBands } from './bands.ts';
 export { askEndPlays } from './endplays.ts';
-export type { Measured, MeasureRequest } from './kind.ts';
+export type { MeasuredAnswer, MeasureRequest } from './kind.ts';
 export { askMeasurements, type Measurements } from './measurements.ts';
 export { openIn } from './open.ts';
 export { askPacks } from './packs.ts';

@@ -6,7 +6,7 @@ import type { OpenJob } from '../job/index.ts';
 import { type Given, mustBeSound, NoAnswer } from '../request/index.ts';
 
 /** Readings of one kind: how they are read, found in a job, and judged. */
-export interface Kind<Its, Judged extends Judgement> {
+export interface ReadingKind<Its, Judged extends Judgement> {
   readonly what: MeasuredKind;
   readonly read: (
     text: string,
@@ -30,7 +30,7 @@ export interface MeasureRequest {
   readonly job?: OpenJob;
 }
 
-export interface Measured<Judged> {
+export interface MeasuredAnswer<Judged> {
   /** With the limits of the job. */
   readonly train: Train;
   readonly judged: readonly Judged[];
@@ -41,10 +41,10 @@ export interface Measured<Judged> {
 }
 
 export function measured<Its, Judged extends Judgement>(
-  kind: Kind<Its, Judged>,
+  kind: ReadingKind<Its, Judged>,
   file: Train,
   { readings, job }: MeasureRequest,
-): Measured<Judged> {
+): MeasuredAnswer<Judged> {
   const train = trainWith(job, file);
   const read = kind.read(readings?.text ?? '', train);
   if (readings) mustBeSound(readings, read.problems);

@@ -1,13 +1,13 @@
 import type { Pack, Train } from '../../engine/train/index.ts';
 import { judgePack, type PackJudgement, readReadings } from '../../shop/packs/index.ts';
-import { measured, type Measured, type MeasureRequest } from './kind.ts';
+import { measured, type MeasuredAnswer, type MeasureRequest } from './kind.ts';
 import { trialsAsked, type TrialsRequest } from './trials.ts';
 
 /** The packs that readings or a job tell of. */
 export function askPacks(
   file: Train,
   request: MeasureRequest & TrialsRequest,
-): Measured<PackJudgement> {
+): MeasuredAnswer<PackJudgement> {
   const trials = trialsAsked(request);
   return measured(
     {

@@ -1,9 +1,12 @@
 import type { Train } from '../../engine/train/index.ts';
 import { judgePreload, type PreloadJudgement, readPreloads } from '../../shop/preload/index.ts';
-import { measured, type Measured, type MeasureRequest } from './kind.ts';
+import { measured, type MeasuredAnswer, type MeasureRequest } from './kind.ts';
 
 /** The preloads that readings or a job tell of. */
-export function askPreloads(file: Train, request: MeasureRequest): Measured<PreloadJudgement> {
+export function askPreloads(
+  file: Train,
+  request: MeasureRequest,
+): MeasuredAnswer<PreloadJudgement> {
   return measured(
     {
       what: 'preload',

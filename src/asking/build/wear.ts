@@ -1,9 +1,9 @@
 import type { Train } from '../../engine/train/index.ts';
 import { judgeWear, readWear, type WearJudgement } from '../../shop/wear/index.ts';
-import { measured, type Measured, type MeasureRequest } from './kind.ts';
+import { measured, type MeasuredAnswer, type MeasureRequest } from './kind.ts';
 
 /** The worn parts that readings or a job tell of. */
-export function askWear(file: Train, request: MeasureRequest): Measured<WearJudgement> {
+export function askWear(file: Train, request: MeasureRequest): MeasuredAnswer<WearJudgement> {
   return measured(
     {
       what: 'wear',

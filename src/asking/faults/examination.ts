@@ -9,7 +9,7 @@ import { type TestOutcome, type Test, testText } from '../../engine/sight/index.
 import {
   type Bar,
   inTradeOrder,
-  type Place,
+  type TestPlace,
   placeOf,
   type Triage,
   triageOf,
@@ -29,7 +29,7 @@ export interface Examination
 /** A test that may be asked about. */
 export interface Asked {
   readonly test: Test;
-  readonly place: Place;
+  readonly place: TestPlace;
   /** Why it may not be made as things stand, first time or again. */
   readonly stop?: Bar;
 }

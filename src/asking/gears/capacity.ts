@@ -19,7 +19,7 @@ import type { Train } from '../../engine/train/index.ts';
 import { limitsOf } from '../../shop/capacity/index.ts';
 import {
   type AsFound,
-  type Choice,
+  type GearChoice,
   gearsAsked,
   NoAnswer,
   selectionOf,
@@ -27,7 +27,7 @@ import {
 } from '../request/index.ts';
 
 /** What gears can pass before something slips, and at what pressure they hold. */
-export interface CapacityRequest extends AsFound, Choice, LoadRequest {}
+export interface CapacityRequest extends AsFound, GearChoice, LoadRequest {}
 
 /** Each with its unit, or in kPa and Nm; what is left out is the file's or the usual one. */
 export interface LoadRequest {
@@ -71,7 +71,7 @@ export function marginsAtLoad(margins: Margins, train: Train, request: LoadReque
 }
 
 /** The margins of the gears that are chosen, to be asked at any load. */
-export function marginsAsked(train: Train, choice: Choice = {}): Margins {
+export function marginsAsked(train: Train, choice: GearChoice = {}): Margins {
   return marginsOf(train, limitsOf(train), gearsOf(train, choice));
 }
 
@@ -101,7 +101,7 @@ function pressureOf(text = `${USUAL_KPA}`) {
   return read && compare(read.size, MOST_KPA) <= 0 ? read : undefined;
 }
 
-function gearsOf(train: Train, choice: Choice): readonly AskedGear[] {
+function gearsOf(train: Train, choice: GearChoice): readonly AskedGear[] {
   const chosen = selectionOf(train, choice)?.on;
   const gears = gearsAsked(train, choice);
   return chosen ? gears.filter(({ on }) => on === chosen).slice(0, 1) : gears;

@@ -9,11 +9,11 @@ import type { Rational } from '../../engine/linear/index.ts';
 import type { MemberName, Train } from '../../engine/train/index.ts';
 import {
   type AsFound,
-  type Choice,
+  type GearChoice,
   gearsAsked,
   lossesOf,
   NoAnswer,
-  type Selection,
+  type GearSelection,
   selectionOf,
   speedsOf,
   type Stand,
@@ -22,7 +22,7 @@ import {
 } from '../request/index.ts';
 
 /** How a gear works, or every gear; or the train at speeds that are given. */
-export interface FlowRequest extends AsFound, Choice {
+export interface FlowRequest extends AsFound, GearChoice {
   /** "engine=1000,motor=0". */
   readonly at?: string;
   /** "external=0.985,internal=0.99". */
@@ -34,7 +34,7 @@ export type FlowAnswer = {
   readonly train: Train;
   readonly stand: Stand;
 } & (
-  | ({ readonly asked: 'gear'; readonly flow: Flow } & Pick<Selection, 'gear'>)
+  | ({ readonly asked: 'gear'; readonly flow: Flow } & Pick<GearSelection, 'gear'>)
   | { readonly asked: 'gears'; readonly gears: readonly NamedFlow[] }
   | {
       readonly asked: 'speeds';
@@ -74,7 +74,7 @@ export function askFlow(file: Train, request: FlowRequest): FlowAnswer {
 /** Every gear that the file names, or those of a range. */
 export function flowsOf(
   train: Train,
-  choice: Pick<Choice, 'range'> = {},
+  choice: Pick<GearChoice, 'range'> = {},
   losses?: MeshEfficiency,
 ): readonly NamedFlow[] {
   return gearsAsked(train, choice).map(({ range, gear, on }) => {

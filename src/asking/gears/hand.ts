@@ -2,7 +2,7 @@ import { hand, type HandAnswer } from '../../engine/hand/index.ts';
 import type { OneWayClutch, Train, Way } from '../../engine/train/index.ts';
 import {
   type AsFound,
-  type Choice,
+  type GearChoice,
   type Hands,
   handsOf,
   meant,
@@ -19,7 +19,7 @@ import {
  * Hold some, turn one: one way, or both where none is named. With `oneWay`, the races of
  * one-way clutches by themselves, of which `hold` names one.
  */
-export interface HandRequest extends AsFound, Choice, Hands {
+export interface HandRequest extends AsFound, GearChoice, Hands {
   /** The name of a clutch; true for all. */
   readonly oneWay?: string | true;
   readonly seenFrom?: string;

@@ -10,7 +10,7 @@ import { meant, split, unknown } from './names.ts';
 import { NoAnswer } from './refused.ts';
 
 /** Which gear, or which devices, as a person says it. */
-export interface Choice {
+export interface GearChoice {
   readonly range?: string;
   readonly gear?: string;
   /** Friction devices with commas between; '' for none. */
@@ -18,13 +18,13 @@ export interface Choice {
 }
 
 /** The friction devices that are on, and the gear where one was asked for by name. */
-export interface Selection {
+export interface GearSelection {
   readonly on: readonly string[];
   readonly gear?: { readonly range: string; readonly gear: string };
 }
 
 /** What is chosen; undefined where no one gear is. */
-export function selectionOf(train: Train, choice: Choice): Selection | undefined {
+export function selectionOf(train: Train, choice: GearChoice): GearSelection | undefined {
   const { on, range, gear } = choice;
   if (on !== undefined) {
     if (range !== undefined || gear !== undefined) throw new NoAnswer({ refused: 'bad.choice' });
@@ -36,7 +36,7 @@ export function selectionOf(train: Train, choice: Choice): Selection | undefined
 }
 
 /** The gears of the range that is named, or of all. */
-export function gearsAsked(train: Train, { range }: Pick<Choice, 'range'>) {
+export function gearsAsked(train: Train, { range }: Pick<GearChoice, 'range'>) {
   return gearsOf(train, rangesOf(train, range));
 }
 

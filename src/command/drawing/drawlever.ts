@@ -1,4 +1,4 @@
-import type { Selection } from '../../asking/request/index.ts';
+import type { GearSelection } from '../../asking/request/index.ts';
 import { flow, type Working } from '../../engine/flow/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
@@ -19,7 +19,7 @@ export function leverSceneOf(train: Train, { selection, side, voice }: LeverAske
 }
 
 interface LeverAsked {
-  readonly selection: Selection | undefined;
+  readonly selection: GearSelection | undefined;
   readonly side: 'drive' | 'coast';
   readonly voice: Voice;
 }

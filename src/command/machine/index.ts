@@ -1,7 +1,7 @@
 export { localTime, typedTime } from './clock.ts';
 export { DISK, MOST_BYTES } from './disk.ts';
 export { COLOURS } from './ink.ts';
-export { LEDGER, type Ledger } from './ledger.ts';
+export { LEDGER, type Appender } from './ledger.ts';
 export { languageOf } from './locale.ts';
 export { ours } from './ours.ts';
 export { Refusal } from './refusal.ts';

@@ -2,7 +2,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 
 /** Keeps files to which texts are only ever added. A text is on the disk when a call comes back. */
-export interface Ledger {
+export interface Appender {
   /** Makes a new file; throws EEXIST where there is one, and leaves that as it is. */
   readonly create: (file: string, text: string) => void;
   /** Adds to a file; throws as Node's `fs` does, and then the text may stand there in part. */
@@ -10,7 +10,7 @@ export interface Ledger {
   readonly now: () => Date;
 }
 
-export const LEDGER: Ledger = {
+export const LEDGER: Appender = {
   now: () => new Date(),
   create(file, text) {
     // Under another name first: a file that is there at all is there whole.

@@ -1,5 +1,5 @@
 import type { Disk } from './disk.ts';
-import type { Ledger } from './ledger.ts';
+import type { Appender } from './ledger.ts';
 import type { Waiting, WaitingWords } from './waiting.ts';
 
 /** What the command touches of the machine; a test gives it another. */
@@ -25,7 +25,7 @@ export interface World extends Disk {
   /** Typesets; absent where nothing is printed. Throws where the typesetter is not installed. */
   readonly press?: (source: string) => Promise<Printed>;
   /** Where jobs are written down; absent where nothing is kept. */
-  readonly ledger?: Ledger;
+  readonly ledger?: Appender;
   readonly out: (text: string) => void;
   readonly err: (text: string) => void;
 }

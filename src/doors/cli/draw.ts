@@ -5,7 +5,7 @@ import { endsOf, type Standings, standingsOf, toSvg } from '../../telling/scene/
 import {
   AT_THE_INPUT,
   meant,
-  type Selection,
+  type GearSelection,
   selectionOf,
   trainAsFound,
 } from '../../asking/request/index.ts';
@@ -68,7 +68,12 @@ function sideOf({ side = 'drive' }: Options): Side {
   return name as Side;
 }
 
-function standingsIn(train: Train, { on, gear }: Selection, side: Side, voice: Voice): Standings {
+function standingsIn(
+  train: Train,
+  { on, gear }: GearSelection,
+  side: Side,
+  voice: Voice,
+): Standings {
   const working = flow(train, on)[side];
   const { speeds, devices, branches, circling, state } = working;
   const ends = endsOf(train);

@@ -17,7 +17,7 @@ import { jobText } from '../../telling/report/index.ts';
 import {
   localTime,
   typedTime,
-  type Ledger,
+  type Appender,
   Refusal,
   ours,
   reasonOf,
@@ -138,7 +138,7 @@ function timeOf({ options: { time }, world }: Session): string {
   return typed;
 }
 
-function kept(file: string, { world }: Session, keep: (ledger: Ledger) => void): void {
+function kept(file: string, { world }: Session, keep: (ledger: Appender) => void): void {
   try {
     keep(ledgerOf(world));
   } catch (error) {
@@ -147,7 +147,7 @@ function kept(file: string, { world }: Session, keep: (ledger: Ledger) => void):
   }
 }
 
-function ledgerOf({ ledger }: World): Ledger {
+function ledgerOf({ ledger }: World): Appender {
   if (!ledger) throw new Error('nothing is kept here');
   return ledger;
 }

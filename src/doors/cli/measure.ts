@@ -4,7 +4,7 @@ import {
   askPacks,
   askPreloads,
   askWear,
-  type Measured,
+  type MeasuredAnswer,
   type MeasureRequest,
   type TrialsRequest,
 } from '../../asking/build/index.ts';
@@ -55,7 +55,7 @@ const JUDGES: Readonly<Record<MeasuredKind, Judge>> = {
 
 interface Kind<Judged> {
   readonly verb: MeasuredKind;
-  readonly ask: (train: Train, request: MeasureRequest & TrialsRequest) => Measured<Judged>;
+  readonly ask: (train: Train, request: MeasureRequest & TrialsRequest) => MeasuredAnswer<Judged>;
   readonly toJson: (judged: readonly Judged[]) => Parameters<typeof json>[0];
   readonly toText: (train: Train, judged: readonly Judged[], page: Page) => string;
 }

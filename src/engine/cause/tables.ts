@@ -1,6 +1,6 @@
 import {
   type CauseWord,
-  type Kind,
+  type ReasonWord,
   OUTCOMES,
   type OutcomeWord,
   type Practice,
@@ -20,7 +20,7 @@ export interface Reason {
   /** Of the cause's reasons together 1. */
   readonly share: number;
   /** One of the cause, or of each of two. */
-  readonly kinds: readonly (Kind | undefined)[];
+  readonly kinds: readonly (ReasonWord | undefined)[];
 }
 
 /** Why each of the causes may be so. */
@@ -28,10 +28,10 @@ export function reasonsOf(causes: readonly Cause[], { kinds }: Practice, road: R
   const bands = new Set(
     road.train.devices.flatMap(({ name, kind }) => (kind === 'band' ? name : [])),
   );
-  const of = (cause: Cause): { kind: Kind | undefined; share: number }[] => {
+  const of = (cause: Cause): { kind: ReasonWord | undefined; share: number }[] => {
     const [fault] = cause.faults;
     const band = fault && 'device' in fault && bands.has(fault.device);
-    const entries = Object.entries(kinds[cause.cause] ?? {}) as [Kind, number][];
+    const entries = Object.entries(kinds[cause.cause] ?? {}) as [ReasonWord, number][];
     const its = entries.filter(([kind, weight]) => weight > 0 && (band || kind !== 'band loose'));
     if (its.length === 0) return [{ kind: undefined, share: 1 }];
     const sum = its.reduce((total, [, weight]) => total + weight, 0);
@@ -66,7 +66,7 @@ export class Tables {
   }
 
   /** Of a cause and its kinds: what each part of it shows, where it shows something of its own. */
-  shown(test: Tabled, cause: Cause, kinds: readonly (Kind | undefined)[]): readonly number[] {
+  shown(test: Tabled, cause: Cause, kinds: readonly (ReasonWord | undefined)[]): readonly number[] {
     const parts = cause.both ?? [cause];
     const own = parts.flatMap((part, k) => {
       const row = this.own(test, part, kinds[k]);
@@ -88,7 +88,11 @@ export class Tables {
     return words.map((word) => (table[word] ?? 0) / sum);
   }
 
-  private own(test: Tabled, cause: Cause, kind: Kind | undefined): readonly number[] | undefined {
+  private own(
+    test: Tabled,
+    cause: Cause,
+    kind: ReasonWord | undefined,
+  ): readonly number[] | undefined {
     const its = this.rowOf(test, cause);
     if (its === undefined) return undefined;
     // Kinds are why something is wrong, and its own row how it shows.

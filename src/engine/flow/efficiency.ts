@@ -13,7 +13,7 @@ import {
   times,
   ZERO,
 } from '../linear/index.ts';
-import { type Given, tieRows, willis } from '../motion/index.ts';
+import { type GivenSpeed, tieRows, willis } from '../motion/index.ts';
 import { isSpan, pushersOf, type Quantity, speedAt, TorqueBalance } from '../reckon/index.ts';
 import type { Mesh } from '../train/index.ts';
 import type { Efficiency } from './answer.ts';
@@ -116,7 +116,7 @@ class Search {
     for (const { slip } of pushersOf(ruling, observed.slips)) balance.pusher(slip);
     for (const tie of tieRows(motion, question.tied)) balance.pusher(tie);
     const load = balance.pusher(motion.speedOf(question.reluctant as string));
-    const { member, speed } = question.given[0] as Given;
+    const { member, speed } = question.given[0] as GivenSpeed;
     const turned = balance.pusher(motion.speedOf(member));
     const found = balance.settle([given(turned, speed)], [load, ...meshes.values()]);
     if (!found) return 'impossible';

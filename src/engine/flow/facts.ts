@@ -1,5 +1,5 @@
 import { type Rational, signOf } from '../linear/index.ts';
-import type { Given } from '../motion/index.ts';
+import type { GivenSpeed } from '../motion/index.ts';
 import { isSpan, isZero, sharedReactions, sizeOf, speedAt } from '../reckon/index.ts';
 import type { Device, MemberName, Way } from '../train/index.ts';
 import type { DeviceWork } from './answer.ts';
@@ -38,7 +38,7 @@ function beginning({ carried, turned }: Work): Fact[] {
 }
 
 function turnedEnd(carried: Carried, end: End) {
-  const { member, speed } = carried.ruling.question.given[0] as Given;
+  const { member, speed } = carried.ruling.question.given[0] as GivenSpeed;
   return { member: labelOf(carried, member), end, way: wayOf(speed) } as const;
 }
 

@@ -1,5 +1,5 @@
 import { toText, ZERO } from '../linear/index.ts';
-import { type Given, type Motion, motionOf } from '../motion/index.ts';
+import { type GivenSpeed, type Motion, motionOf } from '../motion/index.ts';
 import { isZero, judge, type Quantity, speedsOf, type Ruling } from '../reckon/index.ts';
 import { outputsOf, type Train, type Way } from '../train/index.ts';
 import type { Coast, Flow, Rollback, RollbackCase, State, Travel, Working } from './answer.ts';
@@ -138,7 +138,7 @@ function rollbackCase(
  * has any. `state` is 'tied up' where the speeds cannot be together, and 'neutral' where they
  * leave the output free to stand still. Throws on a member that the train lacks.
  */
-export function flowAt(train: Train, on: readonly string[], given: readonly Given[]): Working {
+export function flowAt(train: Train, on: readonly string[], given: readonly GivenSpeed[]): Working {
   const motion = motionOf(train);
   // Where outputs are given speeds of their own the road is not straight.
   const outputs = outputsOf(train);

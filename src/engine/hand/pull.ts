@@ -11,7 +11,7 @@ import {
   type Vector,
   ZERO,
 } from '../linear/index.ts';
-import { type Given, type Motion, motionOf, type Question } from '../motion/index.ts';
+import { type GivenSpeed, type Motion, motionOf, type Question } from '../motion/index.ts';
 import { isSpan, judge, provedTorques, speedsOf, value, type Ruling } from '../reckon/index.ts';
 import { isApplied, type MemberName, type Train } from '../train/index.ts';
 
@@ -20,7 +20,7 @@ export interface Pulling {
   readonly on: readonly string[];
   readonly hold: readonly MemberName[];
   /** Such as the input at one turn; none: the pulled member is all that turns. */
-  readonly given: readonly Given[];
+  readonly given: readonly GivenSpeed[];
   readonly pull: MemberName;
   /**
    * The motion in which the pull begins, as a `drawn` tells it: members without a speed stand
@@ -141,14 +141,14 @@ function startOf(ruling: Ruling, from: Pulling['from']): Vector {
   const { motion, question, solution } = ruling;
   if (solution.state === 'infeasible') throw new Error('a pull begins where the train turns');
   if (!from) return solution.point;
-  const given = motion.names.map((member): Given => {
+  const given = motion.names.map((member): GivenSpeed => {
     return { member, speed: from.get(member) ?? ZERO };
   });
   const asked = judge(motion, { ...question, given: [...question.given, ...given] });
   return asked.solution.state === 'infeasible' ? solution.point : asked.solution.point;
 }
 
-function freeAt({ motion, question }: Ruling, pulled: Given): ReadonlySet<MemberName> {
+function freeAt({ motion, question }: Ruling, pulled: GivenSpeed): ReadonlySet<MemberName> {
   const there: Question = { ...question, given: [...question.given, pulled] };
   const speeds = speedsOf(judge(motion, there), motion.names.map(motion.speedOf));
   const free = motion.assembly.bodies.filter(({ label }) => {

@@ -7,14 +7,14 @@ import { type ConeRow, sizeName, type TieRow, tieRow } from './row.ts';
 export interface Question {
   /** The friction devices that are applied. */
   readonly on: ReadonlySet<string>;
-  readonly given: readonly Given[];
+  readonly given: readonly GivenSpeed[];
   /** Members that turn as the first of them does, as wheels on a straight road. */
   readonly tied?: readonly MemberName[];
   /** The member whose speed, either way, is to be as small as the train allows. */
   readonly reluctant?: MemberName;
 }
 
-export interface Given {
+export interface GivenSpeed {
   readonly member: MemberName;
   readonly speed: Rational;
 }

@@ -4,7 +4,7 @@ import { isZero } from '../reckon/index.ts';
 import { assemble, CASE, type MemberName, setGearing, type Train } from '../train/index.ts';
 
 /** What can growl: planets on their pins, a gear pair, a member in the case, one race on another. */
-export type Part =
+export type PartAtWork =
   | { readonly part: 'planets'; readonly set: string }
   | { readonly part: 'pair'; readonly pair: string }
   | { readonly part: 'bearing'; readonly member: MemberName }
@@ -19,15 +19,15 @@ export interface AtWork {
 }
 
 /** All of a train that can growl, in the order of the file. */
-export function partsOf(train: Train): Part[] {
+export function partsOf(train: Train): PartAtWork[] {
   const { bodies, onPins } = assemble(train);
   const clutches = train.devices.filter(({ kind }) => kind === 'one-way');
   const turning = bodies.filter((_, body) => body !== 0 && !onPins.has(body));
   return [
-    ...train.sets.map(({ name: set }): Part => ({ part: 'planets', set })),
-    ...train.pairs.map(({ name: pair }): Part => ({ part: 'pair', pair })),
-    ...clutches.map(({ name: device }): Part => ({ part: 'races', device })),
-    ...turning.map(({ label: member }): Part => ({ part: 'bearing', member })),
+    ...train.sets.map(({ name: set }): PartAtWork => ({ part: 'planets', set })),
+    ...train.pairs.map(({ name: pair }): PartAtWork => ({ part: 'pair', pair })),
+    ...clutches.map(({ name: device }): PartAtWork => ({ part: 'races', device })),
+    ...turning.map(({ label: member }): PartAtWork => ({ part: 'bearing', member })),
   ];
 }
 
@@ -35,13 +35,13 @@ export function partsOf(train: Train): Part[] {
 export function atWork(
   train: Train,
   on: readonly string[],
-  parts: readonly Part[] = partsOf(train),
-): ReadonlyMap<Part, AtWork> {
+  parts: readonly PartAtWork[] = partsOf(train),
+): ReadonlyMap<PartAtWork, AtWork> {
   const working = drive(train, on);
   return new Map(parts.map((part) => [part, workOf(train, part, working)]));
 }
 
-function workOf(train: Train, part: Part, { speeds, meshes, devices }: Working): AtWork {
+function workOf(train: Train, part: PartAtWork, { speeds, meshes, devices }: Working): AtWork {
   const speed = (member: MemberName) => speeds.get(member) ?? ZERO;
   const pushed = (name: string) => {
     return meshes.some(({ within, onA }) => within === name && !isZero(onA));

@@ -1,5 +1,5 @@
 import type { Train } from '../train/index.ts';
-import { atWork, type AtWork, type Part, partsOf } from './atwork.ts';
+import { atWork, type AtWork, type PartAtWork, partsOf } from './atwork.ts';
 
 /** A gear in which somebody listened. */
 export interface Heard {
@@ -9,7 +9,7 @@ export interface Heard {
 
 /** A part that may be what is heard. */
 export interface Growler {
-  readonly part: Part;
+  readonly part: PartAtWork;
   /**
    * `turns`: it turns within itself in every noisy gear and in no quiet one. `loaded`: it turns
    * in some quiet gear too, but is loaded in the noisy ones alone.

@@ -14,7 +14,9 @@ export interface Practice {
   /** Only the proportions count; a weight of 0 is never suspected. */
   readonly causes: Readonly<Record<CauseWord, number>>;
   /** Of a cause: in what proportion each kind of it is the case; the others have one kind. */
-  readonly kinds: Readonly<Partial<Record<CauseWord, Readonly<Partial<Record<Kind, number>>>>>>;
+  readonly kinds: Readonly<
+    Partial<Record<CauseWord, Readonly<Partial<Record<ReasonWord, number>>>>>
+  >;
   readonly tests: Readonly<Record<TestWord, Practised>>;
 }
 
@@ -35,7 +37,7 @@ export interface Practised {
 export type Shows = Readonly<Partial<Record<Row, Readonly<Partial<Record<OutcomeWord, number>>>>>>;
 
 /** A kind of thing that is wrong, how the tested gear behaves, or whatever else is the case. */
-export type Row = CauseWord | Kind | (typeof GEAR_ROWS)[number] | 'otherwise';
+export type Row = CauseWord | ReasonWord | (typeof GEAR_ROWS)[number] | 'otherwise';
 
 /** How far the unit is open. */
 export const STAGES = ['in the car', 'pan off', 'on the bench'] as const;
@@ -108,7 +110,7 @@ export const KINDS = [
   'filter blocked',
   'regulator low',
 ] as const;
-export type Kind = (typeof KINDS)[number];
+export type ReasonWord = (typeof KINDS)[number];
 
 /** How the tested gear behaves, which part of a shift a device has, and when low pressure eases. */
 export const GEAR_ROWS = [

@@ -3,7 +3,7 @@ import { type Inquiry } from '../cause/index.ts';
 import { type Test } from '../sight/index.ts';
 import type { Stop } from './bar.ts';
 import { chosen } from './choice.ts';
-import { type Place, PLACES, placeOf } from './place.ts';
+import { type TestPlace, PLACES, placeOf } from './place.ts';
 import { type Triage, triageOf } from './triage.ts';
 
 /** What to do next, and what not to. */
@@ -57,7 +57,7 @@ function stopsOf({ stops }: Triage, left: Stop['left']): Stop[] {
 
 // The kinds of test that may be made, place by place.
 function leftOf(inquiry: Inquiry, triage: Triage, open: (test: Test) => boolean) {
-  const left = new Map<Place, string[]>();
+  const left = new Map<TestPlace, string[]>();
   for (const place of PLACES) {
     const kinds = inquiry.tests.filter((test) => {
       return placeOf(test.test) === place && open(test) && !triage.barOf(test);

@@ -1,5 +1,5 @@
 import type { Observation } from '../suspects/index.ts';
-import type { Place } from './place.ts';
+import type { TestPlace } from './place.ts';
 
 /** What may not be done now. */
 export type Stopped = 'road test' | 'pulling hard' | 'stall test' | 'opening';
@@ -39,5 +39,5 @@ export interface Stop {
   readonly stops: Stopped;
   readonly bars: readonly Bar[];
   /** The kinds of test that are left, place by place. */
-  readonly left: ReadonlyMap<Place, readonly string[]>;
+  readonly left: ReadonlyMap<TestPlace, readonly string[]>;
 }

@@ -2,10 +2,10 @@ import type { TestWord } from '../practice/index.ts';
 
 /** Where a test is made. */
 export const PLACES = ['on the road', 'standing still', 'on stands', 'on the bench'] as const;
-export type Place = (typeof PLACES)[number];
+export type TestPlace = (typeof PLACES)[number];
 
 /** Where a test is made, the wheels turning or not. */
-export function placeOf(test: TestWord): Place {
+export function placeOf(test: TestWord): TestPlace {
   switch (test) {
     case 'under power':
     case 'coast':

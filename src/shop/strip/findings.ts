@@ -32,9 +32,9 @@ const FINDINGS = {
   'valve body': ['stuck valve', 'scored bore', 'metal in it', 'torn'],
 } as const satisfies Record<PartKind, readonly string[]>;
 
-export type Finding = (typeof FINDINGS)[PartKind][number];
+export type PartFinding = (typeof FINDINGS)[PartKind][number];
 
 /** What a part of a kind may be found to be, the commonest first; of no kind, what any may. */
-export function findingsOf(kind: PartKind | undefined): readonly Finding[] {
+export function findingsOf(kind: PartKind | undefined): readonly PartFinding[] {
   return kind ? FINDINGS[kind] : ['scored', 'cracked', 'bent'];
 }

@@ -1,9 +1,9 @@
-import { heldOnBy, keptOffBy, type Finding, type Stripping } from '../../shop/strip/index.ts';
+import { heldOnBy, keptOffBy, type PartFinding, type Stripping } from '../../shop/strip/index.ts';
 import type { Part } from '../../engine/train/index.ts';
 import { keyOf, visible, type Voice } from '../voice/index.ts';
 
 /** What a part was found to be, as it is offered and as a job keeps it: "Teeth chipped or pitted". */
-export function findingText(is: Finding, voice: Voice): string {
+export function findingText(is: PartFinding, voice: Voice): string {
   return voice.say('strip.finding', { is: keyOf(is) });
 }
 

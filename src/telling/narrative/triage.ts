@@ -1,6 +1,6 @@
-import type { Growler, Part } from '../../engine/noise/index.ts';
+import type { Growler, PartAtWork } from '../../engine/noise/index.ts';
 import type { HeldBack } from '../../engine/suspects/index.ts';
-import type { Bar, Place, Stop } from '../../engine/triage/index.ts';
+import type { Bar, TestPlace, Stop } from '../../engine/triage/index.ts';
 import { observationText, testName } from './suspicion.ts';
 import { keyOf, visible, type Voice } from '../voice/index.ts';
 
@@ -11,7 +11,7 @@ export function stopText({ stops, bars }: Stop, voice: Voice): string {
 }
 
 /** "What can be done meanwhile, standing still: line pressure, codes." */
-export function leftText(place: Place, tests: readonly string[], voice: Voice): string {
+export function leftText(place: TestPlace, tests: readonly string[], voice: Voice): string {
   const kinds = tests.map((test) => voice.say('test.kind', { test: keyOf(test) })).join(', ');
   return voice.say('stop.left', { place: keyOf(place), tests: kinds });
 }
@@ -45,7 +45,7 @@ export function growlerText({ part, because, loadedIn }: Growler, voice: Voice):
   });
 }
 
-function nameOf(part: Part, voice: Voice): string {
+function nameOf(part: PartAtWork, voice: Voice): string {
   switch (part.part) {
     case 'planets':
       return voice.name(part.set);

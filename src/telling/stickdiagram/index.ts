@@ -2,4 +2,4 @@ export { type StickDiagram, stickDiagram } from './stickdiagram.ts';
 export { paintStickDiagram } from './paintstickdiagram.ts';
 export type { Figure } from './figure.ts';
 export type { Handle } from './handle.ts';
-export type { Branch, Line, Piece } from './line.ts';
+export type { LineBranch, Line, Piece } from './line.ts';

@@ -11,12 +11,12 @@ export interface Line {
   readonly shaft?: Piece;
   readonly drum?: Piece;
   /** From a trunk to each station that the body meets. */
-  readonly branches: readonly Branch[];
+  readonly branches: readonly LineBranch[];
   /** Between both trunks. */
-  readonly disc?: Branch;
+  readonly disc?: LineBranch;
 }
 
-export interface Branch {
+export interface LineBranch {
   /** The station's name: of a set, a device, a gear pair. */
   readonly meets: string;
   readonly on: 'shaft' | 'drum' | 'nothing';
@@ -54,7 +54,7 @@ export function linesOfBodies(drafting: Drafting, places: Places): Line[] {
     const levels = drafting.levels.list().filter((level) => level.body === body);
     const bars = new Set(levels.filter(({ trunk }) => trunk === 0));
     const uprights = drafting.uprights.list().filter((upright) => upright.body === body);
-    const all = uprights.map((upright): Branch & { disc: boolean } => {
+    const all = uprights.map((upright): LineBranch & { disc: boolean } => {
       const { column, low, high, strip, station, on } = upright;
       const beside = [...bars].filter((bar) => {
         return bar.station === station && (bar.from === column || bar.to === column);
@@ -71,7 +71,7 @@ export function linesOfBodies(drafting: Drafting, places: Places): Line[] {
         disc: stations[station]?.kind === 'disc',
       };
     });
-    const branches: Branch[] = all.filter(({ disc }) => !disc);
+    const branches: LineBranch[] = all.filter(({ disc }) => !disc);
     for (const bar of bars) {
       const piece = pieceOf(bar);
       const meets = stations[bar.station]?.name ?? '';
