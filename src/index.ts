@@ -63,7 +63,7 @@ export type { HandAnswer, HandCheck, Pull, Pulling, PullWay, Stop } from './engi
 
 // The proof of an answer written out, and sets as levers.
 export { ledgerOf, pushesOf } from './engine/flow/index.ts';
-export type { BodyAccount, Entry, Ledger, MeshAccount, Pushes } from './engine/flow/index.ts';
+export type { BodyAccount, LedgerEntry, Ledger, MeshAccount, Pushes } from './engine/flow/index.ts';
 export { compoundLevers, leversOf } from './engine/lever/index.ts';
 export type { Lever, LeverNode } from './engine/lever/index.ts';
 export { chart, MOST_DEVICES } from './engine/chart/index.ts';
@@ -122,7 +122,7 @@ export type { Practice, PracticeReading } from './engine/practice/index.ts';
 export { type ComplaintSeen, complaintSeen } from './engine/complaint/index.ts';
 export { type Growler, growlers, type Heard } from './engine/noise/index.ts';
 export { diagnose } from './engine/triage/index.ts';
-export type { Bar, Counsel, Diagnosis, Stop as StoppedTest } from './engine/triage/index.ts';
+export type { Bar, Counsel, Diagnosis, StoppedTest } from './engine/triage/index.ts';
 export { inquire } from './engine/cause/index.ts';
 export type { Cause, Inquiry } from './engine/cause/index.ts';
 export type { Test } from './engine/sight/index.ts';

@@ -1,9 +1,8 @@
 /**
- * The types that the public names of `index.ts` are made of, so that a program can call each. Where
- * two rooms call theirs alike, one has another name here.
+ * The types that the public names of `index.ts` are made of, so that a program can call each.
  */
-export type { Coast, Travel, End, LoadedPort, Course } from './engine/flow/index.ts';
-export type { Base, Reduced, Form, Row, Vector } from './engine/linear/index.ts';
+export type { Coast, Travel, LoadedPort, Course } from './engine/flow/index.ts';
+export type { Base, Reduced, LinearForm, Row, Vector } from './engine/linear/index.ts';
 export type {
   DeviceRow,
   DeviceRows,
@@ -21,7 +20,7 @@ export type {
   OutcomeWord,
   Practised,
   Risk,
-  Row as PracticeRow,
+  PracticeRow,
   Shows,
   Stage,
   Sureness,
@@ -59,7 +58,7 @@ export type {
   WasherPart,
   WasherShelf,
   BevelSet,
-  Named as NamedSet,
+  NamedSet,
   PairSet,
   PlainSet,
   SharingSet,
@@ -69,11 +68,11 @@ export type {
   Mesh,
   Planet,
   LengthText,
-  Limit as FileLimit,
+  FileLimit,
   PlateKind,
   ShelfPart,
   Bolts,
-  End as UnitEnd,
+  End,
   Facing,
   Fluid,
   TorqueText,
@@ -94,12 +93,12 @@ export type {
   Expected,
   Oddity,
   Located,
-  Mistake as FileMistake,
-  Named as NamedProblem,
+  FileMistake,
+  NamedProblem,
   Syntax,
 } from './engine/yaml/index.ts';
 export type { BandRemark } from './shop/bands/index.ts';
-export type { Failure, Finding, Root, Sign as FoundSign } from './shop/causes/index.ts';
+export type { Failure, Finding, Root, FoundSign } from './shop/causes/index.ts';
 export type { CountedIn, FigureOddity } from './shop/figures/index.ts';
 export type { Quantile, Share, WrittenUnit } from './shop/length/index.ts';
 export type { TallyRow } from './shop/lessons/index.ts';
@@ -121,6 +120,6 @@ export type {
   Together,
   SheetWords,
 } from './telling/sheets/index.ts';
-export type { Subject as SceneSubject } from './telling/scene/index.ts';
-export type { DrawnNode as DiagramNode } from './telling/levers/index.ts';
+export type { SceneSubject } from './telling/scene/index.ts';
+export type { DiagramNode } from './telling/levers/index.ts';
 export type { LineBranch } from './telling/stickdiagram/index.ts';

@@ -1,6 +1,6 @@
 import loadHighs, { type Highs, type ModelData } from 'highs';
 import { solve as solveYalps } from 'yalps';
-import type { Form, Programme } from '../src/engine/linear/index.ts';
+import type { LinearForm, Programme } from '../src/engine/linear/index.ts';
 
 /** A linear programme in floats, over free columns: what general-purpose solvers are given. */
 export interface FloatProgramme {
@@ -102,7 +102,7 @@ export function highsModel(highs: Highs, { columns, rows, minimise }: FloatProgr
 
 /** An exact programme in floats, its rows scaled to coefficients of the size of 1. */
 export function inFloats({ columns, rows, minimise }: Programme): FloatProgramme {
-  const floats = ({ at, coef }: Form): FloatForm => {
+  const floats = ({ at, coef }: LinearForm): FloatForm => {
     return at.map((column, k) => [column, Number(coef[k])]);
   };
   return {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import {
-  type Form,
+  type LinearForm,
   type Int,
   type Programme,
   programmeText,
@@ -45,7 +45,7 @@ export function programmes(
 }
 
 /** The form with these coefficients, a column each. */
-export function form(coefs: readonly Int[]): Form {
+export function form(coefs: readonly Int[]): LinearForm {
   const at = [...coefs.keys()].filter((column) => coefs[column] !== 0);
   return { at, coef: at.map((column) => coefs[column] as Int) };
 }
@@ -106,7 +106,7 @@ export function proved(programme: Programme, solution: Solution): void {
   );
 }
 
-export function dot({ at, coef }: Form, nums: readonly Int[]): bigint {
+export function dot({ at, coef }: LinearForm, nums: readonly Int[]): bigint {
   return at.reduce(
     (sum, column, k) => sum + BigInt(coef[k] as Int) * BigInt(nums[column] as Int),
     0n,

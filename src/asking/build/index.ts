@@ -6,6 +6,6 @@ export { openIn } from './open.ts';
 export { askPacks } from './packs.ts';
 export { askPlan } from './plan.ts';
 export { askPreloads } from './preloads.ts';
-export { askStanding, type MeasuredThing, type Standing } from './standing.ts';
+export { askStanding, type MeasuredThing, type MeasuredStanding } from './standing.ts';
 export type { TrialsRequest } from './trials.ts';
 export { askWear } from './wear.ts';

@@ -11,7 +11,7 @@ import { askMeasurements } from './measurements.ts';
 /** One thing of a train that is measured, what is told of it, and where it stands. */
 export type MeasuredThing = {
   readonly name: string;
-  readonly stands: Standing;
+  readonly stands: MeasuredStanding;
 } & {
   [Kind in MeasuredKind]: { readonly kind: Kind; readonly judgement: Judgements[Kind] };
 }[MeasuredKind];
@@ -29,7 +29,7 @@ interface Judgements {
  * `asked` again; there is no limit that judges it; it is outside, or inside while a part of the shelf
  * would bring it nearer to the middle; or nothing is left to do.
  */
-export type Standing = 'nothing' | 'asked' | 'unjudged' | 'outside' | 'inside' | 'closed';
+export type MeasuredStanding = 'nothing' | 'asked' | 'unjudged' | 'outside' | 'inside' | 'closed';
 
 /** All that is measured of a train, in the order of its file, as it stands in a job. */
 export function askStanding(train: Train, job?: OpenJob): readonly MeasuredThing[] {
@@ -86,7 +86,7 @@ function standingBy(
   verdicts: readonly (Verdict | undefined)[],
   remarks: readonly { readonly remark: string }[],
   done: boolean,
-): Standing {
+): MeasuredStanding {
   if (verdicts.length === 0) return 'nothing';
   if (speakAgainst(remarks)) return 'asked';
   if (verdicts.some((its) => its && its !== 'inside')) return 'outside';

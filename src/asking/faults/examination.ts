@@ -35,7 +35,7 @@ export interface Asked {
 }
 
 /** A test, what it can show, and what each of that would leave. */
-export interface Question extends Asked {
+export interface TestQuestion extends Asked {
   readonly outcomes: readonly TestOutcome[];
   /** The place in `outcomes` of what a train in order shows. */
   readonly whole: number;
@@ -70,7 +70,7 @@ export function examine(
 }
 
 /** A test as a question; refuses a name that no test of the train bears. */
-export function questionOf(suspicion: Suspicion, named: string): Question {
+export function questionOf(suspicion: Suspicion, named: string): TestQuestion {
   const { inquiry, ranking, observations } = suspicion;
   const { observations: meant, problems } = readSeen(`${named}: as it should`, inquiry);
   const [problem] = problems;

@@ -1,4 +1,10 @@
-export { type Asked, type Examination, examine, type Question, questionOf } from './examination.ts';
+export {
+  type Asked,
+  type Examination,
+  examine,
+  type TestQuestion,
+  questionOf,
+} from './examination.ts';
 export { type Explained, explanationOf } from './explanation.ts';
 export { askFaults, type FaultsReport } from './faults.ts';
 export {

@@ -1,4 +1,4 @@
 export { entryMeant } from './entry.ts';
-export { entryMade, jobMade, type Said } from './made.ts';
+export { entryMade, jobMade, type ToldOrStruck } from './made.ts';
 export { asIfTold, jobIn, type JobNote, type OpenJob, openJob } from './openjob.ts';
 export { entryTold } from './told.ts';

@@ -13,7 +13,7 @@ import { NoAnswer } from '../request/index.ts';
 import { mustFit } from './fits.ts';
 
 /** What somebody writes into a job: what they tell, what they strike through, or both. */
-export interface Said {
+export interface ToldOrStruck {
   readonly told?: Told;
   readonly strikes?: NonNullable<JobEntry['strikes']>;
 }
@@ -29,7 +29,7 @@ export interface Writer {
  * Refuses what could not be, and what means nothing to the train, where there is one.
  */
 export function entryMade(
-  { told, strikes }: Said,
+  { told, strikes }: ToldOrStruck,
   { at, who }: Writer,
   before: FoldedJob,
   its?: { readonly train: Train; readonly practice: string },

@@ -1,6 +1,6 @@
 import { Findings, Lines, type Node, parseTree } from '../../engine/yaml/index.ts';
 import { flowText, KINDS, type Told } from '../../shop/records/index.ts';
-import type { Limit } from '../../engine/train/index.ts';
+import type { FileLimit } from '../../engine/train/index.ts';
 import { NoAnswer, unknown } from '../request/index.ts';
 
 /** Who writes an entry, and what a hand check was expected to show. */
@@ -96,4 +96,4 @@ function limitOf(node: Node, said: string): SaidLimit {
   return Object.fromEntries(texts) as SaidLimit;
 }
 
-type SaidLimit = Limit & { readonly of?: string; readonly sure?: string };
+type SaidLimit = FileLimit & { readonly of?: string; readonly sure?: string };

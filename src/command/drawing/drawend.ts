@@ -4,13 +4,13 @@ import { type Scene, type Standings } from '../../telling/scene/index.ts';
 import { meant, type Stand } from '../../asking/request/index.ts';
 import { seenFrom, visible, type Voice } from '../../telling/narrative/index.ts';
 import { suggestion } from '../session/index.ts';
-import { Refusal } from '../machine/index.ts';
+import { Misuse } from '../machine/index.ts';
 
 /** The end view of a set or gear pair that a person names, with the words below it. */
 export function endSceneOf(train: Train, name: string, { stand, voice, standings }: Asked): Scene {
   const known = [...train.sets, ...train.pairs].map((part) => part.name);
   const view = endView(train, meant(name, known) ?? '', stand.seenFrom);
-  if (!view) throw new Refusal('no.set', suggestion(name, known));
+  if (!view) throw new Misuse('no.set', suggestion(name, known));
   const title = voice.say('drawn.end', {
     set: visible(view.name),
     seen: seenFrom(stand, voice),

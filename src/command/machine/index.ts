@@ -4,7 +4,7 @@ export { COLOURS } from './ink.ts';
 export { LEDGER, type Appender } from './ledger.ts';
 export { languageOf } from './locale.ts';
 export { ours } from './ours.ts';
-export { Refusal } from './refusal.ts';
+export { Misuse } from './refusal.ts';
 export { waiting } from './waiting.ts';
 export { reasonOf, watched } from './watched.ts';
 export { type World, type Printed, type Handed } from './world.ts';

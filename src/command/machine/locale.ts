@@ -1,5 +1,5 @@
 import { type Language, LANGUAGES } from '../../telling/narrative/index.ts';
-import { Refusal } from './refusal.ts';
+import { Misuse } from './refusal.ts';
 import type { World } from './world.ts';
 
 /** The language of --lang, else of the environment, else English. */
@@ -8,7 +8,7 @@ export function languageOf({ args, env }: World): Language {
   if (wanted !== undefined) {
     const language = known(wanted);
     if (language) return language;
-    throw new Refusal('no.language', { given: wanted, all: LANGUAGES.join(', ') });
+    throw new Misuse('no.language', { given: wanted, all: LANGUAGES.join(', ') });
   }
   return known(env['LC_ALL'] || env['LC_MESSAGES'] || env['LANG'] || '') ?? 'en';
 }

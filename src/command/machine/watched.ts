@@ -1,4 +1,4 @@
-import { Refusal } from './refusal.ts';
+import { Misuse } from './refusal.ts';
 import type { World } from './world.ts';
 
 /** The same machine, with the names of the files that were read from it, which nothing may overwrite. */
@@ -22,7 +22,7 @@ export function watched(world: World): Watched {
         try {
           world.out(text);
         } catch (error) {
-          throw new Refusal('bad.stdout', { reason: reasonOf(error) });
+          throw new Misuse('bad.stdout', { reason: reasonOf(error) });
         }
       },
     },

@@ -7,7 +7,7 @@ import {
   type Sheet,
   typstOf,
 } from '../../telling/sheets/index.ts';
-import { type Printed, Refusal } from '../machine/index.ts';
+import { type Printed, Misuse } from '../machine/index.ts';
 import { done, type Options, type Reply, type Session } from './session.ts';
 import { hashOf } from './source.ts';
 import { write } from './written.ts';
@@ -47,7 +47,7 @@ export async function printed(
 ): Promise<Reply> {
   const { output } = session.options;
   const voice = voiceOf(session.language);
-  if (output === undefined) throw new Refusal('bad.missing output');
+  if (output === undefined) throw new Misuse('bad.missing output');
   const source = typstOf(printing);
   if (output.endsWith('.typ')) {
     write(output, Buffer.from(source), 'Typst', session);
@@ -69,12 +69,12 @@ async function pressed(source: string, { world }: Session): Promise<Printed> {
   } catch (error) {
     if ((error as NodeJS.ErrnoException).code !== 'MODULE_NOT_FOUND') throw error;
   }
-  throw new Refusal('no.press');
+  throw new Misuse('no.press');
 }
 
 function paperOf({ paper = 'a4' }: Options): Paper {
   const known = PAPERS.find((one) => one === paper.trim().toLowerCase());
-  if (!known) throw new Refusal('no.paper', { given: visible(paper) });
+  if (!known) throw new Misuse('no.paper', { given: visible(paper) });
   return known;
 }
 
@@ -83,7 +83,7 @@ function dateOf({ date }: Options): string {
   const [, year, month, day] = /^(\d{4})-(\d\d)-(\d\d)$/u.exec(date.trim()) ?? [];
   const read = new Date(Date.UTC(Number(year), Number(month) - 1, Number(day)));
   if (Number.isNaN(read.getTime()) || !read.toISOString().startsWith(date.trim())) {
-    throw new Refusal('bad.date', { given: visible(date) });
+    throw new Misuse('bad.date', { given: visible(date) });
   }
   return date.trim();
 }

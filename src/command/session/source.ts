@@ -3,7 +3,7 @@ import { type Given, type Renamed, trainIn } from '../../asking/request/index.ts
 import { nearest } from '../../engine/yaml/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
-import { MOST_BYTES, Refusal, reasonOf, type World } from '../machine/index.ts';
+import { MOST_BYTES, Misuse, reasonOf, type World } from '../machine/index.ts';
 import type { Session } from './session.ts';
 
 /** The train of a file; refuses with its first error where there is none. */
@@ -38,16 +38,16 @@ export function textOf(file: string, world: World): string {
     return world.read(file);
   } catch (error) {
     const reason = reasonOf(error);
-    if (reason === 'EFBIG') throw new Refusal('bad.too big', { file, most: MOST_BYTES / 2 ** 20 });
-    if (reason === 'ETIMEDOUT') throw new Refusal('bad.silent', { file });
-    if (file === '-') throw new Refusal('bad.stdin', { reason });
-    if (reason === 'EISDIR') throw new Refusal('bad.directory', { file });
+    if (reason === 'EFBIG') throw new Misuse('bad.too big', { file, most: MOST_BYTES / 2 ** 20 });
+    if (reason === 'ETIMEDOUT') throw new Misuse('bad.silent', { file });
+    if (file === '-') throw new Misuse('bad.stdin', { reason });
+    if (reason === 'EISDIR') throw new Misuse('bad.directory', { file });
     if (reason !== 'ENOENT' && reason !== 'ENOTDIR')
-      throw new Refusal('bad.unreadable', { file, reason });
+      throw new Misuse('bad.unreadable', { file, reason });
     const target = world.target(file);
-    if (target !== undefined) throw new Refusal('bad.link', { file, target });
+    if (target !== undefined) throw new Misuse('bad.link', { file, target });
     const near = nearest(path.basename(file), world.list(path.dirname(file)));
     const meant = near === undefined ? '' : path.join(path.dirname(file), near);
-    throw new Refusal('no.file', { file, has: near === undefined ? 'no' : 'yes', near: meant });
+    throw new Misuse('no.file', { file, has: near === undefined ? 'no' : 'yes', near: meant });
   }
 }

@@ -1,4 +1,4 @@
-import { Refusal, reasonOf } from '../machine/index.ts';
+import { Misuse, reasonOf } from '../machine/index.ts';
 import type { Session } from './session.ts';
 
 /** What `-o` can be: of each, how its files begin. */
@@ -19,23 +19,23 @@ export function write(
   { world, inputs }: Session,
 ): void {
   for (const input of inputs) {
-    if (world.same(file, input)) throw new Refusal('bad.output read', { file });
+    if (world.same(file, input)) throw new Misuse('bad.output read', { file });
   }
   try {
     const start = world.start(file);
     if (start !== undefined && !KINDS[kind].test(start)) {
-      throw new Refusal('bad.output kind', { file, kind });
+      throw new Misuse('bad.output kind', { file, kind });
     }
     world.write(file, bytes);
   } catch (error) {
-    throw error instanceof Refusal ? error : unwritable(file, error);
+    throw error instanceof Misuse ? error : unwritable(file, error);
   }
 }
 
 /** Why a file could not be written, and what to do about it. */
-export function unwritable(file: string, error: unknown): Refusal {
+export function unwritable(file: string, error: unknown): Misuse {
   const reason = reasonOf(error);
-  if (reason === 'EISDIR') return new Refusal('bad.directory', { file });
+  if (reason === 'EISDIR') return new Misuse('bad.directory', { file });
   const full = reason === 'ENOSPC' || reason === 'EDQUOT';
-  return new Refusal(full ? 'bad.full' : 'bad.unwritable', { file, reason });
+  return new Misuse(full ? 'bad.full' : 'bad.unwritable', { file, reason });
 }

@@ -3,7 +3,7 @@ import { MEASURED, type MeasuredKind } from '../../engine/train/index.ts';
 import { type Voice, visible } from '../../telling/narrative/index.ts';
 import { EXAMPLES, type Group, GROUPS } from './groups.ts';
 import { suggestion, type Options } from '../session/index.ts';
-import { Refusal } from '../machine/index.ts';
+import { Misuse } from '../machine/index.ts';
 import { type OptionName, OPTIONS, SHELLS, type Verb, VERBS } from './verbs.ts';
 import packageJson from '../../../package.json' with { type: 'json' };
 
@@ -170,13 +170,13 @@ function optionOf(name: OptionName, voice: Voice): Option {
 function helpOf(program: Command, verb: string | undefined): string {
   if (verb === undefined) return program.helpInformation().trimEnd();
   const command = program.commands.find((other) => other.name() === verb);
-  if (!command) throw new Refusal('no.verb', suggestion(verb, verbsOf(program)));
+  if (!command) throw new Misuse('no.verb', suggestion(verb, verbsOf(program)));
   return command.helpInformation().trimEnd();
 }
 
 function shellOf(given: string): (typeof SHELLS)[number] {
   const shell = SHELLS.find((known) => known === given.toLowerCase());
-  if (!shell) throw new Refusal('no.shell', { given: visible(given) });
+  if (!shell) throw new Misuse('no.shell', { given: visible(given) });
   return shell;
 }
 
@@ -191,25 +191,25 @@ function refusalOf(error: CommanderError, program: Command, args: readonly strin
   switch (error.code) {
     case 'commander.unknownCommand':
       if (/\.ya?ml$|\.json$|^-$|\//u.test(args[0] ?? '')) {
-        return new Refusal('no.verb.file', { given: visible(args[0] ?? '') });
+        return new Misuse('no.verb.file', { given: visible(args[0] ?? '') });
       }
-      return new Refusal('no.verb', suggestion(quoted || (args[0] ?? ''), verbsOf(program)));
+      return new Misuse('no.verb', suggestion(quoted || (args[0] ?? ''), verbsOf(program)));
     case 'commander.unknownOption': {
       const known = program.commands.find((command) => command.name() === verb) ?? program;
       const options = [...known.options.map((option) => option.long ?? ''), '--help'];
-      return new Refusal('no.option', { ...suggestion(quoted, options), verb });
+      return new Misuse('no.option', { ...suggestion(quoted, options), verb });
     }
     case 'commander.missingArgument':
-      if (verb === 'sheet') return new Refusal('bad.missing kind');
-      if (verb === 'job') return new Refusal('bad.missing action');
-      if (quoted === 'READINGS') return new Refusal('bad.missing readings', { verb });
+      if (verb === 'sheet') return new Misuse('bad.missing kind');
+      if (verb === 'job') return new Misuse('bad.missing action');
+      if (quoted === 'READINGS') return new Misuse('bad.missing readings', { verb });
       return verb === 'completion'
-        ? new Refusal('bad.missing shell')
-        : new Refusal('bad.missing file', { verb });
+        ? new Misuse('bad.missing shell')
+        : new Misuse('bad.missing file', { verb });
     case 'commander.optionMissingArgument':
-      return new Refusal('bad.missing value', { option: quoted });
+      return new Misuse('bad.missing value', { option: quoted });
     case 'commander.excessArguments':
-      return new Refusal('bad.excess', { given: visible(spare(args, verb)) });
+      return new Misuse('bad.excess', { given: visible(spare(args, verb)) });
     default:
       return error;
   }

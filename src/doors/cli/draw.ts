@@ -21,7 +21,7 @@ import {
   write,
   lookingAt,
 } from '../../command/session/index.ts';
-import { Refusal } from '../../command/machine/index.ts';
+import { Misuse } from '../../command/machine/index.ts';
 import { CHOICES } from '../../command/typed/index.ts';
 
 /**
@@ -35,10 +35,10 @@ export function draw(file: string, session: Session): Reply {
   const { stand = AT_THE_INPUT } = lookingAt(train, session).page;
   const selection = selectionOf(train, options);
   const alone = options.range ?? options.side;
-  if (!selection && alone !== undefined) throw new Refusal('bad.side alone');
+  if (!selection && alone !== undefined) throw new Misuse('bad.side alone');
   const chosen = [options.end !== undefined, options.lever, options.exploded].filter(Boolean);
-  if (chosen.length > 1) throw new Refusal('bad.picture');
-  if (options.exploded && selection) throw new Refusal('bad.exploded in gear');
+  if (chosen.length > 1) throw new Misuse('bad.picture');
+  if (options.exploded && selection) throw new Misuse('bad.exploded in gear');
   const standings = selection && standingsIn(train, selection, sideOf(options), voice);
   const name = visible(train.name);
   const half = chosen.length === 0;
@@ -64,7 +64,7 @@ type Side = keyof Pick<Flow, 'drive' | 'coast'>;
 function sideOf({ side = 'drive' }: Options): Side {
   const known = CHOICES.side ?? [];
   const name = meant(side, known);
-  if (name === undefined) throw new Refusal('no.side', suggestion(side, known));
+  if (name === undefined) throw new Misuse('no.side', suggestion(side, known));
   return name as Side;
 }
 

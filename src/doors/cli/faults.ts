@@ -9,12 +9,12 @@ import {
   type Session,
   trainOf,
 } from '../../command/session/index.ts';
-import { Refusal } from '../../command/machine/index.ts';
+import { Misuse } from '../../command/machine/index.ts';
 
 /** Every fault against every gear; two at once with --pairs, and then no hand checks. */
 export function faults(file: string, session: Session): Reply {
   const { options, language } = session;
-  if (options.json && options.csv) throw new Refusal('bad.csv');
+  if (options.json && options.csv) throw new Misuse('bad.csv');
   const train = trainOf(file, session);
   const { report, stand } = patiently(session, (tell) => askFaults(train, options, tell));
   const page = { ...session.page, stand };

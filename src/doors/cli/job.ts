@@ -7,7 +7,7 @@ import {
   jobIn,
   jobMade,
   openJob,
-  type Said,
+  type ToldOrStruck,
 } from '../../asking/job/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
@@ -18,7 +18,7 @@ import {
   localTime,
   typedTime,
   type Appender,
-  Refusal,
+  Misuse,
   ours,
   reasonOf,
   type World,
@@ -55,7 +55,7 @@ export function job(
     case 'show':
       return shown(file, words, session);
     default:
-      throw new Refusal('no.action', {
+      throw new Misuse('no.action', {
         ...suggestion(given, JOB_ACTIONS),
         all: JOB_ACTIONS.join(', '),
       });
@@ -65,7 +65,7 @@ export function job(
 function opened(file: string, words: readonly string[], session: Session): Reply {
   const { unit, train, complaint = '' } = session.options;
   spare(words);
-  if (unit === undefined) throw new Refusal('bad.missing option', { option: '--unit' });
+  if (unit === undefined) throw new Misuse('bad.missing option', { option: '--unit' });
   const text = jobMade({
     unit,
     ...(train !== undefined && { train: stamped(train, file, session) }),
@@ -89,14 +89,14 @@ function stamped(train: string, file: string, session: Session): { file: string;
 function struck(file: string, words: readonly string[], session: Session): Reply {
   const [given, ...correction] = words;
   const { because } = session.options;
-  if (given === undefined) throw new Refusal('bad.missing id');
-  if (because === undefined) throw new Refusal('bad.missing option', { option: '--because' });
+  if (given === undefined) throw new Misuse('bad.missing id');
+  if (because === undefined) throw new Misuse('bad.missing option', { option: '--because' });
   const id = entryMeant(given, jobIn(givenIn(file, session.world)).job).id;
   const told = correction.length > 0 ? { told: entryTold(correction, session.options) } : {};
   return added(file, { ...told, strikes: { id, because } }, session);
 }
 
-function added(file: string, said: Said, session: Session): Reply {
+function added(file: string, said: ToldOrStruck, session: Session): Reply {
   const { told, strikes } = said;
   const { job: before } = jobIn(givenIn(file, session.world));
   const [at, who] = [timeOf(session), initialsOf(session)];
@@ -122,11 +122,11 @@ function shown(file: string, words: readonly string[], session: Session): Reply 
 }
 
 function spare(words: readonly string[]): void {
-  if (words.length > 0) throw new Refusal('bad.excess', { given: visible(words.join(' ')) });
+  if (words.length > 0) throw new Misuse('bad.excess', { given: visible(words.join(' ')) });
 }
 
 function initialsOf({ options: { by } }: Session): string {
-  if (by === undefined) throw new Refusal('bad.missing option', { option: '--by' });
+  if (by === undefined) throw new Misuse('bad.missing option', { option: '--by' });
   return by.trim();
 }
 
@@ -134,7 +134,7 @@ function initialsOf({ options: { by } }: Session): string {
 function timeOf({ options: { time }, world }: Session): string {
   if (time === undefined) return localTime(ledgerOf(world).now());
   const typed = typedTime(time);
-  if (typed === undefined) throw new Refusal('bad.time', { given: visible(time) });
+  if (typed === undefined) throw new Misuse('bad.time', { given: visible(time) });
   return typed;
 }
 
@@ -142,7 +142,7 @@ function kept(file: string, { world }: Session, keep: (ledger: Appender) => void
   try {
     keep(ledgerOf(world));
   } catch (error) {
-    if (reasonOf(error) === 'EEXIST') throw new Refusal('bad.exists', { file });
+    if (reasonOf(error) === 'EEXIST') throw new Misuse('bad.exists', { file });
     throw unwritable(file, error);
   }
 }

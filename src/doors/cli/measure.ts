@@ -33,7 +33,7 @@ import {
   givenIn,
   trainOf,
 } from '../../command/session/index.ts';
-import { Refusal } from '../../command/machine/index.ts';
+import { Misuse } from '../../command/machine/index.ts';
 
 type Judge = (file: string, readings: string | undefined, session: Session) => Reply;
 
@@ -63,9 +63,9 @@ interface Kind<Judged> {
 function judge<Judged>({ verb, ask, toJson, toText }: Kind<Judged>): Judge {
   return (file, readings, session) => {
     const { options, page, world } = session;
-    if (file === '-' && readings === '-') throw new Refusal('bad.stdin twice');
+    if (file === '-' && readings === '-') throw new Misuse('bad.stdin twice');
     const job = jobAsked(session);
-    if (readings === undefined && !job) throw new Refusal('bad.missing readings', { verb });
+    if (readings === undefined && !job) throw new Misuse('bad.missing readings', { verb });
     const { readings: _, job: __, ...trials } = options;
     const { train, judged, wrong, names } = ask(trainOf(file, session), {
       ...trials,

@@ -7,7 +7,7 @@ import {
   voiceOf,
 } from '../../telling/narrative/index.ts';
 import { type Ink, PLAIN } from '../../telling/text/index.ts';
-import { COLOURS, languageOf, Refusal, watched, type World } from '../../command/machine/index.ts';
+import { COLOURS, languageOf, Misuse, watched, type World } from '../../command/machine/index.ts';
 import { type Call, callOf, renamed } from '../../command/typed/index.ts';
 import type { Reply, Session } from '../../command/session/index.ts';
 
@@ -35,7 +35,7 @@ export async function run(machine: World): Promise<number> {
 // Of what was asked, or of how it was typed; of anything else nothing.
 function refusalText(error: unknown, file: string, voice: Voice): string | undefined {
   if (error instanceof NoAnswer) return refusedText(error.why, file, voice);
-  return error instanceof Refusal ? voice.say(error.id, error.values) : undefined;
+  return error instanceof Misuse ? voice.say(error.id, error.values) : undefined;
 }
 
 // What was typed, by the names of today.

@@ -1,6 +1,6 @@
 import path from 'node:path';
 import { voiceOf } from '../../telling/narrative/index.ts';
-import { ours, Refusal, type Handed } from '../../command/machine/index.ts';
+import { ours, Misuse, type Handed } from '../../command/machine/index.ts';
 import { done, type Reply, type Session, textOf } from '../../command/session/index.ts';
 
 /** Where the screen is found first, so that its kept work is found again. */
@@ -15,11 +15,11 @@ export async function screen(
   given: string | undefined,
   { world, language }: Session,
 ): Promise<Reply> {
-  if (!world.serve) throw new Refusal('no.screen');
+  if (!world.serve) throw new Misuse('no.screen');
   const handed = file === undefined ? undefined : givenOf(file, textOf(file, world));
   const port = given === undefined ? PORT : Number(given);
   if (!Number.isInteger(port) || port < 0 || port > 65_535) {
-    throw new Refusal('bad.port', { given: given ?? '' });
+    throw new Misuse('bad.port', { given: given ?? '' });
   }
   const say = (address: string) => {
     const link = handed ? `${address}#${handed.path}` : address;

@@ -31,7 +31,7 @@ import {
   lookingAt,
 } from '../../command/session/index.ts';
 import { type OpenJob } from '../../asking/job/index.ts';
-import { Refusal } from '../../command/machine/index.ts';
+import { Misuse } from '../../command/machine/index.ts';
 import { suspicionOfFile } from './suspects.ts';
 import { SHEETS } from '../../command/typed/index.ts';
 
@@ -41,7 +41,7 @@ type Kind = Exclude<(typeof SHEETS)[number], 'set'>;
 export async function sheet(given: string, file: string, typed: Session): Promise<Reply> {
   const once = readingOnce(typed);
   const kind = SHEETS.find((one) => one === meant(given, SHEETS));
-  if (!kind) throw new Refusal('no.kind', suggestion(given, SHEETS));
+  if (!kind) throw new Misuse('no.kind', suggestion(given, SHEETS));
   const told = trainOf(file, once);
   const train = trainAsFound(told, once.options);
   const session = lookingAt(train, once);
@@ -131,7 +131,7 @@ function made(kind: Kind, { told, train, session, job }: Asked): Sheet {
     case 'capacity':
       return capacitySheet(askCapacity(told, options), language);
     case 'job':
-      if (!known) throw new Refusal('no.job');
+      if (!known) throw new Misuse('no.job');
       return jobCard(known, language);
   }
 }

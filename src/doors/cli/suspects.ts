@@ -16,7 +16,7 @@ import {
   tellRenamed,
   trainOf,
 } from '../../command/session/index.ts';
-import { ours, Refusal } from '../../command/machine/index.ts';
+import { ours, Misuse } from '../../command/machine/index.ts';
 
 /**
  * Which fault it is, by a file of what was seen and a job, by the answers to questions, or by
@@ -28,7 +28,7 @@ export async function suspects(
   session: Session,
 ): Promise<Reply> {
   const { options, page, world } = session;
-  if (file === '-' && seen === '-') throw new Refusal('bad.stdin twice');
+  if (file === '-' && seen === '-') throw new Misuse('bad.stdin twice');
   const train = trainOf(file, session);
   const job = jobAsked(session);
   const its = caseIn(train, seen, session, job);

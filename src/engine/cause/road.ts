@@ -9,7 +9,7 @@ import {
   vehicleOf,
 } from '../flow/index.ts';
 import { equal, type Rational, toNumber } from '../linear/index.ts';
-import type { Motion, Question } from '../motion/index.ts';
+import type { Motion, ConeQuestion } from '../motion/index.ts';
 import { isSpan, judge, type Quantity, speedAt, type Ruling } from '../reckon/index.ts';
 import { type Device, gearsOf, isFriction, type Train, type Way } from '../train/index.ts';
 import { membersOf } from './cause.ts';
@@ -178,7 +178,7 @@ export class Road {
   }
 
   // On coast the vehicle goes on the way the gear drives while nothing is wrong.
-  private question(on: readonly string[], side: Side): Question {
+  private question(on: readonly string[], side: Side): ConeQuestion {
     if (side === 'under power') return underPower(this.train, on);
     const [way] = this.waysOf(on) as [Way];
     return coasting(this.train, on, way);

@@ -4,7 +4,7 @@ import {
   OUTCOMES,
   type OutcomeWord,
   type Practice,
-  type Row,
+  type PracticeRow,
   type TestWord,
 } from '../practice/index.ts';
 import { isFriction } from '../train/index.ts';
@@ -78,7 +78,7 @@ export class Tables {
   }
 
   /** The first of the rows that the practice has, as chances; undefined where it has none. */
-  row(test: TestWord, rows: readonly (Row | undefined)[]): readonly number[] | undefined {
+  row(test: TestWord, rows: readonly (PracticeRow | undefined)[]): readonly number[] | undefined {
     const { shows = {} } = this.practice.tests[test];
     const words: readonly OutcomeWord[] = OUTCOMES[test];
     const found = rows.find((row) => row !== undefined && shows[row]);
@@ -107,7 +107,7 @@ export class Tables {
   }
 
   // The row of a cause in a test; undefined for what the test cannot show of it.
-  private rowOf(test: Tabled, { cause, faults, at }: Cause): Row | undefined {
+  private rowOf(test: Tabled, { cause, faults, at }: Cause): PracticeRow | undefined {
     const [fault] = faults;
     const device = fault && 'device' in fault ? fault.device : undefined;
     switch (test.test) {
@@ -177,7 +177,10 @@ function isOf(fault: Fault, name: string): boolean {
 }
 
 // Cold oil leaks little, and a pump that turns faster makes up for a leak.
-function eased(cause: CauseWord, { heat, ...test }: { heat?: string; speed?: string }): Row {
+function eased(
+  cause: CauseWord,
+  { heat, ...test }: { heat?: string; speed?: string },
+): PracticeRow {
   const easy = heat === 'cold' || test.speed === 'fast idle';
   return cause === 'low line pressure' && easy ? 'pressure eased' : cause;
 }

@@ -1,5 +1,5 @@
 import { coasting, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
-import { FloatTable, type Form, NOTHING, toNumber, Unsure } from '../linear/index.ts';
+import { FloatTable, type LinearForm, NOTHING, toNumber, Unsure } from '../linear/index.ts';
 import { type Motion, tieRows } from '../motion/index.ts';
 import { judge, speedAt, type Ruling } from '../reckon/index.ts';
 import { isApplied, outputsOf } from '../train/index.ts';
@@ -88,7 +88,7 @@ class Walk {
     this.input = root.addForm(speedOf(train.input), base);
     this.output = root.addForm(speedOf(train.output), base);
     for (const [label, { whenOff }] of oneWays.entries()) {
-      root.addForm(whenOff as Form, base, label);
+      root.addForm(whenOff as LinearForm, base, label);
     }
     this.asked = root.height;
     this.work = new FloatTable(this.asked, width);

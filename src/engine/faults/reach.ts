@@ -1,4 +1,12 @@
-import { type Form, fraction, minus, over, type Rational, times, toText } from '../linear/index.ts';
+import {
+  type LinearForm,
+  fraction,
+  minus,
+  over,
+  type Rational,
+  times,
+  toText,
+} from '../linear/index.ts';
 import type { Motion } from '../motion/index.ts';
 import { outputsOf } from '../train/index.ts';
 
@@ -9,7 +17,7 @@ import { outputsOf } from '../train/index.ts';
 // The forms of the ends and of the slips, in the free coordinates, are the columns of a matrix
 // whose rows span all that they can do at once. Its reduced echelon form is one for each span.
 export function reachOf({ base, devices, speedOf, train }: Motion): string {
-  const forms: Form[] = [train.input, ...outputsOf(train)].map(speedOf);
+  const forms: LinearForm[] = [train.input, ...outputsOf(train)].map(speedOf);
   forms.push(...devices.map(({ slip }) => slip));
   const reduced = forms.map((form) => base.reduce(form));
   let rows = base.free.map((_, j) => {

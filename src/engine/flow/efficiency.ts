@@ -1,6 +1,6 @@
 import {
   add,
-  type Form,
+  type LinearForm,
   fraction,
   given,
   minus,
@@ -166,7 +166,7 @@ class Search {
   }
 
   // Willis's torques with the driven wheel's made less, over a common denominator.
-  private lossy(mesh: Mesh, direction: Direction): Form {
+  private lossy(mesh: Mesh, direction: Direction): LinearForm {
     const { speedOf } = this.carried.ruling.motion;
     const { num, den } = mesh.kind === 'internal' ? this.losses.internal : this.losses.external;
     const [onA, onB] = willis(mesh).map(([, torque]) => torque) as [number, number];

@@ -1,6 +1,6 @@
 import type { Rational } from '../linear/index.ts';
 import type { Quantity } from '../reckon/index.ts';
-import type { DeviceKind, MemberName, Way } from '../train/index.ts';
+import type { DeviceKind, End, MemberName, Way } from '../train/index.ts';
 
 /**
  * One reason, read off a certificate; a sentence in every language. Torques are sizes (not
@@ -102,8 +102,6 @@ export type Fact =
       readonly pushed: Way;
       readonly torque: Rational;
     };
-
-export type End = 'input' | 'output';
 
 /** A member of a set as its load finds it. */
 export interface LoadedPort {

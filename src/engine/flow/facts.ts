@@ -1,12 +1,12 @@
 import { type Rational, signOf } from '../linear/index.ts';
 import type { GivenSpeed } from '../motion/index.ts';
 import { isSpan, isZero, sharedReactions, sizeOf, speedAt } from '../reckon/index.ts';
-import type { Device, MemberName, Way } from '../train/index.ts';
+import type { Device, End, MemberName, Way } from '../train/index.ts';
 import type { DeviceWork } from './answer.ts';
 import type { Carried } from './carried.ts';
 import { type Element, flowTo, isSolid, onCase, pushOf, type Touch } from './element.ts';
-import type { End, Fact } from './fact.ts';
-import { pathOf, type Stage } from './path.ts';
+import type { Fact } from './fact.ts';
+import { pathOf, type PathStage } from './path.ts';
 import type { Work } from './work.ts';
 
 /** The reasons in the order in which the load travels, read off the certificate. */
@@ -83,7 +83,7 @@ export function pathFacts(carried: Carried, start: readonly MemberName[]): Fact[
   return pathOf(carried.elements, bodies).flatMap((stage) => stageFacts(carried, stage));
 }
 
-function stageFacts({ ruling }: Carried, { element, from }: Stage): Fact[] {
+function stageFacts({ ruling }: Carried, { element, from }: PathStage): Fact[] {
   if (element.device) return [deviceFact(element, element.device, from)];
   const { touches, name } = element;
   if (ruling.motion.train.pairs.some((pair) => pair.name === name)) {

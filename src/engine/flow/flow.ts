@@ -1,11 +1,10 @@
 import { toText, ZERO } from '../linear/index.ts';
 import { type GivenSpeed, type Motion, motionOf } from '../motion/index.ts';
 import { isZero, judge, type Quantity, speedsOf, type Ruling } from '../reckon/index.ts';
-import { outputsOf, type Train, type Way } from '../train/index.ts';
+import { type End, outputsOf, type Train, type Way } from '../train/index.ts';
 import type { Coast, Flow, Rollback, RollbackCase, State, Travel, Working } from './answer.ts';
 import { carriedBy, stateOf } from './carried.ts';
 import { type MeshEfficiency, USUAL_EFFICIENCY } from './efficiency.ts';
-import type { End } from './fact.ts';
 import { factsOf, freeFacts, labelOf, pathFacts } from './facts.ts';
 import {
   against,

@@ -6,7 +6,7 @@ export { freeFacts, labelOf, pathFacts } from './facts.ts';
 export { coast, drive, flow, flowAt, rollback } from './flow.ts';
 export {
   type BodyAccount,
-  type Entry,
+  type LedgerEntry,
   type Ledger,
   ledgerOf,
   type MeshAccount,

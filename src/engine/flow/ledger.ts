@@ -16,10 +16,10 @@ export interface Ledger {
 /** What everything puts on a body, clockwise positive. */
 export interface BodyAccount {
   readonly member: MemberName;
-  readonly entries: readonly Entry[];
+  readonly entries: readonly LedgerEntry[];
 }
 
-export interface Entry {
+export interface LedgerEntry {
   readonly by: 'set' | 'device' | 'end' | 'ground';
   /** The set or gear pair, the device, or the member that is turned or held from outside. */
   readonly name: string;
@@ -48,8 +48,11 @@ export interface Pushes {
 /** Writes the ledger of an answer; throws if an account of settled numbers does not balance. */
 export function ledgerOf(train: Train, pushes: Pushes): Ledger {
   const { assembly, meshes } = motionOf(train);
-  const accounts = assembly.bodies.map(({ label }) => ({ member: label, entries: [] as Entry[] }));
-  const note = (member: MemberName, entry: Entry) => {
+  const accounts = assembly.bodies.map(({ label }) => ({
+    member: label,
+    entries: [] as LedgerEntry[],
+  }));
+  const note = (member: MemberName, entry: LedgerEntry) => {
     if (!isZero(entry.torque)) accounts[assembly.bodyOf(member) as number]?.entries.push(entry);
   };
   for (const [name, torque] of pushes.outside) note(name, { by: 'end', name, torque });
@@ -93,7 +96,7 @@ export function pushesOf(train: Train, working: Working): Pushes {
 const MINUS_ONE: Rational = { num: -1, den: 1 };
 
 // Undefined where one of them is not settled.
-function sumOf(entries: readonly Entry[]): Rational | undefined {
+function sumOf(entries: readonly LedgerEntry[]): Rational | undefined {
   let sum = ZERO;
   for (const { torque } of entries) {
     if (isSpan(torque)) return undefined;

@@ -2,7 +2,7 @@ import type { MemberName } from '../train/index.ts';
 import { type Element, flowTo, onCase, type Touch } from './element.ts';
 
 /** An element of the load's path, and the body from which the load came to it. */
-export interface Stage {
+export interface PathStage {
   readonly element: Element;
   readonly from: MemberName;
 }
@@ -12,9 +12,9 @@ export interface Stage {
  * power on first, each once all that drives it has been told; then what only takes reactions;
  * what hands them to the case last.
  */
-export function pathOf(elements: readonly Element[], start: readonly MemberName[]): Stage[] {
+export function pathOf(elements: readonly Element[], start: readonly MemberName[]): PathStage[] {
   const reached: MemberName[] = [...start];
-  const path: Stage[] = [];
+  const path: PathStage[] = [];
   const left = [...elements];
   while (left.length > 0) {
     const ranked = left.map((element) => ({ element, rank: rankOf(element, reached) }));

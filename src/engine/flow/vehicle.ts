@@ -1,5 +1,5 @@
 import { ONE, opposite, over, type Rational, signOf } from '../linear/index.ts';
-import { type Motion, motionOf, type Question } from '../motion/index.ts';
+import { type Motion, motionOf, type ConeQuestion } from '../motion/index.ts';
 import { isSpan, judge, type Quantity, speedAt, type Ruling } from '../reckon/index.ts';
 import {
   assemble,
@@ -14,13 +14,13 @@ import {
 export type Course = 'forward' | 'reverse';
 
 /** The input turned once clockwise; the load keeps the outputs as slow as it can. */
-export function underPower(train: Train, on: readonly string[]): Question {
+export function underPower(train: Train, on: readonly string[]): ConeQuestion {
   const given = [{ member: train.input, speed: ONE }];
   return { on: new Set(on), given, reluctant: train.output, tied: outputsOf(train) };
 }
 
 /** The output turned once, the way the vehicle travels; the engine keeps the input slow. */
-export function coasting(train: Train, on: readonly string[], way: Way): Question {
+export function coasting(train: Train, on: readonly string[], way: Way): ConeQuestion {
   const given = [{ member: train.output, speed: turnOf(way) }];
   return { on: new Set(on), given, reluctant: train.input, tied: outputsOf(train) };
 }

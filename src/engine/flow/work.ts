@@ -9,12 +9,11 @@ import {
   stretched,
   type Ruling,
 } from '../reckon/index.ts';
-import type { MemberName, Mesh } from '../train/index.ts';
+import type { End, MemberName, Mesh } from '../train/index.ts';
 import type { Branch, DeviceWork, MeshWork, Working } from './answer.ts';
 import type { Carried } from './carried.ts';
 import { circlingPower } from './circling.ts';
 import { efficiencyOf, type MeshEfficiency } from './efficiency.ts';
-import type { End } from './fact.ts';
 
 /** The end of the train that is turned once; absent where members are given speeds. */
 export type Turned = End | undefined;

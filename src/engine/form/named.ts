@@ -3,7 +3,7 @@ import {
   find,
   Findings,
   Lines,
-  type Mistake,
+  type FileMistake,
   nearest,
   parseTree,
   type Problem,
@@ -24,7 +24,7 @@ export function readNamed<Its>(
   text: string,
   form: v.GenericSchema,
   known: readonly string[] | undefined,
-  unknown: (name: string, near: { readonly near?: string }) => Mistake,
+  unknown: (name: string, near: { readonly near?: string }) => FileMistake,
 ): NamedReading<Its> {
   const findings = new Findings(new Lines(text));
   const root = parseTree(text, findings);

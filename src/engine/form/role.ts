@@ -1,5 +1,5 @@
 import type { Device } from '../train/index.ts';
-import type { Mistake, Passage } from '../yaml/index.ts';
+import type { FileMistake, Passage } from '../yaml/index.ts';
 
 /**
  * What a name is where it stands. All that is done with names follows from it: whether it means
@@ -14,7 +14,7 @@ export interface Role {
   readonly own?: true;
   /** Of a device: the ones that may stand here, and what is told of another. */
   readonly only?: (device: Device) => boolean;
-  readonly otherwise?: (device: string) => Mistake;
+  readonly otherwise?: (device: string) => FileMistake;
   /** Of a device: the ones that are offered; absent: those that may stand here. */
   readonly offered?: (device: Device) => boolean;
 }

@@ -6,7 +6,7 @@ import {
   nearest,
   type Node,
   type Scalar,
-  type Section,
+  type SectionNode,
   type Passage,
 } from '../yaml/index.ts';
 import { type Entries, fits, type Form, type Leaf, mayBeAbsent, type Union } from './form.ts';
@@ -115,7 +115,7 @@ export class Walker {
 
   // Entries that have a mistake in them are left out.
   private record(
-    node: Section,
+    node: SectionNode,
     keyForm: Leaf,
     form: Form,
     path: readonly string[],
@@ -135,7 +135,7 @@ export class Walker {
 
   // A set or a device: its keys tell which kind of one. A set that nothing tells is plain.
   private oneOf(
-    node: Section,
+    node: SectionNode,
     { options, telling = [] }: Union,
     path: readonly string[],
     owner: Passage,
@@ -158,7 +158,7 @@ export class Walker {
 
   // `family`: the keys of the kinds that it might have been.
   private object(
-    node: Section,
+    node: SectionNode,
     entries: Entries,
     family: readonly string[],
     path: readonly string[],

@@ -1,6 +1,6 @@
 import {
   extremes,
-  type Form,
+  type LinearForm,
   minus,
   over,
   plus,
@@ -11,7 +11,7 @@ import {
   type Vector,
   ZERO,
 } from '../linear/index.ts';
-import { type GivenSpeed, type Motion, motionOf, type Question } from '../motion/index.ts';
+import { type GivenSpeed, type Motion, motionOf, type ConeQuestion } from '../motion/index.ts';
 import { isSpan, judge, provedTorques, speedsOf, value, type Ruling } from '../reckon/index.ts';
 import { isApplied, type MemberName, type Train } from '../train/index.ts';
 
@@ -122,7 +122,7 @@ function wayTo({ ruling, start, member, bound, sign }: Leg): PullWay {
   const pulled = motion.speedOf(member);
   const begin = valueOf(pulled, start);
   const length = to && minus(to, begin);
-  const change = (speed: Form): Rational => {
+  const change = (speed: LinearForm): Rational => {
     if (solution.state === 'unbounded') {
       return over(valueOf(speed, solution.ray), valueOf(pulled, solution.ray));
     }
@@ -149,7 +149,7 @@ function startOf(ruling: Ruling, from: Pulling['from']): Vector {
 }
 
 function freeAt({ motion, question }: Ruling, pulled: GivenSpeed): ReadonlySet<MemberName> {
-  const there: Question = { ...question, given: [...question.given, pulled] };
+  const there: ConeQuestion = { ...question, given: [...question.given, pulled] };
   const speeds = speedsOf(judge(motion, there), motion.names.map(motion.speedOf));
   const free = motion.assembly.bodies.filter(({ label }) => {
     const speed = speeds.get(motion.speedOf(label));
@@ -169,7 +169,7 @@ function stopOf(furthest: Ruling): Stop {
 
 function byMember(
   { assembly, speedOf }: Motion,
-  speedAt: (speed: Form) => Rational,
+  speedAt: (speed: LinearForm) => Rational,
 ): ReadonlyMap<MemberName, Rational> {
   const turning = assembly.members.filter((member) => assembly.bodyOf(member) !== 0);
   return new Map(turning.map((name) => [name, speedAt(speedOf(name))]));

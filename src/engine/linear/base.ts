@@ -1,6 +1,6 @@
 import { Dictionary } from './dictionary.ts';
 import { type Int, absolute, combine, gcd, lcm, multiply, quotient } from './integer.ts';
-import type { Form, Row, Vector } from './programme.ts';
+import type { LinearForm, Row, Vector } from './programme.ts';
 
 /** A form, less what it holds of columns beyond a base's: times · form = Σ coef[j] · free_j. */
 export interface Reduced {
@@ -22,7 +22,7 @@ export class Base {
   // redundant, it has also recovery[r][c] times what r's form comes to.
   private readonly kernel: Matrix;
   private readonly recovery: Matrix;
-  private readonly reductions = new WeakMap<Form, Reduced>();
+  private readonly reductions = new WeakMap<LinearForm, Reduced>();
 
   constructor(columns: number, rows: readonly Row[]) {
     this.columns = columns;
@@ -51,7 +51,7 @@ export class Base {
   }
 
   /** `form` in the free coordinates; remembered for each form. */
-  reduce(form: Form): Reduced {
+  reduce(form: LinearForm): Reduced {
     const known = this.reductions.get(form);
     if (known) return known;
     const coef: Int[] = this.free.map(() => 0);

@@ -1,5 +1,5 @@
 import { combine, gcd, type Int, lcm, multiply, negate, quotient } from './integer.ts';
-import type { Form, Row, Vector } from './programme.ts';
+import type { LinearForm, Row, Vector } from './programme.ts';
 import type { Table } from './table.ts';
 
 /** Reads off a table, as it stands, what proves its answers for the whole programme. */
@@ -24,7 +24,7 @@ export class Certificate {
 
   /** The prices of the rows where row `aim` is least (sign 1) or greatest (-1) as `form`. */
   // They are its cells at the rows' residuals.
-  prices(aim: number, form: Form, sign: 1 | -1): Vector {
+  prices(aim: number, form: LinearForm, sign: 1 | -1): Vector {
     const own = this.residualCells(aim).map((cell) => (sign > 0 ? cell : negate(cell)));
     return this.withBase(own, this.table.dictionary.scale[aim] as Int, form);
   }
@@ -40,12 +40,12 @@ export class Certificate {
   }
 
   // What the own rows' multipliers leave of the form (or of nothing) is the base rows' to make.
-  private withBase(cells: readonly Int[], scale: Int, form?: Form): Vector {
+  private withBase(cells: readonly Int[], scale: Int, form?: LinearForm): Vector {
     const made = lowest(cells, scale);
     if (this.table.base.rows.length === 0) return made;
     const { nums: own, den } = made;
     const rest = zeros(this.table.base.columns);
-    const spend = ({ at, coef }: Form, times: Int) => {
+    const spend = ({ at, coef }: LinearForm, times: Int) => {
       for (let k = 0; k < at.length; k++) {
         const column = at[k] as number;
         if (column >= rest.length) continue;

@@ -1,7 +1,7 @@
 import type { Base } from './base.ts';
 import { Unsure } from './floatrows.ts';
 import { FloatTable } from './floattable.ts';
-import type { Form, Row } from './programme.ts';
+import type { LinearForm, Row } from './programme.ts';
 
 /** Least and greatest of a form in float64; infinite for no limit. */
 export interface FloatExtremes {
@@ -16,7 +16,7 @@ export interface FloatExtremes {
 export function floatExtremes(
   columns: number,
   rows: readonly Row[],
-  forms: readonly Form[],
+  forms: readonly LinearForm[],
   base: Base,
 ): FloatExtremes[] | undefined {
   const own = rows.slice(base.rows.length);

@@ -1,6 +1,6 @@
 import type { Base } from './base.ts';
 import type { Int } from './integer.ts';
-import type { Form } from './programme.ts';
+import type { LinearForm } from './programme.ts';
 
 /** Thrown where float64 cannot tell a number from zero: ask the exact solver. */
 export class Unsure extends Error {}
@@ -66,7 +66,7 @@ export class FloatRows {
   }
 
   /** Enters a form as a row, named for an inequality (its index) or for nothing (-1); tells which row. */
-  addForm(form: Form, base: Base, label = -1): number {
+  addForm(form: LinearForm, base: Base, label = -1): number {
     const { coef, times } = base.reduce(form);
     const row = this.height++;
     const at = row * this.stride;

@@ -2,13 +2,13 @@ import { add, combine, type Int, multiply, negate } from './integer.ts';
 import { fraction, type Rational } from './rational.ts';
 
 /** Σ coef[k] · x[at[k]]: a linear form that names only the columns it uses, each once. */
-export interface Form {
+export interface LinearForm {
   readonly at: readonly number[];
   readonly coef: readonly Int[];
 }
 
 /** form = right, or form ≥ right. */
-export interface Row extends Form {
+export interface Row extends LinearForm {
   readonly sense: '=' | '>=';
   readonly right: Int;
   /** What a person calls it. */
@@ -22,7 +22,7 @@ export interface Row extends Form {
 export interface Programme {
   readonly columns: number;
   readonly rows: readonly Row[];
-  readonly minimise: Form;
+  readonly minimise: LinearForm;
   /** What a person calls the columns, in their order. */
   readonly names?: readonly string[];
 }
@@ -44,10 +44,10 @@ export type Solution =
   | { readonly state: 'infeasible'; readonly proof: Vector }
   | { readonly state: 'unbounded'; readonly point: Vector; readonly ray: Vector };
 
-export const NOTHING: Form = { at: [], coef: [] };
+export const NOTHING: LinearForm = { at: [], coef: [] };
 
 /** The row that gives a form a value. */
-export function given(form: Form, value: Rational): Row {
+export function given(form: LinearForm, value: Rational): Row {
   const coef = value.den === 1 ? form.coef : form.coef.map((c) => multiply(c, value.den));
   return { at: form.at, coef, sense: '=', right: value.num };
 }
@@ -58,14 +58,14 @@ export function entry(vector: Vector, index: number): Rational {
 }
 
 /** What a form comes to at a vector. */
-export function valueOf(form: Form, { nums, den }: Vector): Rational {
+export function valueOf(form: LinearForm, { nums, den }: Vector): Rational {
   let sum: Int = 0;
   form.at.forEach((column, k) => (sum = combine(1, sum, form.coef[k] as Int, nums[column] ?? 0)));
   return fraction(sum, den);
 }
 
 /** The sum of some forms, each so many times: terms of one column are added up, zeros left out. */
-export function sumOf(terms: readonly (readonly [form: Form, times: Int])[]): Form {
+export function sumOf(terms: readonly (readonly [form: LinearForm, times: Int])[]): LinearForm {
   const at: number[] = [];
   const coef: Int[] = [];
   for (const [form, times] of terms) {
@@ -86,7 +86,7 @@ export function sumOf(terms: readonly (readonly [form: Form, times: Int])[]): Fo
 
 /** The programme for a person to read, a row a line, in the names of its rows and columns. */
 export function programmeText({ rows, minimise, names = [] }: Programme): string {
-  const text = (form: Form) => formText(form, names);
+  const text = (form: LinearForm) => formText(form, names);
   const called = rows.map(({ name = '' }) => name);
   const width = Math.max(...called.map(({ length }) => length), 0);
   const lines = rows.map((row, r) => {
@@ -96,7 +96,7 @@ export function programmeText({ rows, minimise, names = [] }: Programme): string
   return [`least ${text(minimise)}`, ...lines].join('\n');
 }
 
-function formText({ at, coef }: Form, names: readonly string[]): string {
+function formText({ at, coef }: LinearForm, names: readonly string[]): string {
   const terms = at.map((column, k) => {
     const times = coef[k] as Int;
     const size = times < 0 ? negate(times) : times;

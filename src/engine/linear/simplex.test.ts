@@ -14,7 +14,7 @@ import { Base } from './base.ts';
 import type { Int } from './integer.ts';
 import {
   entry,
-  type Form,
+  type LinearForm,
   type Programme,
   programmeText,
   type Row,
@@ -165,7 +165,7 @@ describe('the extremes of several forms over the same rows', () => {
         const forms = objectives.map((coefs) => form(coefs.slice(0, width)));
         const base = new Base(width, meshes);
         extremes(width, rows, forms, base).forEach(({ least, greatest }, k) => {
-          const { at, coef } = forms[k] as Form;
+          const { at, coef } = forms[k] as LinearForm;
           const opposite = { at, coef: coef.map((c) => (typeof c === 'bigint' ? -c : 0 - c)) };
           for (const [bound, minimise] of [
             [least, { at, coef }],

@@ -1,7 +1,7 @@
 import type { Base } from './base.ts';
 import { Certificate } from './certificate.ts';
 import { negate } from './integer.ts';
-import type { Form, Programme, Row, Solution, Vector } from './programme.ts';
+import type { LinearForm, Programme, Row, Solution, Vector } from './programme.ts';
 import { type End, Table } from './table.ts';
 
 /**
@@ -28,7 +28,7 @@ export interface Bound {
 export function extremes(
   columns: number,
   rows: readonly Row[],
-  forms: readonly Form[],
+  forms: readonly LinearForm[],
   base: Base,
 ): Extremes[] {
   const solver = new Solver(columns, rows, forms, base);
@@ -50,11 +50,11 @@ export function freedom(columns: number, rows: readonly Row[], base: Base): Vect
 class Solver {
   /** The proof that the rows cannot all hold, if they cannot. */
   readonly impossible: Solution | undefined;
-  private readonly forms: readonly Form[];
+  private readonly forms: readonly LinearForm[];
   private readonly table: Table;
   private readonly certificate: Certificate;
 
-  constructor(columns: number, rows: readonly Row[], forms: readonly Form[], base: Base) {
+  constructor(columns: number, rows: readonly Row[], forms: readonly LinearForm[], base: Base) {
     this.forms = forms;
     this.table = new Table(columns, rows, forms, base);
     this.certificate = new Certificate(this.table);
@@ -63,8 +63,8 @@ class Solver {
   }
 
   /** The form that is minimised by `minimise(k, sign)`. */
-  aim(k: number, sign: 1 | -1): Form {
-    const form = this.forms[k] as Form;
+  aim(k: number, sign: 1 | -1): LinearForm {
+    const form = this.forms[k] as LinearForm;
     return sign > 0 ? form : { at: form.at, coef: form.coef.map(negate) };
   }
 

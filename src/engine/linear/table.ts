@@ -1,7 +1,7 @@
 import type { Base } from './base.ts';
 import { Dictionary } from './dictionary.ts';
 import { absolute, type Int, multiply, negate } from './integer.ts';
-import type { Form, Row } from './programme.ts';
+import type { LinearForm, Row } from './programme.ts';
 
 /** What stops the exchanges: a row that cannot hold, or a coordinate that improves for ever. */
 export type End =
@@ -26,14 +26,14 @@ export class Table {
   /** How many exchanges there have been. */
   exchanges = 0;
 
-  constructor(columns: number, rows: readonly Row[], forms: readonly Form[], base: Base) {
+  constructor(columns: number, rows: readonly Row[], forms: readonly LinearForm[], base: Base) {
     this.base = base;
     this.own = rows.slice(base.rows.length);
     const kept = base.free.length;
     const width = kept + columns - base.columns;
     const cells: Int[][] = [];
     const scale: Int[] = [];
-    const enter = (form: Form, right: Int) => {
+    const enter = (form: LinearForm, right: Int) => {
       const { coef, times } = base.reduce(form);
       const row: Int[] = [];
       for (let j = 0; j < width; j++) row.push(j < kept ? (coef[j] as Int) : 0);

@@ -1,4 +1,4 @@
-import { type Form, type Int, valueOf, type Vector } from '../linear/index.ts';
+import { type LinearForm, type Int, valueOf, type Vector } from '../linear/index.ts';
 import { type DeviceRow, type Motion, tieRows } from '../motion/index.ts';
 import { TorqueBalance } from '../reckon/index.ts';
 import { outputsOf } from '../train/index.ts';
@@ -29,9 +29,9 @@ export class Balances {
 export interface Ways {
   readonly count: number;
   /** Of the devices, in their order. */
-  readonly devices: readonly Form[];
+  readonly devices: readonly LinearForm[];
   /** Of the input end, clockwise. */
-  readonly input: Form;
+  readonly input: LinearForm;
 }
 
 function waysOf(motion: Motion, pushers: readonly DeviceRow[]): Ways {
@@ -45,12 +45,12 @@ function waysOf(motion: Motion, pushers: readonly DeviceRow[]): Ways {
   return {
     count: ways.length,
     devices: devices.map((form) => inWays(ways, form)),
-    input: inWays(ways, onInput as Form),
+    input: inWays(ways, onInput as LinearForm),
   };
 }
 
 // What a form of the balance comes to, where each way is taken so many times its denominator.
-function inWays(ways: readonly Vector[], form: Form): Form {
+function inWays(ways: readonly Vector[], form: LinearForm): LinearForm {
   const parts = ways.map(({ nums }) => valueOf(form, { nums, den: 1 }).num);
   const at = [...parts.keys()].filter((way) => parts[way] !== 0);
   return { at, coef: at.map((way) => parts[way] as Int) };

@@ -3,7 +3,7 @@ import {
   Base,
   compare,
   entry,
-  type Form,
+  type LinearForm,
   fraction,
   type Int,
   lcm,
@@ -52,7 +52,7 @@ export class Carrying {
   /** Whether the size of the load alone is free; then `most` names all that slip. */
   readonly alone: boolean;
   private readonly bounds: readonly Bound[];
-  private readonly input: Form;
+  private readonly input: LinearForm;
   private readonly pieces: Pieces;
 
   /** `push` is the way in which the input end pushes the train. */
@@ -69,7 +69,7 @@ export class Carrying {
     this.alone = ways.count === 1;
     this.input = turned(ways.input, push);
     this.bounds = pushers.flatMap(({ device }, k) => {
-      return boundsOf(device, ways.devices[k] as Form, limits.get(device.name));
+      return boundsOf(device, ways.devices[k] as LinearForm, limits.get(device.name));
     });
     this.pieces = new Pieces(this.bounds.flatMap(({ strength }) => startOf(strength)));
   }
@@ -122,7 +122,7 @@ export class Carrying {
 
   private leastFrom(start: Rational, torqueNm: Rational): Rational | undefined {
     const pressure = this.base.columns;
-    const aim: Form = { at: [pressure], coef: [1] };
+    const aim: LinearForm = { at: [pressure], coef: [1] };
     const rows = [
       atLeast(this.input, torqueNm),
       atLeast(aim, start),
@@ -174,7 +174,7 @@ export class Carrying {
   }
 
   // Whether the torque grows as the load does, where one coordinate is all there is.
-  private grows({ coef }: Form): boolean {
+  private grows({ coef }: LinearForm): boolean {
     return (coef[0] ?? 0) > 0 === (this.input.coef[0] ?? 0) > 0;
   }
 }
@@ -183,7 +183,7 @@ export class Carrying {
 interface Bound {
   readonly device: string;
   /** What the device puts on its first member, one way or the other. */
-  readonly torque: Form;
+  readonly torque: LinearForm;
   readonly strength: Strength;
   /** The way in which a one-way clutch over-runs by itself. */
   readonly bare: boolean;
@@ -201,7 +201,7 @@ function sized(num: Int): Int {
 
 // A one-way clutch is bare one way, whatever is known of it; a torque that is always nothing
 // needs no bound.
-function boundsOf(device: Device, torque: Form, limit: Limit | undefined): Bound[] {
+function boundsOf(device: Device, torque: LinearForm, limit: Limit | undefined): Bound[] {
   if (torque.at.length === 0) return [];
   const bound = (sign: 1 | -1, way: Way): Bound[] => {
     const bare = device.kind === 'one-way' && device.stuck === undefined && device.lets !== way;
@@ -212,11 +212,11 @@ function boundsOf(device: Device, torque: Form, limit: Limit | undefined): Bound
   return [...bound(1, 'clockwise'), ...bound(-1, 'anticlockwise')];
 }
 
-function turned({ at, coef }: Form, sign: 1 | -1): Form {
+function turned({ at, coef }: LinearForm, sign: 1 | -1): LinearForm {
   return sign > 0 ? { at, coef } : { at, coef: coef.map(negate) };
 }
 
-function atLeast({ at, coef }: Form, { num, den }: Rational): Row {
+function atLeast({ at, coef }: LinearForm, { num, den }: Rational): Row {
   return { at, coef: coef.map((c) => multiply(c, den)), sense: '>=', right: num };
 }
 

@@ -1,6 +1,6 @@
 import { carriedBy, coasting, type State, stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import { compare, equal, opposite, type Rational, times, toText } from '../linear/index.ts';
-import { type Motion, motionOf, type Question } from '../motion/index.ts';
+import { type Motion, motionOf, type ConeQuestion } from '../motion/index.ts';
 import { isSpan, isZero, judge, type Quantity, stretched } from '../reckon/index.ts';
 import { gearsOf, type Train } from '../train/index.ts';
 import type { DeviceMargin, GearMargin, Load, SideMargin } from './answer.ts';
@@ -100,7 +100,7 @@ interface Asked {
 
 function sideOf(
   motion: Motion,
-  question: Question,
+  question: ConeQuestion,
   limits: ReadonlyMap<string, Limit>,
   balances: Balances,
 ): Side {

@@ -1,4 +1,4 @@
-import { Base, equal, type Form, ONE, type Rational, sumOf } from '../linear/index.ts';
+import { Base, equal, type LinearForm, ONE, type Rational, sumOf } from '../linear/index.ts';
 import {
   type Assembly,
   assemble,
@@ -38,19 +38,19 @@ export interface Motion {
   readonly base: Base;
   readonly devices: readonly DeviceRows[];
   /** The form whose value is the member's speed; the same one for all names of a body. */
-  speedOf(member: MemberName): Form;
+  speedOf(member: MemberName): LinearForm;
   /** The form whose value is a member's speed less another's. */
-  apart(member: MemberName, other: MemberName): Form;
+  apart(member: MemberName, other: MemberName): LinearForm;
   /** The row that gives a member a speed. */
   givenRow(member: MemberName, speed: Rational): GivenRow;
   /** A column t beyond the others, as a form, and the rows t ≥ −ω and t ≥ ω. */
-  sizeOf(member: MemberName): { readonly size: Form; readonly rows: readonly SizeRow[] };
+  sizeOf(member: MemberName): { readonly size: LinearForm; readonly rows: readonly SizeRow[] };
 }
 
 /** A device as rows: `slip` is first member less second; absent rows say nothing. */
 export interface DeviceRows {
   readonly device: Device;
-  readonly slip: Form;
+  readonly slip: LinearForm;
   readonly whenOn: DeviceRow | undefined;
   readonly whenOff: DeviceRow | undefined;
 }
@@ -60,10 +60,10 @@ export function motionOf(train: Train): Motion {
   const assembly = assemble(train);
   const names = assembly.bodies.slice(1).map(({ label }) => label);
   const columns = names.length;
-  const speeds = assembly.bodies.map((_, body): Form => {
+  const speeds = assembly.bodies.map((_, body): LinearForm => {
     return body === 0 ? { at: [], coef: [] } : { at: [body - 1], coef: [1] };
   });
-  const speedOf = (member: MemberName): Form => {
+  const speedOf = (member: MemberName): LinearForm => {
     const speed = speeds[assembly.bodyOf(member) ?? -1];
     if (!speed) throw new Error(`no member is called ${member}`);
     return speed;
@@ -87,7 +87,7 @@ export function motionOf(train: Train): Motion {
     ]);
   // Rows that nearly every question has are made once: the base remembers what it made of them.
   const once = new Map<MemberName, GivenRow>();
-  const size: Form = { at: [columns], coef: [1] };
+  const size: LinearForm = { at: [columns], coef: [1] };
   const sizes = new Map<MemberName, SizeRow[]>();
   return {
     train,

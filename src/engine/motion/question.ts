@@ -4,7 +4,7 @@ import type { Motion } from './motion.ts';
 import { type ConeRow, sizeName, type TieRow, tieRow } from './row.ts';
 
 /** What is asked of a train: some speeds are given, and perhaps an end is reluctant to turn. */
-export interface Question {
+export interface ConeQuestion {
   /** The friction devices that are applied. */
   readonly on: ReadonlySet<string>;
   readonly given: readonly GivenSpeed[];
@@ -32,7 +32,7 @@ export interface Posed extends Programme {
  * tie; and for a reluctant member t ≥ ω and t ≥ −ω, of which t, a column of its own, is minimised.
  * Throws where a device or a member is asked about that the train does not have.
  */
-export function pose(motion: Motion, question: Question): Posed {
+export function pose(motion: Motion, question: ConeQuestion): Posed {
   refuseStrangers(motion, question.on);
   const { columns, names } = motion;
   const rows: ConeRow[] = [...motion.meshes];

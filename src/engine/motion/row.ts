@@ -1,4 +1,4 @@
-import { type Form, given, negate, type Rational, type Row } from '../linear/index.ts';
+import { type LinearForm, given, negate, type Rational, type Row } from '../linear/index.ts';
 import type { Device, MemberName, Mesh } from '../train/index.ts';
 
 /**
@@ -18,7 +18,7 @@ export interface DeviceRow extends Row {
   readonly of: 'device';
   readonly device: Device;
   /** First member less second. */
-  readonly slip: Form;
+  readonly slip: LinearForm;
   /** The way in which the row pushes the device's first member: a one-way clutch's may be turned. */
   readonly pushes: 1 | -1;
 }
@@ -44,34 +44,34 @@ export interface SizeRow extends Row {
   readonly pushes: 1 | -1;
 }
 
-export function meshRow(mesh: Mesh, form: Form): MeshRow {
+export function meshRow(mesh: Mesh, form: LinearForm): MeshRow {
   const name = `${mesh.a.member} with ${mesh.b.member}`;
   return { ...level(form), of: 'mesh', mesh, name };
 }
 
 /** The members of the device turn as one. */
-export function lockedRow(device: Device, slip: Form): DeviceRow {
+export function lockedRow(device: Device, slip: LinearForm): DeviceRow {
   return { ...level(slip), of: 'device', device, slip, pushes: 1, name: device.name };
 }
 
 /** The first member may turn against the second clockwise (`way` 1), or anticlockwise (-1). */
-export function lettingRow(device: Device, slip: Form, way: 1 | -1): DeviceRow {
+export function lettingRow(device: Device, slip: LinearForm, way: 1 | -1): DeviceRow {
   const coef = slip.coef.map((term) => (way === 1 ? term : negate(term)));
   const row = { at: slip.at, coef, sense: '>=', right: 0 } as const;
   return { ...row, of: 'device', device, slip, pushes: way, name: device.name };
 }
 
-export function givenRow(member: MemberName, form: Form, speed: Rational): GivenRow {
+export function givenRow(member: MemberName, form: LinearForm, speed: Rational): GivenRow {
   return { ...given(form, speed), of: 'given', member, speed, name: `${member} is given` };
 }
 
 /** `apart` is the member's speed less the first's. */
-export function tieRow(member: MemberName, first: MemberName, apart: Form): TieRow {
+export function tieRow(member: MemberName, first: MemberName, apart: LinearForm): TieRow {
   return { ...level(apart), of: 'tie', member, name: `${member} as ${first}` };
 }
 
 /** size + ω ≥ 0 and size − ω ≥ 0, where the column `size` lies beyond the others. */
-export function sizeRows(member: MemberName, { at, coef }: Form, size: number): SizeRow[] {
+export function sizeRows(member: MemberName, { at, coef }: LinearForm, size: number): SizeRow[] {
   return ([1, -1] as const).map((pushes): SizeRow => {
     const signed = coef.map(() => pushes);
     const row = { at: [...at, size], coef: [...signed, 1], sense: '>=', right: 0 } as const;
@@ -85,6 +85,6 @@ export function sizeName(member: MemberName): string {
 }
 
 /** The row that says that a form is zero. */
-function level(form: Form): Row {
+function level(form: LinearForm): Row {
   return { ...form, sense: '=', right: 0 };
 }

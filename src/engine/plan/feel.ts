@@ -1,5 +1,5 @@
 import { turns } from '../hand/index.ts';
-import { FloatTable, type Form, type Row, Unsure } from '../linear/index.ts';
+import { FloatTable, type LinearForm, type Row, Unsure } from '../linear/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import type { MemberName, Train, Way } from '../train/index.ts';
 import type { Felt } from './answer.ts';
@@ -84,7 +84,7 @@ export class Feel {
   private moves(hold: readonly MemberName[], turn: MemberName, way: Way): boolean {
     const { base, devices, speedOf } = this.motion;
     const holding = devices.flatMap(({ whenOff }) => whenOff ?? []);
-    const equal: Form[] = [turn, ...hold].map(speedOf);
+    const equal: LinearForm[] = [turn, ...hold].map(speedOf);
     equal.push(...holding.filter(({ sense }) => sense === '='));
     const letting = holding.filter(({ sense }) => sense === '>=');
     const table = new FloatTable(equal.length + letting.length, base.free.length);

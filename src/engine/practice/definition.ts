@@ -10,7 +10,7 @@ import {
   SURENESSES,
   TOOLS,
 } from './practice.ts';
-import type { Row, TestWord } from './practice.ts';
+import type { PracticeRow, TestWord } from './practice.ts';
 
 // The practice file, defined once. The message of a definition is what was expected.
 const or = (what: Expected) => what;
@@ -37,7 +37,7 @@ const some = <Key extends string>(keys: readonly Key[], form: v.GenericSchema) =
   return each(keys, v.exactOptional(form) as unknown as v.GenericSchema);
 };
 
-const ROWS: readonly Row[] = [...CAUSES, ...KINDS, ...GEAR_ROWS];
+const ROWS: readonly PracticeRow[] = [...CAUSES, ...KINDS, ...GEAR_ROWS];
 
 // What a test shows where mechanics do not answer.
 function showing(test: TestWord) {

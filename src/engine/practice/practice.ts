@@ -34,10 +34,12 @@ export interface Practised {
   readonly shows?: Shows;
 }
 
-export type Shows = Readonly<Partial<Record<Row, Readonly<Partial<Record<OutcomeWord, number>>>>>>;
+export type Shows = Readonly<
+  Partial<Record<PracticeRow, Readonly<Partial<Record<OutcomeWord, number>>>>>
+>;
 
 /** A kind of thing that is wrong, how the tested gear behaves, or whatever else is the case. */
-export type Row = CauseWord | ReasonWord | (typeof GEAR_ROWS)[number] | 'otherwise';
+export type PracticeRow = CauseWord | ReasonWord | (typeof GEAR_ROWS)[number] | 'otherwise';
 
 /** How far the unit is open. */
 export const STAGES = ['in the car', 'pan off', 'on the bench'] as const;

@@ -1,4 +1,4 @@
-import type { Form, Int, Programme, Row, Solution, Vector } from '../linear/index.ts';
+import type { LinearForm, Int, Programme, Row, Solution, Vector } from '../linear/index.ts';
 
 /** Throws where `solution` does not prove itself for `programme`, naming what fails. */
 export function prove(programme: Programme, solution: Solution): void {
@@ -41,7 +41,7 @@ function pointDoubt({ columns, rows }: Programme, { nums, den }: Vector): string
 }
 
 // The rows, each taken its number of times (never negative for a ≥ row), add up to the form.
-function pricesDoubt({ columns, rows, names }: Programme, { nums, den }: Vector, form: Form) {
+function pricesDoubt({ columns, rows, names }: Programme, { nums, den }: Vector, form: LinearForm) {
   if (den <= 0 || nums.length !== rows.length) return 'there is not one price a row';
   const left: Int[] = [];
   for (let column = 0; column < columns; column++) left.push(0);
@@ -88,14 +88,14 @@ function rightSide({ rows }: Programme, { nums }: Vector): Int {
   return total;
 }
 
-function accumulate(columns: Int[], { at, coef }: Form, times: Int): void {
+function accumulate(columns: Int[], { at, coef }: LinearForm, times: Int): void {
   for (let k = 0; k < at.length; k++) {
     const column = at[k] as number;
     columns[column] = sum(columns[column] as Int, product(coef[k] as Int, times));
   }
 }
 
-function dot({ at, coef }: Form, nums: readonly Int[]): Int {
+function dot({ at, coef }: LinearForm, nums: readonly Int[]): Int {
   let total: Int = 0;
   for (let k = 0; k < at.length; k++) {
     total = sum(total, product(coef[k] as Int, nums[at[k] as number] as Int));

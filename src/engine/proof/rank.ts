@@ -1,10 +1,10 @@
-import type { Form, Int, Row, Vector } from '../linear/index.ts';
+import type { LinearForm, Int, Row, Vector } from '../linear/index.ts';
 
 /**
  * Whether forms are linearly independent. True is proof: what is independent modulo a prime is
  * independent. False may, once in tens of millions of trains, be an accident of the prime.
  */
-export function areIndependent(columns: number, forms: readonly Form[]): boolean {
+export function areIndependent(columns: number, forms: readonly LinearForm[]): boolean {
   return rankOf(forms.map((form) => spread(columns, form))) === forms.length;
 }
 
@@ -37,7 +37,7 @@ function residue(value: Int): number {
   return rest < 0 ? rest + PRIME : rest;
 }
 
-function spread(columns: number, { at, coef }: Form): number[] {
+function spread(columns: number, { at, coef }: LinearForm): number[] {
   const cells = Array.from({ length: columns }, () => 0);
   for (let k = 0; k < at.length; k++) cells[at[k] as number] = residue(coef[k] as Int);
   return cells;

@@ -1,4 +1,4 @@
-import { type Form, ONE, opposite, ZERO } from '../linear/index.ts';
+import { type LinearForm, ONE, opposite, ZERO } from '../linear/index.ts';
 import type { DeviceRow } from '../motion/index.ts';
 import type { Device } from '../train/index.ts';
 import { between, isSpan, type Quantity, stretched } from './quantity.ts';
@@ -8,7 +8,7 @@ export type Group = readonly [Abreast, ...Abreast[]];
 
 export interface Abreast {
   readonly device: Device;
-  readonly slip: Form;
+  readonly slip: LinearForm;
   /** 1 where it is put together as the first of them is, -1 where its members change places. */
   readonly turned: 1 | -1;
   /** The only sign, as the first counts, of what it can put on the first's first member; 0: both. */
@@ -54,11 +54,11 @@ export function partsOf(group: Group, together: Quantity): [Device, Quantity][] 
   });
 }
 
-function sameBodies(one: Form, other: Form): boolean {
+function sameBodies(one: LinearForm, other: LinearForm): boolean {
   return one.at.length === other.at.length && other.at.every((body) => one.at.includes(body));
 }
 
 // A form's coefficient where another has its first.
-function coefAt({ at, coef }: Form, { at: [first] }: Form) {
+function coefAt({ at, coef }: LinearForm, { at: [first] }: LinearForm) {
   return coef[at.indexOf(first as number)];
 }

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { Dice, seedOfRun, tries } from '../../../test/dice.ts';
 import { randomTrain } from '../../../test/random-train.ts';
 import {
-  type Form,
+  type LinearForm,
   fraction,
   given as givenRow,
   type Int,
@@ -114,7 +114,7 @@ function carriedWith(ruling: Ruling, device: string, torque: Rational): boolean 
 // On each body that only settled torques act on, they come to nothing.
 function expectBalance(ruling: Ruling, all: Torques, where: string): void {
   const { motion, question } = ruling;
-  const pushes: (readonly [Form, Quantity])[] = [
+  const pushes: (readonly [LinearForm, Quantity])[] = [
     ...[...all.given].map(([member, torque]) => [motion.speedOf(member), torque] as const),
     [motion.speedOf(question.reluctant as string), all.reluctant],
     ...motion.devices.map(

@@ -2,7 +2,7 @@ import {
   Base,
   type Extremes,
   extremes,
-  type Form,
+  type LinearForm,
   freedom,
   type Int,
   type Row,
@@ -20,7 +20,10 @@ import { value } from './speeds.ts';
  * it. There is no other balance of torques in the house.
  */
 export class TorqueBalance {
-  private readonly bodies: readonly { readonly name: string; readonly pushes: [Form, Int][] }[];
+  private readonly bodies: readonly {
+    readonly name: string;
+    readonly pushes: [LinearForm, Int][];
+  }[];
   private columns = 0;
   private solved: Base | undefined;
 
@@ -32,8 +35,8 @@ export class TorqueBalance {
    * Adds what pushes, `on` being what one unit of it puts on each body. Gives the form whose value is
    * how much it pushes.
    */
-  pusher(on: Form): Form {
-    const push: Form = { at: [this.columns++], coef: [1] };
+  pusher(on: LinearForm): LinearForm {
+    const push: LinearForm = { at: [this.columns++], coef: [1] };
     on.at.forEach((body, k) => this.bodies[body]?.pushes.push([push, on.coef[k] as Int]));
     this.solved = undefined;
     return push;
@@ -43,13 +46,16 @@ export class TorqueBalance {
    * The least and the greatest of each form among the torques that balance and meet `known` rows,
    * proved; undefined where none do.
    */
-  settle(known: readonly Row[], forms: readonly Form[]): ReadonlyMap<Form, Quantity> | undefined {
+  settle(
+    known: readonly Row[],
+    forms: readonly LinearForm[],
+  ): ReadonlyMap<LinearForm, Quantity> | undefined {
     const rows = [...this.base.rows, ...known];
     const found: Extremes[] = extremes(this.columns, rows, forms, this.base);
     if (found[0]?.least.solution.state === 'infeasible') return undefined;
     return new Map(
       found.map(({ least, greatest }, k) => {
-        return [forms[k] as Form, between(value(least, 1), value(greatest, -1))];
+        return [forms[k] as LinearForm, between(value(least, 1), value(greatest, -1))];
       }),
     );
   }
@@ -67,6 +73,6 @@ export class TorqueBalance {
   }
 }
 
-function balanced({ name, pushes }: { name: string; pushes: [Form, Int][] }): Row {
+function balanced({ name, pushes }: { name: string; pushes: [LinearForm, Int][] }): Row {
   return { ...sumOf(pushes), sense: '=', right: 0, name };
 }

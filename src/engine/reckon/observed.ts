@@ -1,4 +1,4 @@
-import { type Form, type Rational, ZERO } from '../linear/index.ts';
+import { type LinearForm, type Rational, ZERO } from '../linear/index.ts';
 import type { Motion } from '../motion/index.ts';
 import type { Device, MemberName } from '../train/index.ts';
 import type { Quantity } from './quantity.ts';
@@ -39,7 +39,7 @@ export function observe(ruling: Ruling): Observed {
     ...devices.map(({ slip }) => slip),
     ...pins.values(),
   ]);
-  const at = (form: Form) => speeds.get(form) ?? ZERO;
+  const at = (form: LinearForm) => speeds.get(form) ?? ZERO;
   const speedOf = (member: MemberName) => at(motion.speedOf(member));
   const silent = silentBodies(motion);
   const shown = turning.filter((member) => !silent.has(assembly.bodyOf(member) as number));
@@ -53,7 +53,7 @@ export function observe(ruling: Ruling): Observed {
 }
 
 // The speeds of the planets whose teeth are known against their carriers.
-function pinsOf({ assembly, apart }: Motion): ReadonlyMap<MemberName, Form> {
+function pinsOf({ assembly, apart }: Motion): ReadonlyMap<MemberName, LinearForm> {
   const known = assembly.gearing.planets.filter((planet) => planet.known);
   return new Map(known.map(({ member, carrier }) => [member, apart(member, carrier)]));
 }

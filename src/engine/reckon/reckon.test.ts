@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { ONE, opposite, type Rational, toText } from '../linear/index.ts';
-import { type Motion, motionOf, type Question } from '../motion/index.ts';
+import { type Motion, motionOf, type ConeQuestion } from '../motion/index.ts';
 import { type MemberName, outputsOf } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import {
@@ -181,7 +181,7 @@ ${SET}joined: { shaft: [main.carrier], left: [main.sun], right: [main.ring] }
   });
   test('are turned by one who bears the load of both', () => {
     const train = motion(`${split}devices: { lock: { clutch: [left, right] } }`);
-    const question: Question = {
+    const question: ConeQuestion = {
       on: new Set(['lock']),
       given: [{ member: 'left', speed: ONE }],
       tied: ['left', 'right'],

@@ -1,5 +1,11 @@
 import { type Rational, type Solution, solve, valueOf, ZERO } from '../linear/index.ts';
-import { type DeviceRow, type Motion, pose, type Posed, type Question } from '../motion/index.ts';
+import {
+  type DeviceRow,
+  type Motion,
+  pose,
+  type Posed,
+  type ConeQuestion,
+} from '../motion/index.ts';
 import { prove } from '../proof/index.ts';
 import type { Device, MemberName } from '../train/index.ts';
 import { isZero, type Quantity } from './quantity.ts';
@@ -7,7 +13,7 @@ import { isZero, type Quantity } from './quantity.ts';
 /** Whether a train can do what is asked, with the certificate, which has been checked. */
 export interface Ruling {
   readonly motion: Motion;
-  readonly question: Question;
+  readonly question: ConeQuestion;
   readonly programme: Posed;
   readonly solution: Solution;
   /** False where no motion at all has the given speeds. */
@@ -15,7 +21,7 @@ export interface Ruling {
 }
 
 /** Puts a question to the cone. Throws only if the answer fails its own check. */
-export function judge(motion: Motion, question: Question): Ruling {
+export function judge(motion: Motion, question: ConeQuestion): Ruling {
   const programme = pose(motion, question);
   const solution = solve(programme, motion.base);
   prove(programme, solution);

@@ -1,9 +1,9 @@
-import type { Form, Rational, Row } from '../linear/index.ts';
+import type { LinearForm, Rational, Row } from '../linear/index.ts';
 import type { TorqueBalance } from './balance.ts';
 import { hull, isSpan, type Quantity } from './quantity.ts';
 
 /** What forms of a balance come to. */
-type Found = ReadonlyMap<Form, Quantity>;
+type Found = ReadonlyMap<LinearForm, Quantity>;
 
 /**
  * What several could carry, in a balance where `known` rows hold: over every way to carry the load
@@ -12,15 +12,15 @@ type Found = ReadonlyMap<Form, Quantity>;
 export class Sharing {
   private readonly balance: TorqueBalance;
   private readonly known: readonly Row[];
-  private readonly shared: readonly Form[];
-  private readonly forms: readonly Form[];
+  private readonly shared: readonly LinearForm[];
+  private readonly forms: readonly LinearForm[];
 
   /** `forms` are what is asked of; the `shared` are among them. */
   constructor(
     balance: TorqueBalance,
     known: readonly Row[],
-    shared: readonly Form[],
-    forms: readonly Form[],
+    shared: readonly LinearForm[],
+    forms: readonly LinearForm[],
   ) {
     this.balance = balance;
     this.known = known;
@@ -44,7 +44,7 @@ export class Sharing {
 
   // Every way to carry the load that leaves nothing unsettled once some carry nothing. They are left
   // out in their order, so that each choice is made once.
-  private waysWithout(without: readonly Form[], loose: readonly Form[]): Found[] {
+  private waysWithout(without: readonly LinearForm[], loose: readonly LinearForm[]): Found[] {
     return loose.flatMap((form) => {
       const less = [...without, form];
       const bounds = this.bounds(less);
@@ -59,11 +59,11 @@ export class Sharing {
     });
   }
 
-  private looseIn(bounds: Found): readonly Form[] {
+  private looseIn(bounds: Found): readonly LinearForm[] {
     return this.shared.filter((form) => isSpan(bounds.get(form) as Quantity));
   }
 
-  private bounds(without: readonly Form[]): Found | undefined {
+  private bounds(without: readonly LinearForm[]): Found | undefined {
     const none = without.map((form): Row => ({ ...form, sense: '=', right: 0 }));
     return this.balance.settle([...this.known, ...none], this.forms);
   }

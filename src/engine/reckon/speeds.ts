@@ -2,7 +2,7 @@ import {
   type Bound,
   type Extremes,
   extremes,
-  type Form,
+  type LinearForm,
   freedom,
   given,
   minus,
@@ -23,13 +23,16 @@ import { speedAt, type Ruling } from './ruling.ts';
  * How far each form can go among all the motions that answer the question: settled where they
  * agree, a span where they do not. All of it is proved. The train must turn.
  */
-export function speedsOf(ruling: Ruling, forms: readonly Form[]): ReadonlyMap<Form, Quantity> {
+export function speedsOf(
+  ruling: Ruling,
+  forms: readonly LinearForm[],
+): ReadonlyMap<LinearForm, Quantity> {
   const { motion, solution } = ruling;
   if (solution.state === 'infeasible') throw new Error('a train that does not turn has no speeds');
   const { point } = solution;
   const rows = faceOf(ruling);
   const kernel = freedomOf(ruling, rows);
-  const found = new Map<Form, Quantity>();
+  const found = new Map<LinearForm, Quantity>();
   // Forms that every change moves in one proportion share their bounds: one of each such class
   // is asked. The others are as far from their values at the point, in that proportion.
   const classes = new Map<string, Moved[]>();
@@ -63,7 +66,7 @@ export function speedsOf(ruling: Ruling, forms: readonly Form[]): ReadonlyMap<Fo
 
 // A form that some change moves, and how far the first of them does.
 interface Moved {
-  readonly form: Form;
+  readonly form: LinearForm;
   readonly first: Rational;
 }
 

@@ -1,5 +1,5 @@
 import {
-  type Form,
+  type LinearForm,
   given as givenRow,
   type Rational,
   type Row,
@@ -57,7 +57,10 @@ function sharedTorques(
   const load =
     tied.size > 0 && holder === undefined ? together : outside(question.reluctant as MemberName);
   const atPorts = new Map(
-    ports.map((port) => [port, sumOf(port.terms.map(([m, n]) => [meshes.get(m) as Form, n]))]),
+    ports.map((port) => [
+      port,
+      sumOf(port.terms.map(([m, n]) => [meshes.get(m) as LinearForm, n])),
+    ]),
   );
   const known: Row[] = [givenRow(load, reluctant)];
   for (const [group, form] of groups) {
@@ -67,7 +70,7 @@ function sharedTorques(
   const shared = [...groups.values(), ...tied.values()];
   const forms = [...shared, ...meshes.values(), ...given.values(), ...atPorts.values()];
   const found = new Sharing(balance, known, shared, forms).found();
-  const each = <K>(map: ReadonlyMap<K, Form>) => {
+  const each = <K>(map: ReadonlyMap<K, LinearForm>) => {
     return new Map([...map].map(([key, form]) => [key, found.get(form) as Quantity]));
   };
   const none = motion.devices.map(({ device }): [Device, Quantity] => [device, ZERO]);

@@ -1,5 +1,5 @@
 import { entry, minus, plus, type Rational, times, ZERO } from '../linear/index.ts';
-import type { Question } from '../motion/index.ts';
+import type { ConeQuestion } from '../motion/index.ts';
 import type { Device, MemberName, Mesh } from '../train/index.ts';
 import { type Port, portTorque } from './port.ts';
 import { type Quantity, stretched } from './quantity.ts';
@@ -87,6 +87,6 @@ export function scaled<Q extends Quantity>(torques: Torques<Q>, by: Rational): T
 }
 
 /** The tied member whose speed is given, so that its holder bears all that is on the tied members. */
-export function heldTogether({ given, tied = [] }: Question): MemberName | undefined {
+export function heldTogether({ given, tied = [] }: ConeQuestion): MemberName | undefined {
   return given.find(({ member }) => member === tied[0])?.member;
 }

@@ -1,6 +1,6 @@
 import type { Inertia } from '../inertia/index.ts';
 import {
-  type Form,
+  type LinearForm,
   fraction,
   fromNumber,
   minus,
@@ -46,7 +46,7 @@ export function couplingOf(motion: Motion, inertias: ReadonlyMap<MemberName, Ine
   }
   const roots = d.map((one) => Math.sqrt(toNumber(one)));
   // L⁻¹ times a row of the kernel.
-  const turned = (form: Form): Rational[] => {
+  const turned = (form: LinearForm): Rational[] => {
     const row: Rational[] = [];
     for (const [i, part] of partsOf(motion, form).entries()) {
       const known = lower[i] as readonly Rational[];
@@ -81,7 +81,7 @@ export function dot(a: readonly number[], b: ArrayLike<number>): number {
 }
 
 // What each free coordinate of the meshes puts into a form.
-function partsOf(motion: Motion, form: Form): Rational[] {
+function partsOf(motion: Motion, form: LinearForm): Rational[] {
   const { coef, times: scale } = motion.base.reduce(form);
   return coef.map((part) => fraction(part, scale));
 }

@@ -1,4 +1,4 @@
-import type { LengthText, Limit } from './pack.ts';
+import type { LengthText, FileLimit } from './pack.ts';
 
 /** How the clearance of a band at its drum is set: by a screw that is backed off, or by a rod. */
 export interface BandSetting {
@@ -10,9 +10,9 @@ export interface BandSetting {
   readonly lever?: number;
   readonly limits?: {
     /** At the drum: what the band's end can move. */
-    readonly clearance?: Limit;
+    readonly clearance?: FileLimit;
     /** Of the screw or the servo's rod. Where both are told, this one is judged by. */
-    readonly travel?: Limit;
+    readonly travel?: FileLimit;
   };
   readonly shelf?: RodShelf;
 }

@@ -1,4 +1,4 @@
-import type { LengthText, Limit } from './pack.ts';
+import type { LengthText, FileLimit } from './pack.ts';
 
 /** How far a shaft may move along itself, and the part by which it is set. */
 export interface EndPlay {
@@ -6,7 +6,7 @@ export interface EndPlay {
   readonly shaft: string;
   /** Absent: an end play. A backlash is between teeth, on the pitch circle; no shelf sets it. */
   readonly measure?: PlayKind;
-  readonly limit?: Limit;
+  readonly limit?: FileLimit;
   readonly shelf?: WasherShelf;
   /** The parts between the two stops; what is left of them is the end play. */
   readonly stack?: readonly StackPart[];

@@ -7,7 +7,7 @@ import type { MemberName } from './member.ts';
 export type GearSet = PlainSet | PairSet | SteppedSet | SharingSet | WheelSet | BevelSet;
 
 /** Sun, planets, ring. Planet teeth follow from the coaxial rule where they are not counted. */
-export interface PlainSet extends Named {
+export interface PlainSet extends NamedSet {
   readonly kind: 'plain';
   readonly sun: number;
   readonly ring: number;
@@ -17,7 +17,7 @@ export interface PlainSet extends Named {
 }
 
 /** Sun, inner planet, outer planet, ring: each planet is a meshed pair. */
-export interface PairSet extends Named {
+export interface PairSet extends NamedSet {
   readonly kind: 'pair';
   readonly sun: number;
   readonly ring: number;
@@ -27,7 +27,7 @@ export interface PairSet extends Named {
 }
 
 /** One planet body with two wheels: the sun meshes the first step, the ring the second. */
-export interface SteppedSet extends Named {
+export interface SteppedSet extends NamedSet {
   readonly kind: 'stepped';
   readonly sun: number;
   readonly ring: number;
@@ -39,7 +39,7 @@ export interface SteppedSet extends Named {
  * Wheels on the planets and the carrier of another set (of a pair set: on its outer planets).
  * With `pairs`, the sun reaches those planets through inner planets of its own.
  */
-export interface SharingSet extends Named {
+export interface SharingSet extends NamedSet {
   readonly kind: 'sharing';
   readonly shares: string;
   readonly sun?: number;
@@ -51,7 +51,7 @@ export interface SharingSet extends Named {
 }
 
 /** Any other arrangement: NAME.wheel for each wheel; those `carried` turn on NAME.carrier. */
-export interface WheelSet extends Named {
+export interface WheelSet extends NamedSet {
   readonly kind: 'wheels';
   readonly wheels: ReadonlyMap<string, number>;
   readonly carried: readonly string[];
@@ -63,14 +63,14 @@ export interface WheelSet extends Named {
 }
 
 /** A bevel differential: NAME.left and NAME.right side gears, pinions on NAME.carrier. */
-export interface BevelSet extends Named {
+export interface BevelSet extends NamedSet {
   readonly kind: 'bevel';
   readonly sides: readonly [number, number];
   readonly pinion?: number;
   readonly pinions?: number;
 }
 
-export interface Named {
+export interface NamedSet {
   readonly name: string;
   /** Set by faults: wheels with no teeth left, by member name. Absent: none. */
   readonly stripped?: readonly MemberName[];

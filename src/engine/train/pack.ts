@@ -45,18 +45,18 @@ export type ShelfPart = (typeof SHELF_PARTS)[number];
 
 /** The unit's own limits; what is absent is not judged. */
 export interface PackLimits {
-  readonly clearance?: Limit;
+  readonly clearance?: FileLimit;
   /** The clearance for each friction disc. */
-  readonly 'each friction'?: Limit;
+  readonly 'each friction'?: FileLimit;
   /** The thickness of a friction disc, of a steel. */
-  readonly friction?: Limit;
-  readonly steel?: Limit;
+  readonly friction?: FileLimit;
+  readonly steel?: FileLimit;
   /** The gap under a straight-edge on a steel. */
-  readonly cone?: Limit;
+  readonly cone?: FileLimit;
 }
 
 /** Absent: no limit on that side. A limit without a source is shown as unsourced. */
-export interface Limit {
+export interface FileLimit {
   readonly least?: LengthText;
   readonly most?: LengthText;
   readonly source?: string;

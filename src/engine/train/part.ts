@@ -1,4 +1,4 @@
-import type { Limit } from './pack.ts';
+import type { FileLimit } from './pack.ts';
 
 /**
  * A part as it comes off the bench, with the notes that its builder keeps. Nothing in the notes
@@ -31,7 +31,7 @@ export interface Part {
   /** The file name of a photograph. */
   readonly photo?: string;
   /** How far it stands below the face of the case. */
-  readonly height?: Limit;
+  readonly height?: FileLimit;
   /** What it is bolted down with. */
   readonly bolts?: Bolts;
   /** Friction devices whose oil goes through it: no air before it is on; but see `coversPorts`. */

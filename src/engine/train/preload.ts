@@ -1,4 +1,4 @@
-import type { LengthText, Limit } from './pack.ts';
+import type { LengthText, FileLimit } from './pack.ts';
 import type { TorqueText } from './part.ts';
 
 /** Bearings that are squeezed on purpose, so that nothing can move: the torque that turns them proves it. */
@@ -9,11 +9,11 @@ export interface Preload {
   readonly turning?: TorqueLimit;
   readonly used?: TorqueLimit;
   /** By how much they are squeezed, beyond no play at all. */
-  readonly squeeze?: Limit;
+  readonly squeeze?: FileLimit;
   readonly shelf?: PreloadShelf;
 }
 
-/** As `Limit`, of a torque. */
+/** As `FileLimit`, of a torque. */
 export interface TorqueLimit {
   readonly least?: TorqueText;
   readonly most?: TorqueText;

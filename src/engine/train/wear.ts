@@ -1,11 +1,11 @@
-import type { Limit } from './pack.ts';
+import type { FileLimit } from './pack.ts';
 
 /** Something that wears, or sags, and is measured against a limit of the unit's. */
 export interface WearCheck {
   /** What it is called. */
   readonly part: string;
   readonly measure: WearKind;
-  readonly limit?: Limit;
+  readonly limit?: FileLimit;
 }
 
 /** What is measured: a clearance or a gap, how thick a part still is, how long a spring is when free. */

@@ -1,5 +1,5 @@
 import { plainValue } from '../entries/index.ts';
-import type { Limit, MeasuredKind } from '../train/index.ts';
+import type { FileLimit, MeasuredKind } from '../train/index.ts';
 import { type Edited, mend, type Value } from '../yaml/index.ts';
 
 /** Something of a train that is measured. */
@@ -20,7 +20,7 @@ export interface ShelfSaid {
  * Writes a limit of what is measured: `which` of a pack's, a band's or a preload's, and else 'limit'.
  * Refused as every edit is that would lose a comment.
  */
-export function putLimit(text: string, of: Measurand, which: string, limit: Limit): Edited {
+export function putLimit(text: string, of: Measurand, which: string, limit: FileLimit): Edited {
   const within = of.kind === 'pack' || of.kind === 'band' ? ['limits', which] : [which];
   return mend(text, [SECTION[of.kind], of.name, ...within], plainValue(limit) as Value);
 }

@@ -1,6 +1,6 @@
 import type { Mention, NamedKind } from '../form/index.ts';
 import { CASE, type GearSet, outputsOf, type Train } from '../train/index.ts';
-import { type Findings, looksLike, type Named, near } from '../yaml/index.ts';
+import { type Findings, looksLike, type NamedProblem, near } from '../yaml/index.ts';
 import { partsOf } from './parts.ts';
 
 /**
@@ -106,8 +106,11 @@ export function lookAtNames(train: Train, mentions: readonly Mention[], findings
 
 // Sets, gear pairs and devices are told apart by their names alone; so is a gear pair from a
 // join, for either can be stripped.
-function checkDefinitions(mentions: readonly Mention[], findings: Findings): Map<string, Named> {
-  const defined = new Map<string, Named>();
+function checkDefinitions(
+  mentions: readonly Mention[],
+  findings: Findings,
+): Map<string, NamedProblem> {
+  const defined = new Map<string, NamedProblem>();
   for (const { role, name, at } of mentions) {
     const { own, names } = role;
     if (!own || (names !== 'set' && names !== 'gear pair' && names !== 'device')) continue;
@@ -129,7 +132,7 @@ function checkMember(
   { name, at }: Mention,
   sets: ReadonlyMap<string, GearSet>,
   setNames: ReadonlySet<string>,
-  defined: ReadonlyMap<string, Named>,
+  defined: ReadonlyMap<string, NamedProblem>,
   findings: Findings,
 ): void {
   const dot = name.indexOf('.');

@@ -1,14 +1,14 @@
 import { type Account, type Advice, proposalOf, type Ranking } from '../suspects/index.ts';
 import { type Inquiry } from '../cause/index.ts';
 import { type Test } from '../sight/index.ts';
-import type { Stop } from './bar.ts';
+import type { StoppedTest } from './bar.ts';
 import { chosen } from './choice.ts';
 import { type TestPlace, PLACES, placeOf } from './place.ts';
 import { type Triage, triageOf } from './triage.ts';
 
 /** What to do next, and what not to. */
 export interface Counsel extends Advice {
-  readonly stops: readonly Stop[];
+  readonly stops: readonly StoppedTest[];
   /** Of the tests that are proposed: so many come first in the trade, whatever they tell. */
   readonly first: number;
 }
@@ -45,10 +45,10 @@ export function advise(
 const MOST_AFTER = 2;
 
 // Where the road is closed nobody pulls; what closes it, or a pull, is no news of a stall.
-function stopsOf({ stops }: Triage, left: Stop['left']): Stop[] {
+function stopsOf({ stops }: Triage, left: StoppedTest['left']): StoppedTest[] {
   const [road = [], pulling = []] = [stops.get('road test'), stops.get('pulling hard')];
   const told = new Set([...road, ...pulling].map(({ why }) => why));
-  return [...stops].flatMap(([stop, bars]): Stop[] => {
+  return [...stops].flatMap(([stop, bars]): StoppedTest[] => {
     if (stop === 'pulling hard' && road.length > 0) return [];
     const news = stop === 'stall test' ? bars.filter(({ why }) => !told.has(why)) : bars;
     return [{ stops: stop, bars: news, left }];

@@ -35,7 +35,7 @@ export type Bar =
   | { readonly why: 'made' };
 
 /** A kind of test that stops, and what remains. */
-export interface Stop {
+export interface StoppedTest {
   readonly stops: Stopped;
   readonly bars: readonly Bar[];
   /** The kinds of test that are left, place by place. */

@@ -1,5 +1,5 @@
 export type { Counsel } from './advise.ts';
-export type { Bar, Stop, Stopped } from './bar.ts';
+export type { Bar, StoppedTest, Stopped } from './bar.ts';
 export { diagnose, type Diagnosis } from './diagnosis.ts';
 export { inTradeOrder } from './order.ts';
 export { type TestPlace, placeOf } from './place.ts';

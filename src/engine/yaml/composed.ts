@@ -3,7 +3,7 @@ import type { Findings } from './findings.ts';
 import {
   BAD_CHARACTER,
   blockPassage,
-  type Entry,
+  type EntryNode,
   MOST_LEVELS,
   type Node,
   type Scalar,
@@ -90,8 +90,8 @@ class Converter {
     return collection({ kind: 'section', entries: this.entries(node.items, level) }, flow, at);
   }
 
-  private entries(pairs: readonly { key: unknown; value: unknown }[], level: number): Entry[] {
-    const entries = new Map<string, Entry>();
+  private entries(pairs: readonly { key: unknown; value: unknown }[], level: number): EntryNode[] {
+    const entries = new Map<string, EntryNode>();
     for (const pair of pairs) {
       const keyNode = isScalar(pair.key) ? pair.key : undefined;
       const keyAt = passageOf(keyNode?.range, { from: 0, to: 0 });

@@ -1,6 +1,6 @@
 import type { GeometryFinding } from '../teeth/index.ts';
 import type { Lines, Passage } from './place.ts';
-import type { Oddity, Mistake, Problem } from './problem.ts';
+import type { Oddity, FileMistake, Problem } from './problem.ts';
 
 // A person mends a few and reads again; a file of random bytes would fill the screen.
 const MOST = 200;
@@ -23,7 +23,7 @@ export class Findings {
   }
 
   /** A mistake that takes searching to tell (a near name) is given as a function. */
-  error(passage: Passage, mistake: Mistake | (() => Mistake)): void {
+  error(passage: Passage, mistake: FileMistake | (() => FileMistake)): void {
     this.errors += 1;
     this.keep(passage, 'error', mistake);
   }
@@ -55,7 +55,7 @@ export class Findings {
   private keep(
     passage: Passage,
     severity: Problem['severity'],
-    finding: Mistake | Oddity | GeometryFinding | (() => Mistake),
+    finding: FileMistake | Oddity | GeometryFinding | (() => FileMistake),
   ): void {
     this.found += 1;
     if (this.found > MOST) return;

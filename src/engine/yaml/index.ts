@@ -9,6 +9,6 @@ export { looksLike, near, nearest } from './near.ts';
 export { Lines, type Place, type Passage } from './place.ts';
 export type * from './problem.ts';
 export type { Splice } from './splice.ts';
-export type { List, Node, Scalar, Section } from './node.ts';
+export type { List, Node, Scalar, SectionNode } from './node.ts';
 export { parseTree } from './tree.ts';
 export { flowText, quoted, scalarText, sectionLines, type Value } from './write.ts';

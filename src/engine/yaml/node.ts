@@ -1,7 +1,7 @@
 import type { Passage } from './place.ts';
 
 /** A file as entries, lists and scalars with their places; all that a train file may hold. */
-export type Node = Scalar | List | Section;
+export type Node = Scalar | List | SectionNode;
 
 export interface Scalar {
   readonly kind: 'scalar';
@@ -17,15 +17,15 @@ export interface List {
   readonly at: Passage;
 }
 
-export interface Section {
+export interface SectionNode {
   readonly kind: 'section';
-  readonly entries: readonly Entry[];
+  readonly entries: readonly EntryNode[];
   readonly flow: boolean;
   readonly at: Passage;
 }
 
 /** What stands in a list or a section. */
-export type Within = Pick<List, 'kind' | 'items'> | Pick<Section, 'kind' | 'entries'>;
+export type Within = Pick<List, 'kind' | 'items'> | Pick<SectionNode, 'kind' | 'entries'>;
 
 /** Where a block is that starts at `from`: down to its last value, or to the key of none. */
 export function blockPassage(within: Within, { from, to }: Passage): Passage {
@@ -33,7 +33,7 @@ export function blockPassage(within: Within, { from, to }: Passage): Passage {
   return { from, to: last?.at.to ?? to };
 }
 
-export interface Entry {
+export interface EntryNode {
   readonly key: string;
   readonly keyAt: Passage;
   readonly value: Node;

@@ -17,7 +17,7 @@ import {
 import {
   BAD_CHARACTER,
   blockPassage,
-  type Entry,
+  type EntryNode,
   MOST_LEVELS,
   type Node,
   type Scalar,
@@ -97,7 +97,7 @@ class Plain {
   }
 
   private entries(level: number): Within {
-    const entries = new Map<string, Entry>();
+    const entries = new Map<string, EntryNode>();
     while (!this.popped()) {
       const event = this.take();
       if (event?.type !== EVENT_ID.SCALAR || isNothing(event)) throw NOT_PLAIN;

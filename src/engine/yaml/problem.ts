@@ -1,10 +1,10 @@
 import type { GeometryFinding } from '../teeth/index.ts';
-import type { Departure, Device, Limit } from '../train/index.ts';
+import type { Departure, Device, FileLimit } from '../train/index.ts';
 import type { Expected } from './expected.ts';
 import type { Place } from './place.ts';
 
 /** Something to be told about a file, as plain data; the narrative room has the words. */
-export type Problem = Located<Mistake | Oddity | GeometryFinding>;
+export type Problem = Located<FileMistake | Oddity | GeometryFinding>;
 
 /** A finding with its place. With an error there is no train; with a warning there is. */
 export type Located<Finding> = Finding & {
@@ -13,7 +13,7 @@ export type Located<Finding> = Finding & {
 };
 
 /** What makes a text no train file. `near` is the name that was most likely meant. */
-export type Mistake =
+export type FileMistake =
   /** Characters in the text, and the most that are read. */
   | { readonly problem: 'too large'; readonly characters: number; readonly most: number }
   /** A character that cannot stand in a train file, as a number; U+FFFD tells of lost ones. */
@@ -73,8 +73,8 @@ export type Mistake =
       readonly problem: 'limit doubted';
       readonly of: string;
       readonly by: Departure;
-      readonly file: Limit;
-      readonly job: Limit;
+      readonly file: FileLimit;
+      readonly job: FileLimit;
     }
   /** Readings or a limit of what the train does not measure. */
   | { readonly problem: 'nothing measured'; readonly name: string; readonly near?: string }
@@ -96,10 +96,10 @@ export type Mistake =
   | { readonly problem: 'no pack'; readonly device: string; readonly near?: string }
   | { readonly problem: 'listed twice'; readonly name: string }
   /** Sets, gear pairs and devices have names of their own. */
-  | { readonly problem: 'name taken'; readonly name: string; readonly by: Named }
+  | { readonly problem: 'name taken'; readonly name: string; readonly by: NamedProblem }
   | { readonly problem: 'reserved name'; readonly name: string }
   /** A member is asked for, and the name is another thing's; a set's parts are members. */
-  | { readonly problem: 'not a member'; readonly name: string; readonly is: Named }
+  | { readonly problem: 'not a member'; readonly name: string; readonly is: NamedProblem }
   | { readonly problem: 'joined to itself'; readonly member: string }
   | { readonly problem: 'unknown gear pair'; readonly pair: string; readonly near?: string }
   | { readonly problem: 'case cannot turn'; readonly end: 'input' | 'output' }
@@ -178,7 +178,7 @@ export type Oddity =
       readonly later: string;
     };
 
-export type Named = 'set' | 'gear pair' | 'device' | 'join';
+export type NamedProblem = 'set' | 'gear pair' | 'device' | 'join';
 
 /** What the YAML reader stumbled over. */
 export type Syntax =

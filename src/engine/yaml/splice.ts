@@ -1,5 +1,5 @@
 import type { Passage } from './place.ts';
-import type { Entry, List, Node, Section } from './node.ts';
+import type { EntryNode, List, Node, SectionNode } from './node.ts';
 import { flowText, scalarText, quoted, sectionLines, type Value } from './write.ts';
 
 /** A text in place of what stands in a passage. */
@@ -38,7 +38,7 @@ export function spliceForEntry(
     if (parent.flow)
       return replacement(text, target, parent, path[depth - 1] ?? '', `{ ${entry} }`);
     // An empty section: its first entry goes on a line below its key.
-    const owner = parent.entries.find((e) => e.value === target) as Entry;
+    const owner = parent.entries.find((e) => e.value === target) as EntryNode;
     const at = lineEnd(text, owner.keyAt.to);
     return [{ from: at, to: at, text: `${newline(text)}${indentOf(text, owner)}  ${entry}` }];
   }
@@ -149,13 +149,13 @@ function replacement(
     return [{ ...target.at, text: block ? put + newline(text) : put }];
   }
   if (parent?.kind !== 'section') return undefined;
-  const entry = parent.entries.find((e) => e.key === key) as Entry;
+  const entry = parent.entries.find((e) => e.key === key) as EntryNode;
   const colon = /^\s*:/.exec(text.slice(entry.keyAt.to))?.[0].length;
   const at = entry.keyAt.to + (colon ?? 0);
   return [{ from: at, to: at, text: `${colon === undefined ? ':' : ''} ${put}` }];
 }
 
-function childPassages(text: string, parent: List | Section): Passage[] {
+function childPassages(text: string, parent: List | SectionNode): Passage[] {
   if (parent.kind === 'section') {
     return parent.entries.map((entry) => ({ from: entry.keyAt.from, to: endOf(text, entry) }));
   }
@@ -163,7 +163,7 @@ function childPassages(text: string, parent: List | Section): Passage[] {
 }
 
 // Where an entry ends: after its value, or after the colon of none.
-function endOf(text: string, { keyAt, value }: Entry): number {
+function endOf(text: string, { keyAt, value }: EntryNode): number {
   if (value.kind === 'scalar' && value.at.from === value.at.to) {
     return keyAt.to + (/^\s*:/.exec(text.slice(keyAt.to))?.[0].length ?? 0);
   }
@@ -186,7 +186,7 @@ function lineEnd(text: string, offset: number): number {
   return text[end - 1] === '\r' ? end - 1 : end;
 }
 
-function indentOf(text: string, { keyAt }: Entry): string {
+function indentOf(text: string, { keyAt }: EntryNode): string {
   return ' '.repeat(keyAt.from - (text.lastIndexOf('\n', keyAt.from - 1) + 1));
 }
 

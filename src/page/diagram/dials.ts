@@ -1,4 +1,4 @@
-import type { Subject } from '../../telling/scene/index.ts';
+import type { SceneSubject } from '../../telling/scene/index.ts';
 import type { Study, Build } from '../study/index.ts';
 import type { words } from './words.ts';
 
@@ -39,7 +39,7 @@ export function turnDials(dials: readonly Dial[], build: Build): void {
 }
 
 /** Lights every mark that speaks of what is pointed at. */
-export function lightPointed(svg: Element, pointed: Subject | undefined): void {
+export function lightPointed(svg: Element, pointed: SceneSubject | undefined): void {
   for (const mark of svg.querySelectorAll('[data-kind]')) {
     const lit =
       pointed !== undefined &&

@@ -1,4 +1,4 @@
-import type { Subject } from '../../telling/scene/index.ts';
+import type { SceneSubject } from '../../telling/scene/index.ts';
 import type { Study } from '../study/index.ts';
 
 /**
@@ -87,7 +87,7 @@ function press(study: Study, event: KeyboardEvent): void {
 
 function point(study: Study, target: Element): void {
   const about = target.closest('[data-kind]');
-  const kind = about?.getAttribute('data-kind') as Subject['kind'] | undefined;
+  const kind = about?.getAttribute('data-kind') as SceneSubject['kind'] | undefined;
   const name = about?.getAttribute('data-name') ?? '';
   const before = study.pointed.value;
   if (!kind) study.pointed.value = undefined;

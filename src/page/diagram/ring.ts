@@ -1,9 +1,9 @@
 import { type Fault, faultNamed } from '../../engine/faults/index.ts';
-import type { Subject } from '../../telling/scene/index.ts';
+import type { SceneSubject } from '../../telling/scene/index.ts';
 import type { Study } from '../study/index.ts';
 
 /** What is wrong with the wrong build, as the drawing knows it. */
-export function spoiled(study: Study): Subject[] {
+export function spoiled(study: Study): SceneSubject[] {
   const train = study.file.train.value;
   const { bodies, bodyOf } = study.right.assembly.value ?? {};
   return study.faults.value.flatMap((text) => {
@@ -21,7 +21,7 @@ export function spoiled(study: Study): Subject[] {
   });
 }
 
-function subjectOf(fault: Fault): Subject | undefined {
+function subjectOf(fault: Fault): SceneSubject | undefined {
   switch (fault.what) {
     case 'device':
     case 'one-way':
@@ -42,7 +42,7 @@ function subjectOf(fault: Fault): Subject | undefined {
 }
 
 /** Rings the first of these that is drawn; the returned function takes the ring away. */
-export function ringWrong(svg: SVGSVGElement, subjects: readonly Subject[]): () => void {
+export function ringWrong(svg: SVGSVGElement, subjects: readonly SceneSubject[]): () => void {
   const rings = subjects.flatMap(({ kind, name }) => {
     const its = `[data-kind="${kind}"][data-name="${CSS.escape(name)}"]`;
     const [mark] = svg.querySelectorAll<SVGGraphicsElement>(its);

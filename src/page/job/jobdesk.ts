@@ -1,5 +1,11 @@
 import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
-import { entryMade, jobMade, type OpenJob, openJob, type Said } from '../../asking/job/index.ts';
+import {
+  entryMade,
+  jobMade,
+  type OpenJob,
+  openJob,
+  type ToldOrStruck,
+} from '../../asking/job/index.ts';
 import { type Given, NoAnswer, type Refused, trainIn } from '../../asking/request/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { type FoldedJob, partsOf, type Told } from '../../shop/records/index.ts';
@@ -12,7 +18,7 @@ import { JobFiles } from './jobfiles.ts';
 import { lookAtKeeping } from './keeping.ts';
 import { picture } from './picture.ts';
 import { recalled, remember } from './recalled.ts';
-import { type Outcome, Shelf } from './shelf.ts';
+import { type Outcome, JobShelf } from './shelf.ts';
 import { NotKept, type Photograph } from './store.ts';
 
 /** 'kept' when the disk has it; else why it is not. What only the store refused stays in this page. */
@@ -48,7 +54,7 @@ export class JobDesk {
   readonly known = signal(false);
   /** Why the last thing that was to be kept is not, until the next is. */
   readonly unkept = signal<Unkept | undefined>(undefined);
-  readonly shelf = new Shelf();
+  readonly shelf = new JobShelf();
 
   private readonly id = signal(recalled('job', ['tab', 'browser']));
   private readonly study: Study;
@@ -144,7 +150,7 @@ export class JobDesk {
   }
 
   // A second tap on the same, before the disk has answered the first, is the first.
-  private enter(said: Said, pictures: readonly Photograph[] = []): Promise<Kept> {
+  private enter(said: ToldOrStruck, pictures: readonly Photograph[] = []): Promise<Kept> {
     const key = JSON.stringify(said);
     const same = this.underWay.get(key);
     if (same) return same;
@@ -155,7 +161,7 @@ export class JobDesk {
 
   private readonly underWay = new Map<string, Promise<Kept>>();
 
-  private async entered(said: Said, pictures: readonly Photograph[]): Promise<Kept> {
+  private async entered(said: ToldOrStruck, pictures: readonly Photograph[]): Promise<Kept> {
     await this.begun;
     const { id } = this.held.value?.job ?? {};
     const who = this.initials.value.trim();

@@ -6,7 +6,7 @@ import { type Brought, broughtBy, zipOf } from './archive.ts';
 import { type Held, linesOf, textOf } from './held.ts';
 import { newId } from './id.ts';
 import { type DiskOutcome, isSameJob, uniteOnDisk } from './ondisk.ts';
-import type { Shelf } from './shelf.ts';
+import type { JobShelf } from './shelf.ts';
 
 /** What came of a file, until the next. */
 export type FileWord =
@@ -27,11 +27,11 @@ export class JobFiles {
   /** How the open job's file on disk stands, where it has one that can be written. */
   readonly disk = signal<DiskOutcome | undefined>(undefined);
 
-  private readonly shelf: Shelf;
+  private readonly shelf: JobShelf;
   private readonly held: ReadonlySignal<Held | undefined>;
   private readonly take: (id: string) => void;
 
-  constructor(shelf: Shelf, held: ReadonlySignal<Held | undefined>, take: (id: string) => void) {
+  constructor(shelf: JobShelf, held: ReadonlySignal<Held | undefined>, take: (id: string) => void) {
     this.shelf = shelf;
     this.held = held;
     this.take = take;

@@ -12,7 +12,7 @@ export type Outcome = 'kept' | NotKept;
  * The jobs of this browser, the same in each of its tabs. What the store will not take stays here,
  * as long as the page is open, and is tried again with whatever comes next.
  */
-export class Shelf {
+export class JobShelf {
   readonly jobs = signal<readonly Held[]>([]);
 
   private readonly store = new JobStore();

@@ -5,14 +5,14 @@ import type { Remark } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import type { Measuring } from './measuring.ts';
 import type { Telling } from './telling.ts';
-import { shelfOf, type Typed, type Way } from './ways.ts';
+import { shelfOf, type Typed, type ReadingWay } from './ways.ts';
 import { words } from './words.ts';
 
 interface Props {
   readonly measuring: Measuring;
   readonly thing: MeasuredThing;
   readonly telling: Telling;
-  readonly way: Way;
+  readonly way: ReadingWay;
 }
 
 /** What speaks against the readings, each with its way out; until it is taken no part is offered. */

@@ -2,8 +2,8 @@ import type { MeasuredThing } from '../../asking/build/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { quantityFrom } from '../../engine/quantity/index.ts';
 import { type Bounds, boundsOf } from '../../shop/limits/index.ts';
-import type { Limit } from '../../engine/train/index.ts';
-import type { Way, Typed } from './ways.ts';
+import type { FileLimit } from '../../engine/train/index.ts';
+import type { ReadingWay, Typed } from './ways.ts';
 import { standingIn } from './ways.ts';
 
 /** Readings against their limits, as sizes on one scale: micrometres, or newton metres. */
@@ -16,7 +16,7 @@ export interface Scale {
 /** What a way's readings are judged by, and where they lie; undefined where nothing is drawn. */
 export function scaleOf(
   thing: MeasuredThing,
-  way: Way,
+  way: ReadingWay,
   typed: readonly Typed[],
 ): Scale | undefined {
   const its = limitOf(thing, way.way);
@@ -72,7 +72,7 @@ function limitOf(
   }
 }
 
-function ends(limit: Limit | undefined): Omit<Scale, 'readings'> | undefined {
+function ends(limit: FileLimit | undefined): Omit<Scale, 'readings'> | undefined {
   return limit && bounded(boundsOf(limit));
 }
 

@@ -6,12 +6,12 @@ import { asFineAs, lengthText, torqueText, voiceOf } from '../../telling/narrati
 import { language } from '../words/index.ts';
 import { scaleOf } from './bar.ts';
 import { LimitBar } from './limitbar.tsx';
-import { standingIn, type Typed, type Way } from './ways.ts';
+import { standingIn, type Typed, type ReadingWay } from './ways.ts';
 import { words } from './words.ts';
 
 interface Props {
   readonly thing: MeasuredThing;
-  readonly way: Way;
+  readonly way: ReadingWay;
   readonly typed: readonly Typed[];
   /** What is being typed, in micrometres or newton metres. */
   readonly typing: number | undefined;

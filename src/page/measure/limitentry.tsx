@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { MeasuredThing } from '../../asking/build/index.ts';
 import type { Refused } from '../../asking/request/index.ts';
-import type { Limit } from '../../engine/train/index.ts';
+import type { FileLimit } from '../../engine/train/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import { putLimit } from '../../engine/trainfile/index.ts';
 import type { Told } from '../../shop/records/index.ts';
@@ -45,7 +45,7 @@ export function LimitEntry({ measuring, study, thing }: Props) {
     const text = its && standingIn(measuring.typed.value, its)[0]?.text;
     return text === undefined ? {} : { [key]: text };
   };
-  const limit: Limit = {
+  const limit: FileLimit = {
     ...end('least'),
     ...end('most'),
     ...(source.trim() !== '' && { source: source.trim() }),
@@ -164,7 +164,13 @@ export function LimitEntry({ measuring, study, thing }: Props) {
 }
 
 // What the file, or the job in its place, says now.
-function SoFar({ limit, torque }: { readonly limit: Limit | undefined; readonly torque: boolean }) {
+function SoFar({
+  limit,
+  torque,
+}: {
+  readonly limit: FileLimit | undefined;
+  readonly torque: boolean;
+}) {
   const voice = voiceOf(language.value);
   if (!limit) return null;
   const { least = '', most = '', source, by } = limit;

@@ -1,4 +1,4 @@
-import type { MeasuredThing, Standing } from '../../asking/build/index.ts';
+import type { MeasuredThing, MeasuredStanding } from '../../asking/build/index.ts';
 import { keyOf, visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
 import type { Study } from '../study/index.ts';
@@ -9,7 +9,7 @@ import type { Measuring } from './measuring.ts';
 import { words } from './words.ts';
 
 /** A sign for where a thing stands; its word stands beside it. */
-export const SIGNS: Readonly<Record<Standing, string>> = {
+export const SIGNS: Readonly<Record<MeasuredStanding, string>> = {
   nothing: '○',
   asked: '?',
   unjudged: '–',

@@ -1,12 +1,12 @@
 import { useState } from 'preact/hooks';
 import { LargeButton } from '../controls/index.ts';
 import type { Measuring } from './measuring.ts';
-import { standingIn, type Way } from './ways.ts';
+import { standingIn, type ReadingWay } from './ways.ts';
 import { wordOf, words } from './words.ts';
 
 interface Props {
   readonly measuring: Measuring;
-  readonly way: Way;
+  readonly way: ReadingWay;
 }
 
 // Common practice, no source.

@@ -1,5 +1,5 @@
 import type { MeasuredThing } from '../../asking/build/index.ts';
-import type { Limit } from '../../engine/train/index.ts';
+import type { FileLimit } from '../../engine/train/index.ts';
 import { quantityFrom } from '../../engine/quantity/index.ts';
 
 /** One number, or a row of them, that a way to measure asks for. */
@@ -13,7 +13,7 @@ export interface Field {
 }
 
 /** A way to get at what is measured: by feeler, on air, again with the chosen part in. */
-export interface Way {
+export interface ReadingWay {
   readonly way: string;
   readonly fields: readonly Field[];
 }
@@ -26,7 +26,7 @@ export interface Typed {
 }
 
 /** The ways of a thing, the usual one first; `again` is one where a part of a shelf was exchanged. */
-export function waysOf({ kind, judgement }: MeasuredThing): readonly Way[] {
+export function waysOf({ kind, judgement }: MeasuredThing): readonly ReadingWay[] {
   switch (kind) {
     case 'pack':
       return judgement.pack.shelf ? [...PACK, AGAIN] : PACK;
@@ -41,18 +41,18 @@ export function waysOf({ kind, judgement }: MeasuredThing): readonly Way[] {
   }
 }
 
-function row(way: string, of: Field['of'] = 'length'): Way {
+function row(way: string, of: Field['of'] = 'length'): ReadingWay {
   return { way, fields: [{ field: '', of, many: true }] };
 }
 
 const one = (field: string, of: Field['of'] = 'length'): Field => ({ field, of, many: false });
 const several = (field: string, of: Field['of'] = 'length'): Field => ({ field, of, many: true });
 
-const AGAIN: Way = { way: 'again', fields: [one('fitted'), several('read')] };
-const PULL: Way = { way: 'pull', fields: [one('radius'), several('force', 'force')] };
-const TURNS: Way = { way: 'turns', fields: [one('', 'turns')] };
-const BORE: Way = { way: 'bore', fields: [several('bore'), several('shaft')] };
-const PACK: readonly Way[] = [
+const AGAIN: ReadingWay = { way: 'again', fields: [one('fitted'), several('read')] };
+const PULL: ReadingWay = { way: 'pull', fields: [one('radius'), several('force', 'force')] };
+const TURNS: ReadingWay = { way: 'turns', fields: [one('', 'turns')] };
+const BORE: ReadingWay = { way: 'bore', fields: [several('bore'), several('shaft')] };
+const PACK: readonly ReadingWay[] = [
   row('feeler'),
   row('lifted'),
   { way: 'on air', fields: [one('pressure', 'pressure'), several('strokes')] },
@@ -73,14 +73,14 @@ const PACK: readonly Way[] = [
 ];
 
 /** The two ends of a limit, of what it is a limit. */
-export function limitWay(which: string): Way {
+export function limitWay(which: string): ReadingWay {
   const of = which === 'turning' || which === 'used' ? 'torque' : 'length';
   const end = (field: string): Field => ({ field, of, many: false, optional: true });
   return { way: which, fields: [end('least'), end('most')] };
 }
 
 /** The sizes of a row of parts. */
-export const SHELF: Way = { way: 'shelf', fields: [several('sizes')] };
+export const SHELF: ReadingWay = { way: 'shelf', fields: [several('sizes')] };
 
 /** Of what a thing may have limits: those that the file tells come first. */
 export function limitKindsOf(thing: MeasuredThing): readonly string[] {
@@ -97,7 +97,7 @@ const LIMIT_KINDS: Readonly<Record<MeasuredThing['kind'], readonly string[]>> = 
 };
 
 /** What the file says of one of them. */
-export function limitIn(thing: MeasuredThing, kind: string): Limit | undefined {
+export function limitIn(thing: MeasuredThing, kind: string): FileLimit | undefined {
   return limitsOf(thing)[kind];
 }
 
@@ -107,13 +107,13 @@ export function standingIn(typed: readonly Typed[], { field }: Field): readonly 
 }
 
 /** Whether enough was typed to be written down. */
-export function isWhole({ fields }: Way, typed: readonly Typed[]): boolean {
+export function isWhole({ fields }: ReadingWay, typed: readonly Typed[]): boolean {
   const has = (field: Field) => standingIn(typed, field).length > 0;
   return fields.every((its) => its.optional || has(its)) && fields.some(has);
 }
 
 /** The field that the next number is for: the first without one, else the row, else the last. */
-export function nextField({ fields }: Way, typed: readonly Typed[]): Field {
+export function nextField({ fields }: ReadingWay, typed: readonly Typed[]): Field {
   const empty = fields.find((its) => standingIn(typed, its).length === 0);
   return empty ?? fields.find(({ many }) => many) ?? (fields.at(-1) as Field);
 }
@@ -122,7 +122,7 @@ export function nextField({ fields }: Way, typed: readonly Typed[]): Field {
  * What was typed in the words in which the command is told it: `feeler: [1.42 mm, 1.44 mm]`,
  * or `0.82 mm, 0.84 mm` of a play. `used`: the bearings run again.
  */
-export function saidOf({ way, fields }: Way, typed: readonly Typed[], used = false): string {
+export function saidOf({ way, fields }: ReadingWay, typed: readonly Typed[], used = false): string {
   const told = fields.flatMap((field) => {
     const texts = standingIn(typed, field).map(({ text }) => text);
     if (texts.length === 0) return [];
@@ -159,7 +159,10 @@ export function unitOfFile(thing: MeasuredThing, { of }: Field): string | undefi
   return first === undefined ? undefined : quantityFrom(first, of)?.unit;
 }
 
-function limitsOf({ kind, judgement }: MeasuredThing): Readonly<Record<string, Limit | undefined>> {
+function limitsOf({
+  kind,
+  judgement,
+}: MeasuredThing): Readonly<Record<string, FileLimit | undefined>> {
   switch (kind) {
     case 'pack':
       return { ...judgement.pack.limits };

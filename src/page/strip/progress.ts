@@ -4,10 +4,10 @@ import { nextOff, nextOn, type Stripping } from '../../shop/strip/index.ts';
 import { recalled, remember } from '../job/index.ts';
 
 /** What a person is at: taking the unit apart, or putting it together. */
-export type Way = 'apart' | 'together';
+export type StripTask = 'apart' | 'together';
 
 interface Said {
-  readonly way: Way;
+  readonly way: StripTask;
   readonly off: readonly string[];
   /** The part that is on the screen; absent: the next one. */
   readonly at?: string;
@@ -28,7 +28,7 @@ export class Progress {
     this.said = signal(read(recalled(this.key, ['browser'])));
   }
 
-  get way(): Way {
+  get way(): StripTask {
     return this.said.value.way;
   }
 
@@ -49,7 +49,7 @@ export class Progress {
     return this.way === 'apart' ? nextOff(this.stripping) : nextOn(this.stripping);
   }
 
-  turn(way: Way): void {
+  turn(way: StripTask): void {
     this.say({ way, off: this.said.value.off });
   }
 

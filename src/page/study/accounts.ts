@@ -6,7 +6,7 @@ import {
   type Quantity,
 } from '../../engine/flow/index.ts';
 import type { MemberName, Train } from '../../engine/train/index.ts';
-import type { Subject } from '../../telling/scene/index.ts';
+import type { SceneSubject } from '../../telling/scene/index.ts';
 import type { Showing } from './showing.ts';
 
 /** The ledger of an answer; none where the train is rolled back. */
@@ -16,8 +16,8 @@ export function accountsOf(train: Train, answer: Showing): Ledger | undefined {
 }
 
 /** The part of a ledger that speaks of one of the subjects. */
-export function about(ledger: Ledger, subjects: readonly Subject[]): Ledger {
-  const has = (kind: Subject['kind'], name: string) =>
+export function about(ledger: Ledger, subjects: readonly SceneSubject[]): Ledger {
+  const has = (kind: SceneSubject['kind'], name: string) =>
     subjects.some((subject) => subject.kind === kind && subject.name === name);
   const within = (name: string) => has('set', name) || has('pair', name);
   return {

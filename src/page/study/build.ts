@@ -8,12 +8,12 @@ import {
   type Way,
 } from '../../engine/train/index.ts';
 import { type Showing, ofEngine, ofHand } from './showing.ts';
-import type { Setting } from './setting.ts';
+import type { TurnedBy } from './setting.ts';
 
 /** What both builds are asked; the page's `Study` is one. */
 interface Asked {
   readonly on: ReadonlySignal<readonly string[]>;
-  readonly setting: ReadonlySignal<Setting>;
+  readonly setting: ReadonlySignal<TurnedBy>;
   readonly turned: ReadonlySignal<MemberName | undefined>;
   readonly held: ReadonlySignal<ReadonlySet<MemberName>>;
   readonly answers: ReadonlySignal<boolean>;

@@ -1,7 +1,7 @@
 import type { MemberName, Way } from '../../engine/train/index.ts';
 
 /** Who turns the train: its engine, in the gear that is applied, or a hand on a member. */
-export type Setting = ByEngine | ByHand;
+export type TurnedBy = ByEngine | ByHand;
 
 export interface ByEngine {
   readonly by: 'engine';

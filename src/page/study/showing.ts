@@ -10,11 +10,11 @@ import {
 import type { HandAnswer } from '../../engine/hand/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import type { MemberName, Train } from '../../engine/train/index.ts';
-import type { ByEngine, ByHand, Setting } from './setting.ts';
+import type { ByEngine, ByHand, TurnedBy } from './setting.ts';
 
 /** What a build shows, whoever asked. Speeds are per turn of what is turned. */
 export interface Showing {
-  readonly setting: Setting;
+  readonly setting: TurnedBy;
   readonly moves: boolean;
   readonly speeds: ReadonlyMap<MemberName, Quantity>;
   /** One motion as floats, to draw. Empty where nothing moves. */

@@ -11,9 +11,9 @@ import {
   type Train,
   type Way,
 } from '../../engine/train/index.ts';
-import type { Subject } from '../../telling/scene/index.ts';
+import type { SceneSubject } from '../../telling/scene/index.ts';
 import { Build } from './build.ts';
-import type { ByEngine, Setting, Side } from './setting.ts';
+import type { ByEngine, TurnedBy, Side } from './setting.ts';
 import { type Edits, TrainFile } from './trainfile.ts';
 import { Turning } from './turning.ts';
 
@@ -25,7 +25,7 @@ export class Study {
   readonly file = new TrainFile();
   /** The friction devices that are applied; those that the train lacks are ignored. */
   readonly on = signal<readonly string[]>([]);
-  readonly setting = signal<Setting>({ by: 'engine', side: 'drive' });
+  readonly setting = signal<TurnedBy>({ by: 'engine', side: 'drive' });
   readonly turned = computed(() => {
     const setting = this.setting.value;
     return setting.by === 'hand' ? setting.turn : undefined;
@@ -37,7 +37,7 @@ export class Study {
   /** Whether questions are answered: a new page first shows the train as it lies. */
   readonly answers = signal(false);
   /** What is pointed at, in whichever view. */
-  readonly pointed = signal<Subject | undefined>(undefined);
+  readonly pointed = signal<SceneSubject | undefined>(undefined);
 
   readonly right = new Build(this, this.file.train);
   readonly wrong = new Build(

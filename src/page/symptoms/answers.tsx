@@ -1,4 +1,4 @@
-import type { Question } from '../../asking/faults/index.ts';
+import type { TestQuestion } from '../../asking/faults/index.ts';
 import { type TestOutcome, sightOf } from '../../engine/sight/index.ts';
 import { saidText } from '../../engine/suspects/index.ts';
 import { causeText, outcomeText, type Voice, voiceOf } from '../../telling/narrative/index.ts';
@@ -6,7 +6,7 @@ import { language } from '../words/index.ts';
 import { words } from './words.ts';
 
 interface Props {
-  readonly question: Question;
+  readonly question: TestQuestion;
   readonly give: (saw: string) => void;
 }
 
@@ -58,7 +58,7 @@ function sawOf(outcome: TestOutcome, own: boolean, test: string): string {
   return saidText({ sight: sightOf(outcome), sure: 'sure' });
 }
 
-type Causes = Question['parts'][number]['suspects'];
+type Causes = TestQuestion['parts'][number]['suspects'];
 
 function named(suspects: Causes, voice: Voice, more: (count: number) => string): string {
   const names = suspects.slice(0, MOST).map((cause) => causeText(cause, voice));

@@ -1,6 +1,6 @@
 import { type ReadonlySignal, signal, useSignalEffect } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
-import type { Question } from '../../asking/faults/index.ts';
+import type { TestQuestion } from '../../asking/faults/index.ts';
 import { beside } from '../thread/index.ts';
 import type { Enquiry } from './enquiry.ts';
 
@@ -8,9 +8,10 @@ import type { Enquiry } from './enquiry.ts';
 export function useQuestion(
   enquiry: Enquiry,
   test: string | undefined,
-): ReadonlySignal<Question | undefined> {
+): ReadonlySignal<TestQuestion | undefined> {
   const [question, asked] = useMemo(
-    () => [signal<Question | undefined>(undefined), signal<string | undefined>(undefined)] as const,
+    () =>
+      [signal<TestQuestion | undefined>(undefined), signal<string | undefined>(undefined)] as const,
     [],
   );
   asked.value = test;

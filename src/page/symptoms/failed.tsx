@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { isFriction } from '../../engine/train/index.ts';
-import { type Sign, SIGNS_OF_THINGS, SIGNS_OF_UNITS } from '../../shop/causes/index.ts';
+import { type FoundSign, SIGNS_OF_THINGS, SIGNS_OF_UNITS } from '../../shop/causes/index.ts';
 import { failureTexts, foundText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
 import type { Study } from '../study/index.ts';
@@ -60,7 +60,7 @@ function Finder({ study, enquiry }: Props) {
   if (!train) return null;
   const { devices, sets, joins } = train;
   const things = [...devices, ...sets, ...joins].map(({ name }) => name);
-  const write = (sign: Sign) => {
+  const write = (sign: FoundSign) => {
     const its = of.value === '' || of.value === undefined ? {} : { of: of.value };
     void enquiry.finds(foundText({ sign, ...its, said: '' }, voice));
     of.value = undefined;
@@ -102,10 +102,15 @@ function Finder({ study, enquiry }: Props) {
 
 type Device = NonNullable<Study['file']['train']['value']>['devices'][number];
 
-const OF_FRICTION: ReadonlySet<Sign> = new Set(['burnt', 'hot spots', 'bad seal', 'worn rings']);
+const OF_FRICTION: ReadonlySet<FoundSign> = new Set([
+  'burnt',
+  'hot spots',
+  'bad seal',
+  'worn rings',
+]);
 
 // What burns has linings; a gear has pins and faces.
-function fits(sign: Sign, device: Device | undefined): boolean {
+function fits(sign: FoundSign, device: Device | undefined): boolean {
   if (device && isFriction(device)) return OF_FRICTION.has(sign) || sign === 'broken';
   return !OF_FRICTION.has(sign);
 }

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import type { Question as Asked } from '../../asking/faults/index.ts';
+import type { TestQuestion as Asked } from '../../asking/faults/index.ts';
 import { baseText, type Test, testText } from '../../engine/sight/index.ts';
 import {
   barText,

@@ -1,5 +1,5 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import { entryMade, jobIn, jobMade, type Said } from '../../asking/job/index.ts';
+import { entryMade, jobIn, jobMade, type ToldOrStruck } from '../../asking/job/index.ts';
 import type { FoldedJob, Told } from '../../shop/records/index.ts';
 import type { JobDesk } from '../job/index.ts';
 
@@ -67,7 +67,7 @@ export class LooseSheet implements Sheet {
     this.read();
   }
 
-  private add(said: Said): boolean {
+  private add(said: ToldOrStruck): boolean {
     const { text } = entryMade(said, { who: WHO, at: new Date().toISOString() }, this.told.value);
     this.text += text;
     this.read();

@@ -1,11 +1,11 @@
 import type { HeldBack } from '../../engine/suspects/index.ts';
-import type { Stop } from '../../engine/triage/index.ts';
+import type { StoppedTest } from '../../engine/triage/index.ts';
 import { heldText, leftText, stopText, voiceOf } from '../../telling/narrative/index.ts';
 import { language } from '../words/index.ts';
 import { words } from './words.ts';
 
 interface Props {
-  readonly stops: readonly Stop[];
+  readonly stops: readonly StoppedTest[];
   readonly heldBack: readonly HeldBack[];
 }
 

@@ -6,7 +6,7 @@ import {
   type Explained,
   explanationOf,
   type FaultsReport,
-  type Question,
+  type TestQuestion,
   questionOf,
   type Suspicion,
   underSuspicion,
@@ -28,7 +28,7 @@ export interface AllTold {
 /** What is worked out beside the page: by each question, what it takes and what comes of it. */
 export interface Beside {
   examine: { readonly takes: AllTold; readonly gives: Examination };
-  question: { readonly takes: AllTold & { readonly test: string }; readonly gives: Question };
+  question: { readonly takes: AllTold & { readonly test: string }; readonly gives: TestQuestion };
   explain: {
     readonly takes: AllTold & { readonly bracket: number; readonly suspect: number };
     readonly gives: Explanation;

@@ -1,9 +1,9 @@
 import { assemble, type Train } from '../../engine/train/index.ts';
-import type { Subject } from '../../telling/scene/index.ts';
+import type { SceneSubject } from '../../telling/scene/index.ts';
 import type { Objection } from '../../telling/narrative/index.ts';
 
 /** What a warning speaks of: the parts of the drawing on which it belongs. None for a gear. */
-export function subjectsOf(warning: Objection, train: Train): Subject[] {
+export function subjectsOf(warning: Objection, train: Train): SceneSubject[] {
   const named = (name: string) => name.split(' + ').flatMap((one) => within(one, train));
   switch (warning.problem) {
     case 'ring does not fit':
@@ -30,13 +30,13 @@ export function subjectsOf(warning: Objection, train: Train): Subject[] {
   }
 }
 
-function within(name: string, train: Train): Subject[] {
+function within(name: string, train: Train): SceneSubject[] {
   if (train.sets.some((set) => set.name === name)) return [{ kind: 'set', name }];
   return train.pairs.some((pair) => pair.name === name) ? [{ kind: 'pair', name }] : [];
 }
 
 // The drawing names a member by the label of its body.
-function member(name: string, train: Train): Subject {
+function member(name: string, train: Train): SceneSubject {
   const { bodies, bodyOf } = assemble(train);
   return { kind: 'member', name: bodies[bodyOf(name) ?? -1]?.label ?? name };
 }

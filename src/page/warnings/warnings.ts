@@ -1,12 +1,12 @@
 import { effect, type ReadonlySignal, signal } from '@preact/signals';
-import type { Subject } from '../../telling/scene/index.ts';
+import type { SceneSubject } from '../../telling/scene/index.ts';
 import type { Objection } from '../../telling/narrative/index.ts';
 import type { Study } from '../study/index.ts';
 
 /** A warning with what it speaks of on the drawing. */
 export interface Warned {
   readonly warning: Objection;
-  readonly about: readonly Subject[];
+  readonly about: readonly SceneSubject[];
 }
 
 const known = new WeakMap<Study, ReadonlySignal<readonly Warned[]>>();

@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
-import { type Entry, isSpan, type MeshAccount, type Quantity } from '../../engine/flow/index.ts';
+import { type LedgerEntry, isSpan, type MeshAccount, type Quantity } from '../../engine/flow/index.ts';
 import { voiceOf } from '../../telling/narrative/index.ts';
-import type { Subject } from '../../telling/scene/index.ts';
+import type { SceneSubject } from '../../telling/scene/index.ts';
 import { about, accountsOf, type Build } from '../study/index.ts';
 import { language } from '../words/index.ts';
 import { balanceOf, provedText } from './balance.ts';
@@ -9,7 +9,7 @@ import { words } from './words.ts';
 
 interface Props {
   readonly build: Build;
-  readonly subjects: readonly Subject[];
+  readonly subjects: readonly SceneSubject[];
 }
 
 /** Who pushes whom, and that the numbers balance: the accounts behind a reason. */
@@ -65,7 +65,7 @@ export function Proof({ build, subjects }: Props) {
     return isSpan(quantity) ? voice.quantity(quantity) : provedText(quantity, voice);
   }
 
-  function by({ by: kind, name }: Entry): string {
+  function by({ by: kind, name }: LedgerEntry): string {
     switch (kind) {
       case 'set':
         return say.bySet(voice.name(name));

@@ -1,15 +1,15 @@
 import type { Fact } from '../../engine/flow/index.ts';
 import type { Assembly, MemberName } from '../../engine/train/index.ts';
-import type { Subject } from '../../telling/scene/index.ts';
+import type { SceneSubject } from '../../telling/scene/index.ts';
 
 /** What a reason speaks of, the first thing first; members by the labels of their bodies. */
-export function subjectsOf(fact: Fact, assembly: Assembly | undefined): Subject[] {
-  const member = (name: MemberName): Subject => {
+export function subjectsOf(fact: Fact, assembly: Assembly | undefined): SceneSubject[] {
+  const member = (name: MemberName): SceneSubject => {
     const body = assembly?.bodyOf(name);
     const label = body === undefined ? name : (assembly?.bodies[body]?.label ?? name);
     return { kind: 'member', name: label };
   };
-  const device = (name: string): Subject => ({ kind: 'device', name });
+  const device = (name: string): SceneSubject => ({ kind: 'device', name });
   switch (fact.fact) {
     case 'carries':
       return [device(fact.device), member(fact.from), member(fact.to)];
@@ -49,6 +49,6 @@ export function subjectsOf(fact: Fact, assembly: Assembly | undefined): Subject[
   }
 }
 
-export function isAbout(a: Subject, b: Subject): boolean {
+export function isAbout(a: SceneSubject, b: SceneSubject): boolean {
   return a.kind === b.kind && a.name === b.name;
 }

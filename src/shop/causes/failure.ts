@@ -1,6 +1,6 @@
 import { type Fault, faultMatrix } from '../../engine/faults/index.ts';
 import { isFriction, type Train } from '../../engine/train/index.ts';
-import type { Finding, Sign } from './finding.ts';
+import type { Finding, FoundSign } from './finding.ts';
 
 /** What brings wear and damage about. */
 export type Root =
@@ -70,7 +70,7 @@ const OTHER: Readonly<Partial<Record<Root, Weights>>> = {
   'no lubrication': { blued: 4, 'worn bushing': 2, 'worn thrust face': 2, broken: 1 },
   'wrong end play': { 'worn thrust face': 4, broken: 1, 'worn bushing': 1 },
 };
-type Weights = Readonly<Partial<Record<Sign, number>>>;
+type Weights = Readonly<Partial<Record<FoundSign, number>>>;
 
 /** Less than this is no ground to look for it. */
 const LEAST = 2;
@@ -136,4 +136,4 @@ function draggers(train: Train, findings: readonly Finding[]): Failure[] {
 }
 
 // What a device that drags shows itself.
-const DRAGGED: ReadonlySet<Sign> = new Set(['burnt', 'hot spots']);
+const DRAGGED: ReadonlySet<FoundSign> = new Set(['burnt', 'hot spots']);

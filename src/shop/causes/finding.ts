@@ -24,11 +24,11 @@ export const SIGNS_OF_UNITS = [
   'worn converter',
   'blocked cooler',
 ] as const;
-export type Sign = (typeof SIGNS_OF_THINGS | typeof SIGNS_OF_UNITS)[number];
+export type FoundSign = (typeof SIGNS_OF_THINGS | typeof SIGNS_OF_UNITS)[number];
 
 /** One thing that was found, and of which device, set or member; of the whole unit where none is named. */
 export interface Finding {
-  readonly sign: Sign;
+  readonly sign: FoundSign;
   readonly of?: string;
   /** As it was written, or the test that showed it. */
   readonly said: string;
@@ -61,7 +61,7 @@ function shownBy({ test, sight }: Observation): Finding[] {
   return [{ sign, ...(of !== undefined && { of }), said: `${test.test}: ${sight.saw}` }];
 }
 
-const SHOWN: Readonly<Record<string, Sign>> = {
+const SHOWN: Readonly<Record<string, FoundSign>> = {
   'fluid: burnt': 'burnt fluid',
   'fluid: milky': 'water',
   'fluid: metal': 'metal',
@@ -113,7 +113,7 @@ function plain(text: string): string {
 }
 
 // The words of a bench, and whether they are of the whole unit whatever stands before them.
-const SIGNS: readonly (readonly [sign: Sign, form: RegExp, unit?: true])[] = [
+const SIGNS: readonly (readonly [sign: FoundSign, form: RegExp, unit?: true])[] = [
   ['burnt', any('burn(?:t|ed)|charred|worn linings?|glazed|quemad[oa]s?|forros? gastados?')],
   ['hot spots', any('hot spots?|warped|coned|puntos? calientes?|manchas? de calor|alabead[oa]s?')],
   [

@@ -1,2 +1,8 @@
 export { type Failure, failuresOf, type Root } from './failure.ts';
-export { type Finding, findingsIn, type Sign, SIGNS_OF_THINGS, SIGNS_OF_UNITS } from './finding.ts';
+export {
+  type Finding,
+  findingsIn,
+  type FoundSign,
+  SIGNS_OF_THINGS,
+  SIGNS_OF_UNITS,
+} from './finding.ts';

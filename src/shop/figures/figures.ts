@@ -1,5 +1,5 @@
 import { compare, minus, plus, type Rational } from '../../engine/linear/index.ts';
-import type { Limit, Pack, Shelf, Train } from '../../engine/train/index.ts';
+import type { FileLimit, Pack, Shelf, Train } from '../../engine/train/index.ts';
 import type { Reading } from '../../engine/trainfile/index.ts';
 import { bandTravelBounds } from '../bands/index.ts';
 import { judgeEndPlay } from '../endplay/index.ts';
@@ -77,7 +77,7 @@ function oddFigures({
 
 function limits(
   of: string,
-  all: Readonly<Record<string, Limit | undefined>>,
+  all: Readonly<Record<string, FileLimit | undefined>>,
   path: readonly string[],
 ): Pointed[] {
   return Object.entries(all).flatMap(([key, limit]): Pointed[] => {

@@ -1,4 +1,4 @@
-import type { Departure, Limit } from '../../engine/train/index.ts';
+import type { Departure, FileLimit } from '../../engine/train/index.ts';
 import {
   compare,
   fraction,
@@ -28,7 +28,7 @@ export type Limited = Bounds & ({ readonly least: Length } | { readonly most: Le
 
 export type Verdict = 'inside' | 'too small' | 'too big';
 
-export function boundsOf({ least, most, ...origin }: Limit): Bounds {
+export function boundsOf({ least, most, ...origin }: FileLimit): Bounds {
   return {
     ...(least !== undefined && { least: readLength(least) }),
     ...(most !== undefined && { most: readLength(most) }),

@@ -1,5 +1,5 @@
 import * as v from 'valibot';
-import type { Limit } from '../../engine/train/index.ts';
+import type { FileLimit } from '../../engine/train/index.ts';
 import { note, text, Walker } from '../../engine/form/index.ts';
 import { LIMIT } from '../../engine/entries/index.ts';
 import {
@@ -159,7 +159,7 @@ function toldBy(told: Others): Told | undefined {
   if (chosen) return { kind: 'chosen', of: chosen[0], part: chosen[1] };
   const [check] = named<{ readonly predicted?: string; readonly felt: string }>(told.check);
   if (check) return { kind: 'check', of: check[0], ...check[1] };
-  const [limit] = named<Limit & { readonly of?: string; readonly sure?: 'yes' }>(told.limit);
+  const [limit] = named<FileLimit & { readonly of?: string; readonly sure?: 'yes' }>(told.limit);
   if (limit) {
     const { of: which, sure, ...its } = limit[1];
     const more = { ...(which !== undefined && { which }), ...(sure && { sure: true as const }) };

@@ -1,4 +1,4 @@
-import type { Limit } from '../../engine/train/index.ts';
+import type { FileLimit } from '../../engine/train/index.ts';
 
 /** A job as its file tells it. What the file does not tell is ''. */
 export interface Job {
@@ -49,7 +49,7 @@ export type Told =
       readonly kind: 'limit';
       readonly of: string;
       readonly which?: string;
-      readonly limit: Limit;
+      readonly limit: FileLimit;
       /** It is meant, however far it is from the train file's. */
       readonly sure?: true;
     }

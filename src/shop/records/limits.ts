@@ -1,6 +1,6 @@
 import { compare } from '../../engine/linear/index.ts';
-import type { Departure, Limit, Train } from '../../engine/train/index.ts';
-import type { Mistake, Problem } from '../../engine/yaml/index.ts';
+import type { Departure, FileLimit, Train } from '../../engine/train/index.ts';
+import type { FileMistake, Problem } from '../../engine/yaml/index.ts';
 import { bandTravelBounds } from '../bands/index.ts';
 import { type Bounds, boundsOf, departure, inTwoUnits, turnedRound } from '../limits/index.ts';
 import { clearanceBounds } from '../packs/index.ts';
@@ -12,7 +12,7 @@ import { measuredNames, notMeasured } from './readings.ts';
 type ToldLimit = Extract<Told, { readonly kind: 'limit' }>;
 
 /** What makes an entry's limit none: no figure in it, ends reversed, or ends in two units. */
-export function limitMistake(limit: Limit): Mistake | undefined {
+export function limitMistake(limit: FileLimit): FileMistake | undefined {
   const bounds = boundsOf(limit);
   const { least, most } = bounds;
   if (!least && !most) return { problem: 'missing key', keys: ['least', 'most'] };
@@ -25,8 +25,8 @@ export function limitMistake(limit: Limit): Mistake | undefined {
 /** A limit of the job that is judged by, and that of the file in whose place it stands. */
 export interface Replaced {
   readonly of: string;
-  readonly file: Limit;
-  readonly job: Limit;
+  readonly file: FileLimit;
+  readonly job: FileLimit;
 }
 
 /**
@@ -72,7 +72,11 @@ function laidOver(job: FoldedJob, train: Train): WithLimits & Pick<Against, 'mea
  * Why a limit, right in itself, cannot be this train's, or would be doubted; `job` holds those that
  * were told before.
  */
-export function limitMisfit(told: ToldLimit, train: Train, job?: FoldedJob): Mistake | undefined {
+export function limitMisfit(
+  told: ToldLimit,
+  train: Train,
+  job?: FoldedJob,
+): FileMistake | undefined {
   const before = job ? laidOver(job, train) : { train, meant: new Map<string, Bounds>() };
   const its = limited(before.train, told, { file: train, meant: before.meant });
   if ('mistake' in its) return its.mistake;
@@ -84,13 +88,13 @@ export function limitMisfit(told: ToldLimit, train: Train, job?: FoldedJob): Mis
 }
 
 type Limited =
-  | { readonly mistake: Mistake }
+  | { readonly mistake: FileMistake }
   | {
       readonly train: Train;
       /** Whose limit it is, of what. */
       readonly what: string;
-      readonly before: Limit | undefined;
-      readonly limit: Limit;
+      readonly before: FileLimit | undefined;
+      readonly limit: FileLimit;
       /** What is judged by it; and how it departs from the file's. */
       readonly bounds: Bounds | undefined;
       readonly doubted: Departure | undefined;
@@ -146,7 +150,7 @@ const RIVALS: Readonly<Record<string, readonly string[]>> = {
   travel: ['clearance'],
 };
 
-type Limits = Readonly<Record<string, Limit | undefined>>;
+type Limits = Readonly<Record<string, FileLimit | undefined>>;
 
 interface Holder {
   readonly limits: Limits;
@@ -236,7 +240,7 @@ function holderOf(train: Train, name: string): Holder | undefined {
 }
 
 // An end that the newer limit does not tell stays the older's, and so does its source.
-function overlaid(older: Limit | undefined, newer: Limit): Limit {
+function overlaid(older: FileLimit | undefined, newer: FileLimit): FileLimit {
   if (!older || (newer.least !== undefined && newer.most !== undefined)) return newer;
   const kept = newer.least === undefined ? older.least : older.most;
   if (kept === undefined) return newer;

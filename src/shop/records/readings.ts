@@ -4,7 +4,7 @@ import {
   type MeasuredKind,
   type Train,
 } from '../../engine/train/index.ts';
-import { type Mistake, nearest, type Node, type Problem } from '../../engine/yaml/index.ts';
+import { type FileMistake, nearest, type Node, type Problem } from '../../engine/yaml/index.ts';
 import { type BandReadings, readBands } from '../bands/index.ts';
 import { type PlayReadings, readPlays } from '../endplay/index.ts';
 import { type PackReadings, readReadings } from '../packs/index.ts';
@@ -111,7 +111,7 @@ function unmeasured(name: string, train: Train): Problem {
 const NOWHERE = { line: 1, column: 1, length: 1 };
 
 /** That nothing of a name is measured, and which of the known was meant. */
-export function notMeasured(name: string, known: readonly string[]): Mistake {
+export function notMeasured(name: string, known: readonly string[]): FileMistake {
   const near = nearest(name, known);
   return { problem: 'nothing measured', name, ...(near !== undefined && { near }) };
 }

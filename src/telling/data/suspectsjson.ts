@@ -3,7 +3,7 @@ import { faultText } from '../../engine/faults/index.ts';
 import { type Cause } from '../../engine/cause/index.ts';
 import { type Observation, type Proposal } from '../../engine/suspects/index.ts';
 import { type TestOutcome, type Sight, testText } from '../../engine/sight/index.ts';
-import type { Stop } from '../../engine/triage/index.ts';
+import type { StoppedTest } from '../../engine/triage/index.ts';
 import { type Json, numberJson } from './json.ts';
 
 /**
@@ -64,7 +64,7 @@ function proposalJson({ test, bits, minutes, opening, practised, parts }: Propos
   };
 }
 
-function stopJson({ stops, bars, left }: Stop): Json {
+function stopJson({ stops, bars, left }: StoppedTest): Json {
   return {
     stops,
     because: bars.map((bar) => {

@@ -2,7 +2,7 @@ export {
   type LeverDiagram,
   leverDiagram,
   type LeverDevice,
-  type DrawnNode,
+  type DiagramNode,
 } from './leverdiagram.ts';
 export { mostOf, type LeverShown, speedAt, leverScene } from './leverscene.ts';
 export type { AxisName } from './axisnames.ts';

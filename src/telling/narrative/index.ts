@@ -5,7 +5,7 @@ export { gapTexts, HUNDREDTHS, nextText, verdictText } from './gaps.ts';
 export { jobNoteText } from './jobnote.ts';
 export { bandTexts, packTexts, playTexts, preloadTexts, shimTexts, wearTexts } from './judged.ts';
 export { choiceText, misconceptionText, questionText } from './lessons.ts';
-export { type Doing, doingOf, MARKS } from './marks.ts';
+export { type DeviceDoing, doingOf, MARKS } from './marks.ts';
 export { endOf, fittings, freeWay, oneWayWords, plusFor, seenFrom } from './oneway.ts';
 export {
   asFineAs,

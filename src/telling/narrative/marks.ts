@@ -1,7 +1,7 @@
 import { type DeviceWork, isSpan } from '../../engine/flow/index.ts';
 
 /** What a device does in a gear, as every chart and picture tells it. */
-export type Doing = 'on' | 'idle' | 'holding' | 'over-running' | 'off';
+export type DeviceDoing = 'on' | 'idle' | 'holding' | 'over-running' | 'off';
 
 /** How a member stands, where a picture marks it too. */
 export type Stands = 'held' | 'free';
@@ -11,7 +11,7 @@ export type Stands = 'held' | 'free';
  * filled for what carries load, no letter that could be a gear's or somebody's code, and told apart
  * without colour from the back of a class. A legend (`marks.chart`, `marks.picture`) stands below.
  */
-export const MARKS: Readonly<Record<Doing | Stands, string>> = {
+export const MARKS: Readonly<Record<DeviceDoing | Stands, string>> = {
   on: '●',
   idle: '○',
   holding: '■',
@@ -21,7 +21,7 @@ export const MARKS: Readonly<Record<Doing | Stands, string>> = {
   free: '~',
 };
 
-export function doingOf({ state, torque }: DeviceWork): Doing {
+export function doingOf({ state, torque }: DeviceWork): DeviceDoing {
   switch (state) {
     case 'applied':
       return isSpan(torque) || torque.num !== 0 ? 'on' : 'idle';

@@ -1,12 +1,6 @@
-import {
-  type End,
-  type Fact,
-  isSpan,
-  type LoadedPort,
-  type Quantity,
-} from '../../engine/flow/index.ts';
+import { type Fact, isSpan, type LoadedPort, type Quantity } from '../../engine/flow/index.ts';
 import { ONE, opposite, over, type Rational, signOf } from '../../engine/linear/index.ts';
-import { CASE, type Way } from '../../engine/train/index.ts';
+import { CASE, type End, type Way } from '../../engine/train/index.ts';
 import { seenFrom } from './oneway.ts';
 import { AT_THE_INPUT, type Stand, wayFor } from '../../asking/request/index.ts';
 import { keyOf, type Language, type Voice, voiceOf } from '../voice/index.ts';

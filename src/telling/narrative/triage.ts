@@ -1,11 +1,11 @@
 import type { Growler, PartAtWork } from '../../engine/noise/index.ts';
 import type { HeldBack } from '../../engine/suspects/index.ts';
-import type { Bar, TestPlace, Stop } from '../../engine/triage/index.ts';
+import type { Bar, TestPlace, StoppedTest } from '../../engine/triage/index.ts';
 import { observationText, testName } from './suspicion.ts';
 import { keyOf, visible, type Voice } from '../voice/index.ts';
 
 /** "Stop, no road test: a train that ties up can lock the wheels (D 2 under power: ties up)." */
-export function stopText({ stops, bars }: Stop, voice: Voice): string {
+export function stopText({ stops, bars }: StoppedTest, voice: Voice): string {
   const reasons = bars.map((bar) => barText(bar, voice)).join('; ');
   return voice.say('stop', { stops: keyOf(stops), count: bars.length, reasons });
 }

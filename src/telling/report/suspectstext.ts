@@ -8,7 +8,7 @@ import {
   sidesOf,
 } from '../../engine/suspects/index.ts';
 import { testText } from '../../engine/sight/index.ts';
-import type { Counsel, Stop } from '../../engine/triage/index.ts';
+import type { Counsel, StoppedTest } from '../../engine/triage/index.ts';
 import {
   causeText,
   evidenceText,
@@ -84,7 +84,7 @@ export function adviceLines(
 }
 
 /** What may not be done now and why, and what is left in its place. */
-function stopLines(stops: readonly Stop[], page: Page): string[] {
+function stopLines(stops: readonly StoppedTest[], page: Page): string[] {
   const voice = voiceOf(page.language);
   return stops.flatMap((stop) => {
     const left = stop.stops === 'road test' ? [...stop.left] : [];

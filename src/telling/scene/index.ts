@@ -1,5 +1,5 @@
 export type { DeviceStanding, MemberStanding, Standings } from './standing.ts';
-export type { Group, Mark, Path, Scene, Standing, Subject, Words } from './scene.ts';
+export type { Group, Mark, Path, Scene, Standing, SceneSubject, Words } from './scene.ts';
 export { endsOf, type Shown, standingsOf, type StandingWords } from './standingsof.ts';
 export { LOOKS } from './looks.ts';
 export { placement, round, toSvg } from './svg.ts';

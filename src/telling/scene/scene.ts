@@ -35,13 +35,13 @@ export interface Words {
 export interface Group {
   readonly mark: 'group';
   readonly look?: string;
-  readonly about?: Subject;
+  readonly about?: SceneSubject;
   readonly at?: { readonly x: number; readonly y: number; readonly degrees?: number };
   readonly marks: readonly Mark[];
 }
 
 /** What a mark speaks of: a sentence that speaks of the same lights it. */
-export interface Subject {
+export interface SceneSubject {
   readonly kind: 'member' | 'device' | 'set' | 'pair' | 'mesh' | 'part';
   /** A member is named by the label of its body; a mesh as "within: a, b". */
   readonly name: string;

@@ -7,7 +7,7 @@ import {
 } from '../../engine/flow/index.ts';
 import { type Rational, signOf, toNumber } from '../../engine/linear/index.ts';
 import { type Assembly, type MemberName, outputsOf, type Train } from '../../engine/train/index.ts';
-import { type Doing, doingOf, MARKS } from '../narrative/index.ts';
+import { type DeviceDoing, doingOf, MARKS } from '../narrative/index.ts';
 import type { Standing } from './scene.ts';
 import type { DeviceStanding, MemberStanding, Standings } from './standing.ts';
 
@@ -83,7 +83,7 @@ function memberStanding(
   };
 }
 
-const STANDINGS: Readonly<Record<Doing, Standing>> = {
+const STANDINGS: Readonly<Record<DeviceDoing, Standing>> = {
   on: 'carrying',
   idle: 'idle',
   holding: 'carrying',

@@ -13,14 +13,14 @@ import {
 } from './levels.ts';
 import type { Places } from './place.ts';
 import { companyColumns, halfIn, RIM_HIGH, RIM_STEP, rimsIn } from './exits.ts';
-import { type Group, type Mark, type Path, type Subject, symbol } from '../scene/index.ts';
+import { type Group, type Mark, type Path, type SceneSubject, symbol } from '../scene/index.ts';
 import { type Company, holdsToCase, type Station } from './station.ts';
 import { type Drafting, STUB } from './strokes.ts';
 import { stripOf } from './strips.ts';
 
 /** A set, a device, a gear pair or an end: its symbol, and its name beside it. */
 export interface Figure {
-  readonly about?: Subject;
+  readonly about?: SceneSubject;
   readonly marks: readonly Mark[];
   readonly names: readonly string[];
   /** The right end of the first line of the name. */
