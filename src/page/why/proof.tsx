@@ -1,5 +1,10 @@
 import { useMemo } from 'preact/hooks';
-import { type LedgerEntry, isSpan, type MeshAccount, type Quantity } from '../../engine/flow/index.ts';
+import {
+  type LedgerEntry,
+  isSpan,
+  type MeshAccount,
+  type Quantity,
+} from '../../engine/flow/index.ts';
 import { voiceOf } from '../../telling/narrative/index.ts';
 import type { SceneSubject } from '../../telling/scene/index.ts';
 import { about, accountsOf, type Build } from '../study/index.ts';

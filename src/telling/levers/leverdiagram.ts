@@ -17,14 +17,14 @@ export interface LeverDiagram {
   /** The heights between which nodes stand, top and foot. */
   readonly top: number;
   readonly foot: number;
-  readonly levers: readonly (readonly LeverNode[])[];
+  readonly levers: readonly (readonly DiagramNode[])[];
   /** Places of one member that stand apart, from left to right. */
   readonly joined: readonly { readonly member: string; readonly xs: readonly number[] }[];
   readonly devices: readonly LeverDevice[];
 }
 
 /** A member's place: an axis along which its node slides. */
-export interface LeverNode extends AxisName {
+export interface DiagramNode extends AxisName {
   readonly member: string;
   readonly x: number;
 }
@@ -78,7 +78,7 @@ export function leverDiagram(train: Train, width = 1000): LeverDiagram {
   };
 }
 
-type Axis = Pick<LeverNode, 'member' | 'x'>;
+type Axis = Pick<DiagramNode, 'member' | 'x'>;
 
 // A block for each lever, and one for each member that no set knows: races, drums between two
 // clutches.

@@ -12,7 +12,7 @@ import {
   widthOf,
 } from '../scene/index.ts';
 import { type Box, FIGURE, type Figured, type FigurePlace, placeFigures } from './figures.ts';
-import type { LeverDevice, LeverNode, LeverDiagram } from './leverdiagram.ts';
+import type { LeverDevice, DiagramNode, LeverDiagram } from './leverdiagram.ts';
 
 /** At what speeds a lever diagram is shown. Members go by the labels of their bodies. */
 export interface LeverShown {
@@ -120,7 +120,7 @@ function tickMarks(at: number, y: number, width: number): Mark[] {
   ];
 }
 
-function axisOf({ top, foot }: LeverDiagram, node: LeverNode): Group {
+function axisOf({ top, foot }: LeverDiagram, node: DiagramNode): Group {
   const { x, member, names, nameX, nameY, anchor } = node;
   const low = anchor === 'start' ? nameY + (names.length - 1) * LINE : foot + 8;
   const d = `M${round(x)} ${round(top - 14)}V${round(low)}`;
@@ -136,7 +136,7 @@ function axisOf({ top, foot }: LeverDiagram, node: LeverNode): Group {
 // How far a free member may slide, to the end of the axis where nothing stops it.
 function reachOf(
   diagram: LeverDiagram,
-  node: LeverNode,
+  node: DiagramNode,
   speed: Quantity | undefined,
   most: number,
 ) {
