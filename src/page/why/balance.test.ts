@@ -53,7 +53,7 @@ it('the balance of a mesh is true as it is written, term by term', () => {
 
 it('a rounded number is not said to be equal', () => {
   expect(provedText(fraction(-121, 135), voice)).toBe('−121/135 ≈ −0.896');
-  expect(provedText(fraction(5, 2), voice)).toBe('5/2 = 2.500');
+  expect(provedText(fraction(5, 2), voice)).toBe('5/2 = 2.5');
   expect(provedText(fraction(-3), voice)).toBe('−3');
 });
 
