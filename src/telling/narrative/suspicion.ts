@@ -64,6 +64,9 @@ export function testName(test: Test, voice: Voice): string {
   });
 }
 
+// Where the lever stands so, no power is asked of a gear: it is looked whether the car moves.
+const STANDING = /^[NP]$/u;
+
 function bareName(test: Test, voice: Voice): string {
   if (test.test === 'hand check') {
     const { hold, turn, way, on } = test.check;
@@ -77,6 +80,8 @@ function bareName(test: Test, voice: Voice): string {
     });
   }
   const name = subjectOf(test);
+  const isStill = test.test === 'under power' && STANDING.test(test.gear);
+  if (isStill) return voice.say('test.standing', { name: visible(name) });
   const has = name === '' ? 'no' : 'yes';
   return voice.say('test', { test: keyOf(test.test), has, name: visible(name) });
 }

@@ -59,6 +59,15 @@ it('a leak that carries nothing where it slips says how it can be suspected all 
   expect(sheet).toContain('its circuit leaks (it carries nothing where it slips;');
 });
 
+it('asks no power of park and neutral', () => {
+  const plover = ours('plover-three-speed');
+  const practice = { called: 'ours', text };
+  const sheet = JSON.stringify(diagnosisSheet(suspicionOf(caseOf(plover, { practice })), 'en'));
+  expect(sheet).not.toMatch(/"[NP] under power/u);
+  for (const lever of ['P', 'N']) expect(sheet).toContain(`"${lever} with the engine running"`);
+  expect(sheet).toContain('"D 1 under power"');
+});
+
 describe('the one-way card', () => {
   const card = JSON.stringify(oneWayCard(train, 'en', AT_THE_INPUT));
 

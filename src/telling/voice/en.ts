@@ -347,6 +347,7 @@ export const en = {
   cause:
     '{cause, select, low_line_pressure {low line pressure} high_line_pressure {high line pressure} stator_slips {the converter’s stator slips} engine_weak {a weak engine} selector_linkage {the selector linkage} control {the control stays in one gear} nothing_wrong {nothing wrong in the train} other {several faults}}',
   test: '{test, select, under_power {{name} under power} coast {{name} on coast} noise {noise in {name}} shift {shift {name}} engagement {N to {name}} stall {stall in {name}} slip_log {slip in {name}, by a logger} manual_shift {gears by the lever alone} pan {pan and magnet} valve_body {valve body} build_record {record of the build} seal_rings {seal rings in the feed of the {name}} inspection {{name} taken apart and looked at} fluid {fluid} codes {codes and the commanded gear} selector {selector at the unit} filter {filter} end_play {{has, select, yes {end play of the {name} set} other {end play}}} pressure {{has, select, yes {line pressure in {name}} other {line pressure}}} device_pressure {pressure at the {name}} stray_pressure {pressure where there should be none, at the {name}} engine {the engine by itself} converter {the converter’s stator by hand} air_check {air check of the {name}} band_check {adjustment and travel of the {name}} other {hand check}}',
+  'test.standing': '{name} with the engine running',
   'test.hand':
     '{name} turned {way}{count, plural, =0 {} other {, {held} held}}{devices, plural, =0 {} other {, {on} on}}',
   outcome:

@@ -346,6 +346,7 @@ export const es: Messages = {
   cause:
     '{cause, select, low_line_pressure {presión de línea baja} high_line_pressure {presión de línea alta} stator_slips {el estator del convertidor patina} engine_weak {un motor débil} selector_linkage {el varillaje del selector} control {el control se queda en una marcha} nothing_wrong {nada mal en el tren} other {varias averías}}',
   test: '{test, select, under_power {{name} en tracción} coast {{name} en retención} noise {ruido en {name}} shift {cambio {name}} engagement {N a {name}} stall {calado en {name}} slip_log {patinaje en {name}, con registrador} manual_shift {marchas solo con la palanca} pan {cárter e imán} valve_body {cuerpo de válvulas} build_record {registro del montaje} seal_rings {anillos en la alimentación de {name}} inspection {{name} desarmado y mirado} fluid {aceite} codes {códigos y marcha ordenada} selector {selector en la unidad} filter {filtro} end_play {{has, select, yes {juego axial del juego {name}} other {juego axial}}} pressure {{has, select, yes {presión de línea en {name}} other {presión de línea}}} device_pressure {presión en {name}} stray_pressure {presión donde no debe haberla, en {name}} engine {el motor por sí solo} converter {el estator del convertidor a mano} air_check {prueba de aire de {name}} band_check {ajuste y carrera de {name}} other {comprobación a mano}}',
+  'test.standing': '{name} con el motor en marcha',
   'test.hand':
     '{name} girado {way}{count, plural, =0 {} other {, reteniendo {held}}}{devices, plural, =0 {} other {, con {on}}}',
   outcome:
