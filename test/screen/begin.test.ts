@@ -214,9 +214,9 @@ describe('the page under a hand', () => {
     const { page } = await open();
     const figure = page.locator('.ends figure').first();
     await figure.scrollIntoViewIfNeeded();
-    const box = await figure.locator('.end-ring').first().boundingBox();
-    if (!box) throw new Error('no ring');
-    const [x, y, r] = [box.x + box.width / 2, box.y + box.height / 2, box.width / 2 - 3];
+    const box = await figure.locator('svg').boundingBox();
+    if (!box) throw new Error('no end view');
+    const [x, y, r] = [box.x + box.width / 2, box.y + box.width / 2, box.width * 0.465];
     await page.mouse.move(x + r, y);
     await page.mouse.down();
     await page.mouse.move(x + r * Math.cos(0.5), y + r * Math.sin(0.5), { steps: 6 });
@@ -258,7 +258,7 @@ describe('the page under a hand', () => {
     await page.keyboard.press('Enter');
     expect(await page.evaluate('document.activeElement.matches(".dial")')).toBe(true);
     await page.keyboard.press('Shift+Tab');
-    const row = page.locator('.gears button:not([tabindex="-1"])');
+    const row = page.locator('.page-thumb .gears button:not([tabindex="-1"])');
     expect(await row.count()).toBe(1);
     await row.focus();
     await page.keyboard.press('ArrowRight');

@@ -56,7 +56,7 @@ async function started(): Promise<{ browser: Browser; page: Page; child: ChildPr
   const context = browser.contexts()[0] ?? (await browser.newContext());
   const page = await context.newPage();
   await page.goto(address());
-  await page.waitForSelector('.why li');
+  await page.waitForSelector('.why li, .begin');
   return { browser, page, child };
 }
 
