@@ -89,7 +89,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['telling/sheets', 'Answers to sheets of paper: plain data, then source text for a typesetter.'],
   [
     'page/words',
-    'In which language, from which end and how calmly a reader reads; the words of a view.',
+    'In which language, from which end and how calmly a reader reads; what is remembered of it.',
   ],
   ['page/rooms', 'What a person is at: the rooms of the page, and which of them is open.'],
   ['page/controls', 'What is pressed and typed into, large enough for gloves; what comes later.'],

@@ -3,4 +3,3 @@ export { Begin, JobBar } from './jobbar.tsx';
 export { JobDesk, jobsOf } from './jobdesk.ts';
 export type { FileWord } from './jobfiles.ts';
 export { idleKnown, keeping, knowIdle, nearlyFull } from './keeping.ts';
-export { recalled, remember } from './recalled.ts';

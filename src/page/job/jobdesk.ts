@@ -17,7 +17,7 @@ import { newId } from './id.ts';
 import { JobFiles } from './jobfiles.ts';
 import { lookAtKeeping } from './keeping.ts';
 import { picture } from './picture.ts';
-import { recalled, remember } from './recalled.ts';
+import { recalled, remember } from '../words/index.ts';
 import { type Outcome, JobShelf } from './shelf.ts';
 import { NotKept, type Photograph } from './store.ts';
 

@@ -1,5 +1,5 @@
 import { signal } from '@preact/signals';
-import { recalled, remember } from './recalled.ts';
+import { recalled, remember } from '../words/index.ts';
 
 /** How long this browser keeps a job that is nowhere else. */
 export type Keeping =

@@ -32,7 +32,7 @@ export function tellingOf(thing: MeasuredThing, voice: Voice, first: LengthUnit)
   const { remarks } = thing.judgement;
   const said = remarks
     .filter(({ remark }) => remark !== 'nothing read' || thing.stands !== 'nothing')
-    .map((remark) => [remark, remarkText(remark, voice, first)] as const);
+    .map((remark) => [remark, remarkText(remark, voice, first, 'asked')] as const);
   return {
     against: said.filter(([remark]) => speakAgainst([remark])),
     besides: said.filter(([remark]) => !speakAgainst([remark])).map(([, text]) => text),

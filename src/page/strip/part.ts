@@ -1,7 +1,7 @@
 import { FACINGS, isFriction, type Part, type Train, uncarried } from '../../engine/train/index.ts';
 import { partValue } from '../../engine/sections/index.ts';
 import { type Edited, put } from '../../engine/yaml/index.ts';
-import { recalled, remember } from '../job/index.ts';
+import { recalled, remember } from '../words/index.ts';
 
 /** What is asked of a part that came off, in turn. */
 export const ASKED = [

@@ -1,7 +1,7 @@
 import { signal } from '@preact/signals';
 import type { Part } from '../../engine/train/index.ts';
 import { nextOff, nextOn, type Stripping } from '../../shop/strip/index.ts';
-import { recalled, remember } from '../job/index.ts';
+import { recalled, remember } from '../words/index.ts';
 
 /** What a person is at: taking the unit apart, or putting it together. */
 export type StripTask = 'apart' | 'together';

@@ -73,8 +73,16 @@ export function clearanceWayText(way: ClearanceWay, voice: Voice): string {
 /** Whatever must be told before the numbers of a reading are believed. */
 export type Remark = PackRemark | BandRemark | PreloadRemark;
 
-/** What a builder must be told before the numbers are believed, and what to do about it. */
-export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm'): string {
+/**
+ * What a builder must be told before the numbers are believed, and what to do about it: to whoever
+ * writes a `file`, or to whoever is `asked`.
+ */
+export function remarkText(
+  remark: Remark,
+  voice: Voice,
+  first: LengthUnit = 'mm',
+  way: 'file' | 'asked' = 'file',
+): string {
   switch (remark.remark) {
     case 'no gap':
       return voice.say('remark.no gap', { way: clearanceWayText(remark.way, voice) });
@@ -130,7 +138,7 @@ export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm
         beyond: remark.beyond ? 'yes' : 'no',
       });
     case 'limit doubted':
-      return voice.say('remark.limit doubted', { by: remark.by });
+      return voice.say('remark.limit doubted', { way, by: remark.by });
     case 'few places':
       return voice.say('remark.few places', { places: remark.places });
     case 'other pressure':
@@ -139,7 +147,7 @@ export function remarkText(remark: Remark, voice: Voice, first: LengthUnit = 'mm
         read: visible(remark.read),
       });
     case 'ways differ': {
-      const [a, b] = remark.ways.map((way) => clearanceWayText(way, voice)) as [string, string];
+      const [a, b] = remark.ways.map((its) => clearanceWayText(its, voice)) as [string, string];
       return voice.say('remark.ways differ', { a, b });
     }
     case 'not on the shelf':

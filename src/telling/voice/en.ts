@@ -621,7 +621,7 @@ export const en = {
   'remark.limits turned round':
     'The least that is allowed is more than the most, so nothing is judged: correct the limits.',
   'remark.limit doubted':
-    '{by, select, unit {The job’s limit is about 25.4 times the train file’s, or as small a part of it: inches and millimetres were taken for each other.} point {The job’s limit is about 10, 100 or 1000 times the train file’s, or as small a part of it: a point has slipped.} wide {The job’s limit is far wider than the train file’s.} other {The job’s limit is far from the train file’s.}} So nothing is judged by it, and no part is chosen. Strike it, and write the right one; if it is meant, write it again with sure: yes behind it.',
+    '{by, select, unit {The job’s limit is about 25.4 times the train file’s, or as small a part of it: inches and millimetres were taken for each other.} point {The job’s limit is about 10, 100 or 1000 times the train file’s, or as small a part of it: a point has slipped.} wide {The job’s limit is far wider than the train file’s.} other {The job’s limit is far from the train file’s.}} So nothing is judged by it, and no part is chosen. Strike it, and write the right one; if it is meant, {way, select, asked {write it again, and say there that it is meant} other {write it again with sure: yes behind it}}.',
   'remark.not on the shelf':
     'The fitted part, {size}, is none of the sizes on the shelf: measure it again, or correct the file.',
   'remark.gauge turned round':

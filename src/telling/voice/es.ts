@@ -619,7 +619,7 @@ export const es: Messages = {
   'remark.limits turned round':
     'El mínimo permitido es mayor que el máximo, así que nada se juzga: corrija los límites.',
   'remark.limit doubted':
-    '{by, select, unit {El límite del trabajo es unas 25,4 veces el del archivo del tren, o esa parte de él: se tomaron pulgadas por milímetros, o al revés.} point {El límite del trabajo es unas 10, 100 o 1000 veces el del archivo del tren, o esa parte de él: se corrió la coma.} wide {El límite del trabajo es mucho más ancho que el del archivo del tren.} other {El límite del trabajo queda muy lejos del que da el archivo del tren.}} Así que nada se juzga con él, y no se elige pieza. Táchelo y escriba el correcto; si es a propósito, escríbalo otra vez con sure: yes detrás.',
+    '{by, select, unit {El límite del trabajo es unas 25,4 veces el del archivo del tren, o esa parte de él: se tomaron pulgadas por milímetros, o al revés.} point {El límite del trabajo es unas 10, 100 o 1000 veces el del archivo del tren, o esa parte de él: se corrió la coma.} wide {El límite del trabajo es mucho más ancho que el del archivo del tren.} other {El límite del trabajo queda muy lejos del que da el archivo del tren.}} Así que nada se juzga con él, y no se elige pieza. Táchelo y escriba el correcto; si es a propósito, {way, select, asked {escríbalo otra vez y diga allí que es a propósito} other {escríbalo otra vez con sure: yes detrás}}.',
   'remark.not on the shelf':
     'La pieza montada, {size}, no es de los espesores del surtido: mídala otra vez, o corrija el archivo.',
   'remark.gauge turned round':
