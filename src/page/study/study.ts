@@ -16,6 +16,7 @@ import { Build } from './build.ts';
 import type { ByEngine, TurnedBy, Side } from './setting.ts';
 import { type Edits, TrainFile } from './trainfile.ts';
 import { Turning } from './turning.ts';
+import { train as firstTrain } from 'virtual:first-train';
 
 /**
  * All that the screen shows is a function of this: the file, what is applied, who turns what,
@@ -148,6 +149,8 @@ export class Study {
 // Park and neutral show nothing that moves.
 function firstToDrive(train: Train): readonly string[] {
   const gears = gearsOf(train);
+  // The first picture waits for no answer: the first train begins with a gear that drives.
+  if (train === firstTrain) return gears[0]?.on ?? [];
   const drives = gears.find(({ on }) => drive(train, on).state === 'driving');
   return (drives ?? gears[0])?.on ?? [];
 }
