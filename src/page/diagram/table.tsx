@@ -1,6 +1,6 @@
-import { isSpan } from '../../engine/flow/index.ts';
 import { voiceOf } from '../../telling/narrative/index.ts';
 import type { Study, Build } from '../study/index.ts';
+import { speedText } from '../figure/index.ts';
 import { language } from '../words/index.ts';
 import { words } from './words.ts';
 
@@ -28,13 +28,7 @@ export function DiagramTable({ study, build }: { readonly study: Study; readonly
           return (
             <tr key={label}>
               <th scope="row">{voice.name(label)}</th>
-              <td>
-                {speed === undefined
-                  ? say.still
-                  : isSpan(speed)
-                    ? say.free(voice.quantity(speed))
-                    : voice.number(speed)}
-              </td>
+              <td>{speedText(speed)}</td>
               <td>
                 {voice.list(names.filter((name) => name !== label).map((n) => voice.name(n)))}
               </td>

@@ -21,8 +21,6 @@ export const words = spoken({
     turns: 'turns, clockwise positive',
     made: 'made one with',
     hands: 'by hand',
-    still: 'stands still, or locks',
-    free: (span: string) => `free: ${span}`,
     hold: 'hold',
     turn: (degrees: number) => (degrees > 0 ? 'turn clockwise' : 'turn anticlockwise'),
   },
@@ -42,8 +40,6 @@ export const words = spoken({
     turns: 'gira, horario positivo',
     made: 'una pieza con',
     hands: 'a mano',
-    still: 'quieto, o se bloquea',
-    free: (span: string) => `libre: ${span}`,
     hold: 'retener',
     turn: (degrees: number) =>
       degrees > 0 ? 'girar en sentido horario' : 'girar en sentido antihorario',

@@ -1,9 +1,8 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
-import { isSpan } from '../../engine/flow/index.ts';
 import { type EndNote, endScene, type EndView } from '../../telling/endview/index.ts';
 import { seenFrom, voiceOf } from '../../telling/narrative/index.ts';
 import type { Study, Build } from '../study/index.ts';
-import { Drawing, Figure, large } from '../figure/index.ts';
+import { Drawing, Figure, large, SpeedTable } from '../figure/index.ts';
 import { shownOf, standingsFor } from '../diagram/index.ts';
 import { language, stand } from '../words/index.ts';
 import { hearDrags } from './handling.ts';
@@ -55,27 +54,7 @@ export function EndFigure({ study, build, view }: Props) {
       caption={voice.name(view.name)}
       name={`end-view-${view.name}`}
       scene={scene}
-      table={
-        <table>
-          <tbody>
-            {members.map((label) => {
-              const speed = build.answer.value?.speeds.get(label);
-              return (
-                <tr key={label}>
-                  <th scope="row">{voice.name(label)}</th>
-                  <td>
-                    {speed === undefined
-                      ? say.still
-                      : isSpan(speed)
-                        ? say.free
-                        : voice.number(speed)}
-                  </td>
-                </tr>
-              );
-            })}
-          </tbody>
-        </table>
-      }
+      table={<SpeedTable members={members} speeds={build.answer.value?.speeds} />}
     >
       <div ref={place} class="ends-view">
         <Drawing scene={scene} />

@@ -4,8 +4,6 @@ export const words = spoken({
   en: {
     title: 'From the end',
     of: (set: string, seen: string) => `The ${set}, ${seen}`,
-    still: 'stands still, or locks',
-    free: 'free',
     notCounted: (members: string) =>
       `The teeth of the ${members} are not counted: drawn with as many as fit.`,
     planetsNotCounted: (drawn: number) => `The planets are not counted: ${drawn} are drawn.`,
@@ -19,8 +17,6 @@ export const words = spoken({
   es: {
     title: 'Vistas desde un lado',
     of: (set: string, seen: string) => `${set}, ${seen}`,
-    still: 'quieto, o se bloquea',
-    free: 'libre',
     notCounted: (members: string) =>
       `Los dientes de ${members} no están contados: se dibujan los que caben.`,
     planetsNotCounted: (drawn: number) => `No están contados los satélites: se dibujan ${drawn}.`,

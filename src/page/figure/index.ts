@@ -2,3 +2,4 @@ export { captions, faultsText } from './caption.ts';
 export { Drawing } from './drawing.tsx';
 export { fillWith, large } from './large.ts';
 export { Figure } from './figure.tsx';
+export { SpeedTable, speedText } from './speedtable.tsx';

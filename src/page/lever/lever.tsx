@@ -1,11 +1,10 @@
 import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
-import { isSpan } from '../../engine/flow/index.ts';
 import { isApplied } from '../../engine/train/index.ts';
 import { leverDiagram, leverScene } from '../../telling/levers/index.ts';
 import { voiceOf } from '../../telling/narrative/index.ts';
 import type { Study, Build } from '../study/index.ts';
-import { Drawing, Figure } from '../figure/index.ts';
+import { Drawing, Figure, SpeedTable } from '../figure/index.ts';
 import { language } from '../words/index.ts';
 import { dressNodes, type Hold, hearPulls } from './pulling.ts';
 import { words } from './words.ts';
@@ -55,27 +54,7 @@ export function Lever({ study, build }: { readonly study: Study; readonly build:
         caption={say.caption}
         name="lever-diagram"
         scene={scene}
-        table={
-          <table>
-            <tbody>
-              {members.map((member) => {
-                const speed = answer.speeds.get(member);
-                return (
-                  <tr key={member}>
-                    <th scope="row">{voice.name(member)}</th>
-                    <td>
-                      {speed === undefined
-                        ? say.still
-                        : isSpan(speed)
-                          ? say.free(voice.quantity(speed))
-                          : voice.number(speed)}
-                    </td>
-                  </tr>
-                );
-              })}
-            </tbody>
-          </table>
-        }
+        table={<SpeedTable members={members} speeds={answer.speeds} />}
       >
         <div ref={place} class="lever-sheet">
           <Drawing scene={scene} role="group" />
