@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { trainOf } from '../../../test/line.ts';
 import { ours } from '../../../test/trains.ts';
 import { chart } from '../chart/index.ts';
 import { fraction, over, type Rational, toText } from '../linear/index.ts';
@@ -145,6 +146,24 @@ ranges:
     expect(still.drive.ratio).toEqual(over(free.drive.ratio as Rational, fraction(2)));
     const [row] = chart(held).gears;
     expect(row?.beforeFinal && toText(row.beforeFinal)).toBe('-47/43');
+  });
+  test('of two pairs side by side is one step, told only where both are driven alike', () => {
+    const axles = { 'final drive': ['front pair', 'rear pair'] };
+    const train = trainOf(
+      'd 20<>20 x2; front pair: d.left 17 drives front shaft 51; rear pair: d.right 17 drives rear ' +
+        'shaft 51; in crank = d.carrier; out front shaft; out rear shaft; D 1 applies nothing',
+      axles,
+    );
+    const { drive, beforeFinal } = flow(train, []);
+    expect([drive.ratio, beforeFinal].map((r) => r && toText(r))).toEqual(['-3', '1']);
+    for (const shaft of ['front shaft', 'rear shaft']) {
+      const held = flow(withLoads(train, new Map([[shaft, 'held'] as const])), []);
+      expect([held.drive.ratio && toText(held.drive.ratio), held.beforeFinal]).toEqual([
+        '-3/2',
+        undefined,
+      ]);
+    }
+    expect(() => flow({ ...train, finalDrive: ['middle pair'] }, [])).toThrow('middle pair');
   });
   test('is a gear pair of the file, and is written again', () => {
     const { train, problems } = readTrain(text('final drive: finel'));

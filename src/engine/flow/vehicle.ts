@@ -1,8 +1,9 @@
-import { ONE, opposite, over, type Rational, signOf } from '../linear/index.ts';
+import { equal, ONE, opposite, over, type Rational, signOf } from '../linear/index.ts';
 import { type Motion, motionOf, type ConeQuestion } from '../motion/index.ts';
 import { isSpan, judge, type Quantity, speedAt, type Ruling } from '../reckon/index.ts';
 import {
   assemble,
+  type GearPair,
   gearsOf,
   type MemberName,
   outputsOf,
@@ -35,22 +36,30 @@ export function against(way: Way): Way {
 }
 
 /**
- * Input speed over the speed before the final drive: that of the wheel that drives the first of
- * its gear pairs, whatever the wheels behind do. `speedOf` tells speeds for one turn of the
- * input. Undefined where the file does not say which pairs that is, or that wheel stands.
+ * Input speed over the speed before the final drive: that of the wheels that drive the first of
+ * its gear pairs, whatever the wheels behind do; pairs side by side, one a half shaft, are one
+ * step. `speedOf` tells speeds for one turn of the input. Undefined where the file does not say
+ * which pairs that is, or those wheels stand, or do not turn alike. Throws on a pair that is not there.
  */
 export function beforeFinal(
   train: Train,
   speedOf: (member: MemberName) => Quantity | undefined,
 ): Rational | undefined {
-  const { pairs, finalDrive = [] } = train;
-  if (finalDrive.length === 0) return undefined;
   const { bodyOf } = assemble(train);
-  const chain = pairs.filter(({ name }) => finalDrive.includes(name));
+  const chain = (train.finalDrive ?? []).map((name) => pairCalled(train, name));
   const driven = new Set(chain.map((pair) => bodyOf(pair.driven.member)));
-  const first = chain.find(({ driver }) => !driven.has(bodyOf(driver.member)));
-  const speed = first && speedOf(first.driver.member);
-  return speed && !isSpan(speed) && signOf(speed) !== 0 ? over(ONE, speed) : undefined;
+  const [speed, ...others] = chain.flatMap(({ driver: { member } }) => {
+    return driven.has(bodyOf(member)) ? [] : [speedOf(member)];
+  });
+  if (!speed || isSpan(speed) || signOf(speed) === 0) return undefined;
+  const alike = others.every((other) => other && !isSpan(other) && equal(other, speed));
+  return alike ? over(ONE, speed) : undefined;
+}
+
+function pairCalled({ pairs }: Train, name: string): GearPair {
+  const pair = pairs.find((its) => its.name === name);
+  if (!pair) throw new Error(`no gear pair is called ${name}`);
+  return pair;
 }
 
 /** The vehicle that a train is in; with a fault, that which it was before. */
