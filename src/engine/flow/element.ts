@@ -1,4 +1,4 @@
-import { equal, opposite, type Rational, signOf, ZERO } from '../linear/index.ts';
+import { equal, ONE, opposite, type Rational, signOf, ZERO } from '../linear/index.ts';
 import type { Motion } from '../motion/index.ts';
 import {
   isSpan,
@@ -73,14 +73,27 @@ export function onCase({ body }: Touch): boolean {
 }
 
 /** The way in which an element pushes a body, even where another could take the whole push. */
-export function pushOf({ point, torque }: Touch): Way {
-  const leans = isSpan(torque) && point.num === 0 ? (torque.to?.num ?? 1) : point.num;
-  return leans > 0 ? 'clockwise' : 'anticlockwise';
+export function pushOf(touch: Touch): Way {
+  return leanOf(touch) > 0 ? 'clockwise' : 'anticlockwise';
 }
 
 /** Whether the element takes power from a body (-1), gives it power (1) or neither (0). */
-export function flowTo({ point, speed }: Touch): -1 | 0 | 1 {
-  return (signOf(point) * signOf(speed)) as -1 | 0 | 1;
+export function flowTo(touch: Touch): -1 | 0 | 1 {
+  return (leanOf(touch) * signOf(touch.speed)) as -1 | 0 | 1;
+}
+
+function leanOf({ point, torque }: Touch): number {
+  const takesNone = isSpan(torque) && point.num === 0;
+  return takesNone ? signOf(torque.to ?? ONE) || -1 : signOf(point);
+}
+
+/** Whether nothing settles even which way it pushes one of its bodies. */
+export function isUnsettled({ touches }: Element): boolean {
+  return touches.some(({ torque }) => {
+    if (!isSpan(torque)) return false;
+    const { from, to } = torque;
+    return (from === null || from.num < 0) && (to === null || to.num > 0);
+  });
 }
 
 /** Whether all that it loads turns as one, at whatever speed. */

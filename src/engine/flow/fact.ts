@@ -53,6 +53,8 @@ export type Fact =
     }
   /** Several devices share one reaction: each alone may carry any part of the torque. */
   | { readonly fact: 'shares'; readonly devices: readonly string[] }
+  /** Sets or gear pairs side by side: nothing settles what each carries, nor which way it pushes. */
+  | { readonly fact: 'sets share'; readonly sets: readonly string[] }
   | { readonly fact: 'over-runs'; readonly device: string; readonly slip: Quantity }
   /** On, but carrying nothing; because `overRunning` does not hold its member, if that is why. */
   | { readonly fact: 'idle'; readonly device: string; readonly overRunning?: string }

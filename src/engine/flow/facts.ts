@@ -1,10 +1,18 @@
 import { type Rational, signOf } from '../linear/index.ts';
 import type { GivenSpeed } from '../motion/index.ts';
-import { isSpan, isZero, sharedReactions, sizeOf, speedAt } from '../reckon/index.ts';
-import type { Device, End, MemberName, Way } from '../train/index.ts';
+import { isSpan, isZero, sharedLoads, sharedReactions, sizeOf, speedAt } from '../reckon/index.ts';
+import { CASE, type Device, type End, type MemberName, type Way } from '../train/index.ts';
 import type { DeviceWork } from './answer.ts';
 import type { Carried } from './carried.ts';
-import { type Element, flowTo, isSolid, onCase, pushOf, type Touch } from './element.ts';
+import {
+  type Element,
+  flowTo,
+  isSolid,
+  isUnsettled,
+  onCase,
+  pushOf,
+  type Touch,
+} from './element.ts';
 import type { Fact } from './fact.ts';
 import { pathOf, type PathStage } from './path.ts';
 import type { Work } from './work.ts';
@@ -80,17 +88,37 @@ function circlingFacts({ answer: { recirculating: power, circling: sets } }: Wor
 /** What each loaded element does, along the path from the bodies of some members. */
 export function pathFacts(carried: Carried, start: readonly MemberName[]): Fact[] {
   const bodies = start.map((member) => labelOf(carried, member));
-  return pathOf(carried.elements, bodies).flatMap((stage) => stageFacts(carried, stage));
+  const unsettled = carried.elements.filter(
+    (element) => !element.device && !turnsAsOne(element) && isUnsettled(element),
+  );
+  const groups = sharedLoads(
+    carried.ruling,
+    unsettled.map(({ name }) => name),
+  );
+  const told = new Set<readonly string[]>();
+  return pathOf(carried.elements, bodies).flatMap((stage): Fact[] => {
+    const sets = groups.find((group) => group.includes(stage.element.name));
+    if (!sets) return stageFacts(carried, stage);
+    // Told of all of them where the load comes to the first.
+    if (told.has(sets)) return [];
+    told.add(sets);
+    return [{ fact: 'sets share', sets }];
+  });
+}
+
+function turnsAsOne(element: Element): boolean {
+  return element.touches[0]?.speed.num !== 0 && isSolid(element);
 }
 
 function stageFacts({ ruling }: Carried, { element, from }: PathStage): Fact[] {
   if (element.device) return [deviceFact(element, element.device, from)];
   const { touches, name } = element;
   if (ruling.motion.train.pairs.some((pair) => pair.name === name)) {
-    const [a, b] = fromTo(touches.filter(isMoving), from);
-    if (!a || !b) return [];
+    const wheels = touches.filter(({ member }) => member !== CASE);
+    const [a, b] = fromTo(wheels, from) as [Touch, Touch];
     const push = { pushed: pushOf(b), torque: sizeOf(b.torque) };
-    return [{ fact: 'meshes', pair: name, from: a.member, to: b.member, ...push }];
+    const meshes: Fact = { fact: 'meshes', pair: name, from: a.member, to: b.member, ...push };
+    return [meshes, ...wheels.filter(onCase).map(fixedFact)];
   }
   const ports = touches.map((touch) => {
     const flow = flowTo(touch);
@@ -99,14 +127,13 @@ function stageFacts({ ruling }: Carried, { element, from }: PathStage): Fact[] {
     const { member, body: label, torque } = touch;
     return { member, label, role, pushed: pushOf(touch), torque: sizeOf(torque) } as const;
   });
-  if (touches[0]?.speed.num !== 0 && isSolid(element)) {
-    return [{ fact: 'as one', set: name, ports }];
-  }
-  const fixed = touches.filter(onCase).map((touch): Fact => {
-    const { member, torque } = touch;
-    return { fact: 'fixed', member, pushed: pushOf(touch), torque: sizeOf(torque) };
-  });
-  return [{ fact: 'works', set: name, ports }, ...fixed];
+  if (turnsAsOne(element)) return [{ fact: 'as one', set: name, ports }];
+  return [{ fact: 'works', set: name, ports }, ...touches.filter(onCase).map(fixedFact)];
+}
+
+function fixedFact(touch: Touch): Fact {
+  const { member, torque } = touch;
+  return { fact: 'fixed', member, pushed: pushOf(touch), torque: sizeOf(torque) };
 }
 
 function deviceFact({ touches }: Element, { name, kind }: Device, from: MemberName): Fact {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { opposite, type Rational, times, toNumber, toText } from '../linear/index.ts';
 import { trainOf } from '../../../test/line.ts';
 import { OURS, ours } from '../../../test/trains.ts';
-import { gearsOf } from '../train/index.ts';
+import { gearsOf, type Train } from '../train/index.ts';
 import { type Fact, flow, flowAt, isSpan, type Quantity } from './index.ts';
 
 // "3/2", or "0..10/7" for a span, with nothing where it has no limit.
@@ -69,6 +69,32 @@ describe('a reaction that several devices could take', () => {
       { fact: 'shares', devices: ['low brake', 'low roller'] },
     ]);
     expect(shown(drive.devices.get('low brake')?.torque)).toBe('0..176/25');
+  });
+  test('of two like sets side by side is told of both at once: no way, and nobody stands still', () => {
+    const twins = (a: string, b: string, hub: string) =>
+      `${a} 30:66 x3; ${b} 20:44 x3; ${hub} = ${a}.carrier + ${b}.carrier`;
+    const line =
+      `${twins('a', 'b', 'hub')}; in crank = a.sun + b.sun; drum = a.ring + b.ring; band holds drum; ` +
+      `sprag lets drum clockwise`;
+    const told = (train: Train, on: string[]) => {
+      const { drive, coast } = flow(train, on);
+      return [drive, coast].map(({ facts }) =>
+        facts.filter(({ fact }) => ['works', 'sets share', 'shares'].includes(fact)),
+      );
+    };
+    const both = { fact: 'sets share', sets: ['a', 'b'] };
+    expect(told(trainOf(`${line}; out hub`), ['band'])).toEqual([
+      [both, { fact: 'shares', devices: ['band', 'sprag'] }],
+      [both],
+    ]);
+    const four =
+      `${line}; ${twins('c', 'd', 'far')}; shaft = hub + c.sun + d.sun; ` +
+      'outer = c.ring + d.ring; low holds outer; out far';
+    const [under] = told(trainOf(four), ['band', 'low']);
+    expect(under?.filter(({ fact }) => fact !== 'shares')).toEqual([
+      both,
+      { fact: 'sets share', sets: ['c', 'd'] },
+    ]);
   });
   test('falls on the friction device alone on coast, where the one-way clutch over-runs', () => {
     const { coast } = flow(trainOf(ONE_SET), ['band']);

@@ -82,6 +82,27 @@ describe('two half shafts of one axle', () => {
     expect(shown(flow(held, []).drive.ratio)).toBe('3/2');
     expect(flow(held, ['lock']).drive.state).toBe('tied up');
   });
+  test('one held behind a pair of its own bears what its teeth put on it, not the case besides', () => {
+    const pairs = trainOf(
+      'axle 20<>20 x2; left pair: axle.left 20 drives left shaft 40; right pair: axle.right 20 ' +
+        'drives right shaft 40; in crank = axle.carrier; out left shaft; out right shaft',
+    );
+    const { drive } = flow(withLoads(pairs, new Map([['left shaft', 'held'] as const])), []);
+    // By statics: a half of the torque to each side gear, doubled by each pair's 20:40.
+    const put = drive.branches.map(({ within, member, torque }) => {
+      return `${within}, ${member}: ${shown(torque)}`;
+    });
+    expect(put.filter((line) => line.startsWith('left pair'))).toEqual([
+      'left pair, axle.left: -1/2',
+      'left pair, left shaft: -1',
+      'left pair, case: 3/2',
+    ]);
+    const torque = { num: 1, den: 1 };
+    const push = { pushed: 'anticlockwise', torque } as const;
+    const meshes = { fact: 'meshes', pair: 'left pair', from: 'axle.left', to: 'left shaft' };
+    expect(drive.facts).toContainEqual({ ...meshes, ...push });
+    expect(drive.facts).toContainEqual({ fact: 'fixed', member: 'left shaft', ...push });
+  });
   test('one on ice: an open differential drives nothing, a locked one drives the other', () => {
     expect(torques(stand('road', 'none'))).toEqual(['neutral', '0']);
     expect(torques(stand('road', 'none'), ['lock'])).toEqual(['driving', '-3']);

@@ -36,7 +36,7 @@ function rankOf({ touches }: Element, reached: readonly MemberName[]): number[] 
   const givers = touches.filter((touch) => flowTo(touch) < 0);
   const waits = givers.some(({ body }) => !reached.includes(body));
   const passes = givers.length > 0;
-  const toCase = touches.length === 2 && touches.some(onCase);
+  const toCase = touches.filter((touch) => !onCase(touch)).length === 1 && touches.some(onCase);
   const unreached = places.length === 0;
   return [
     unreached ? 1 : 0,

@@ -1,3 +1,3 @@
 export { type DeviceRows, type Motion, motionOf, willis, withDevices } from './motion.ts';
 export { type GivenSpeed, pose, type Posed, type ConeQuestion, tieRows } from './question.ts';
-export type { DeviceRow, GivenRow, MeshRow, SizeRow } from './row.ts';
+export type { ConeRow, DeviceRow, GivenRow, MeshRow, SizeRow } from './row.ts';

@@ -1,5 +1,5 @@
 export { TorqueBalance } from './balance.ts';
-export { sharedReactions } from './circuits.ts';
+export { sharedLoads, sharedReactions } from './circuits.ts';
 export { type Observed, observe } from './observed.ts';
 export { portsOf } from './port.ts';
 export * from './quantity.ts';

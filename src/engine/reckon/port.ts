@@ -1,6 +1,6 @@
 import { plus, type Rational, times, ZERO } from '../linear/index.ts';
 import { type Motion, willis } from '../motion/index.ts';
-import { companyOf, type MemberName, type Mesh } from '../train/index.ts';
+import { CASE, companyOf, type MemberName, type Mesh } from '../train/index.ts';
 
 /** Where a set (a company of sets that share planets) or a gear pair meets a body. */
 export interface Port {
@@ -12,7 +12,10 @@ export interface Port {
   readonly terms: readonly (readonly [mesh: Mesh, times: number])[];
 }
 
-/** Every port of a train, in the order of the file. */
+/**
+ * Every port of a train, in the order of the file. The case itself, which a gear pair bears against,
+ * is a port apart from a wheel that is made fast to it.
+ */
 export function portsOf({ assembly, train, meshes }: Motion): Port[] {
   const ports = new Map<string, Port & { readonly terms: [Mesh, number][] }>();
   for (const { mesh } of meshes) {
@@ -20,7 +23,7 @@ export function portsOf({ assembly, train, meshes }: Motion): Port[] {
     for (const [member, torque] of willis(mesh)) {
       const body = assembly.bodyOf(member) as number;
       if (assembly.onPins.has(body)) continue;
-      const key = `${body} ${within}`;
+      const key = `${member === CASE ? CASE : body} ${within}`;
       const port = ports.get(key) ?? { within, member, body, terms: [] };
       ports.set(key, port);
       port.terms.push([mesh, torque]);

@@ -30,6 +30,7 @@ export function subjectsOf(fact: Fact, assembly: Assembly | undefined): SceneSub
     case 'outputs':
       return fact.shares.map((share) => member(share.member));
     case 'recirculates':
+    case 'sets share':
       return fact.sets.map((name) => ({ kind: 'set', name }));
     case 'engine braking':
       return fact.overRunning.map(device);

@@ -131,6 +131,16 @@ const SAID: readonly [Fact, string, string][] = [
     '«low brake» y «low sprag» comparten una reacción: nada determina cuánto lleva cada uno.',
   ],
   [
+    { fact: 'sets share', sets: ['front', 'rear'] },
+    'The front and rear sets share one load: how much each carries, and which way it pushes, nothing settles.',
+    'Los juegos planetarios «front» y «rear» comparten una carga: nada determina cuánto lleva cada uno, ni en qué sentido empuja.',
+  ],
+  [
+    { fact: 'sets share', sets: ['front'] },
+    'The front set takes a share of the load: how much, and which way it pushes, nothing settles.',
+    'El juego planetario «front» lleva una parte de la carga: nada determina cuánta, ni en qué sentido empuja.',
+  ],
+  [
     { fact: 'over-runs', device: 'roller', slip: fraction(5, 16) },
     'The roller over-runs at 5/16 = 0.313 times the speed of the input.',
     'La rueda libre «roller» gira libre a 5/16 = 0,313 veces la velocidad de la entrada.',

@@ -116,6 +116,11 @@ function sentence(fact: Fact, { end, back, unit, turns, stand }: Setting, voice:
       });
     case 'shares':
       return voice.say('fact.shares', { devices: voice.names(fact.devices) });
+    case 'sets share':
+      return voice.say('fact.sets share', {
+        count: fact.sets.length,
+        sets: voice.names(fact.sets),
+      });
     case 'over-runs':
       return voice.say('fact.over-runs', {
         device: voice.name(fact.device),

@@ -43,6 +43,8 @@ export const en = {
     'The load pushes the {member} {way}; it is made fast to the case, which takes {torque}.',
   'fact.fixed.case': 'The case takes the reaction {way}: {torque}.',
   'fact.shares': 'The {devices} share one reaction: how much of it each carries, nothing settles.',
+  'fact.sets share':
+    '{count, plural, one {The {sets} set takes a share of the load: how much, and which way it pushes, nothing settles.} other {The {sets} sets share one load: how much each carries, and which way it pushes, nothing settles.}}',
   'fact.outputs':
     'The outputs turn at one speed, as on a straight road, and share the load: {shares}.',
   'output share': 'the {member} takes {torque}',

@@ -40,6 +40,8 @@ export const es: Messages = {
     'La carga empuja {member} {way}; forma una pieza con la carcasa, que recibe {torque}.',
   'fact.fixed.case': 'La carcasa recibe la reacción {way}: {torque}.',
   'fact.shares': '{devices} comparten una reacción: nada determina cuánto lleva cada uno.',
+  'fact.sets share':
+    '{count, plural, one {El juego planetario {sets} lleva una parte de la carga: nada determina cuánta, ni en qué sentido empuja.} other {Los juegos planetarios {sets} comparten una carga: nada determina cuánto lleva cada uno, ni en qué sentido empuja.}}',
   'fact.outputs':
     'Las salidas giran a una misma velocidad, como en carretera recta, y reparten la carga: {shares}.',
   'output share': '{member} recibe {torque}',
