@@ -161,7 +161,7 @@ describe('a job on the page', () => {
     await button(page, 'wren plain set').click();
     const bar = page.locator('.job-bar');
     await expect.poll(() => bar.textContent()).toContain('another train is on the page');
-    await button(page, 'Look at its train').click();
+    await button(page, 'Bring its train').click();
     await expect.poll(() => page.locator('h1').textContent()).toContain('Kestrel');
     expect(await bar.textContent()).not.toContain('another train');
   });

@@ -29,8 +29,13 @@ study.turning.start();
 render(<Page study={study} desk={desk} />, sheet);
 firstPictureIsUp(
   () => (study.answers.value = true),
-  () => void desk.begin(),
+  () => void desk.begin().then(takeUpJob),
 );
+
+// A job that was open when the browser was closed comes back with its own train.
+async function takeUpJob(): Promise<void> {
+  if (desk.begunAnew) (await import('../../page/job/index.ts')).jobsOf(study);
+}
 
 // After the first picture, which must not wait for it; every language, for want of a network later.
 setTimeout(workOffline, 1000);

@@ -32,6 +32,9 @@ export class FileDesk {
   /** The link that was made last, to be seen where it cannot be copied. */
   readonly link = signal('');
 
+  /** Whether the train on the page is the one that every page begins with: nobody chose it. */
+  begunAnew = false;
+
   private readonly study: Study;
   private readonly tell: Tell;
   private disk: DiskFile | undefined;
@@ -163,7 +166,11 @@ export class FileDesk {
   // What this tab had open before it was loaded anew, else the first of ours.
   private async openLast(): Promise<void> {
     const last = location.hash === '' ? lastOpen() : undefined;
-    if (!last) return this.openOurs(FIRST);
+    if (!last) {
+      await this.openOurs(FIRST);
+      this.begunAnew = true;
+      return;
+    }
     await fetchReader();
     this.study.open(last.name, last.text, last.saved);
     this.tell('opened');
@@ -180,6 +187,7 @@ export class FileDesk {
 
   // What is open and not saved makes room for another file, and is offered beside it.
   private layAside(): void {
+    this.begunAnew = false;
     const draft = this.draft();
     if (draft) {
       const { disk } = this;

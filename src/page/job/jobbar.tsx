@@ -1,7 +1,7 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
-import { deskOf, ourTrains } from '../desk/index.ts';
 import { room } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
 import { trainNameOf } from './held.ts';
@@ -121,21 +121,37 @@ function OtherTrain({ study }: { readonly study: Study }) {
   const jobs = jobsOf(study);
   const held = jobs.held.value;
   const file = held && trainNameOf(held);
-  if (file === undefined || file === study.file.name.value) return null;
-  const its = held?.job.train;
-  const ours = file.replace(/\.train\.yaml$/u, '');
-  const take = () => {
-    const desk = deskOf(study);
-    void (its ? desk?.openText(its.called, its.text) : desk?.openOurs(ours));
-  };
+  if (file === undefined || jobs.isHere.value) return null;
   return (
-    <p>
-      {say.otherTrain(visible(file))}{' '}
-      {(its || ourTrains.includes(ours)) && (
-        <button type="button" onClick={take}>
-          {say.takeTrain}
-        </button>
-      )}
-    </p>
+    <div class="job-other" role="alert">
+      <p>
+        {say.otherTrain(visible(file))} {!jobs.hasTrain.value && say.trainGone(visible(file))}
+      </p>
+      <div class="row">
+        {jobs.hasTrain.value && (
+          <LargeButton main onPress={() => void jobs.bringTrain()}>
+            {say.takeTrain}
+          </LargeButton>
+        )}
+        <LargeButton onPress={() => jobs.take('')}>{say.putAway}</LargeButton>
+      </div>
+    </div>
   );
+}
+
+/**
+ * A room that judges and writes by the train: while the open job's own is not on the page, only the
+ * way to it is shown.
+ */
+export function AtJob({
+  study,
+  children,
+}: {
+  readonly study: Study;
+  readonly children: ComponentChildren;
+}) {
+  const jobs = jobsOf(study);
+  if (!jobs.known.value) return null;
+  if (!jobs.isHere.value) return <JobBar study={study} />;
+  return <>{children}</>;
 }

@@ -1,4 +1,4 @@
-import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, effect, type ReadonlySignal, signal, untracked } from '@preact/signals';
 import {
   entryMade,
   jobMade,
@@ -9,13 +9,14 @@ import {
 import { type Given, NoAnswer, type Refused, trainIn } from '../../asking/request/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { type FoldedJob, partsOf, type Told } from '../../shop/records/index.ts';
-import { readExperience } from '../desk/index.ts';
+import { deskOf, ourTrains, readExperience } from '../desk/index.ts';
 import type { Study } from '../study/index.ts';
 import { now } from './clock.ts';
 import { type Held, foldedOf, textOf, trainNameOf } from './held.ts';
 import { newId } from './id.ts';
 import { JobFiles } from './jobfiles.ts';
 import { lookAtKeeping } from './keeping.ts';
+import { originOf } from './origin.ts';
 import { picture } from './picture.ts';
 import { recalled, remember } from '../words/index.ts';
 import { type Outcome, JobShelf } from './shelf.ts';
@@ -25,7 +26,7 @@ import { NotKept, type Photograph } from './store.ts';
 export type Kept = 'kept' | Unkept;
 
 export type Unkept =
-  | { readonly unkept: 'no job' | 'no initials' | 'no picture' }
+  | { readonly unkept: 'no job' | 'no initials' | 'no picture' | 'other train' }
   /** By the browser's store; this page has it, and it can be saved to disk. */
   | { readonly unkept: 'forbidden' | 'full' | 'gone' }
   | { readonly unkept: 'failed'; readonly why: string }
@@ -73,15 +74,81 @@ export class JobDesk {
     return openJob({ called: held.job.name, text: textOf(held) });
   });
 
-  readonly files = new JobFiles(this.shelf, this.held, (id) => this.take(id));
+  readonly files = new JobFiles(this.shelf, this.held, (id) => void this.reopen(id));
+
+  /** Of which train what is done with no job is kept. */
+  readonly aside: ReadonlySignal<string>;
+  /** Whether the train on the page is the open job's: as it was kept with it, or edited since. */
+  readonly isHere: ReadonlySignal<boolean>;
+  /**
+   * Under which name a room keeps what is done and not written down: a job's own, else that of
+   * `aside`. Undefined while it is not known which job is open, or another train is on the page.
+   */
+  readonly work: ReadonlySignal<string | undefined> = computed(() => {
+    if (!this.known.value || !this.isHere.value) return undefined;
+    const { id } = this.held.value?.job ?? {};
+    return id === undefined ? this.aside.value : `job ${id}`;
+  });
 
   constructor(study: Study) {
     this.study = study;
+    this.aside = originOf(study.file);
+    let matched = '';
+    this.isHere = computed(() => {
+      const held = this.held.value;
+      const { name, text, opened } = study.file;
+      const called = held && trainNameOf(held);
+      if (!held || called === undefined) return true;
+      const now = `${held.job.id} ${opened.value}`;
+      const its = held.job.train;
+      if (called === name.value && (!its || its.text === text.value)) matched = now;
+      return matched === now;
+    });
+    effect(() => this.keepTrain());
     effect(() => remember('initials', this.initials.value, ['browser']));
-    this.begun = this.shelf.load().then(() => {
+    this.begun = this.shelf.load().then(async () => {
       // A browser that was killed may have forgotten which it was.
-      if (!this.held.value) this.take(lastWritten(this.shelf.jobs.value)?.job.id ?? '');
+      if (!this.held.value && this.id.value !== NONE) {
+        this.take(lastWritten(this.shelf.jobs.value)?.job.id ?? '');
+      }
       this.known.value = true;
+      // Nobody chose the train that a page begins with.
+      if (deskOf(this.study)?.begunAnew) await this.bringTrain();
+    });
+  }
+
+  /** Takes up a job again, and brings its train onto the page. */
+  async reopen(id: string): Promise<void> {
+    this.take(id);
+    await this.bringTrain();
+  }
+
+  /** Whether the open job's train is at hand: kept with it, or one of ours. */
+  readonly hasTrain = computed(() => {
+    const held = this.held.value;
+    return held !== undefined && (held.job.train !== undefined || oursOf(held) !== undefined);
+  });
+
+  /** Puts the open job's own train on the page, where it is not. */
+  async bringTrain(): Promise<void> {
+    const { value: held } = this.held;
+    const desk = deskOf(this.study);
+    if (!held || !desk || this.isHere.value) return;
+    const { train } = held.job;
+    const ours = oursOf(held);
+    if (train) await desk.openText(train.called, train.text);
+    else if (ours !== undefined) await desk.openOurs(ours);
+  }
+
+  // What is edited of the job's train is the job's: limits that were typed into it, say.
+  private keepTrain(): void {
+    const { name, text, reading } = this.study.file;
+    const its = { called: name.value, text: text.value };
+    if (!this.isHere.value || !reading.value.train) return;
+    untracked(() => {
+      const { job } = this.held.value ?? {};
+      if (!job?.train || job.train.text === its.text) return;
+      void this.shelf.change(job.id, { train: its });
     });
   }
 
@@ -104,8 +171,8 @@ export class JobDesk {
 
   /** Takes up another job; none, with ''. */
   take(id: string): void {
-    this.id.value = id;
-    remember('job', id, ['tab', 'browser']);
+    this.id.value = id === '' ? NONE : id;
+    remember('job', this.id.value, ['tab', 'browser']);
   }
 
   /** Adds what somebody tells to the open job. */
@@ -139,9 +206,10 @@ export class JobDesk {
 
   /** The train of the open job: as it is on the page, where it is that one; else as it was kept. */
   train(held = this.held.value): Train | undefined {
-    const { name, train } = this.study.file;
-    const called = held && trainNameOf(held);
-    if (called !== undefined && called === name.value) return train.value;
+    const isOpen = held !== undefined && held.job.id === this.held.value?.job.id;
+    if (isOpen && this.isHere.value && trainNameOf(held) !== undefined) {
+      return this.study.file.train.value;
+    }
     try {
       return held?.job.train && trainIn(held.job.train).train;
     } catch {
@@ -167,6 +235,10 @@ export class JobDesk {
     const who = this.initials.value.trim();
     if (id === undefined) return this.answered({ unkept: 'no job' });
     if (who === '') return this.answered({ unkept: 'no initials' });
+    // What was looked at on another train is not of this unit; words and pictures are.
+    if (!this.isHere.value && said.told && !FREE.has(said.told.kind)) {
+      return this.answered({ unkept: 'other train' });
+    }
     // Without the figures only the form is known to be right, as without a train.
     const practice = await readExperience().catch(() => undefined);
     return this.refusing(async () => {
@@ -205,6 +277,16 @@ export function jobsOf(study: Study): JobDesk {
 }
 
 const desks = new WeakMap<Study, JobDesk>();
+
+// Remembered where a person put the job away: '' may be a browser that forgot.
+const NONE = 'none';
+const FREE: ReadonlySet<Told['kind']> = new Set(['note', 'photograph', 'signed']);
+
+// A train of ours by the name of the job's file.
+function oursOf(held: Held): string | undefined {
+  const stem = trainNameOf(held)?.replace(/\.train\.yaml$/u, '');
+  return ourTrains.find((ours) => ours === stem);
+}
 
 function lastWritten(all: readonly Held[]): Held | undefined {
   const moment = (held: Held) => {

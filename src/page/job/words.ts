@@ -8,10 +8,16 @@ export const words = spoken({
     begin: 'Begin a job',
     unit: 'The unit, and how it is marked',
     complaint: 'What the driver says, if anything',
-    takeTrain: 'Look at its train',
+    takeTrain: 'Bring its train',
+    putAway: 'Put the job away: nothing is lost',
     initials: 'Your initials',
-    otherTrain: (file: string) => `This job is of ${file}; another train is on the page.`,
+    otherTrain: (file: string) =>
+      `This job is of ${file}; another train is on the page. Nothing is judged or written here until the job’s own is.`,
+    trainGone: (file: string) =>
+      `${file} is not in this browser: open it from its file, under “File”.`,
     unkept: {
+      'other train':
+        'Not written down: another train than the job’s is on the page. Bring its own first.',
       'no job': 'Not written down: no job is open. Begin one, and do it again.',
       'no initials': 'Not written down: type your initials first, 1 to 8 letters.',
       'no picture': 'That is no picture that this browser can read. Take it as JPEG, PNG or WebP.',
@@ -30,10 +36,16 @@ export const words = spoken({
     begin: 'Empezar un trabajo',
     unit: 'La unidad, y cómo está marcada',
     complaint: 'Lo que dice el conductor, si dice algo',
-    takeTrain: 'Ver su tren',
+    takeTrain: 'Traer su tren',
+    putAway: 'Guardar aparte el trabajo: nada se pierde',
     initials: 'Sus iniciales',
-    otherTrain: (file: string) => `Este trabajo es de ${file}; en la página hay otro tren.`,
+    otherTrain: (file: string) =>
+      `Este trabajo es de ${file}; en la página hay otro tren. Aquí no se juzga ni se anota nada hasta que esté el suyo.`,
+    trainGone: (file: string) =>
+      `${file} no está en este navegador: ábralo desde su archivo, en «Archivo».`,
     unkept: {
+      'other train':
+        'No se anotó: en la página hay otro tren que el del trabajo. Traiga antes el suyo.',
       'no job': 'No se anotó: no hay ningún trabajo abierto. Empiece uno y repítalo.',
       'no initials': 'No se anotó: escriba antes sus iniciales, de 1 a 8 letras.',
       'no picture': 'No es una imagen que este navegador pueda leer. Hágala en JPEG, PNG o WebP.',

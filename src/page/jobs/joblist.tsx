@@ -19,7 +19,7 @@ export function JobList({ jobs }: { readonly jobs: JobDesk }) {
           <li key={held.job.id}>
             <LargeButton
               pressed={held.job.id === jobs.held.value?.job.id}
-              onPress={() => jobs.take(held.job.id)}
+              onPress={() => void jobs.reopen(held.job.id)}
             >
               <b>{visible(foldedOf(held).unit)}</b>
               <Standing jobs={jobs} held={held} />

@@ -22,7 +22,7 @@ export interface Loose {
   readonly struck?: string;
 }
 
-/** What this room has of a train file that is in no job, or not written down yet. */
+/** What this room has of a job (or of a train, in no job) that is not written down yet. */
 export interface Kept {
   readonly at?: Place;
   /** By `keyOf` of a place. */
@@ -34,10 +34,10 @@ export interface Kept {
 
 export const NOTHING: Kept = { typed: {}, units: {}, used: [], loose: [] };
 
-/** What was kept of a train file, by its name; nothing where the browser keeps nothing. */
-export async function keptOf(file: string): Promise<Kept> {
+/** What was kept of a job, or of a train in none; nothing where the browser keeps nothing. */
+export async function keptOf(work: string): Promise<Kept> {
   try {
-    const kept = await get<Kept>(file, store());
+    const kept = await get<Kept>(work, store());
     return kept && Array.isArray(kept.loose) ? { ...NOTHING, ...kept } : NOTHING;
   } catch {
     return NOTHING;
@@ -45,9 +45,9 @@ export async function keptOf(file: string): Promise<Kept> {
 }
 
 /** Resolves when the browser has it; false where it keeps nothing, or no more. */
-export async function keep(file: string, kept: Kept): Promise<boolean> {
+export async function keep(work: string, kept: Kept): Promise<boolean> {
   try {
-    await set(file, kept, store());
+    await set(work, kept, store());
     return true;
   } catch {
     return false;

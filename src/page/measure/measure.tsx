@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { AtJob } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
 import { LimitEntry } from './limitentry.tsx';
 import { List } from './list.tsx';
@@ -26,18 +27,20 @@ export function Measure({ study }: Props) {
     begun.current = true;
   }, [at?.kind, at?.name, at?.side]);
   return (
-    <section class="measure" aria-label={say.title} ref={place}>
-      {(!at || !thing) && <List measuring={measuring} study={study} />}
-      {at && thing && at.side === 'read' && (
-        <One measuring={measuring} study={study} thing={thing} />
-      )}
-      {at && thing && at.side === 'limits' && (
-        <LimitEntry measuring={measuring} study={study} thing={thing} />
-      )}
-      {at && thing && at.side === 'shelf' && (
-        <ShelfEntry measuring={measuring} study={study} thing={thing} />
-      )}
-    </section>
+    <AtJob study={study}>
+      <section class="measure" aria-label={say.title} ref={place}>
+        {(!at || !thing) && <List measuring={measuring} study={study} />}
+        {at && thing && at.side === 'read' && (
+          <One measuring={measuring} study={study} thing={thing} />
+        )}
+        {at && thing && at.side === 'limits' && (
+          <LimitEntry measuring={measuring} study={study} thing={thing} />
+        )}
+        {at && thing && at.side === 'shelf' && (
+          <ShelfEntry measuring={measuring} study={study} thing={thing} />
+        )}
+      </section>
+    </AtJob>
   );
 }
 

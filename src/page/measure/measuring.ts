@@ -6,7 +6,7 @@ import type { Train } from '../../engine/train/index.ts';
 import type { Told } from '../../shop/records/index.ts';
 import { type JobDesk, jobsOf } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
-import { keep, type Kept, keptOf, NOTHING, type Place } from './kept.ts';
+import { keep, type Kept, keptOf, type Loose, NOTHING, type Place } from './kept.ts';
 import { looseWritten, type Written, writtenOf } from './written.ts';
 import {
   isWhole,
@@ -31,11 +31,14 @@ export class Measuring {
   readonly keeps = signal(true);
 
   private readonly kept = signal<Kept>(NOTHING);
-  private readonly file: ReadonlySignal<string>;
+  // What was told with no job, while one is open.
+  private readonly aside = signal<Kept>(NOTHING);
   private loaded = '';
 
   /** What was told while no job is open. */
-  readonly loose = computed(() => this.kept.value.loose);
+  readonly loose = computed(() => {
+    return (this.keeper.open.value ? this.aside : this.kept).value.loose;
+  });
   private readonly told = computed(() => {
     if (this.keeper.open.value) return [];
     return this.loose.value.filter(({ struck }) => struck === undefined).map(({ told }) => told);
@@ -94,8 +97,7 @@ export class Measuring {
   constructor(study: Study) {
     this.keeper = jobsOf(study);
     this.train = study.file.train;
-    this.file = study.file.name;
-    effect(() => void this.load(this.file.value));
+    effect(() => void this.load(this.keeper.work.value, this.keeper.aside.value));
   }
 
   /** Goes to a thing, or back to all of them. */
@@ -184,7 +186,7 @@ export class Measuring {
     if (!this.fits(told)) return false;
     if (this.keeper.open.value) return (await this.keeper.write(told)) === 'kept';
     const id = `${Date.now()}-${this.loose.value.length}`;
-    this.change({ loose: [...this.loose.value, { id, at: Date.now(), told }] });
+    this.putLoose([...this.loose.value, { id, at: Date.now(), told }]);
     return this.keeping;
   }
 
@@ -209,7 +211,7 @@ export class Measuring {
     const loose = this.loose.value.map((its) =>
       its.id === id ? { ...its, struck: because } : its,
     );
-    this.change({ loose });
+    this.putLoose(loose);
   }
 
   /** Writes all that stands in no job into the open one. */
@@ -217,13 +219,13 @@ export class Measuring {
     const [first, ...others] = this.loose.value;
     if (!first || !this.keeper.open.value) return;
     if (first.struck === undefined && (await this.keeper.write(first.told)) !== 'kept') return;
-    this.change({ loose: others });
+    this.putLoose(others);
     await this.handOver();
   }
 
   /** Throws away all that stands in no job: another unit of the same train lies on the bench. */
   forget(): void {
-    this.change({ loose: [] });
+    this.putLoose([]);
   }
 
   private asked(more: readonly Told[]): readonly MeasuredThing[] {
@@ -249,6 +251,12 @@ export class Measuring {
     this.change({ typed: { ...this.kept.value.typed, [this.key()]: typed } });
   }
 
+  private putLoose(loose: readonly Loose[]): void {
+    if (!this.keeper.open.value) return this.change({ loose });
+    this.aside.value = { ...this.aside.value, loose };
+    void keep(this.keeper.aside.value, this.aside.value);
+  }
+
   private change(its: Partial<Kept>): void {
     this.put({ ...this.kept.value, ...its });
   }
@@ -263,14 +271,26 @@ export class Measuring {
     this.keeping = keep(this.loaded, kept).then((done) => (this.keeps.value = done));
   }
 
-  private async load(file: string): Promise<void> {
-    const kept = await keptOf(file);
-    if (this.file.value !== file) return;
-    this.loaded = file;
+  private async load(work: string | undefined, aside: string): Promise<void> {
+    const [kept, loose] = await Promise.all([
+      work === undefined ? NOTHING : keptOf(work),
+      keptOf(aside),
+    ]);
+    if (this.keeper.work.value !== work || this.keeper.aside.value !== aside) return;
+    // A job that is begun in the middle of a measurement goes on with it.
+    const isNew = this.keeper.open.value?.entries.length === 0 && kept === NOTHING;
+    const begun = isNew && work !== undefined && this.loaded === aside;
+    const { loose: _, ...typed } = this.kept.value;
+    this.loaded = work ?? '';
     batch(() => {
-      this.kept.value = kept;
-      this.at.value = kept.at;
+      this.aside.value = loose;
+      this.kept.value = begun ? { ...typed, loose: [] } : kept;
+      this.at.value = this.kept.value.at;
     });
+    if (!begun) return;
+    await keep(this.loaded, this.kept.value);
+    this.aside.value = { ...NOTHING, loose: loose.loose };
+    await keep(aside, this.aside.value);
   }
 }
 

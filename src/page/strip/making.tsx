@@ -21,21 +21,22 @@ import { words } from './words.ts';
 interface Props {
   readonly study: Study;
   readonly train: Train;
+  /** Whose it is, for what is remembered of it. */
+  readonly work: string;
   /** What came off is all told. */
   readonly onDone: () => void;
 }
 
 /** The teardown made as one goes: what came off, a question a screen, written into the file. */
-export function Making({ study, train, onDone }: Props) {
+export function Making({ study, train, work, onDone }: Props) {
   const say = words();
-  const file = study.file.name.value;
-  const draft = useSignal<Draft>(recallDraft(file));
+  const draft = useSignal<Draft>(recallDraft(work));
   const trouble = useSignal('');
   const { teardown = [] } = train;
   const asked = openQuestion(train, draft.value);
   const set = (its: Draft) => {
     draft.value = its;
-    keepDraft(file, its);
+    keepDraft(work, its);
   };
   const answer = (its: Draft[Asked]) => asked && set({ ...draft.value, [asked]: its });
   const back = () => {

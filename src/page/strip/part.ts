@@ -72,23 +72,23 @@ export function withPart(text: string, draft: Draft): Edited {
   return put(text, ['teardown', part.name], partValue(part));
 }
 
-/** What a browser keeps of a part that is half told, a file each. */
-export function recallDraft(file: string): Draft {
+/** What a browser keeps of a part that is half told, a job or train each. */
+export function recallDraft(work: string): Draft {
   try {
-    const draft = JSON.parse(recalled(keyOf(file), ['browser'])) as unknown;
+    const draft = JSON.parse(recalled(keyOf(work), ['browser'])) as unknown;
     return draft !== null && typeof draft === 'object' ? (draft as Draft) : {};
   } catch {
     return {};
   }
 }
 
-export function keepDraft(file: string, draft: Draft): void {
+export function keepDraft(work: string, draft: Draft): void {
   const text = Object.keys(draft).length > 0 ? JSON.stringify(draft) : '';
-  remember(keyOf(file), text, ['browser']);
+  remember(keyOf(work), text, ['browser']);
 }
 
-export function isHalfMade(file: string): boolean {
-  return Object.keys(recallDraft(file)).length > 0;
+export function isHalfMade(work: string): boolean {
+  return Object.keys(recallDraft(work)).length > 0;
 }
 
-const keyOf = (file: string) => `strip part ${file}`;
+const keyOf = (work: string) => `strip part ${work}`;

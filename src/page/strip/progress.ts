@@ -14,16 +14,16 @@ interface Said {
 }
 
 /**
- * How far a unit is stripped, a file each: remembered by the browser, so that a reload comes back
- * to the same part. Names that the file has no more are passed over.
+ * How far a unit is stripped, a job each (else a train): remembered by the browser, so that a reload
+ * comes back to the same part. Names that the file has no more are passed over.
  */
 export class Progress {
   private readonly said;
   private readonly key: string;
   readonly teardown: readonly Part[];
 
-  constructor(file: string, teardown: readonly Part[]) {
-    this.key = `strip ${file}`;
+  constructor(work: string, teardown: readonly Part[]) {
+    this.key = `strip ${work}`;
     this.teardown = teardown;
     this.said = signal(read(recalled(this.key, ['browser'])));
   }

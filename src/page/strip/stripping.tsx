@@ -19,17 +19,16 @@ import { words } from './words.ts';
 interface Props {
   readonly study: Study;
   readonly train: Train;
+  /** Whose it is, for what is remembered of it. */
+  readonly work: string;
   readonly onAdd: () => void;
 }
 
 /** A unit taken apart as its file says, a part a screen, and put together the same way. */
-export function Stripping({ study, train, onAdd }: Props) {
+export function Stripping({ study, train, work, onAdd }: Props) {
   const say = words();
   const { teardown = [] } = train;
-  const progress = useMemo(
-    () => new Progress(study.file.name.value, teardown),
-    [study.file.name.value, teardown],
-  );
+  const progress = useMemo(() => new Progress(work, teardown), [work, teardown]);
   const { stripping, way, part } = progress;
   const { off } = stripping;
   return (
@@ -77,7 +76,7 @@ export function Stripping({ study, train, onAdd }: Props) {
   );
 }
 
-interface CardProps extends Omit<Props, 'onAdd'> {
+interface CardProps extends Omit<Props, 'onAdd' | 'work'> {
   readonly part: Part;
   readonly progress: Progress;
 }

@@ -1,4 +1,4 @@
-import { computed, signal } from '@preact/signals';
+import { batch, computed, signal } from '@preact/signals';
 import type { Train } from '../../engine/train/index.ts';
 import type { Reading } from '../../engine/trainfile/index.ts';
 import { text as firstText, train as firstTrain } from 'virtual:first-train';
@@ -32,6 +32,8 @@ export class TrainFile {
   readonly name = signal('');
   /** The text as it stands on disk, or as it came; undefined for one that never was saved. */
   readonly saved = signal<string | undefined>(undefined);
+  /** How many files have been opened: another number is another file, and not an edit of one. */
+  readonly opened = signal(0);
   readonly changed = computed(() => this.text.value !== this.saved.value);
   /** Where the code that reads files is still on its way, neither a train nor a problem. */
   readonly reading = computed<Read>(() => {
@@ -59,12 +61,15 @@ export class TrainFile {
 
   /** Opens another file, with its own edits where it was open before. */
   open(name: string, text: string, saved: string | undefined, edits: Edits = NONE): void {
-    this.name.value = name;
-    this.saved.value = saved;
-    this.past.value = edits.past;
-    this.future.value = edits.future;
-    this.last = undefined;
-    this.text.value = text;
+    batch(() => {
+      this.opened.value = this.opened.peek() + 1;
+      this.name.value = name;
+      this.saved.value = saved;
+      this.past.value = edits.past;
+      this.future.value = edits.future;
+      this.last = undefined;
+      this.text.value = text;
+    });
   }
 
   /** A step that `undo` takes back; with `joins` it is one with the step before, as typing is. */

@@ -31,14 +31,14 @@ export class Enquiry {
 
   constructor(study: Study) {
     this.study = study;
-    const name = computed(() => study.file.train.value?.name ?? '');
-    this.loose = computed(() => new LooseSheet(name.value));
     const desk = jobsOf(study);
+    const work = computed(() => desk.work.value ?? '');
+    this.loose = computed(() => new LooseSheet(desk.aside.value));
     const ofJob = new JobSheet(desk);
     const isOpen = computed(() => desk.open.value !== undefined);
     this.sheet = computed(() => (isOpen.value ? ofJob : this.loose.value));
     effect(() => {
-      const its = recall(name.value);
+      const its = recall(work.value);
       batch(() => {
         this.screen.value = its.screen;
         this.skipped.value = its.skipped;
@@ -47,7 +47,7 @@ export class Enquiry {
         this.found.value = undefined;
       });
     });
-    effect(() => remember(name.value, { screen: this.screen.value, skipped: this.skipped.value }));
+    effect(() => remember(work.peek(), { screen: this.screen.value, skipped: this.skipped.value }));
   }
 
   /** All that was told, as the other thread takes it; undefined where there is no train. */

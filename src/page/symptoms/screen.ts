@@ -16,24 +16,24 @@ interface Remembered {
 
 const START: Remembered = { screen: { at: 'driver' }, skipped: [] };
 
-/** Where somebody was with a train of this name, in this tab; a reload comes back to it. */
-export function recall(name: string): Remembered {
+/** Where somebody was with a job, or a train in none, in this tab; a reload comes back to it. */
+export function recall(work: string): Remembered {
   try {
-    const kept = JSON.parse(sessionStorage.getItem(placeOf(name)) ?? 'null') as Remembered | null;
+    const kept = JSON.parse(sessionStorage.getItem(placeOf(work)) ?? 'null') as Remembered | null;
     return kept ?? START;
   } catch {
     return START;
   }
 }
 
-export function remember(name: string, its: Remembered): void {
+export function remember(work: string, its: Remembered): void {
   try {
-    sessionStorage.setItem(placeOf(name), JSON.stringify(its));
+    sessionStorage.setItem(placeOf(work), JSON.stringify(its));
   } catch {
     // Nothing is kept here: a reload begins at the driver's words.
   }
 }
 
-function placeOf(name: string): string {
-  return `holdturn enquiry ${name}`;
+function placeOf(work: string): string {
+  return `holdturn enquiry ${work}`;
 }

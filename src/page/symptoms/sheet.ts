@@ -33,7 +33,7 @@ export class JobSheet implements Sheet {
   }
 }
 
-/** A sheet with no job, for a train of this name: it outlives a reload where the browser keeps anything. */
+/** A sheet with no job, of one train (`aside` of the job desk): it outlives a reload where the browser keeps anything. */
 export class LooseSheet implements Sheet {
   readonly ofJob = false;
   readonly job: ReadonlySignal<FoldedJob>;
@@ -41,8 +41,8 @@ export class LooseSheet implements Sheet {
   private readonly told = signal<FoldedJob>(NOTHING);
   private text: string;
 
-  constructor(name: string) {
-    this.place = `holdturn seen ${name}`;
+  constructor(aside: string) {
+    this.place = `holdturn seen ${aside}`;
     this.job = this.told;
     this.text = recalled(this.place) ?? blank();
     this.read();

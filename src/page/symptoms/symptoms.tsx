@@ -1,7 +1,6 @@
 import { useComputed, useSignalEffect } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
-import { visible } from '../../telling/narrative/index.ts';
-import { JobBar, jobsOf } from '../job/index.ts';
+import { AtJob, JobBar } from '../job/index.ts';
 import { Matrix } from '../matrix/index.ts';
 import type { Study } from '../study/index.ts';
 import { Driver } from './driver.tsx';
@@ -28,45 +27,36 @@ export function Symptoms({ study }: { readonly study: Study }) {
   const opened = enquiry.opened.value !== undefined;
   const found = enquiry.found.value;
   return (
-    <div class="symptoms">
-      <div class="symptoms-ask">
-        <Keeping study={study} enquiry={enquiry} />
-        {enquiry.trouble.value !== undefined && (
-          <p class="symptoms-trouble" role="alert">
-            {enquiry.trouble.value}
-          </p>
-        )}
-        {found && <Stops stops={found.advice.stops} heldBack={found.advice.heldBack} />}
-        {opened ? <Opened study={study} enquiry={enquiry} /> : <Asking enquiry={enquiry} />}
+    <AtJob study={study}>
+      <div class="symptoms">
+        <div class="symptoms-ask">
+          <Keeping study={study} enquiry={enquiry} />
+          {enquiry.trouble.value !== undefined && (
+            <p class="symptoms-trouble" role="alert">
+              {enquiry.trouble.value}
+            </p>
+          )}
+          {found && <Stops stops={found.advice.stops} heldBack={found.advice.heldBack} />}
+          {opened ? <Opened study={study} enquiry={enquiry} /> : <Asking enquiry={enquiry} />}
+        </div>
+        <aside class="symptoms-know" aria-label={say.suspects}>
+          <Ranking enquiry={enquiry} />
+          <ToldSoFar enquiry={enquiry} />
+        </aside>
+        <div class="symptoms-all">
+          <Failed study={study} enquiry={enquiry} />
+          <Matrix study={study} />
+        </div>
+        <p class="aside">{say.legend}</p>
       </div>
-      <aside class="symptoms-know" aria-label={say.suspects}>
-        <Ranking enquiry={enquiry} />
-        <ToldSoFar enquiry={enquiry} />
-      </aside>
-      <div class="symptoms-all">
-        <Failed study={study} enquiry={enquiry} />
-        <Matrix study={study} />
-      </div>
-      <p class="aside">{say.legend}</p>
-    </div>
+    </AtJob>
   );
 }
 
 /** Where answers go: into the open job; else they are this browser's, and a job may be begun. */
 function Keeping({ study, enquiry }: { readonly study: Study; readonly enquiry: Enquiry }) {
   const say = words();
-  const jobs = jobsOf(study);
-  const its = jobs.held.value?.job.train?.called;
-  if (enquiry.sheet.value.ofJob) {
-    return (
-      <>
-        <JobBar study={study} />
-        {its !== undefined && its !== study.file.name.value && (
-          <p class="symptoms-trouble">{say.otherTrain(visible(its))}</p>
-        )}
-      </>
-    );
-  }
+  if (enquiry.sheet.value.ofJob) return <JobBar study={study} />;
   return (
     <details class="symptoms-keeping">
       <summary>

@@ -9,7 +9,6 @@ export const words = spoken({
         ? 'Take one answer from before into the job'
         : `Take ${count} answers from before into the job`,
     keepIt: 'Keep it with a job',
-    otherTrain: (name: string) => `The job that is open is of another train: ${name}.`,
     working: 'Working it out …',
     noTrain: 'There is no train to look at: open one, or describe it.',
     driver: 'What does the driver say?',
@@ -109,7 +108,6 @@ export const words = spoken({
         ? 'Pasar al trabajo una respuesta de antes'
         : `Pasar al trabajo ${count} respuestas de antes`,
     keepIt: 'Guardarlo con un trabajo',
-    otherTrain: (name: string) => `El trabajo abierto es de otro tren: ${name}.`,
     working: 'Calculando …',
     noTrain: 'No hay ningún tren que mirar: abra uno o descríbalo.',
     driver: '¿Qué dice el conductor?',

@@ -4,6 +4,7 @@ export { foldJob, type FoldedEntry, type FoldedJob, standing } from './fold.ts';
 export type { Job, JobEntry, Told } from './job.ts';
 export { type JobReading, readJob } from './jobfile.ts';
 export { flowText } from './line.ts';
+export { fnv1a } from './id.ts';
 export { limitMisfit, type Replaced, type WithLimits, withLimitsOf } from './limits.ts';
 export { momentText } from './moment.ts';
 export { type JobReadings, measuredNames, readingProblems, readingsIn } from './readings.ts';

@@ -1,0 +1,107 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { withBrowser } from './browser.ts';
+import { begin, button } from './jobs.ts';
+import { linkTo, ourText } from './links.ts';
+
+const open = withBrowser();
+const TABLET = { viewport: { width: 820, height: 1180 }, hasTouch: true };
+const AVOCET = ourText('avocet-four-speed');
+
+const h1 = (page: Page) => page.locator('h1').textContent();
+const off = (page: Page) => page.locator('.strip-ways [role="status"]').textContent();
+const bar = (page: Page) => page.locator('.job-bar').first();
+
+async function stripsOne(page: Page): Promise<void> {
+  await button(page, 'Strip it').click();
+  await button(page, 'It is off').click();
+  await expect.poll(() => off(page)).toMatch(/^1 of /u);
+}
+
+// Types readings of a thing of the unit, and writes nothing down.
+async function types(page: Page, thing: string, ...numbers: readonly string[]): Promise<void> {
+  await button(page, 'Measure').click();
+  await page.locator('.measure .tiles button', { hasText: thing }).first().click();
+  for (const number of numbers) {
+    await page.locator('.decimal-shown input').fill(number);
+    await page.keyboard.press('Enter');
+  }
+}
+
+describe('what is done on one unit', () => {
+  it('is not in the next unit of the same type, and is there again in its own', async () => {
+    const { page } = await open('', TABLET);
+    await begin(page, 'P-3');
+    await stripsOne(page);
+    await types(page, 'turbine shaft', '0.50', '0.51');
+    await expect
+      .poll(() => page.locator('.measure-readings button').allTextContents())
+      .toHaveLength(2);
+
+    await button(page, 'Job: P-3').click();
+    await button(page, 'Begin another job…').click();
+    await page.getByLabel('The unit, and how it is marked').fill('P-4');
+    await button(page, 'Begin a job').click();
+    await page.getByRole('heading', { name: 'P-4' }).waitFor();
+    await button(page, 'Strip it').click();
+    await expect.poll(() => off(page)).toMatch(/^0 of /u);
+    await button(page, 'Measure').click();
+    await page.locator('.measure .tiles').waitFor();
+    expect(await page.locator('.measure').textContent()).not.toContain('typed');
+    await page.locator('.measure .tiles button', { hasText: 'turbine shaft' }).click();
+    await page.locator('.decimal-shown').waitFor();
+    expect(await page.locator('.measure-readings button').count()).toBe(0);
+
+    await button(page, 'Job: P-4').click();
+    await page.locator('.jobs-list button', { hasText: 'P-3' }).click();
+    await page.getByRole('heading', { name: 'P-3' }).waitFor();
+    await button(page, 'Strip it').click();
+    await expect.poll(() => off(page)).toMatch(/^1 of /u);
+    await button(page, 'Measure').click();
+    await expect.poll(() => page.locator('.measure-readings button').count()).toBe(2);
+  });
+
+  it('with no job goes with the text of the train, not with its file’s name alone', async () => {
+    const { page, address } = await open(linkTo(ourText('kestrel-three-speed')), TABLET);
+    await stripsOne(page);
+    const other = ourText('kestrel-three-speed').replace(/^name: .*$/mu, 'name: Another of ours');
+    await page.goto(`${address}${linkTo(other)}`);
+    await expect.poll(() => h1(page)).toBe('Another of ours');
+    await button(page, 'Strip it').click();
+    await expect.poll(() => off(page)).toMatch(/^0 of /u);
+    await page.goto(`${address}${linkTo(ourText('kestrel-three-speed'))}`);
+    await expect.poll(() => off(page)).toMatch(/^1 of /u);
+  });
+});
+
+describe('a job that is taken up again', () => {
+  it('brings its own train, as it was edited last, when the browser was closed', async () => {
+    const { page, address } = await open(linkTo(AVOCET), TABLET);
+    const its = await h1(page);
+    await begin(page, 'A-1');
+    await page
+      .context()
+      .newPage()
+      .then((next) => next.goto(address));
+    const next = page.context().pages()[1] as Page;
+    await page.close();
+    await expect.poll(() => h1(next)).toBe(its);
+    await button(next, 'Measure').click();
+    await button(next, 'Job: A-1').waitFor();
+    expect(await bar(next).textContent()).not.toContain('another train');
+  });
+
+  it('neither judges nor writes while another train is on the page', async () => {
+    const { page, address } = await open(linkTo(AVOCET), TABLET);
+    await begin(page, 'A-1');
+    await page.goto(`${address}${linkTo(ourText('kestrel-three-speed'))}`);
+    for (const room of ['Measure', 'Strip it', 'Find a fault']) {
+      await button(page, room).click();
+      await expect.poll(() => bar(page).textContent()).toContain('Nothing is judged or written');
+      expect(await page.locator('.measure, .strip, .symptoms').count()).toBe(0);
+    }
+    await button(page, 'Bring its train').click();
+    await page.locator('.symptoms').waitFor();
+    expect(await h1(page)).toContain('Avocet');
+  });
+});
