@@ -41,7 +41,7 @@ const button = (page: Page, name: string | RegExp) =>
 async function byTheCommand(page: Page, text: string): Promise<string[]> {
   const train = readTrain(text).train as Train;
   const written = await page.evaluate(() => {
-    const key = Object.keys(localStorage).find((name) => name.startsWith('holdturn seen '));
+    const key = Object.keys(localStorage).find((name) => name.startsWith('holdturn told '));
     return key === undefined ? '' : localStorage.getItem(key);
   });
   const job = openJob({ called: 'page', text: written ?? '' });

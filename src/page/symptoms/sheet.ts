@@ -42,7 +42,7 @@ export class LooseSheet implements Sheet {
   private text: string;
 
   constructor(aside: string) {
-    this.place = `holdturn seen ${aside}`;
+    this.place = `holdturn told ${aside}`;
     this.job = this.told;
     this.text = recalled(this.place) ?? blank();
     this.read();
