@@ -121,15 +121,15 @@ function OtherTrain({ study }: { readonly study: Study }) {
   const jobs = jobsOf(study);
   const held = jobs.held.value;
   const file = held && trainNameOf(held);
-  if (file === undefined || jobs.isHere.value) return null;
+  if (file === undefined || jobs.train.isHere.value) return null;
   return (
     <div class="job-other" role="alert">
       <p>
-        {say.otherTrain(visible(file))} {!jobs.hasTrain.value && say.trainGone(visible(file))}
+        {say.otherTrain(visible(file))} {!jobs.train.isAtHand.value && say.trainGone(visible(file))}
       </p>
       <div class="row">
-        {jobs.hasTrain.value && (
-          <LargeButton main onPress={() => void jobs.bringTrain()}>
+        {jobs.train.isAtHand.value && (
+          <LargeButton main onPress={() => void jobs.train.bring()}>
             {say.takeTrain}
           </LargeButton>
         )}
@@ -152,6 +152,6 @@ export function AtJob({
 }) {
   const jobs = jobsOf(study);
   if (!jobs.known.value) return null;
-  if (!jobs.isHere.value) return <JobBar study={study} />;
+  if (!jobs.train.isHere.value) return <JobBar study={study} />;
   return <>{children}</>;
 }

@@ -1,4 +1,4 @@
-import { computed, effect, type ReadonlySignal, signal, untracked } from '@preact/signals';
+import { computed, effect, type ReadonlySignal, signal } from '@preact/signals';
 import {
   entryMade,
   jobMade,
@@ -9,12 +9,13 @@ import {
 import { type Given, NoAnswer, type Refused, trainIn } from '../../asking/request/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { type FoldedJob, partsOf, type Told } from '../../shop/records/index.ts';
-import { deskOf, ourTrains, readExperience } from '../desk/index.ts';
+import { deskOf, readExperience } from '../desk/index.ts';
 import type { Study } from '../study/index.ts';
 import { now } from './clock.ts';
 import { type Held, foldedOf, textOf, trainNameOf } from './held.ts';
 import { newId } from './id.ts';
 import { JobFiles } from './jobfiles.ts';
+import { JobTrain } from './jobtrain.ts';
 import { lookAtKeeping } from './keeping.ts';
 import { originOf } from './origin.ts';
 import { picture } from './picture.ts';
@@ -76,16 +77,15 @@ export class JobDesk {
 
   readonly files = new JobFiles(this.shelf, this.held, (id) => void this.reopen(id));
 
+  readonly train: JobTrain;
   /** Of which train what is done with no job is kept. */
   readonly aside: ReadonlySignal<string>;
-  /** Whether the train on the page is the open job's: as it was kept with it, or edited since. */
-  readonly isHere: ReadonlySignal<boolean>;
   /**
    * Under which name a room keeps what is done and not written down: a job's own, else that of
    * `aside`. Undefined while it is not known which job is open, or another train is on the page.
    */
   readonly work: ReadonlySignal<string | undefined> = computed(() => {
-    if (!this.known.value || !this.isHere.value) return undefined;
+    if (!this.known.value || !this.train.isHere.value) return undefined;
     const { id } = this.held.value?.job ?? {};
     return id === undefined ? this.aside.value : `job ${id}`;
   });
@@ -93,18 +93,7 @@ export class JobDesk {
   constructor(study: Study) {
     this.study = study;
     this.aside = originOf(study.file);
-    let matched = '';
-    this.isHere = computed(() => {
-      const held = this.held.value;
-      const { name, text, opened } = study.file;
-      const called = held && trainNameOf(held);
-      if (!held || called === undefined) return true;
-      const now = `${held.job.id} ${opened.value}`;
-      const its = held.job.train;
-      if (called === name.value && (!its || its.text === text.value)) matched = now;
-      return matched === now;
-    });
-    effect(() => this.keepTrain());
+    this.train = new JobTrain(study, this.shelf, this.held);
     effect(() => remember('initials', this.initials.value, ['browser']));
     this.begun = this.shelf.load().then(async () => {
       // A browser that was killed may have forgotten which it was.
@@ -113,43 +102,14 @@ export class JobDesk {
       }
       this.known.value = true;
       // Nobody chose the train that a page begins with.
-      if (deskOf(this.study)?.begunAnew) await this.bringTrain();
+      if (deskOf(this.study)?.begunAnew) await this.train.bring();
     });
   }
 
   /** Takes up a job again, and brings its train onto the page. */
   async reopen(id: string): Promise<void> {
     this.take(id);
-    await this.bringTrain();
-  }
-
-  /** Whether the open job's train is at hand: kept with it, or one of ours. */
-  readonly hasTrain = computed(() => {
-    const held = this.held.value;
-    return held !== undefined && (held.job.train !== undefined || oursOf(held) !== undefined);
-  });
-
-  /** Puts the open job's own train on the page, where it is not. */
-  async bringTrain(): Promise<void> {
-    const { value: held } = this.held;
-    const desk = deskOf(this.study);
-    if (!held || !desk || this.isHere.value) return;
-    const { train } = held.job;
-    const ours = oursOf(held);
-    if (train) await desk.openText(train.called, train.text);
-    else if (ours !== undefined) await desk.openOurs(ours);
-  }
-
-  // What is edited of the job's train is the job's: limits that were typed into it, say.
-  private keepTrain(): void {
-    const { name, text, reading } = this.study.file;
-    const its = { called: name.value, text: text.value };
-    if (!this.isHere.value || !reading.value.train) return;
-    untracked(() => {
-      const { job } = this.held.value ?? {};
-      if (!job?.train || job.train.text === its.text) return;
-      void this.shelf.change(job.id, { train: its });
-    });
+    await this.train.bring();
   }
 
   /** Opens a new job; its name on disk is made of the unit's. */
@@ -205,9 +165,9 @@ export class JobDesk {
   }
 
   /** The train of the open job: as it is on the page, where it is that one; else as it was kept. */
-  train(held = this.held.value): Train | undefined {
+  trainOf(held = this.held.value): Train | undefined {
     const isOpen = held !== undefined && held.job.id === this.held.value?.job.id;
-    if (isOpen && this.isHere.value && trainNameOf(held) !== undefined) {
+    if (isOpen && this.train.isHere.value && trainNameOf(held) !== undefined) {
       return this.study.file.train.value;
     }
     try {
@@ -236,7 +196,7 @@ export class JobDesk {
     if (id === undefined) return this.answered({ unkept: 'no job' });
     if (who === '') return this.answered({ unkept: 'no initials' });
     // What was looked at on another train is not of this unit; words and pictures are.
-    if (!this.isHere.value && said.told && !FREE.has(said.told.kind)) {
+    if (!this.train.isHere.value && said.told && !FREE.has(said.told.kind)) {
       return this.answered({ unkept: 'other train' });
     }
     // Without the figures only the form is known to be right, as without a train.
@@ -244,7 +204,7 @@ export class JobDesk {
     return this.refusing(async () => {
       const held = this.shelf.held(id);
       if (!held) return new NotKept('gone');
-      const train = this.train(held);
+      const train = this.trainOf(held);
       const its = train && practice !== undefined ? { train, practice } : undefined;
       const { text } = entryMade(said, { who, at: now() }, foldedOf(held), its);
       return this.shelf.keep(id, partsOf(text).lines, pictures);
@@ -281,12 +241,6 @@ const desks = new WeakMap<Study, JobDesk>();
 // Remembered where a person put the job away: '' may be a browser that forgot.
 const NONE = 'none';
 const FREE: ReadonlySet<Told['kind']> = new Set(['note', 'photograph', 'signed']);
-
-// A train of ours by the name of the job's file.
-function oursOf(held: Held): string | undefined {
-  const stem = trainNameOf(held)?.replace(/\.train\.yaml$/u, '');
-  return ourTrains.find((ours) => ours === stem);
-}
 
 function lastWritten(all: readonly Held[]): Held | undefined {
   const moment = (held: Held) => {

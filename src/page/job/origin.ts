@@ -1,7 +1,7 @@
 import { effect, type ReadonlySignal, signal } from '@preact/signals';
 import { fnv1a } from '../../shop/records/index.ts';
 import type { TrainFile } from '../study/index.ts';
-import { recalled, remember } from './recalled.ts';
+import { recalled, remember } from '../words/index.ts';
 
 /**
  * Of which train what is done with no job is kept: by its file's name and its text, as it was when

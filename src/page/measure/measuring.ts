@@ -9,6 +9,7 @@ import type { Study } from '../study/index.ts';
 import { keep, type Kept, keptOf, type Loose, NOTHING, type Place } from './kept.ts';
 import { looseWritten, type Written, writtenOf } from './written.ts';
 import {
+  inUnit,
   isWhole,
   limitWay,
   nextField,
@@ -288,9 +289,8 @@ export class Measuring {
       this.at.value = this.kept.value.at;
     });
     if (!begun) return;
-    await keep(this.loaded, this.kept.value);
     this.aside.value = { ...NOTHING, loose: loose.loose };
-    await keep(aside, this.aside.value);
+    await Promise.all([keep(this.loaded, this.kept.value), keep(aside, this.aside.value)]);
   }
 }
 
@@ -299,10 +299,4 @@ const ANYBODY = { who: 'X', at: '2026-01-01T00:00:00.000Z' };
 
 function isAt(thing: MeasuredThing, { kind, name }: Pick<Place, 'kind' | 'name'>): boolean {
   return thing.kind === kind && thing.name === name;
-}
-
-function inUnit(typed: Typed | undefined, unit: string): Typed[] {
-  if (!typed) return [];
-  const digits = typed.text.replace(/ [^ \d]+.*$/u, '');
-  return [{ field: typed.field, text: `${digits} ${unit}` }];
 }

@@ -194,3 +194,10 @@ export function shelfOf({ kind, judgement }: MeasuredThing) {
       return undefined;
   }
 }
+
+/** The same digits in another unit. */
+export function inUnit(typed: Typed | undefined, unit: string): Typed[] {
+  if (!typed) return [];
+  const digits = typed.text.replace(/ [^ \d]+.*$/u, '');
+  return [{ field: typed.field, text: `${digits} ${unit}` }];
+}

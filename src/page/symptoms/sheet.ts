@@ -33,7 +33,10 @@ export class JobSheet implements Sheet {
   }
 }
 
-/** A sheet with no job, of one train (`aside` of the job desk): it outlives a reload where the browser keeps anything. */
+/**
+ * A sheet with no job, of one train (`aside` of the job desk): it outlives a reload where the
+ * browser keeps anything.
+ */
 export class LooseSheet implements Sheet {
   readonly ofJob = false;
   readonly job: ReadonlySignal<FoldedJob>;
