@@ -1,4 +1,5 @@
 import { createStore, get, set } from 'idb-keyval';
+import type { MeasuredThing } from '../../asking/build/index.ts';
 import type { MeasuredKind } from '../../engine/train/index.ts';
 import type { Told } from '../../shop/records/index.ts';
 import type { Typed } from './ways.ts';
@@ -10,6 +11,11 @@ export interface Place {
   readonly way: string;
   /** Readings; or the limits, or the shelf, that are written down. */
   readonly side: 'read' | 'limits' | 'shelf';
+}
+
+/** Whether a thing is the one of a place. */
+export function isAt(thing: MeasuredThing, { kind, name }: Pick<Place, 'kind' | 'name'>): boolean {
+  return thing.kind === kind && thing.name === name;
 }
 
 /** Something that was told while no job was open. */

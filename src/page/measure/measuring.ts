@@ -6,7 +6,7 @@ import type { Train } from '../../engine/train/index.ts';
 import type { Told } from '../../shop/records/index.ts';
 import { type JobDesk, jobsOf } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
-import { keep, type Kept, keptOf, type Loose, NOTHING, type Place } from './kept.ts';
+import { isAt, keep, type Kept, keptOf, type Loose, NOTHING, type Place } from './kept.ts';
 import { looseWritten, type Written, writtenOf } from './written.ts';
 import {
   inUnit,
@@ -296,7 +296,3 @@ export class Measuring {
 
 // Only its form is looked at: the keeper knows who writes, and when.
 const ANYBODY = { who: 'X', at: '2026-01-01T00:00:00.000Z' };
-
-function isAt(thing: MeasuredThing, { kind, name }: Pick<Place, 'kind' | 'name'>): boolean {
-  return thing.kind === kind && thing.name === name;
-}
