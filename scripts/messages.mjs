@@ -36,13 +36,16 @@ export async function learn(language) {
 
 export function messageOf(language, id) {
   const text = texts[language][id];
+  if (text === undefined) throw new Error('no message ' + id + ' in ' + language + '.ts');
   return /[{']/.test(text) ? parse(text, { ignoreTag: true }) : text;
 }
 `;
 
 /** What stands in the file of each language: a message a line, its id, a tab, and JSON. */
 export async function messageFiles() {
-  return Object.entries(await messages()).map(([language, texts]) => {
+  const all = await messages();
+  mustBeWhole(all);
+  return Object.entries(all).map(([language, texts]) => {
     const lines = Object.entries(texts).map(([id, text]) => {
       const message = /[{']/.test(text) ? parse(text, { ignoreTag: true }) : text;
       return `${id}\t${JSON.stringify(message)}\n`;
@@ -51,13 +54,23 @@ export async function messageFiles() {
   });
 }
 
+/** Throws where a language lacks a message of English's, and says which. */
+export function mustBeWhole({ en, ...others }) {
+  for (const [language, texts] of Object.entries(others)) {
+    const lacking = Object.keys(en).find((id) => texts[id] === undefined);
+    if (lacking !== undefined) throw new Error(`no message ${lacking} in ${language}.ts`);
+  }
+}
+
 const MESSAGE_OF = `
 const tables = new Map();
 
 export function messageOf(language, id) {
   let table = tables.get(language);
   if (!table) tables.set(language, (table = tableOf(language)));
-  return JSON.parse(table.get(id));
+  const message = table.get(id);
+  if (message === undefined) throw new Error('no message ' + id + ' in ' + language + '.ts');
+  return JSON.parse(message);
 }
 
 function tableOf(language) {

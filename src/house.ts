@@ -140,5 +140,5 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'command/drawing',
     'What is drawn beside the stick diagram: a set from its end, levers, parts apart.',
   ],
-  ['doors/cli', 'The command: a verb a file, exit codes; holds no physics.'],
+  ['doors/cli', 'The command: its verbs, exit codes; holds no physics.'],
 ];

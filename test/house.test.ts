@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { ROOMS } from '../src/house.ts';
 import { importsOf, misplaced, type Rooms } from './plan.ts';
@@ -12,6 +13,11 @@ describe('the house', () => {
     const house = readSources().find((source) => source.path === 'src/house.ts');
     expect(importsOf(house?.text ?? 'lost')).toEqual([]);
   });
+});
+
+it('has every room of it named where it is told how Holdturn is built', () => {
+  const told = readFileSync('ARCHITECTURE.md', 'utf8');
+  expect(ROOMS.map(([room]) => room).filter((room) => !told.includes(`**${room}**`))).toEqual([]);
 });
 
 describe('the plan finds', () => {

@@ -28,3 +28,13 @@ it('keeps what is made now where it is told to, and a file that is missing is no
   expectKept(at('b.txt'), 'new');
   expect(readFileSync(at('b.txt'), 'utf8')).toBe('new');
 });
+
+it('writes over nothing that differs only in what may differ', () => {
+  vi.stubEnv('UPDATE', '1');
+  const unstyled = (text: string) => text.replace(/<style>.*<[/]style>/su, '');
+  writeFileSync(at('c.svg'), '<style>old</style>line');
+  expectKept(at('c.svg'), '<style>new</style>line', unstyled);
+  expect(readFileSync(at('c.svg'), 'utf8')).toBe('<style>old</style>line');
+  expectKept(at('c.svg'), '<style>new</style>arc', unstyled);
+  expect(readFileSync(at('c.svg'), 'utf8')).toBe('<style>new</style>arc');
+});

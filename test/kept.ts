@@ -8,10 +8,10 @@ export function expectPicture(file: string, svg: string): void {
 }
 
 /**
- * What was made must be what is kept in a file. UPDATE=1 keeps what is made now, and then somebody looks
- * at the difference. Where it differs the new one is left beside the kept one, `a.svg` as
- * `a.changed.svg`, which git does not see, and the failure says where; it goes once they agree again.
- * `compared` takes away what may differ.
+ * What was made must be what is kept in a file. UPDATE=1 keeps what is made now where it differs as
+ * compared, and then somebody looks at the difference. Where it differs the new one is left beside the
+ * kept one, `a.svg` as `a.changed.svg`, which git does not see, and the failure says where; it goes
+ * once they agree again. `compared` takes away what may differ.
  */
 export function expectKept(
   file: string,
@@ -20,13 +20,17 @@ export function expectKept(
 ): void {
   const { dir, name, ext } = path.parse(file);
   const changed = path.join(dir, `${name}.changed${ext}`);
-  if (process.env['UPDATE'] === '1') writeFileSync(file, made);
-  const kept = existsSync(file) ? readFileSync(file, 'utf8') : '';
-  if (compared(kept) === compared(made)) {
+  const kept = existsSync(file) ? readFileSync(file, 'utf8') : undefined;
+  const agrees = kept !== undefined && compared(kept) === compared(made);
+  const updates = process.env['UPDATE'] === '1';
+  if (updates && !agrees) writeFileSync(file, made);
+  if (updates || agrees) {
     rmSync(changed, { force: true });
     return;
   }
   writeFileSync(changed, made);
   const where = `${path.relative('', file)} is not as it was kept: beside it ${path.basename(changed)}`;
-  expect(compared(made), `${where} is what is made now; UPDATE=1 keeps it`).toBe(compared(kept));
+  expect(compared(made), `${where} is what is made now; UPDATE=1 keeps it`).toBe(
+    compared(kept ?? ''),
+  );
 }

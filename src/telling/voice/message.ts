@@ -18,8 +18,12 @@ export async function learn(language: Language): Promise<void> {
   await Promise.resolve(TEXTS[language]);
 }
 
-/** A message of a language: most labels are plain words, and stay a text; of the others the parts. */
+/**
+ * A message of a language: most labels are plain words, and stay a text; of the others the parts.
+ * Throws where the language has no such message.
+ */
 export function messageOf(language: Language, id: MessageId): string | Message {
-  const text: string = TEXTS[language][id];
+  const text: string | undefined = TEXTS[language][id];
+  if (text === undefined) throw new Error(`no message ${id} in ${language}.ts`);
   return /[{']/.test(text) ? parse(text, { ignoreTag: true }) : text;
 }

@@ -1,6 +1,8 @@
+import { resolve } from 'node:path';
 import { expect, it } from 'vitest';
 import { readSources } from '../../../test/sources.ts';
 import { en } from './en.ts';
+import { messageOf } from './message.ts';
 
 // Everything that our code writes between quotes, but for the messages themselves; `…${x}…` with
 // what is put in left open.
@@ -39,4 +41,15 @@ it('would find one', () => {
     false,
     false,
   ]);
+});
+
+it('names a message that is missing, and its language, when it is built and when it is said', async () => {
+  const build = resolve('scripts/messages.mjs'); // no types: it is the build's
+  const { mustBeWhole } = (await import(build)) as { mustBeWhole(texts: object): void };
+  const said = /no message fact.flies in es/u;
+  expect(() => mustBeWhole({ en: { 'fact.flies': 'It flies.' }, es: {} })).toThrow(said);
+  expect(() => messageOf('es', 'fact.flies' as never)).toThrow(said);
+  expect(() =>
+    mustBeWhole({ en: { 'fact.flies': 'It flies.' }, es: { 'fact.flies': '' } }),
+  ).not.toThrow();
 });
