@@ -86,13 +86,15 @@ describe('a unit of ours, stripped on the page', () => {
     const text = await jobText(page);
     const { job, problems } = readJob(text);
     expect(problems).toEqual([]);
-    const notes = job?.entries.map(({ told }) => told?.kind === 'note' && told.note);
+    const all = job?.entries.map((entry) => entry.told) ?? [];
+    const notes = all.flatMap((its) => (its?.kind === 'note' ? [its.note] : []));
+    expect(all.flatMap((its) => (its?.kind === 'removed' ? [its.part] : []))).toEqual(PARTS);
     const told = PARTS.map((name) => {
       return `${name}: ${name === 'front carrier' ? 'Pins loose' : 'Sound'}`;
     });
     expect(notes).toEqual(told);
     command('job', 'new', 'a.job.yaml', '--unit', 'a', '--by', 'TW');
-    const [first] = job?.entries ?? [];
+    const first = job?.entries.find((entry) => entry.told?.kind === 'note');
     command(
       'job',
       'add',
@@ -107,6 +109,46 @@ describe('a unit of ours, stripped on the page', () => {
     const line = readFileSync(path.join(folder, 'a.job.yaml'), 'utf8').trim().split('\n').at(-1);
     expect(text.split('\n')).toContain(line);
     expect(complaints).toEqual([]);
+  });
+
+  it('asks of a part that was found faulty, before it goes on again, and keeps that in sight', async () => {
+    const { page } = await open('', TABLET);
+    await button(page, 'Strip it').tap();
+    await begin(page);
+    await button(page, 'It is off').tap();
+    await button(page, 'Sound').tap();
+    await expect.poll(() => button(page, 'Sound').getAttribute('aria-pressed')).toBe('true');
+    // What is wrong takes the place of "sound", and a second press is none.
+    await button(page, 'Bushing worn').tap();
+    await expect.poll(() => button(page, 'Bushing worn').getAttribute('aria-pressed')).toBe('true');
+    await button(page, 'Bushing worn').tap();
+    expect(await button(page, 'Sound').getAttribute('aria-pressed')).toBe('false');
+    expect(await button(page, 'Sound').isDisabled()).toBe(true);
+    await button(page, 'Put it together').tap();
+    await page.locator('.strip-faulty').waitFor();
+    expect(await page.locator('.strip-faulty').textContent()).toContain('Bushing worn');
+    expect(await button(page, 'It is on').count()).toBe(0);
+    await button(page, 'The same is on again…').tap();
+    await page.locator('.strip-why input').fill('within the book');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => count(page)).toBe('0 of 24 parts are off.');
+    await page.locator('.part[data-name="pump"] .part-figure').tap();
+    const faulty = () => page.locator('.strip-faulty').textContent();
+    await expect.poll(faulty).toContain('The same is on again: within the book.');
+    await button(page, 'It is off').tap();
+    await button(page, 'A new one is on').tap();
+    await expect.poll(faulty).toBe('It was found: Bushing worn. A new one is on.');
+    expect(await accessFaults(page)).toEqual([]);
+    const { job } = readJob(await jobText(page));
+    const told = job?.entries.map((entry) => [entry.told, entry.strikes?.because]);
+    expect(told).toEqual([
+      [{ kind: 'removed', part: 'pump' }, undefined],
+      [{ kind: 'note', note: 'pump: Sound' }, undefined],
+      [{ kind: 'note', note: 'pump: Bushing worn' }, 'found more on looking'],
+      [{ kind: 'installed', part: 'pump', why: 'within the book' }, undefined],
+      [{ kind: 'removed', part: 'pump' }, undefined],
+      [{ kind: 'installed', part: 'pump', replaced: true }, undefined],
+    ]);
   });
 
   it('is refused what something covers, with its name, and what is not under yet', async () => {

@@ -21,6 +21,11 @@ export function entryTold(words: readonly string[], { by, predicted }: EntryRequ
   switch (kind) {
     case 'photograph':
       return { kind, name: first.trim(), ...(second !== undefined && shownOf(second)) };
+    case 'removed':
+      if (second !== undefined) throw new NoAnswer({ refused: 'bad.excess', given: second });
+      return { kind, part: first.trim() };
+    case 'installed':
+      return { kind, part: first.trim(), ...installedBy(second?.trim()) };
     case 'note':
       return { kind, note: first };
     case 'signed':
@@ -46,6 +51,15 @@ export function entryTold(words: readonly string[], { by, predicted }: EntryRequ
       return { kind, of, ...told, limit: { ...limit, by: limit.by ?? by ?? '' } };
     }
   }
+}
+
+// "replaced", or why the same one went on again.
+function installedBy(said: string | undefined): {
+  readonly replaced?: true;
+  readonly why?: string;
+} {
+  if (said === undefined || said === '') return {};
+  return said.toLowerCase() === 'replaced' ? { replaced: true } : { why: said };
 }
 
 // "part: sun shell" or "step: 4".

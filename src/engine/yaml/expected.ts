@@ -92,6 +92,7 @@ export type Expected =
   | 'job' // 1
   | 'entry' // one thing told
   | 'photograph' // a file's name, or with its part or step
+  | 'installed' // a part, or with its replacement or why
   | 'time' // with its day, in UTC
   | 'initials'
   | 'id'

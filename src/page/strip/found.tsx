@@ -1,9 +1,10 @@
 import { useState } from 'preact/hooks';
+import { faultsOf, type Found as Finding, type PartStanding } from '../../asking/job/index.ts';
 import type { Part, Train } from '../../engine/train/index.ts';
-import { findingsOf, kindOfPart } from '../../shop/strip/index.ts';
+import { findingsOf, isFault, kindOfPart, NOTHING_WRONG } from '../../shop/strip/index.ts';
 import { findingText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton, NameEntry, Tiles } from '../controls/index.ts';
-import { jobsOf } from '../job/index.ts';
+import { type JobDesk, jobsOf } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
 import { words } from './words.ts';
@@ -12,24 +13,33 @@ interface Props {
   readonly study: Study;
   readonly train: Train;
   readonly part: Part;
+  readonly standing: PartStanding | undefined;
 }
 
 /** What a part that is off was found to be: each answer is an entry of the job, and a photograph. */
-export function Found({ study, train, part }: Props) {
+export function Found({ study, train, part, standing }: Props) {
   const say = words();
   const jobs = jobsOf(study);
   const voice = voiceOf(language.value);
   const [other, ask] = useState(false);
   const before = `${visible(part.name)}: `;
-  const write = (its: string) => void jobs.write({ kind: 'note', note: `${before}${its}` });
-  const told = (jobs.open.value?.entries ?? []).flatMap((entry) => {
-    if (entry.struckBy) return [];
-    const { told: its } = entry;
-    if (its?.kind === 'note' && its.note.startsWith(before)) return [its.note.slice(before.length)];
-    return its?.kind === 'photograph' && its.part === part.name ? [say.photographed] : [];
+  const sound = voice.say('strip.sound');
+  const found = standing?.found ?? [];
+  const faults = standing ? faultsOf(standing) : [];
+  const stands = found.find(({ says }) => !isFault(says) && SOUND.has(says));
+  // A second press on what stands is none: gloves press twice. What is wrong takes the place of
+  // "sound"; "sound" beside what is wrong is not said.
+  const write = (its: string) => {
+    if (found.some(({ says }) => says === its)) return;
+    const told = { kind: 'note', note: `${before}${its}` } as const;
+    if (stands && isFault(its)) void jobs.strike(stands.id, say.foundMore, told);
+    else void jobs.write(told);
+  };
+  const photographed = (jobs.open.value?.entries ?? []).some(({ told, struckBy }) => {
+    return !struckBy && told?.kind === 'photograph' && told.part === part.name;
   });
   const answers = [
-    voice.say('strip.sound'),
+    sound,
     ...findingsOf(kindOfPart(train, part)).map((is) => findingText(is, voice)),
   ];
   const counted = platesText(part, say);
@@ -45,7 +55,12 @@ export function Found({ study, train, part }: Props) {
       <p class="aside">{say.practice}</p>
       <Tiles>
         {[...answers, ...counted].map((its) => (
-          <LargeButton key={its} pressed={told.includes(its)} onPress={() => write(its)}>
+          <LargeButton
+            key={its}
+            pressed={found.some(({ says }) => says === its)}
+            disabled={its === sound && faults.length > 0}
+            onPress={() => write(its)}
+          >
             {its}
           </LargeButton>
         ))}
@@ -71,14 +86,53 @@ export function Found({ study, train, part }: Props) {
           }}
         />
       )}
-      {told.length > 0 && (
+      {(found.length > 0 || photographed) && (
         <p role="status">
-          {say.kept} {told.join('; ')}.
+          {say.kept}{' '}
+          {[
+            ...found.map(({ says }) => visible(says)),
+            ...(photographed ? [say.photographed] : []),
+          ].join('; ')}
+          .
         </p>
       )}
+      {found.length > 0 && <TakeBack jobs={jobs} found={found} />}
     </section>
   );
 }
+
+interface BackProps {
+  readonly jobs: JobDesk;
+  readonly found: readonly Finding[];
+}
+
+// What was written by mistake, or is not so: struck, with which of the two.
+function TakeBack({ jobs, found }: BackProps) {
+  const say = words();
+  const [id, ask] = useState<string | undefined>(undefined);
+  return (
+    <div class="row strip-back" role="group" aria-label={say.takeBack}>
+      {found.map((its) => (
+        <LargeButton
+          key={its.id}
+          other
+          pressed={id === its.id}
+          onPress={() => ask(id === its.id ? undefined : its.id)}
+        >
+          {say.strikeIt(visible(its.says))}
+        </LargeButton>
+      ))}
+      {found.some((its) => its.id === id) &&
+        say.reasons.map((reason) => (
+          <LargeButton key={reason} onPress={() => void jobs.strike(id ?? '', reason)}>
+            {reason}
+          </LargeButton>
+        ))}
+    </div>
+  );
+}
+
+const SOUND: ReadonlySet<string> = new Set(NOTHING_WRONG);
 
 // Plates are counted into the tray; another number is told in own words.
 function platesText({ frictions, steels }: Part, say: ReturnType<typeof words>): string[] {

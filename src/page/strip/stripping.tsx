@@ -8,9 +8,11 @@ import {
   voiceOf,
 } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
+import { jobsOf } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
 import { Found } from './found.tsx';
+import { FoundFaulty, Moves } from './moves.tsx';
 import { Progress } from './progress.ts';
 import { ExplodedRow } from './row.tsx';
 import { Where } from './where.tsx';
@@ -28,7 +30,7 @@ interface Props {
 export function Stripping({ study, train, work, onAdd }: Props) {
   const say = words();
   const { teardown = [] } = train;
-  const progress = useMemo(() => new Progress(work, teardown), [work, teardown]);
+  const progress = useMemo(() => new Progress(work, teardown, jobsOf(study)), [work, teardown]);
   const { stripping, way, part } = progress;
   const { off } = stripping;
   return (
@@ -41,6 +43,11 @@ export function Stripping({ study, train, work, onAdd }: Props) {
         ))}
         <p role="status">{say.count(off.size, teardown.length)}</p>
       </div>
+      {progress.aside.length > 0 && (
+        <LargeButton onPress={() => void progress.handOver()}>
+          {say.handOver(progress.aside.length)}
+        </LargeButton>
+      )}
       <ExplodedRow
         train={train}
         stripping={stripping}
@@ -110,6 +117,7 @@ function Card({ study, train, part, progress }: CardProps) {
         {isSprung(part, train) && toDo && (
           <p class="strip-warning">{voice.say('plan.danger', { danger: 'springs' })}</p>
         )}
+        <FoundFaulty standing={progress.standing(part)} />
         <ul class="strip-looks">
           {partTexts(part, language.value, up(part)).map((line) => (
             <li key={line}>{line}</li>
@@ -121,13 +129,7 @@ function Card({ study, train, part, progress }: CardProps) {
           </p>
         )}
         <div class="row strip-moves">
-          <LargeButton
-            main={toDo}
-            disabled={refusal !== undefined}
-            onPress={() => progress.move(part)}
-          >
-            {isOff ? say.putOn : say.takeOff}
-          </LargeButton>
+          <Moves part={part} progress={progress} main={toDo} refused={refusal !== undefined} />
           <LargeButton main={!toDo} onPress={() => progress.show()}>
             {say.next}
           </LargeButton>
@@ -135,7 +137,9 @@ function Card({ study, train, part, progress }: CardProps) {
             <LargeButton onPress={() => progress.show(aside.name)}>{say.before}</LargeButton>
           )}
         </div>
-        {isOff && <Found study={study} train={train} part={part} />}
+        {isOff && (
+          <Found study={study} train={train} part={part} standing={progress.standing(part)} />
+        )}
       </div>
       <Where train={train} part={part} />
     </section>

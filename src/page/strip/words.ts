@@ -14,6 +14,21 @@ export const words = spoken({
     isOn: 'on',
     takeOff: 'It is off',
     putOn: 'It is on',
+    newOn: 'A new one is on',
+    sameOn: 'The same is on again…',
+    whyOn: 'Why does the same one go on again?',
+    faulty: (what: string) => `It was found: ${what}.`,
+    replace: 'Replace it, or say why the same one goes on again.',
+    isNew: 'A new one is on.',
+    isSame: (why: string) => `The same is on again: ${why}.`,
+    handOver: (count: number) =>
+      count === 1
+        ? 'One part came off with no job open: write it into this job'
+        : `${count} parts came off with no job open: write them into this job`,
+    foundMore: 'found more on looking',
+    takeBack: 'Strike what is not so',
+    strikeIt: (says: string) => `Strike: ${says}`,
+    reasons: ['pressed by mistake', 'looked at again: it is not so'],
     next: 'Next part',
     before: 'Part before',
     allOff: 'Every part is off.',
@@ -44,6 +59,21 @@ export const words = spoken({
     isOn: 'puesta',
     takeOff: 'Está fuera',
     putOn: 'Está puesta',
+    newOn: 'Está puesta una nueva',
+    sameOn: 'Está puesta la misma…',
+    whyOn: '¿Por qué se pone otra vez la misma?',
+    faulty: (what: string) => `Se encontró: ${what}.`,
+    replace: 'Cámbiela, o diga por qué se pone otra vez la misma.',
+    isNew: 'Está puesta una nueva.',
+    isSame: (why: string) => `Está puesta la misma: ${why}.`,
+    handOver: (count: number) =>
+      count === 1
+        ? 'Salió una pieza sin trabajo abierto: anotarla en este trabajo'
+        : `Salieron ${count} piezas sin trabajo abierto: anotarlas en este trabajo`,
+    foundMore: 'al mirar se encontró más',
+    takeBack: 'Tachar lo que no es así',
+    strikeIt: (says: string) => `Tachar: ${says}`,
+    reasons: ['pulsado por error', 'mirado otra vez: no es así'],
     next: 'Pieza siguiente',
     before: 'Pieza anterior',
     allOff: 'Todas las piezas están fuera.',

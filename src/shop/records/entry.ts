@@ -30,6 +30,8 @@ export const KINDS = [
   'check',
   'limit',
   'photograph',
+  'removed',
+  'installed',
   'note',
   'signed',
 ] as const satisfies readonly Told['kind'][];
@@ -118,6 +120,23 @@ const ENTRY = v.strictObject(
         or('photograph'),
       ),
     ),
+    removed: line('A part that came off.'),
+    installed: v.exactOptional(
+      v.union(
+        [
+          note('A part that went on.'),
+          v.strictObject(
+            {
+              part: note('A part that went on.'),
+              replaced: v.exactOptional(v.picklist(['yes'], or('sure'))),
+              why: line('Why the same one went on again.'),
+            },
+            or('installed'),
+          ),
+        ],
+        or('installed'),
+      ),
+    ),
     note: v.exactOptional(v.pipe(text('A note.'), v.minLength(1, or('text')))),
     signed: line('What is signed.'),
     strikes: v.exactOptional(v.pipe(v.string(or('id')), v.regex(/^[0-9a-z]{8}$/u, or('id')))),
@@ -154,7 +173,7 @@ function isEmpty(node: Node): boolean {
 type Others = Omit<v.InferOutput<typeof ENTRY>, 'at' | 'who' | 'strikes' | 'because'>;
 
 function toldBy(told: Others): Told | undefined {
-  const { photograph, note: noted, signed } = told;
+  const { photograph, removed, installed, note: noted, signed } = told;
   const [chosen] = named<string>(told.chosen);
   if (chosen) return { kind: 'chosen', of: chosen[0], part: chosen[1] };
   const [check] = named<{ readonly predicted?: string; readonly felt: string }>(told.check);
@@ -169,6 +188,12 @@ function toldBy(told: Others): Told | undefined {
   if (photograph !== undefined) {
     const { file: name, ...of } = photograph;
     return { kind: 'photograph', name, ...of };
+  }
+  if (removed !== undefined) return { kind: 'removed', part: removed };
+  if (typeof installed === 'string') return { kind: 'installed', part: installed };
+  if (installed !== undefined) {
+    const { replaced, ...its } = installed;
+    return { kind: 'installed', ...its, ...(replaced && { replaced: true }) };
   }
   if (noted !== undefined) return { kind: 'note', note: noted };
   if (signed !== undefined) return { kind: 'signed', what: signed };

@@ -60,6 +60,15 @@ export type Told =
       readonly part?: string;
       readonly step?: string;
     }
+  /** A part came off the unit. */
+  | { readonly kind: 'removed'; readonly part: string }
+  /** A part went on: a new one in its place, or the same; `why` the same one, where it was faulty. */
+  | {
+      readonly kind: 'installed';
+      readonly part: string;
+      readonly replaced?: true;
+      readonly why?: string;
+    }
   | { readonly kind: 'note'; readonly note: string }
   /** What `who` puts the initials under. */
   | { readonly kind: 'signed'; readonly what: string };

@@ -56,6 +56,10 @@ const EVERY: readonly Told[] = [
   { kind: 'photograph', name: 'IMG_0012.jpg' },
   { kind: 'photograph', name: 'a.jpg', part: 'sun shell, front: 2', step: 'strip 4' },
   { kind: 'photograph', name: 'a.jpg', step: '4' },
+  { kind: 'removed', part: 'sun shell, front: 2' },
+  { kind: 'installed', part: 'sun shell' },
+  { kind: 'installed', part: 'split cage', replaced: true },
+  { kind: 'installed', part: 'low pack', why: 'within the book, p. 9' },
   { kind: 'note', note: 'two\nlines, "quotes" }, id: abcdefgh }' },
   { kind: 'signed', what: 'build sheet' },
 ];

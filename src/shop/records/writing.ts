@@ -49,6 +49,16 @@ function photographText({ name, part, step }: Extract<Told, { kind: 'photograph'
   return `{ file: ${quoted(name)}, ${of.join(', ')} }`;
 }
 
+// Of the same one, with nothing to say of it, the name alone.
+function installedText({ part, replaced, why }: Extract<Told, { kind: 'installed' }>): string {
+  if (!replaced && why === undefined) return quoted(part);
+  const more = [
+    ...(replaced ? [`replaced: ${quoted('yes')}`] : []),
+    ...(why === undefined ? [] : [`why: ${quoted(why)}`]),
+  ];
+  return `{ part: ${quoted(part)}, ${more.join(', ')} }`;
+}
+
 function toldText(told: Told): string {
   switch (told.kind) {
     case 'seen':
@@ -70,6 +80,10 @@ function toldText(told: Told): string {
     }
     case 'photograph':
       return `photograph: ${photographText(told)}`;
+    case 'removed':
+      return `removed: ${quoted(told.part)}`;
+    case 'installed':
+      return `installed: ${installedText(told)}`;
     case 'note':
       return `note: ${quoted(told.note)}`;
     case 'signed':

@@ -32,6 +32,17 @@ const FINDINGS = {
   'valve body': ['stuck valve', 'scored bore', 'metal in it', 'torn'],
 } as const satisfies Record<PartKind, readonly string[]>;
 
+/**
+ * How a note of a part begins that finds nothing wrong with it, in each language in which a job may
+ * have been written; a test holds them against the voices.
+ */
+export const NOTHING_WRONG = ['Sound', 'En buen estado', 'Counted: ', 'Contados: '] as const;
+
+/** Whether what a part was found to be speaks against putting it on again. */
+export function isFault(found: string): boolean {
+  return !NOTHING_WRONG.some((its) => (its.endsWith(' ') ? found.startsWith(its) : found === its));
+}
+
 export type PartFinding = (typeof FINDINGS)[PartKind][number];
 
 /** What a part of a kind may be found to be, the commonest first; of no kind, what any may. */

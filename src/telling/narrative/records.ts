@@ -48,6 +48,14 @@ function whatText(told: Told, voice: Voice): string {
         step: visible(step),
       });
     }
+    case 'removed':
+      return visible(told.part);
+    case 'installed':
+      return voice.say('sheet.installed', {
+        how: told.replaced ? 'replaced' : told.why === undefined ? 'same' : 'why',
+        part: visible(told.part),
+        why: visible(told.why ?? ''),
+      });
     case 'note':
       return visible(told.note.replaceAll(/\s+/gu, ' '));
     case 'signed':
