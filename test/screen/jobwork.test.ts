@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { withBrowser } from './browser.ts';
-import { begin, button } from './jobs.ts';
+import { begin, button, note } from './jobs.ts';
 import { linkTo, ourText } from './links.ts';
 
 const open = withBrowser();
@@ -71,6 +71,30 @@ describe('what is done on one unit', () => {
     await expect.poll(() => off(page)).toMatch(/^0 of /u);
     await page.goto(`${address}${linkTo(ourText('kestrel-three-speed'))}`);
     await expect.poll(() => off(page)).toMatch(/^1 of /u);
+  });
+});
+
+describe('a signature', () => {
+  it('is told what was typed only, found faulty, off, and never measured; later entries say so', async () => {
+    const { page } = await open('', TABLET);
+    await begin(page, 'P-3');
+    await stripsOne(page);
+    await button(page, 'Bushing worn').click();
+    await expect.poll(() => button(page, 'Bushing worn').getAttribute('aria-pressed')).toBe('true');
+    await types(page, 'turbine shaft', '0.50', '0.51');
+    await button(page, 'Job: P-3').click();
+    const told = page.locator('.jobs-sign [role="status"]');
+    await expect.poll(() => told.textContent()).toContain('not written down: turbine shaft.');
+    const text = (await told.textContent()) ?? '';
+    expect(text).toContain('Found faulty, and not replaced: pump (Bushing worn).');
+    expect(text).toContain('Still off the unit: pump.');
+    expect(text).toMatch(/Never measured in this job: .*second brake/u);
+    await page.getByLabel('What do you sign?').fill('build sheet');
+    await button(page, 'Sign as TW').click();
+    await note(page, 'torqued again');
+    const later = page.locator('.jobs-entries li', { hasText: 'torqued again' });
+    expect(await later.textContent()).toContain('written after TW signed');
+    expect(await page.getByText('written after TW signed').count()).toBe(1);
   });
 });
 

@@ -19,21 +19,37 @@ export function Entries({ jobs, job }: Props) {
   const pending = held ? pendingIds(held) : new Set<string>();
   return (
     <ol class="jobs-entries" aria-label={say.entries}>
-      {job.entries.map((entry) => (
-        <Entry key={entry.id} jobs={jobs} entry={entry} isPending={pending.has(entry.id)} />
+      {job.entries.map((entry, i) => (
+        <Entry
+          key={entry.id}
+          jobs={jobs}
+          entry={entry}
+          signer={signerBefore(job, i)}
+          isPending={pending.has(entry.id)}
+        />
       ))}
     </ol>
   );
 }
 
+// What is written under a signature was not there when it was signed; another signature is its own.
+function signerBefore({ entries }: FoldedJob, place: number): string | undefined {
+  const isSigned = ({ told, struckBy }: FoldedEntry) => told?.kind === 'signed' && !struckBy;
+  const its = entries[place];
+  if (!its || its.told?.kind === 'signed') return undefined;
+  return entries.slice(0, place).findLast(isSigned)?.who;
+}
+
 interface EntryProps {
   readonly jobs: JobDesk;
   readonly entry: FoldedEntry;
+  /** Who had signed before it was written. */
+  readonly signer: string | undefined;
   /** The browser has not kept it. */
   readonly isPending: boolean;
 }
 
-function Entry({ jobs, entry, isPending }: EntryProps) {
+function Entry({ jobs, entry, signer, isPending }: EntryProps) {
   const say = words();
   const voice = voiceOf(language.value);
   const { id, at, who, strikes, struckBy } = entry;
@@ -44,6 +60,7 @@ function Entry({ jobs, entry, isPending }: EntryProps) {
         <time dateTime={at}>{timeText(at, voice)}</time> <b>{visible(who)}</b> <code>{id}</code>
       </p>
       <p class="jobs-said">{struckBy ? <s>{told}</s> : told}</p>
+      {signer !== undefined && <p class="jobs-pending">{say.afterSigned(visible(signer))}</p>}
       {isPending && <p class="jobs-pending">{say.pending}</p>}
       {strikes && <p class="aside">{say.strikes(strikes.id, visible(strikes.because))}</p>}
       {struckBy ? (

@@ -1,10 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { FoldedJob } from '../../shop/records/index.ts';
-import { visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import type { JobDesk } from '../job/index.ts';
-import { language } from '../words/index.ts';
-import { standingOpen } from './standingopen.ts';
+import { Unsigned } from './unsigned.tsx';
 import { words } from './words.ts';
 
 /** A note, in a person's own words; it stays in its box until it is kept. */
@@ -39,16 +37,13 @@ export function Note({ jobs }: { readonly jobs: JobDesk }) {
 export function Sign({ jobs, job }: { readonly jobs: JobDesk; readonly job: FoldedJob }) {
   const say = words();
   const [what, type] = useState('');
-  const stands = standingOpen(jobs, jobs.held.value);
   const sign = async () => {
     if ((await jobs.write({ kind: 'signed', what: what.trim() })) === 'kept') type(unless(what));
   };
   const signed = job.entries.some(({ told, struckBy }) => told?.kind === 'signed' && !struckBy);
   return (
     <div class="jobs-sign">
-      {stands.length > 0 && (
-        <p role="status">{say.stands(voiceOf(language.value).list(stands.map(visible)), signed)}</p>
-      )}
+      <Unsigned jobs={jobs} job={job} signed={signed} />
       <div class="row">
         <label class="job-field">
           {say.signWhat}

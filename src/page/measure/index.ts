@@ -1,1 +1,2 @@
 export { Measure } from './measure.tsx';
+export { typedOf } from './kept.ts';

@@ -65,3 +65,13 @@ let made: ReturnType<typeof createStore> | undefined;
 function store(): ReturnType<typeof createStore> {
   return (made ??= createStore('holdturn measure', 'readings'));
 }
+
+/** What is typed of a job and not written down, by the names of what is measured. */
+export async function typedOf(work: string): Promise<readonly string[]> {
+  const { typed } = await keptOf(work);
+  const names = Object.entries(typed).flatMap(([key, its]) => {
+    const name = key.slice(key.indexOf(': ') + 2, key.lastIndexOf(': '));
+    return its.some(({ struck }) => !struck) ? [name] : [];
+  });
+  return [...new Set(names)];
+}
