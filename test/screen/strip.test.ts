@@ -151,6 +151,26 @@ describe('a unit of ours, stripped on the page', () => {
     ]);
   });
 
+  it('tells first what is read and what can hurt, then torques, snap rings and selective parts', async () => {
+    const { page } = await open('', TABLET);
+    await button(page, 'Strip it').tap();
+    await begin(page);
+    const before = page.locator('.strip-before');
+    await expect.poll(() => before.textContent()).toContain('turbine shaft');
+    expect(await before.textContent()).toMatch(/hot.*hoist.*[Ss]prings/su);
+    const card = page.locator('.strip-card');
+    expect(await card.textContent()).toContain('8 bolts to 23\u00A0N·m');
+    expect(await card.textContent()).toContain('crosswise, in three rounds');
+    await button(page, 'It is off').tap();
+    await before.waitFor({ state: 'detached' });
+    await page.locator('.part[data-name="carrier snap ring"] .part-figure').tap();
+    await expect.poll(() => card.textContent()).toContain('Springs: the compressor square on');
+    await page.locator('.part[data-name="shell washer"] .part-figure').tap();
+    await expect.poll(() => card.textContent()).toContain('Not chosen yet: it sets main shaft.');
+    await card.getByRole('button', { name: 'Measure' }).tap();
+    await page.locator('.measure').waitFor();
+  });
+
   it('is refused what something covers, with its name, and what is not under yet', async () => {
     const { page } = await open('', TABLET);
     await button(page, 'Strip it').tap();

@@ -1,6 +1,8 @@
 import { useMemo } from 'preact/hooks';
 import { type Part, type Train, upOf } from '../../engine/train/index.ts';
+import { kindOfPart } from '../../shop/strip/index.ts';
 import {
+  boltTexts,
   isSprung,
   partTexts,
   strippingRefusal,
@@ -12,9 +14,11 @@ import { jobsOf } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
 import { Found } from './found.tsx';
+import { Before } from './before.tsx';
 import { FoundFaulty, Moves } from './moves.tsx';
 import { Progress } from './progress.ts';
 import { ExplodedRow } from './row.tsx';
+import { Selective } from './selective.tsx';
 import { Where } from './where.tsx';
 import { words } from './words.ts';
 
@@ -54,6 +58,7 @@ export function Stripping({ study, train, work, onAdd }: Props) {
         part={part}
         onPart={(name) => progress.show(name)}
       />
+      {way === 'apart' && off.size === 0 && <Before study={study} train={train} />}
       {part ? (
         <Card key={part.name} {...{ study, train, part, progress }} />
       ) : (
@@ -114,7 +119,7 @@ function Card({ study, train, part, progress }: CardProps) {
             {voice.say('plan.danger', { danger: 'weight' })}
           </p>
         )}
-        {isSprung(part, train) && toDo && (
+        {(isSprung(part, train) || SPRINGY.has(kindOfPart(train, part) ?? '')) && toDo && (
           <p class="strip-warning">{voice.say('plan.danger', { danger: 'springs' })}</p>
         )}
         <FoundFaulty standing={progress.standing(part)} />
@@ -122,7 +127,11 @@ function Card({ study, train, part, progress }: CardProps) {
           {partTexts(part, language.value, up(part)).map((line) => (
             <li key={line}>{line}</li>
           ))}
+          {(part.bolts ? boltTexts(part.bolts, voice) : []).map((line) => (
+            <li key={line}>{line}</li>
+          ))}
         </ul>
+        <Selective study={study} part={part} />
         {refusal !== undefined && (
           <p class="strip-refused" role="alert">
             {refusal}
@@ -145,3 +154,6 @@ function Card({ study, train, part, progress }: CardProps) {
     </section>
   );
 }
+
+// They fly when they slip: the caution of springs is theirs too.
+const SPRINGY: ReadonlySet<string> = new Set(['snap ring', 'spring', 'servo']);

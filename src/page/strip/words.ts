@@ -14,6 +14,11 @@ export const words = spoken({
     isOn: 'on',
     takeOff: 'It is off',
     putOn: 'It is on',
+    readFirst: (names: string) =>
+      `Read before anything comes off, for it cannot be read after: ${names}.`,
+    measure: 'Measure',
+    chosen: (part: string) => `Chosen: ${part}.`,
+    unchosen: (sets: string) => `Not chosen yet: it sets ${sets}.`,
     newOn: 'A new one is on',
     sameOn: 'The same is on again…',
     whyOn: 'Why does the same one go on again?',
@@ -59,6 +64,11 @@ export const words = spoken({
     isOn: 'puesta',
     takeOff: 'Está fuera',
     putOn: 'Está puesta',
+    readFirst: (names: string) =>
+      `Se lee antes de que salga nada, pues después ya no se puede: ${names}.`,
+    measure: 'Medir',
+    chosen: (part: string) => `Elegida: ${part}.`,
+    unchosen: (sets: string) => `Aún sin elegir: de ella depende ${sets}.`,
     newOn: 'Está puesta una nueva',
     sameOn: 'Está puesta la misma…',
     whyOn: '¿Por qué se pone otra vez la misma?',

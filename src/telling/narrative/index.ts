@@ -1,4 +1,5 @@
 export { backOffText, turnsText } from './bands.ts';
+export { boltTexts } from './fastening.ts';
 export { feltFor, feltText, mistakeText, partTexts } from './building.ts';
 export { brakingText, coastText, throughText } from './coast.ts';
 export { gapTexts, HUNDREDTHS, nextText, verdictText } from './gaps.ts';
