@@ -139,6 +139,46 @@ describe('what it means on a train', () => {
     expect(lines).not.toContain('- D 2: slips, not sure');
   });
 
+  // What is said to be well is of the coast, and of the range of the lever, that was named.
+  it.each([
+    ['manual second brakes fine', ['- L 2 coast: brakes, not sure']],
+    [
+      'flares going into second, then third ok; manual second brakes fine',
+      [
+        '- shift D 1-2: flares, not sure',
+        '- D 3: drives, not sure',
+        '- L 2 coast: brakes, not sure',
+      ],
+    ],
+    ['manual second pulls', ['- L 2: drives, not sure']],
+    ['in L2 it brakes on coast', ['- L 2 coast: brakes, not sure']],
+    ['in L 2 it pulls', ['- L 2: drives, not sure']],
+    ['manual low holds back on the hill', ['- L 1 coast: brakes, not sure']],
+    ['L 2 is fine on coast', ['- L 2 coast: brakes, not sure']],
+    ['in D 2 it brakes on coast', ['- D 2 coast: brakes, not sure']],
+    ['D 2 is fine on coast', ['- D 2 coast: runs free, not sure']],
+    ['no engine braking in L2', ['- L 2 coast: runs free, not sure']],
+    ['slips in manual second when it pulls', ['- L 2: slips, not sure']],
+    ['en segunda manual frena bien', ['- L 2 coast: brakes, not sure']],
+    ['retiene en L2', ['- L 2 coast: brakes, not sure']],
+    ['en L 2 tira', ['- L 2: drives, not sure']],
+    ['la corta retiene cuesta abajo', ['- L 1 coast: brakes, not sure']],
+    ['second pulls', ['- D 2: drives, not sure']],
+  ])('%j is of that gear and no other', (text, lines) => {
+    expect(seen(text)).toEqual([lines, []]);
+  });
+
+  it.each([
+    'manual fifth pulls',
+    'second pulls badly',
+    'L2 hardly brakes',
+    'the brakes are fine',
+    'it brakes',
+    'en segunda apenas tira',
+  ])('makes nothing of %j', (text) => {
+    expect(seen(text)).toEqual([[''], [text]]);
+  });
+
   it('of a gear that the train lacks is told back', () => {
     expect(seen('slips in eighth')).toEqual([[''], ['slips in eighth']]);
   });

@@ -12,6 +12,7 @@ import {
   SHIFT,
   type Symptom,
   SYMPTOMS,
+  WELL,
 } from './words.ts';
 
 /** A part of a sentence: what it says is wrong, where, and when. */
@@ -99,7 +100,9 @@ function symptomsIn(words: string): Pick<Part, 'symptoms' | 'denies'> {
     else symptoms.push(symptom);
     rest = `${rest.slice(0, said.index)} ${rest.slice(said.index + said[0].length)}`;
   }
-  return { symptoms, denies };
+  const wrong = symptoms.filter((symptom) => !WELL.has(symptom));
+  const [well] = symptoms.filter((symptom) => WELL.has(symptom));
+  return { symptoms: wrong.length > 0 || !well ? wrong : [well], denies };
 }
 
 function whereIn(words: string): Pick<Part, 'places' | 'shift'> {

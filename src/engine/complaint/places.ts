@@ -1,6 +1,6 @@
 import type { Inquiry } from '../cause/index.ts';
 import type { Test } from '../sight/index.ts';
-import type { Place } from './words.ts';
+import type { Manual, Place } from './words.ts';
 
 /** What a driver's gears and places of the lever are in a train's file. */
 export class Places {
@@ -58,16 +58,26 @@ export class Places {
     return driven.filter((gear) => {
       const [its, name = its] = gear.split(' ');
       if (typeof place === 'number') return name === `${place}`;
+      if (isManual(place)) return gear === this.manual(place);
       if (place === 'top') return gear === this.top();
       return place === 'all' || (place === 'L' ? gear === this.firstOf(range) : its === range);
     });
+  }
+
+  /** The gear of a number in the range in which people drive. */
+  inMain(place: Place): string[] {
+    return this.named(place).filter((gear) => gear.split(' ')[0] === this.main);
   }
 
   private of(word: 'under power' | 'noise', place: Place): Test[] {
     const all = place === 'all' ? this.ranges.find(({ name }) => name === this.main) : undefined;
     const names = all
       ? [...all.gears.map(({ name }) => textOf(all.name, name)), this.firstOf('R')]
-      : [this.numbered(place) ?? this.firstOf(this.rangeOf(place))];
+      : [
+          isManual(place)
+            ? this.manual(place)
+            : (this.numbered(place) ?? this.firstOf(this.rangeOf(place))),
+        ];
     return this.tests.filter((test) => test.test === word && names.includes(gearOf(test)));
   }
 
@@ -84,6 +94,17 @@ export class Places {
     return range && textOf(range.name, `${place}`);
   }
 
+  // A gear by the lever is never one of the main range: of the low range, of any other that has it,
+  // or the range that is called so.
+  private manual(place: Manual): string | undefined {
+    const number = place.slice(1);
+    const others = this.ranges.filter(({ name }) => name !== this.main);
+    const having = others.filter(({ gears }) => gears.some(({ name }) => name === number));
+    const low = this.rangeOf('L');
+    const range = having.find(({ name }) => name === low) ?? having[0];
+    return range ? textOf(range.name, number) : this.firstOf(number);
+  }
+
   private top(): string | undefined {
     const last = this.ranges.find(({ name }) => name === this.main)?.gears.at(-1);
     return last && textOf(this.main, last.name);
@@ -91,6 +112,7 @@ export class Places {
 
   private rangeOf(place: Place): string {
     if (place === 'D') return this.main;
+    if (isManual(place)) return this.manual(place)?.split(' ')[0] ?? '';
     if (place !== 'L') return `${place}`;
     return this.ranges.find(({ name }) => /^(?:L|low|1|L1)$/iu.test(name))?.name ?? 'L';
   }
@@ -101,6 +123,10 @@ export class Places {
     const first = this.ranges.find(({ name }) => name === range)?.gears[0];
     return first && textOf(range, first.name);
   }
+}
+
+function isManual(place: Place): place is Manual {
+  return typeof place === 'string' && /^L\d/u.test(place);
 }
 
 function gearOf(test: Test): string {

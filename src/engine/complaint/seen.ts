@@ -5,7 +5,7 @@ import type { Observation } from '../suspects/index.ts';
 import type { Sight, Test } from '../sight/index.ts';
 import { type Claim, complaintOf } from './claim.ts';
 import { Places } from './places.ts';
-import { INTO, type Place } from './words.ts';
+import { COASTING, INTO, type Place, plainWords } from './words.ts';
 
 /** A complaint as what was seen, by somebody who is not sure. */
 export interface ComplaintSeen {
@@ -89,7 +89,9 @@ class Meaning {
       case 'late':
         return this.engaging(claim, claim.symptom);
       case 'no braking':
-        return this.coasting(claim);
+        return saying(this.braking(claim), 'runs free');
+      case 'brakes':
+        return saying(this.holdingBack(told), 'brakes');
       case 'noise':
         return this.listening(claim, 'growls');
       case 'quiet':
@@ -99,7 +101,9 @@ class Meaning {
       case 'creeps':
         return saying(this.places.gears('N'), 'drives');
       case 'good':
-        return this.driven(claim, 'drives');
+        return COASTING.test(plainWords(told.said))
+          ? this.onCoast(told).flatMap((test) => this.asItShould(test))
+          : this.driven(claim, 'drives');
       case 'poor launch':
         return [];
     }
@@ -131,17 +135,36 @@ class Meaning {
   }
 
   // Only where it should brake; of no gear in particular, in all of them.
-  private coasting({ places }: Claim): Meant[] {
-    const named = places.flatMap((place) => this.places.named(place));
-    const braking = this.inquiry.tests.filter((test) => {
+  private braking(claim: Claim): Test[] {
+    const tests = claim.places.length > 0 ? this.onCoast(claim) : this.inquiry.tests;
+    return tests.filter((test) => {
       const { outcomes, whole } = this.inquiry.predict(test);
       return test.test === 'coast' && outcomes[whole]?.word === 'brakes';
     });
-    const its = braking.filter((test) => {
-      const gear = 'gear' in test ? (test.gear ?? '') : '';
-      return named.length === 0 || named.includes(gear);
+  }
+
+  // A gear that is said to be of D brakes there, whatever it should do; one with no more than its
+  // number brakes where it may. Of no gear, nothing is told.
+  private holdingBack(claim: Claim): Test[] {
+    if (claim.places.length === 0) return [];
+    return claim.places.includes('D') ? this.onCoast(claim) : this.braking(claim);
+  }
+
+  private onCoast({ places }: Claim): Test[] {
+    const numbered = places.filter((place) => typeof place === 'number');
+    const inMain = numbered.length > 0 && places.includes('D');
+    const named = (inMain || numbered.length > 0 ? numbered : places).flatMap((place) => {
+      return inMain ? this.places.inMain(place) : this.places.named(place);
     });
-    return saying(its, 'runs free');
+    return this.inquiry.tests.filter((test) => {
+      return test.test === 'coast' && named.includes(test.gear);
+    });
+  }
+
+  private asItShould(test: Test): Meant[] {
+    const { outcomes, whole } = this.inquiry.predict(test);
+    const word = outcomes[whole]?.word;
+    return word === undefined ? [] : saying([test], word);
   }
 
   private listening({ places }: Claim, word: 'growls' | 'quiet'): Meant[] {

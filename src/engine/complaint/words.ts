@@ -12,6 +12,7 @@ export type Symptom =
   | 'harsh'
   | 'late'
   | 'no braking'
+  | 'brakes'
   | 'noise'
   | 'quiet'
   | 'ties up'
@@ -20,9 +21,12 @@ export type Symptom =
   | 'good';
 
 /** A gear as a driver names it: its number, or a place of the lever. */
-export type Place = number | 'R' | 'N' | 'P' | 'D' | 'L' | 'top' | 'all';
+export type Place = number | Manual | 'R' | 'N' | 'P' | 'D' | 'L' | 'top' | 'all';
 
-/** Small letters, no accents, single blanks. */
+/** A gear in which the lever holds the unit: "manual second", "L2". */
+export type Manual = `L${number}`;
+
+/** Small letters, no accents, single blanks; a gear that the lever holds as one word, "l2". */
 export function plainWords(text: string): string {
   return text
     .normalize('NFD')
@@ -31,7 +35,14 @@ export function plainWords(text: string): string {
     .replace(/[’']/gu, '')
     .replace(/\bsits and revs\b/u, 'just revs')
     .replace(/[^\p{L}\p{N}>-]+/gu, ' ')
-    .trim();
+    .trim()
+    .replace(MANUAL, (_, before: string | undefined, behind: string | undefined) => {
+      return `l${numberOf(before ?? behind ?? '')}`;
+    });
+}
+
+function numberOf(word: string): number {
+  return NUMBERS.find(([, words]) => words.split('|').includes(word))?.[0] ?? 0;
 }
 
 const NUMBERS: readonly (readonly [number, string])[] = [
@@ -47,12 +58,24 @@ const NUMBERS: readonly (readonly [number, string])[] = [
   [10, '10|10th|tenth|ten|decima|diez|10a'],
 ];
 
+const MANUALS = NUMBERS.map(([number]) => [`L${number}` as Manual, `l${number}`] as const);
+
+const NUMBER = NUMBERS.flatMap(([, words]) => words.split('|'))
+  .filter((word) => word !== 'low gear')
+  .join('|');
+const MANUAL = new RegExp(
+  String.raw`\b(?:(?:manual(?: lever)?|(?:lever|palanca) (?:in|on|at|en)(?: la)?|l)[ -]?(${NUMBER})` +
+    String.raw`|(${NUMBER}) (?:manual|a mano|by hand))(?![\p{L}\p{N}])`,
+  'gu',
+);
+
 const PLACES: readonly (readonly [Place, string])[] = [
   ...NUMBERS,
+  ...MANUALS,
   ['R', 'reverse|r|backwards?|reversa|marcha atras|atras'],
   ['N', 'neutral|n|punto muerto|neutro'],
   ['P', 'park|p|estacionamiento'],
-  ['L', 'low|l|corta'],
+  ['L', '(?:manual )?low(?! gear)|l|corta(?: manual)?'],
   ['D', '(?<!the )(?<!no )(?<!not )drive|d|directa|forward|adelante'],
   ['top', 'top|overdrive|od|highest|la mas larga|sobremarcha'],
   [
@@ -198,6 +221,20 @@ export const SYMPTOMS: readonly (readonly [Symptom, readonly RegExp[]])[] = [
       /\b(?:tarda|tarde|demora|se retrasa|lento en entrar)\b/u,
     ],
   ],
+  [
+    'brakes',
+    [
+      /\bengine brak(?:es|ing)(?: is| works?)?(?: (?:fine|good|ok|okay|normal|well|there))?\b/u,
+      new RegExp(
+        String.raw`(?<!\b(?:the|with|on|my|hit|press) )\bbrakes\b` +
+          String.raw`(?! (?:are|were|badly|poorly|weakly|too|late))`,
+        'u',
+      ),
+      /\bholds? (?:it |the car )?(?:back|downhill|on (?:the )?coast)\b(?! (?:badly|poorly|weakly))/u,
+      /\b(?:frena|retiene)\b(?! (?:mal|poco|tarde|demasiado))/u,
+      /\b(?:hay )?freno motor(?: (?:va|esta|funciona))?(?: (?:bien|normal))?\b/u,
+    ],
+  ],
   ['quiet', [/\b(?:silent|quiet|no noise|silencios[oa]s?|sin ruido)\b/u]],
   [
     'noise',
@@ -211,15 +248,17 @@ export const SYMPTOMS: readonly (readonly [Symptom, readonly RegExp[]])[] = [
     [
       /\b(?:fine|good|perfect(?:ly)?|normal(?:ly)?|pulls? well|all right|ok|okay|like normal)\b/u,
       /\b(?:bien|perfect[oa]s?)\b/u,
+      /\bpulls\b(?! (?:away|to|up|over|off|left|right|badly|poorly|weakly|out))/u,
+      /\btira\b(?! (?:mal|poco|hacia|a la))/u,
     ],
   ],
 ];
 
 /** What turns the words behind it round. */
 export const DENIAL = new RegExp(
-  String.raw`\b(?:not|never|no|no longer|no more|without|nor|neither|hardly|stopped` +
+  String.raw`\b(?:not|never|no|no longer|no more|without|nor|neither|hardly|barely|scarcely|stopped` +
     String.raw`|(?:do|does|did|is|was|has|have|wo|will|would|ca|could) ?nt` +
-    String.raw`|nunca|jamas|tampoco|sin|dejo de)\b`,
+    String.raw`|nunca|jamas|tampoco|sin|apenas|dejo de)\b`,
   'u',
 );
 
@@ -228,3 +267,10 @@ export const NOT = /^(?:not|no) /u;
 
 /** On the way into a gear. */
 export const INTO = /\b(?:in ?to|going|changes? to|shifts? to|al (?:pasar|entrar|cambiar))\b/iu;
+
+/** Said of the car rolling with the foot off: what is good there is no pull. */
+export const COASTING =
+  /\b(?:on (?:the )?coast|coasting|downhill|foot off|off the gas|sin gas|cuesta abajo|al soltar)\b/u;
+
+/** What is well; beside what is wrong it only says when: "slips in second when it pulls". */
+export const WELL: ReadonlySet<Symptom> = new Set(['good', 'brakes']);
