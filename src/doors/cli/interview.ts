@@ -117,10 +117,14 @@ function question(
   const voice = voiceOf(page.language);
   const { best } = advice;
   if (!best) return [];
-  const leading = ranking.brackets.slice(0, 3).flatMap(({ suspects: [first], chance }) => {
+  const leading = ranking.brackets.slice(0, 3).flatMap(({ suspects, chance: its }) => {
+    const [first, ...others] = suspects;
     if (!first) return [];
-    const suspect = causeText(first.cause, voice);
-    return [voice.say('ask.leading one', { suspect, chance: percent(chance, voice) })];
+    const chance = percent(its, voice);
+    // A chance that several share is nobody's own.
+    if (others.length > 0)
+      return [voice.say('ask.leading group', { count: suspects.length, chance })];
+    return [voice.say('ask.leading one', { suspect: causeText(first.cause, voice), chance })];
   });
   const { outcomes, whole } = inquiry.predict(best.test);
   const [should] = outcomes.slice(whole);

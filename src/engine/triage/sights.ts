@@ -54,6 +54,19 @@ export class Sights {
       );
   }
 
+  /** Whether something surely takes the vehicle forward under power, as it should. */
+  goes(isForward: (on: readonly string[]) => boolean): boolean {
+    return this.accounts.some(({ test, said, prediction: { own } }) => {
+      return (
+        test.test === 'under power' &&
+        isForward(test.on) &&
+        own !== undefined &&
+        said.every(({ means }) => means.length === 1 && means[0] === own) &&
+        said.some(({ observation }) => observation.sure === 'sure')
+      );
+    });
+  }
+
   /** Whether something that was seen may come of weak pressure. */
   weak(): boolean {
     return (

@@ -65,6 +65,19 @@ describe('what comes first', () => {
   });
 });
 
+describe('a gear that does not drive', () => {
+  const lost = 'D 1: no drive\nfluid: clean\npressure: good\n';
+
+  it('stops a hard pull and not the road, where another surely goes forward', () => {
+    const { why } = counsel(seen(`${lost}D 2: drives\nR: drives`));
+    expect([why('road test'), why('pulling hard')]).toEqual([[], ['no drive']]);
+  });
+
+  it.each(['', 'R: drives', 'D 2: drives, not sure'])('stops the road beside %j', (text) => {
+    expect(counsel(seen(lost + text)).why('road test')).toEqual(['no drive']);
+  });
+});
+
 describe('what stops a road test, and says why', () => {
   it.each([
     ['pressure: low', 'low pressure'],

@@ -28,7 +28,8 @@ export interface Triage {
 export function triageOf(inquiry: Inquiry, accounts: readonly Account[], belief: Belief): Triage {
   const sights = new Sights(accounts);
   const suspected = new Suspected(inquiry, belief);
-  const stops = stopsOf(sights, suspected);
+  const goes = sights.goes((on) => goesForward(inquiry, on) === true);
+  const stops = stopsOf(sights, suspected, goes);
   const made = new Made(inquiry, accounts, sights.weak());
   const stopOf = (test: Test): Bar | undefined => {
     if (test.test === 'coast' && goesForward(inquiry, test.on) === false)
@@ -96,22 +97,27 @@ function stopsFor(test: Test, { practice }: Inquiry): Stopped[] {
   ];
 }
 
-function stopsOf(sights: Sights, suspected: Suspected): Map<Stopped, Bar[]> {
+function stopsOf(sights: Sights, suspected: Suspected, goes: boolean): Map<Stopped, Bar[]> {
   const seen = (why: SeenBar, ...[tests, words]: Parameters<Sights['saying']>): Bar[] => {
     const because = sights.saying(tests, words);
     return because.length === 0 ? [] : [{ why, because }];
   };
   const creeping = sights.creeping();
+  // Where another gear goes forward the car is not stranded: it is driven lightly, and not pulled.
+  const lost = [
+    ...seen('no drive', ['under power'], ['no drive']),
+    ...seen('no drive', ['engagement'], ['none']),
+  ];
   const road = [
     ...seen('low pressure', ['pressure'], ['low']),
     ...seen('bad fluid', ['fluid', 'pan'], ['milky', 'metal']),
     ...seen('ties up', ['under power', 'coast'], ['ties up']),
-    ...seen('no drive', ['under power'], ['no drive']),
-    ...seen('no drive', ['engagement'], ['none']),
+    ...(goes ? [] : lost),
     ...(creeping.length === 0 ? [] : [{ why: 'drives in neutral', because: creeping } as const]),
     ...seen('end play', ['end play'], ['too big']),
   ];
   const pulling = [
+    ...(goes ? lost : []),
     ...seen('slips', ['under power', 'coast', 'slip log'], ['slips']),
     ...seen('slips', ['shift'], ['flares']),
     ...seen('low pressure', ['device pressure'], ['low']),

@@ -1,20 +1,15 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import type { Examination } from '../../asking/faults/index.ts';
 import type { Bracket } from '../../engine/suspects/index.ts';
-import {
-  causeText,
-  growlerText,
-  observationText,
-  suspectText,
-  voiceOf,
-} from '../../telling/narrative/index.ts';
+import { growlerText, suspectText, type Voice, voiceOf } from '../../telling/narrative/index.ts';
 import { percent } from '../../telling/report/index.ts';
 import { language } from '../words/index.ts';
 import type { Enquiry } from './enquiry.ts';
 import { Group } from './group.tsx';
 import { words } from './words.ts';
 
-/** Who is suspected, and why; what does not agree stands above it. On a phone it folds. */
+/** Who is suspected, and why. On a phone it folds. */
 export function Ranking({ enquiry }: { readonly enquiry: Enquiry }) {
   const say = words();
   const voice = voiceOf(language.value);
@@ -32,18 +27,12 @@ export function Ranking({ enquiry }: { readonly enquiry: Enquiry }) {
   const rest = brackets.slice(shown.length);
   const others = rest.flatMap(({ suspects }) => suspects);
   const sum = rest.reduce((all, { chance }) => all + chance, 0);
-  const [first] = brackets[0]?.suspects ?? [];
   return (
     <details class="symptoms-ranking" open={wide.value} aria-busy={enquiry.working.value}>
       <summary>
         <h2>{say.suspects}</h2>
-        {first && (
-          <span class="symptoms-leader">
-            {percent(brackets[0]?.chance ?? 0, voice)} % {suspectText(first, voice)}
-          </span>
-        )}
+        <span class="symptoms-leader">{leaderText(found, voice)}</span>
       </summary>
-      <Doubts enquiry={enquiry} />
       <ol class="symptoms-brackets">
         {shown.map((bracket, k) => (
           <Group key={bracketKey(bracket)} enquiry={enquiry} bracket={bracket} place={k} />
@@ -80,31 +69,22 @@ const isWide = () => matchMedia(WIDE).matches;
 const MOST = 6;
 const MOST_OTHERS = 40;
 
-function bracketKey({ suspects }: Bracket): string {
-  return suspects.map(({ cause }) => JSON.stringify([cause.cause, cause.faults, cause.at])).join();
+/**
+ * What is said where the ranking is folded: nobody's name while nothing was told, nor one of
+ * several that share a chance; nobody is certain who has others beside.
+ */
+function leaderText({ ranking, told }: Examination, voice: Voice): string {
+  const say = words();
+  const [leading, ...others] = ranking.brackets;
+  const [first, ...sharing] = leading?.suspects ?? [];
+  if (!leading || !first) return '';
+  if (told.observations.length === 0) return say.nothingToldYet;
+  const rounded = others.length > 0 && leading.chance > 0.994;
+  const chance = rounded ? '>99' : percent(leading.chance, voice);
+  if (sharing.length > 0) return say.leadingGroup(sharing.length + 1, chance);
+  return `${chance} % ${suspectText(first, voice)}`;
 }
 
-function Doubts({ enquiry }: { readonly enquiry: Enquiry }) {
-  const say = words();
-  const voice = voiceOf(language.value);
-  const { doubts = [], pairs = [] } = enquiry.found.value ?? {};
-  if (doubts.length === 0) return null;
-  return (
-    <div class="symptoms-doubts">
-      <h3>{say.doubts}</h3>
-      {pairs.length > 0 && <p>{voice.say('contradiction.pairs', { count: pairs.length })}</p>}
-      {doubts.slice(0, 3).map(({ observations, causes }, k) => (
-        <p key={k}>
-          {voice.say('contradiction.doubt', {
-            count: observations.length,
-            observations: observations.map((one) => observationText(one, voice)).join('; '),
-            causes: causes
-              .slice(0, 4)
-              .map((cause) => causeText(cause, voice))
-              .join(', '),
-          })}
-        </p>
-      ))}
-    </div>
-  );
+function bracketKey({ suspects }: Bracket): string {
+  return suspects.map(({ cause }) => JSON.stringify([cause.cause, cause.faults, cause.at])).join();
 }

@@ -3,6 +3,7 @@ import { useMemo } from 'preact/hooks';
 import { AtJob, JobBar } from '../job/index.ts';
 import { Matrix } from '../matrix/index.ts';
 import type { Study } from '../study/index.ts';
+import { Doubts } from './doubts.tsx';
 import { Driver } from './driver.tsx';
 import { Enquiry } from './enquiry.ts';
 import { Failed } from './failed.tsx';
@@ -37,6 +38,7 @@ export function Symptoms({ study }: { readonly study: Study }) {
             </p>
           )}
           {found && <Stops stops={found.advice.stops} heldBack={found.advice.heldBack} />}
+          <Doubts enquiry={enquiry} />
           {opened ? <Opened study={study} enquiry={enquiry} /> : <Asking enquiry={enquiry} />}
         </div>
         <aside class="symptoms-know" aria-label={say.suspects}>

@@ -440,7 +440,7 @@ export const en = {
     'Springs under snap rings store hundreds of newtons: the maker’s compressor, centred, the face out of line. Lift a unit with a hoist, or two people, and lock its stand. Steels and snap rings cut.',
   stop: '{stops, select, road_test {Stop, no road test} pulling_hard {No hard pull} stall_test {No stall test} other {The unit stays shut}}: {count, plural, =0 {for the same reasons} other {{reasons}}}.',
   'stop.why':
-    '{why, select, low_pressure {low pressure burns whatever slips} high_pressure {the pressure is too high} bad_fluid {water or metal in the fluid ruins what still runs} burnt_fluid {the fluid is burnt} ties_up {a train that ties up can lock the wheels} no_drive {nothing is left to drive with, and pulling on it breaks more} drives_in_neutral {it moves with the lever in neutral} end_play {with so much end play it cuts itself} growls {what growls is cutting itself} slips {pulling burns what slips} pressure_unknown {nobody has surely read the pressure} shows_nothing {it would show nothing that is in question} lever_first {the lever may be out of its place, which is looked at first} backwards {nobody lets a car roll backwards to see whether it brakes} not_in_question {nothing that was seen points at it} made {it was made already} other {the fluid is looked at first}}',
+    '{why, select, low_pressure {low pressure burns whatever slips} high_pressure {the pressure is too high} bad_fluid {water or metal in the fluid ruins what still runs} burnt_fluid {the fluid is burnt} ties_up {a train that ties up can lock the wheels} no_drive {what should drive does not, and pulling on it breaks more} drives_in_neutral {it moves with the lever in neutral} end_play {with so much end play it cuts itself} growls {what growls is cutting itself} slips {pulling burns what slips} pressure_unknown {nobody has surely read the pressure} shows_nothing {it would show nothing that is in question} lever_first {the lever may be out of its place, which is looked at first} backwards {nobody lets a car roll backwards to see whether it brakes} not_in_question {nothing that was seen points at it} made {it was made already} other {the fluid is looked at first}}',
   'stop.seen': '{why} ({seen})',
   'stop.left':
     'What can be done meanwhile, {place, select, on_the_road {on the road} standing_still {standing still} on_stands {on stands} other {on the bench}}: {tests}.',
@@ -487,6 +487,8 @@ export const en = {
     'Not an answer: {given}. Type y, n, {others}, s, p or q; ? behind it if you are not sure.',
   'ask.leading': 'Now leading: {suspects}.',
   'ask.leading one': '{suspect} ({chance} %)',
+  'ask.leading group':
+    '{count, plural, one {# suspect} other {# suspects not told apart}} ({chance} %)',
   'ask.end': 'What was seen, as a file for next time:',
 
   // The build: what can go wrong in it, what a part asks for, and what hands find.

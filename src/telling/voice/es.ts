@@ -439,7 +439,7 @@ export const es: Messages = {
     'Los muelles bajo los anillos elásticos guardan cientos de newtons: el compresor del fabricante, centrado, la cara fuera de línea. Levante la unidad con grúa o entre dos, y trabe su soporte. Discos de acero y anillos elásticos cortan.',
   stop: '{stops, select, road_test {Alto, nada de prueba en carretera} pulling_hard {Nada de acelerar fuerte} stall_test {Nada de calado} other {La unidad sigue cerrada}}: {count, plural, =0 {por lo mismo} other {{reasons}}}.',
   'stop.why':
-    '{why, select, low_pressure {la presión baja quema lo que patina} high_pressure {la presión es demasiado alta} bad_fluid {agua o metal en el aceite estropea lo que aún anda} burnt_fluid {el aceite está quemado} ties_up {un tren que se bloquea puede clavar las ruedas} no_drive {no queda con qué mover el coche, y forzarlo rompe más} drives_in_neutral {se mueve con la palanca en punto muerto} end_play {con tanto juego axial se come a sí misma} growls {lo que suena se está comiendo} slips {tirar fuerte quema lo que patina} pressure_unknown {nadie ha leído la presión con seguridad} shows_nothing {no mostraría nada de lo que está en duda} lever_first {la palanca puede estar fuera de su punto, y eso se mira antes} backwards {nadie deja rodar un coche hacia atrás para ver si frena} not_in_question {nada de lo visto apunta ahí} made {ya se hizo} other {antes se mira el aceite}}',
+    '{why, select, low_pressure {la presión baja quema lo que patina} high_pressure {la presión es demasiado alta} bad_fluid {agua o metal en el aceite estropea lo que aún anda} burnt_fluid {el aceite está quemado} ties_up {un tren que se bloquea puede clavar las ruedas} no_drive {lo que debería tirar no tira, y forzarlo rompe más} drives_in_neutral {se mueve con la palanca en punto muerto} end_play {con tanto juego axial se come a sí misma} growls {lo que suena se está comiendo} slips {tirar fuerte quema lo que patina} pressure_unknown {nadie ha leído la presión con seguridad} shows_nothing {no mostraría nada de lo que está en duda} lever_first {la palanca puede estar fuera de su punto, y eso se mira antes} backwards {nadie deja rodar un coche hacia atrás para ver si frena} not_in_question {nada de lo visto apunta ahí} made {ya se hizo} other {antes se mira el aceite}}',
   'stop.seen': '{why} ({seen})',
   'stop.left':
     'Qué se puede hacer mientras, {place, select, on_the_road {en carretera} standing_still {parado} on_stands {sobre caballetes} other {en el banco}}: {tests}.',
@@ -486,6 +486,8 @@ export const es: Messages = {
     'No es una respuesta: {given}. Escriba y, n, {others}, s, p o q; ? detrás si no está seguro.',
   'ask.leading': 'Van delante: {suspects}.',
   'ask.leading one': '{suspect} ({chance} %)',
+  'ask.leading group':
+    '{count, plural, one {# sospechoso} other {# sospechosos sin separar}} ({chance} %)',
   'ask.end': 'Lo visto, como archivo para otra vez:',
 
   // El montaje.
