@@ -101,7 +101,7 @@ function symptomsIn(words: string): Pick<Part, 'symptoms' | 'denies'> {
     rest = `${rest.slice(0, said.index)} ${rest.slice(said.index + said[0].length)}`;
   }
   const wrong = symptoms.filter((symptom) => !WELL.has(symptom));
-  const [well] = symptoms.filter((symptom) => WELL.has(symptom));
+  const well = symptoms.find((symptom) => WELL.has(symptom));
   return { symptoms: wrong.length > 0 || !well ? wrong : [well], denies };
 }
 

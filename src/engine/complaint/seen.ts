@@ -153,11 +153,12 @@ class Meaning {
   private onCoast({ places }: Claim): Test[] {
     const numbered = places.filter((place) => typeof place === 'number');
     const inMain = numbered.length > 0 && places.includes('D');
-    const named = (inMain || numbered.length > 0 ? numbered : places).flatMap((place) => {
-      return inMain ? this.places.inMain(place) : this.places.named(place);
-    });
+    const meant = numbered.length > 0 ? numbered : places;
+    const named = new Set(
+      meant.flatMap((place) => (inMain ? this.places.inMain(place) : this.places.named(place))),
+    );
     return this.inquiry.tests.filter((test) => {
-      return test.test === 'coast' && named.includes(test.gear);
+      return test.test === 'coast' && named.has(test.gear);
     });
   }
 

@@ -27,7 +27,8 @@ export class Enquiry {
   private readonly past = signal<readonly Screen[]>([]);
   readonly canGoBack = computed(() => this.past.value.length > 0);
   private readonly study: Study;
-  private readonly loose: ReadonlySignal<LooseSheet>;
+  /** What is told in no job. */
+  readonly loose: ReadonlySignal<LooseSheet>;
 
   constructor(study: Study) {
     this.study = study;
@@ -35,6 +36,7 @@ export class Enquiry {
     const work = computed(() => desk.work.value ?? '');
     this.loose = computed(() => new LooseSheet(desk.aside.value));
     const ofJob = new JobSheet(desk);
+    effect(() => this.loose.value.follow());
     const isOpen = computed(() => desk.open.value !== undefined);
     this.sheet = computed(() => (isOpen.value ? ofJob : this.loose.value));
     effect(() => {
@@ -146,17 +148,27 @@ export class Enquiry {
     return seenEntries(this.loose.value.job.value).filter(({ entry }) => !entry.struckBy);
   });
 
-  /** Writes what was told before into the job; it is told no more beside it then. */
+  /**
+   * Writes what was told before into the job, one after the other as they were told; each is told
+   * no more beside it once the job has it, so that one that is refused is not written twice.
+   */
   async takeOver(): Promise<void> {
-    for (const { of, text } of this.before.value.toReversed()) {
-      // One after the other, as they were told.
+    if (this.taking) return;
+    this.taking = true;
+    const { value: loose } = this.loose;
+    for (const { entry, of, text } of this.before.value.toReversed()) {
       const told =
         of === '' ? ({ kind: 'note', note: text } as const) : ({ kind: 'seen', of, text } as const);
       // oxlint-disable-next-line eslint/no-await-in-loop
-      if (!(await this.write(told))) return;
+      if (!(await this.write(told))) break;
+      // oxlint-disable-next-line eslint/no-await-in-loop
+      await loose.strike(entry.id, 'in the job');
     }
-    this.loose.value.clear();
+    this.taking = false;
+    if (this.before.value.length === 0) loose.clear();
   }
+
+  private taking = false;
 
   private write(told: Told): Promise<boolean> {
     return this.sheet.value.write(told);

@@ -1,6 +1,7 @@
 import { useComputed, useSignalEffect } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { AtJob, JobBar } from '../job/index.ts';
+import { visible } from '../../telling/narrative/index.ts';
 import { Matrix } from '../matrix/index.ts';
 import type { Study } from '../study/index.ts';
 import { Doubts } from './doubts.tsx';
@@ -59,15 +60,31 @@ export function Symptoms({ study }: { readonly study: Study }) {
 function Keeping({ study, enquiry }: { readonly study: Study; readonly enquiry: Enquiry }) {
   const say = words();
   if (enquiry.sheet.value.ofJob) return <JobBar study={study} />;
+  const { keeps, spoilt } = enquiry.loose.value;
   return (
-    <details class="symptoms-keeping">
-      <summary>
-        {say.noJob} <b>{say.keepIt}</b>
-      </summary>
-      <JobBar study={study} />
-    </details>
+    <>
+      <details class="symptoms-keeping">
+        <summary>
+          {say.noJob} <b>{say.keepIt}</b>
+        </summary>
+        <JobBar study={study} />
+      </details>
+      {!keeps.value && (
+        <p class="symptoms-trouble" role="alert">
+          {say.notKept}
+        </p>
+      )}
+      {spoilt.value !== undefined && (
+        <div class="symptoms-trouble" role="alert">
+          <p>{say.spoilt}</p>
+          <pre class="symptoms-spoilt">{visible(spoilt.value.slice(0, MOST_SPOILT))}</pre>
+        </div>
+      )}
+    </>
   );
 }
+
+const MOST_SPOILT = 2000;
 
 /** One thing a screen. */
 function Asking({ enquiry }: { readonly enquiry: Enquiry }) {

@@ -9,6 +9,10 @@ export const words = spoken({
         ? 'Take one answer from before into the job'
         : `Take ${count} answers from before into the job`,
     keepIt: 'Keep it with a job',
+    notKept:
+      'This browser keeps nothing of it: what is told here is gone when the page is closed. Keep it with a job, and save the job to disk.',
+    spoilt:
+      'What this browser had kept of this train cannot be read. It is set aside as it was, and nothing of it counts:',
     working: 'Working it out …',
     noTrain: 'There is no train to look at: open one, or describe it.',
     driver: 'What does the driver say?',
@@ -112,6 +116,10 @@ export const words = spoken({
         ? 'Pasar al trabajo una respuesta de antes'
         : `Pasar al trabajo ${count} respuestas de antes`,
     keepIt: 'Guardarlo con un trabajo',
+    notKept:
+      'Este navegador no guarda nada de esto: lo que se diga aquí se pierde al cerrar la página. Guárdelo con un trabajo, y el trabajo en el disco.',
+    spoilt:
+      'Lo que este navegador guardaba de este tren no se puede leer. Queda aparte tal como estaba, y nada de ello cuenta:',
     working: 'Calculando …',
     noTrain: 'No hay ningún tren que mirar: abra uno o descríbalo.',
     driver: '¿Qué dice el conductor?',
