@@ -131,6 +131,6 @@ const CONTRADICTED = [
 function entryText([of, saw]: readonly [string, string], k: number): string {
   const at = `2026-01-01T00:00:0${k}.000Z`;
   const text = jobMade({ unit: '-', complaint: '', by: 'page', at });
-  const told = entryTold(['seen', of, saw], {});
-  return entryMade({ told }, { who: 'page', at }, jobIn({ called: '', text }).job).text;
+  const seen = entryTold(['seen', of, saw], {});
+  return entryMade({ told: seen }, { who: 'page', at }, jobIn({ called: '', text }).job).text;
 }

@@ -118,11 +118,11 @@ function question(
   const { best } = advice;
   if (!best) return [];
   const leading = ranking.brackets.slice(0, 3).flatMap(({ suspects, chance: its }) => {
-    const [first, ...others] = suspects;
+    const [first, ...sharing] = suspects;
     if (!first) return [];
     const chance = percent(its, voice);
     // A chance that several share is nobody's own.
-    if (others.length > 0)
+    if (sharing.length > 0)
       return [voice.say('ask.leading group', { count: suspects.length, chance })];
     return [voice.say('ask.leading one', { suspect: causeText(first.cause, voice), chance })];
   });
