@@ -83,6 +83,7 @@ export type {
   Connection,
   Departure,
   DeviceKind,
+  MeasuredKind,
   Pawl,
   WearCheck,
   WearKind,
@@ -97,6 +98,7 @@ export type {
   NamedProblem,
   Syntax,
 } from './engine/yaml/index.ts';
+export type { Judgements } from './asking/build/index.ts';
 export type { BandRemark } from './shop/bands/index.ts';
 export type { Failure, Finding, Root, FoundSign } from './shop/causes/index.ts';
 export type { CountedIn, FigureOddity } from './shop/figures/index.ts';

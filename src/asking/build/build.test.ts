@@ -37,7 +37,9 @@ describe('what is measured', () => {
   it('is the readings’ before the job’s', () => {
     const job = openJob({ called: 'job', text: JOB });
     const all = askMeasurements(kestrel, { job });
-    expect(all.plays.find(({ endPlay }) => endPlay.shaft === 'main shaft')?.verdict).toBeDefined();
+    expect(
+      all.endplay.find(({ endPlay }) => endPlay.shaft === 'main shaft')?.verdict,
+    ).toBeDefined();
     expect(askEndPlays(kestrel, { job }).judged.length).toBe(1);
     const readings = given('turbine shaft: [0.82 mm]\n');
     expect(askEndPlays(kestrel, { readings, job }).judged.length).toBe(2);

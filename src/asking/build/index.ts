@@ -1,7 +1,7 @@
 export { askBands } from './bands.ts';
 export { askEndPlays } from './endplays.ts';
 export type { MeasuredAnswer, MeasureRequest } from './kind.ts';
-export { askMeasurements, type Measurements } from './measurements.ts';
+export { askMeasurements, type Judgements, type Measurements } from './measurements.ts';
 export { openIn, unreadIn } from './open.ts';
 export { askPacks } from './packs.ts';
 export { askPlan } from './plan.ts';

@@ -1,4 +1,4 @@
-import type { Train } from '../../engine/train/index.ts';
+import type { MeasuredKind, Train } from '../../engine/train/index.ts';
 import { type BandJudgement, judgeBand } from '../../shop/bands/index.ts';
 import { type EndPlayJudgement, judgeEndPlay, readPlays } from '../../shop/endplay/index.ts';
 import { judgePack, type PackJudgement, readReadings } from '../../shop/packs/index.ts';
@@ -9,14 +9,19 @@ import { type Given, mustBeSound } from '../request/index.ts';
 import { wrapOf } from './bands.ts';
 import { trainWith } from './kind.ts';
 
-/** What was measured of a train, or nothing yet: then there are boxes to write in. */
-export interface Measurements {
-  readonly packs: readonly PackJudgement[];
-  readonly plays: readonly EndPlayJudgement[];
-  readonly bands: readonly BandJudgement[];
-  readonly preloads: readonly PreloadJudgement[];
-  readonly wear: readonly WearJudgement[];
+/** What is told of one thing of each kind. */
+export interface Judgements {
+  readonly pack: PackJudgement;
+  readonly endplay: EndPlayJudgement;
+  readonly preload: PreloadJudgement;
+  readonly band: BandJudgement;
+  readonly wear: WearJudgement;
 }
+
+/** What was measured of a train, kind by kind, or nothing yet: then there are boxes to write in. */
+export type Measurements = {
+  readonly [Kind in MeasuredKind]: readonly Judgements[Kind][];
+};
 
 /** Readings of packs, of end plays, and a job, before which the others go. */
 export interface MeasurementsRequest {
@@ -38,18 +43,18 @@ export function askMeasurements(train: Train, request: MeasurementsRequest): Mea
   const packReadings = [...read.readings, ...(told?.packs ?? [])];
   const playReadings = [...played.readings, ...(told?.plays ?? [])];
   return {
-    packs: packs.map((pack) => {
+    pack: packs.map((pack) => {
       const { device } = pack;
       return judgePack(pack, packReadings.find((its) => its.device === device) ?? { device });
     }),
-    plays: endPlays.map((play) => {
+    endplay: endPlays.map((play) => {
       return judgeEndPlay(play, playReadings.find(({ shaft }) => shaft === play.shaft) ?? {});
     }),
-    preloads: preloads.map((preload) => {
+    preload: preloads.map((preload) => {
       const its = told?.preloads.find(({ bearings }) => bearings === preload.bearings);
       return judgePreload(preload, its ?? {});
     }),
-    bands: bands.map((band) => {
+    band: bands.map((band) => {
       const { device } = band;
       const its = told?.bands.find((one) => one.device === device) ?? {};
       return judgeBand(band, its, wrapOf(limited, device));

@@ -1,12 +1,7 @@
-import type { MeasuredKind, Train } from '../../engine/train/index.ts';
-import type { BandJudgement } from '../../shop/bands/index.ts';
-import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
+import { MEASURED_KINDS, type MeasuredKind, type Train } from '../../engine/train/index.ts';
 import { isClosed, type Selection, speakAgainst, type Verdict } from '../../shop/limits/index.ts';
-import type { PackJudgement } from '../../shop/packs/index.ts';
-import type { PreloadJudgement } from '../../shop/preload/index.ts';
-import type { WearJudgement } from '../../shop/wear/index.ts';
 import type { OpenJob } from '../job/index.ts';
-import { askMeasurements } from './measurements.ts';
+import { askMeasurements, type Judgements, type Measurements } from './measurements.ts';
 
 /** One thing of a train that is measured, what is told of it, and where it stands. */
 export type MeasuredThing = {
@@ -15,14 +10,6 @@ export type MeasuredThing = {
 } & {
   [Kind in MeasuredKind]: { readonly kind: Kind; readonly judgement: Judgements[Kind] };
 }[MeasuredKind];
-
-interface Judgements {
-  readonly pack: PackJudgement;
-  readonly endplay: EndPlayJudgement;
-  readonly preload: PreloadJudgement;
-  readonly band: BandJudgement;
-  readonly wear: WearJudgement;
-}
 
 /**
  * Nothing was read yet; something speaks against what was read, or it proves nothing alone, so it is
@@ -33,49 +20,48 @@ export type MeasuredStanding = 'nothing' | 'asked' | 'unjudged' | 'outside' | 'i
 
 /** All that is measured of a train, in the order of its file, as it stands in a job. */
 export function askStanding(train: Train, job?: OpenJob): readonly MeasuredThing[] {
-  const { packs, plays, preloads, bands, wear } = askMeasurements(train, job ? { job } : {});
-  return [
-    ...packs.map((judgement): MeasuredThing => {
-      const { pack, measured, gauge, again, wear: plates, verdict, selection, remarks } = judgement;
-      const gaps = measured.length > 0 || again ? [verdict] : gauge ? [gauge.verdict] : [];
-      const verdicts = [...gaps, ...plates.map((one) => one.verdict)];
-      const left = again ? isClosed(again) : !wouldHelp(selection);
-      const stands = standingBy(verdicts, remarks, left);
-      return { kind: 'pack', name: pack.device, judgement, stands };
-    }),
-    ...plays.map((judgement): MeasuredThing => {
-      const { endPlay, measured, again, verdict, selection, remarks } = judgement;
-      const left = again ? isClosed(again) : !wouldHelp(selection);
-      const stands = standingBy(measured || again ? [verdict] : [], remarks, left);
-      return { kind: 'endplay', name: endPlay.shaft, judgement, stands };
-    }),
-    ...preloads.map((judgement): MeasuredThing => {
-      const { preload, torque, gap, limit, verdict, remarks } = judgement;
-      const verdicts = torque ? [verdict] : [];
-      const stands = standingBy(verdicts, remarks, true);
-      // A play chooses the part; only a torque proves the preload.
-      const unproved = !torque && gap && stands === 'nothing';
-      const wants = torque && limit && stands === 'unjudged';
-      return {
-        kind: 'preload',
-        name: preload.bearings,
-        judgement,
-        stands: unproved || wants ? 'asked' : stands,
-      };
-    }),
-    ...bands.map((judgement): MeasuredThing => {
-      const { band, travel, turns, verdict, selection, remarks } = judgement;
-      const left = !wouldHelp(selection);
-      const stands = standingBy(travel || turns ? [verdict] : [], remarks, left);
-      return { kind: 'band', name: band.device, judgement, stands };
-    }),
-    ...wear.map((judgement): MeasuredThing => {
-      const { check, worst, verdict, remarks } = judgement;
-      const stands = standingBy(worst ? [verdict] : [], remarks, true);
-      return { kind: 'wear', name: check.part, judgement, stands };
-    }),
-  ];
+  const measured = askMeasurements(train, job ? { job } : {});
+  return MEASURED_KINDS.flatMap((kind) => thingsOf(kind, measured));
 }
+
+function thingsOf<Kind extends MeasuredKind>(kind: Kind, measured: Measurements): MeasuredThing[] {
+  return measured[kind].map((judgement) => {
+    return { kind, judgement, ...STANDS[kind](judgement) } as MeasuredThing;
+  });
+}
+
+type Standing = Pick<MeasuredThing, 'name' | 'stands'>;
+
+const STANDS: {
+  readonly [Kind in MeasuredKind]: (judgement: Judgements[Kind]) => Standing;
+} = {
+  pack({ pack, measured, gauge, again, wear: plates, verdict, selection, remarks }) {
+    const gaps = measured.length > 0 || again ? [verdict] : gauge ? [gauge.verdict] : [];
+    const verdicts = [...gaps, ...plates.map((one) => one.verdict)];
+    const left = again ? isClosed(again) : !wouldHelp(selection);
+    return { name: pack.device, stands: standingBy(verdicts, remarks, left) };
+  },
+  endplay({ endPlay, measured, again, verdict, selection, remarks }) {
+    const left = again ? isClosed(again) : !wouldHelp(selection);
+    const stands = standingBy(measured || again ? [verdict] : [], remarks, left);
+    return { name: endPlay.shaft, stands };
+  },
+  preload({ preload, torque, gap, limit, verdict, remarks }) {
+    const stands = standingBy(torque ? [verdict] : [], remarks, true);
+    // A play chooses the part; only a torque proves the preload.
+    const unproved = !torque && gap && stands === 'nothing';
+    const wants = torque && limit && stands === 'unjudged';
+    return { name: preload.bearings, stands: unproved || wants ? 'asked' : stands };
+  },
+  band({ band, travel, turns, verdict, selection, remarks }) {
+    const left = !wouldHelp(selection);
+    const stands = standingBy(travel || turns ? [verdict] : [], remarks, left);
+    return { name: band.device, stands };
+  },
+  wear({ check, worst, verdict, remarks }) {
+    return { name: check.part, stands: standingBy(worst ? [verdict] : [], remarks, true) };
+  },
+};
 
 function wouldHelp(selection: Selection | undefined): boolean {
   return selection !== undefined && !selection.best.stays && selection.best.verdict === 'inside';

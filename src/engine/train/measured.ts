@@ -12,6 +12,7 @@ export const MEASURED = {
   wear: ({ wear = [] }) => wear.map(({ part }) => part),
 } as const satisfies Record<string, (train: Train) => readonly string[]>;
 
+/** What is measured of a unit: the word of each kind of reading, which is its verb. */
 export type MeasuredKind = keyof typeof MEASURED;
 
 export const MEASURED_KINDS = Object.keys(MEASURED) as readonly MeasuredKind[];

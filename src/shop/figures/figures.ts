@@ -1,5 +1,5 @@
 import { compare, minus, plus, type Rational } from '../../engine/linear/index.ts';
-import type { FileLimit, Pack, Shelf, Train } from '../../engine/train/index.ts';
+import type { FileLimit, MeasuredKind, Pack, Shelf, Train } from '../../engine/train/index.ts';
 import type { Reading } from '../../engine/trainfile/index.ts';
 import { bandTravelBounds } from '../bands/index.ts';
 import { judgeEndPlay } from '../endplay/index.ts';
@@ -31,15 +31,14 @@ interface Pointed {
   readonly path: readonly string[];
 }
 
-function oddFigures({
-  packs = [],
-  endPlays = [],
-  bands = [],
-  preloads = [],
-  wear = [],
-}: Train): Pointed[] {
-  return [
-    ...endPlays.flatMap((endPlay): Pointed[] => {
+function oddFigures(train: Train): Pointed[] {
+  return Object.values(ODD_OF).flatMap((odd) => odd(train));
+}
+
+// Of each kind of thing that is measured.
+const ODD_OF: Readonly<Record<MeasuredKind, (train: Train) => Pointed[]>> = {
+  endplay: ({ endPlays = [] }) =>
+    endPlays.flatMap((endPlay) => {
       const { shaft: of, limit, shelf } = endPlay;
       const path = ['endplay', of];
       const { drawn, bounds } = judgeEndPlay(endPlay, {});
@@ -48,7 +47,8 @@ function oddFigures({
         ...shelves(shelf, { of, bounds, drawnUm: drawn?.um }, path),
       ];
     }),
-    ...bands.flatMap((band): Pointed[] => {
+  band: ({ bands = [] }) =>
+    bands.flatMap((band) => {
       const { device: of, shelf } = band;
       const path = ['bands', of];
       return [
@@ -56,13 +56,16 @@ function oddFigures({
         ...shelves(shelf, { of, bounds: bandTravelBounds(band) }, path),
       ];
     }),
-    ...preloads.flatMap(({ bearings: of, squeeze, shelf }): Pointed[] => {
+  preload: ({ preloads = [] }) =>
+    preloads.flatMap(({ bearings: of, squeeze, shelf }) => {
       const path = ['preload', of];
       const bounds = squeeze && boundsOf(squeeze);
       return [...limits(of, { squeeze }, path), ...shelves(shelf, { of, bounds }, path)];
     }),
-    ...wear.flatMap(({ part, limit }) => limits(part, { limit }, ['wear', part])),
-    ...packs.flatMap((pack): Pointed[] => {
+  wear: ({ wear = [] }) =>
+    wear.flatMap(({ part, limit }) => limits(part, { limit }, ['wear', part])),
+  pack: ({ packs = [] }) =>
+    packs.flatMap((pack) => {
       const { device: of, shelf } = pack;
       const path = ['packs', of];
       const { drawn, bounds } = judgePack(pack, { device: of });
@@ -72,8 +75,7 @@ function oddFigures({
         ...shelves(shelf, { of, bounds, drawnUm: drawn?.um }, path),
       ];
     }),
-  ];
-}
+};
 
 function limits(
   of: string,

@@ -1,5 +1,11 @@
 import { compare } from '../../engine/linear/index.ts';
-import type { Departure, FileLimit, Train } from '../../engine/train/index.ts';
+import {
+  type Departure,
+  type FileLimit,
+  MEASURED_KINDS,
+  type MeasuredKind,
+  type Train,
+} from '../../engine/train/index.ts';
 import type { FileMistake, Problem } from '../../engine/yaml/index.ts';
 import { bandTravelBounds } from '../bands/index.ts';
 import { type Bounds, boundsOf, departure, inTwoUnits, turnedRound } from '../limits/index.ts';
@@ -168,75 +174,89 @@ const plainBounds: Holder['bounds'] = (limits, kind) => {
 };
 
 function holderOf(train: Train, name: string): Holder | undefined {
-  const { packs = [], endPlays = [], bands = [], preloads = [], wear = [] } = train;
-  const swap = <Its>(all: readonly Its[], old: Its, its: Its) =>
-    all.map((one) => (one === old ? its : one));
-  const pack = packs.find(({ device }) => device === name);
-  if (pack) {
-    return {
-      limits: { ...pack.limits },
-      kinds: ['clearance', 'each friction', 'friction', 'steel', 'cone'],
-      usual: 'clearance',
-      put: (limits) => ({
-        ...train,
-        packs: swap(packs, pack, { ...pack, limits: limits as never }),
-      }),
-      bounds(limits, kind) {
-        return kind === 'clearance' || kind === 'each friction'
-          ? clearanceBounds({ ...pack, limits: limits as never })
-          : plainBounds(limits, kind);
-      },
-    };
+  for (const kind of MEASURED_KINDS) {
+    const holder = HOLDERS[kind](train, name);
+    if (holder) return holder;
   }
-  const play = endPlays.find(({ shaft }) => shaft === name);
-  if (play) {
-    return {
-      limits: play.limit ? { limit: play.limit } : {},
-      kinds: [],
-      usual: 'limit',
-      put: (limits) => ({
-        ...train,
-        endPlays: swap(endPlays, play, { ...play, ...limits } as never),
-      }),
-      bounds: plainBounds,
-    };
-  }
-  const band = bands.find(({ device }) => device === name);
-  if (band) {
-    const [usual, ...others] = Object.keys(band.limits ?? {});
-    return {
-      limits: { ...band.limits },
-      kinds: ['clearance', 'travel'],
-      ...(usual !== undefined && others.length === 0 && { usual }),
-      put: (limits) => ({
-        ...train,
-        bands: swap(bands, band, { ...band, limits: limits as never }),
-      }),
-      bounds: (limits) => bandTravelBounds({ ...band, limits: limits as never }),
-    };
-  }
-  const preload = preloads.find(({ bearings }) => bearings === name);
-  if (preload) {
-    return {
-      limits: preload.squeeze ? { squeeze: preload.squeeze } : {},
-      kinds: ['squeeze'],
-      usual: 'squeeze',
-      put: (limits) => ({
-        ...train,
-        preloads: swap(preloads, preload, { ...preload, ...limits } as never),
-      }),
-      bounds: plainBounds,
-    };
-  }
-  const check = wear.find(({ part }) => part === name);
-  if (!check) return undefined;
-  return {
-    limits: check.limit ? { limit: check.limit } : {},
-    kinds: [],
-    usual: 'limit',
-    put: (limits) => ({ ...train, wear: swap(wear, check, { ...check, ...limits } as never) }),
-    bounds: plainBounds,
+  return undefined;
+}
+
+const HOLDERS: Readonly<Record<MeasuredKind, (train: Train, name: string) => Holder | undefined>> =
+  {
+    pack(train, name) {
+      const { packs = [] } = train;
+      const pack = packs.find(({ device }) => device === name);
+      if (!pack) return undefined;
+      const withThem = (limits: Limits) => ({ ...pack, limits: limits as never });
+      return {
+        limits: { ...pack.limits },
+        kinds: ['clearance', 'each friction', 'friction', 'steel', 'cone'],
+        usual: 'clearance',
+        put: (limits) => ({ ...train, packs: swapped(packs, pack, withThem(limits)) }),
+        bounds(limits, kind) {
+          return kind === 'clearance' || kind === 'each friction'
+            ? clearanceBounds(withThem(limits))
+            : plainBounds(limits, kind);
+        },
+      };
+    },
+    endplay(train, name) {
+      const { endPlays = [] } = train;
+      const play = endPlays.find(({ shaft }) => shaft === name);
+      if (!play) return undefined;
+      return {
+        limits: play.limit ? { limit: play.limit } : {},
+        kinds: [],
+        usual: 'limit',
+        put: (limits) => ({ ...train, endPlays: swapped(endPlays, play, { ...play, ...limits }) }),
+        bounds: plainBounds,
+      };
+    },
+    band(train, name) {
+      const { bands = [] } = train;
+      const band = bands.find(({ device }) => device === name);
+      if (!band) return undefined;
+      const withThem = (limits: Limits) => ({ ...band, limits: limits as never });
+      const [usual, ...others] = Object.keys(band.limits ?? {});
+      return {
+        limits: { ...band.limits },
+        kinds: ['clearance', 'travel'],
+        ...(usual !== undefined && others.length === 0 && { usual }),
+        put: (limits) => ({ ...train, bands: swapped(bands, band, withThem(limits)) }),
+        bounds: (limits) => bandTravelBounds(withThem(limits)),
+      };
+    },
+    preload(train, name) {
+      const { preloads = [] } = train;
+      const preload = preloads.find(({ bearings }) => bearings === name);
+      if (!preload) return undefined;
+      return {
+        limits: preload.squeeze ? { squeeze: preload.squeeze } : {},
+        kinds: ['squeeze'],
+        usual: 'squeeze',
+        put: (limits) => ({
+          ...train,
+          preloads: swapped(preloads, preload, { ...preload, ...limits }),
+        }),
+        bounds: plainBounds,
+      };
+    },
+    wear(train, name) {
+      const { wear = [] } = train;
+      const check = wear.find(({ part }) => part === name);
+      if (!check) return undefined;
+      return {
+        limits: check.limit ? { limit: check.limit } : {},
+        kinds: [],
+        usual: 'limit',
+        put: (limits) => ({ ...train, wear: swapped(wear, check, { ...check, ...limits }) }),
+        bounds: plainBounds,
+      };
+    },
   };
+
+function swapped<Its extends object>(all: readonly Its[], old: Its, its: object): Its[] {
+  return all.map((one) => (one === old ? (its as Its) : one));
 }
 
 // An end that the newer limit does not tell stays the older's, and so does its source.

@@ -1,5 +1,5 @@
 import type { Measurements } from '../../asking/build/index.ts';
-import type { Device, Train } from '../../engine/train/index.ts';
+import type { Device, MeasuredKind, Train } from '../../engine/train/index.ts';
 import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
 import type { PackJudgement } from '../../shop/packs/index.ts';
 import { type FoldedJob, standing } from '../../shop/records/index.ts';
@@ -30,7 +30,6 @@ export function measureSheet(
   job?: FoldedJob,
 ): Sheet {
   const voice = voiceOf(language);
-  const packed = train.devices.filter(({ kind }) => kind === 'clutch' || kind === 'brake');
   return {
     title: voice.say('sheet.title', { sheet: 'measure' }),
     blocks: [
@@ -38,18 +37,7 @@ export function measureSheet(
       jobFields(voice, job),
       { block: 'paragraph', text: voice.say('sheet.measure.how') },
       { block: 'paragraph', text: voice.say('sheet.own data'), look: 'strong' },
-      ...packed.flatMap((device) => {
-        return packBlocks(device, measured.packs.find(isOf(device)), { voice, job });
-      }),
-      ...measured.plays.map((play) => playBlock(play, { voice, job })),
-      ...measured.preloads.map((preload) => {
-        const chosen = chosenFor(preload.preload.bearings, job);
-        return preloadBlock(preload, { voice, chosen });
-      }),
-      ...measured.bands.map((band) =>
-        bandBlock(band, { voice, chosen: chosenFor(band.band.device, job) }),
-      ),
-      ...wornBlocks(measured.wear, voice),
+      ...Object.values(SECTIONS).flatMap((section) => section(train, measured, { voice, job })),
     ],
   };
 }
@@ -58,6 +46,24 @@ interface MeasureContext {
   readonly voice: Voice;
   readonly job: FoldedJob | undefined;
 }
+
+// Of each kind of thing that is measured, in the order of the sheet.
+const SECTIONS: Readonly<
+  Record<MeasuredKind, (train: Train, its: Measurements, context: MeasureContext) => SheetBlock[]>
+> = {
+  pack({ devices }, { pack }, context) {
+    const packed = devices.filter(({ kind }) => kind === 'clutch' || kind === 'brake');
+    return packed.flatMap((device) => packBlocks(device, pack.find(isOf(device)), context));
+  },
+  endplay: (_, { endplay }, context) => endplay.map((play) => playBlock(play, context)),
+  preload: (_, { preload }, { voice, job }) =>
+    preload.map((its) => {
+      return preloadBlock(its, { voice, chosen: chosenFor(its.preload.bearings, job) });
+    }),
+  band: (_, { band }, { voice, job }) =>
+    band.map((its) => bandBlock(its, { voice, chosen: chosenFor(its.band.device, job) })),
+  wear: (_, { wear }, { voice }) => wornBlocks(wear, voice),
+};
 
 // The part that was taken last.
 function chosenFor(name: string, job: FoldedJob | undefined): Chosen | undefined {
