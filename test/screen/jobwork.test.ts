@@ -115,6 +115,25 @@ describe('a job that is taken up again', () => {
     expect(await bar(next).textContent()).not.toContain('another train');
   });
 
+  it('keeps the limits that were typed into its train when the browser was closed', async () => {
+    const { page, address } = await open(linkTo(AVOCET), TABLET);
+    await begin(page, 'A-1');
+    await button(page, 'Describe it').click();
+    await button(page, 'As text').click();
+    await page.locator('.cm-content').click();
+    await page.keyboard.press('Control+Home');
+    await page.keyboard.type('# limits from the book, p. 9');
+    await page.keyboard.press('Enter');
+    await button(page, 'Job').click();
+    const next = await page.context().newPage();
+    await page.close();
+    await next.goto(address);
+    await expect.poll(() => h1(next)).toContain('Avocet');
+    await button(next, 'Describe it').click();
+    await button(next, 'As text').click();
+    await expect.poll(() => next.locator('.cm-content').textContent()).toContain('the book, p. 9');
+  });
+
   it('neither judges nor writes while another train is on the page', async () => {
     const { page, address } = await open(linkTo(AVOCET), TABLET);
     await begin(page, 'A-1');

@@ -38,9 +38,10 @@ export function Found({ study, train, part, standing }: Props) {
   const photographed = (jobs.open.value?.entries ?? []).some(({ told, struckBy }) => {
     return !struckBy && told?.kind === 'photograph' && told.part === part.name;
   });
+  const hasPlates = part.frictions !== undefined || part.steels !== undefined;
   const answers = [
     sound,
-    ...findingsOf(kindOfPart(train, part)).map((is) => findingText(is, voice)),
+    ...findingsOf(kindOfPart(train, part), hasPlates).map((is) => findingText(is, voice)),
   ];
   const counted = platesText(part, say);
   const take = async (input: HTMLInputElement) => {

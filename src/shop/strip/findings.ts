@@ -45,7 +45,11 @@ export function isFault(found: string): boolean {
 
 export type PartFinding = (typeof FINDINGS)[PartKind][number];
 
-/** What a part of a kind may be found to be, the commonest first; of no kind, what any may. */
-export function findingsOf(kind: PartKind | undefined): readonly PartFinding[] {
-  return kind ? FINDINGS[kind] : ['scored', 'cracked', 'bent'];
+/**
+ * What a part of a kind may be found to be, the commonest first; of no kind, what any may. A drum
+ * that comes out with its plates in it is looked over as a pack too.
+ */
+export function findingsOf(kind: PartKind | undefined, hasPlates = false): readonly PartFinding[] {
+  const its = kind ? FINDINGS[kind] : (['scored', 'cracked', 'bent'] as const);
+  return hasPlates ? [...new Set([...its, ...FINDINGS.pack])] : its;
 }

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
+import { findingsOf } from './findings.ts';
 import { kindOfPart } from './kind.ts';
 
 const { train } = readTrain(`
@@ -51,4 +52,12 @@ it('a name that says nothing leaves it to what is carried, and to the notes', ()
 it('a cage is a carrier to some: what it carries says more, and the file most', () => {
   expect(kind('cage', ['low sprag'])).toBe('one-way clutch');
   expect(kind('pump', [], { kind: 'cover' })).toBe('cover');
+});
+
+it('a drum that comes out with its plates is looked over as a pack too', () => {
+  expect(findingsOf('drum')).not.toContain('burnt');
+  expect(findingsOf('drum', true)).toEqual(
+    expect.arrayContaining(['worn bushing', 'burnt', 'hot spots']),
+  );
+  expect(new Set(findingsOf('pack', true)).size).toBe(findingsOf('pack', true).length);
 });
