@@ -167,7 +167,7 @@ describe('a unit of ours, stripped on the page', () => {
     await expect.poll(() => card.textContent()).toContain('Springs: the compressor square on');
     await page.locator('.part[data-name="shell washer"] .part-figure').tap();
     await expect.poll(() => card.textContent()).toContain('Not chosen yet: it sets main shaft.');
-    await card.getByRole('button', { name: 'Measure' }).tap();
+    await card.getByRole('button', { name: 'To its measure' }).tap();
     await page.locator('.measure').waitFor();
   });
 

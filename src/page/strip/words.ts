@@ -16,7 +16,7 @@ export const words = spoken({
     putOn: 'It is on',
     readFirst: (names: string) =>
       `Read before anything comes off, for it cannot be read after: ${names}.`,
-    measure: 'Measure',
+    measure: 'To its measure',
     chosen: (part: string) => `Chosen: ${part}.`,
     unchosen: (sets: string) => `Not chosen yet: it sets ${sets}.`,
     newOn: 'A new one is on',
@@ -66,7 +66,7 @@ export const words = spoken({
     putOn: 'Está puesta',
     readFirst: (names: string) =>
       `Se lee antes de que salga nada, pues después ya no se puede: ${names}.`,
-    measure: 'Medir',
+    measure: 'A su medida',
     chosen: (part: string) => `Elegida: ${part}.`,
     unchosen: (sets: string) => `Aún sin elegir: de ella depende ${sets}.`,
     newOn: 'Está puesta una nueva',
