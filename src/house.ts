@@ -132,6 +132,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['page/describe', 'A train described by questions or as text, drawn as it grows.'],
   ['page/strip', 'A unit taken apart and put together, a part a screen; its teardown made so.'],
   ['page/jobs', 'The jobs of this browser, and what was written into the open one.'],
+  ['page/print', 'Every sheet, seen as it will be printed, broken into pages, and printed.'],
   ['doors/web', 'The page put together: its head, its rooms, its keys; no physics.'],
   ['command/machine', 'What the command touches of the machine: files, jobs, clock, terminal.'],
   ['command/session', 'One call: who asks, what was read for it, and where the answer is put.'],

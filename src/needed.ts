@@ -109,6 +109,7 @@ export type { PreloadRemark, Torque, TorqueBounds } from './shop/preload/index.t
 export type { Replaced, WithLimits, EntryDraft } from './shop/records/index.ts';
 export type { Objection } from './telling/narrative/index.ts';
 export type {
+  Diagnosed,
   Caution,
   SheetCell,
   SheetColumn,

@@ -1,5 +1,6 @@
 export {
   askCapacity,
+  type LoadRequest,
   type MarginReport,
   marginsAsked,
   marginsAtLoad,

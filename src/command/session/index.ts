@@ -1,7 +1,7 @@
 export { jobAsked, noted, notesOf } from './jobsource.ts';
 export { suggestion } from './names.ts';
 export { patiently } from './patiently.ts';
-export { printed, printingOf } from './printing.ts';
+export { printed, printedOn } from './printing.ts';
 export { done, json, type Reply, type Session, type Options } from './session.ts';
 export { trainOf, textOf, givenIn, hashOf, tellRenamed } from './source.ts';
 export { lookingAt } from './stand.ts';

@@ -1,38 +1,18 @@
-import type { Train } from '../../engine/train/index.ts';
-import { keyOf, visible, voiceOf } from '../../telling/narrative/index.ts';
-import {
-  type Paper,
-  PAPERS,
-  type Printing,
-  type Sheet,
-  typstOf,
-} from '../../telling/sheets/index.ts';
+import { visible, voiceOf } from '../../telling/narrative/index.ts';
+import { type Paper, PAPERS, type Printing, typstOf } from '../../telling/sheets/index.ts';
 import { type Printed, Misuse } from '../machine/index.ts';
 import { done, type Options, type Reply, type Session } from './session.ts';
 import { hashOf } from './source.ts';
 import { write } from './written.ts';
 
-/** Sheets of one train with what stands on every page of them. */
-export function printingOf(
-  train: Train,
-  file: string,
-  kind: string,
-  sheets: readonly Sheet[],
-  { language, options, world }: Session,
-): Printing {
-  const wrong = (options.fault ?? []).map(visible);
-  const name = visible(train.name);
-  const voice = voiceOf(language);
-  const known =
-    wrong.length === 0 ? name : voice.say('sheet.with', { train: name, faults: voice.list(wrong) });
-  const titled = voice.say('sheet.title', { sheet: keyOf(kind) });
-  const hash = hashOf(file, world);
+/** What stands on every page of the sheets of a file, on the paper that was asked for. */
+export function printedOn(file: string, { language, options, world }: Session) {
   return {
     language,
     paper: paperOf(options),
-    title: `${titled}: ${name}`,
-    stamp: { train: known, hash, date: dateOf(options) },
-    sheets,
+    faults: options.fault ?? [],
+    hash: hashOf(file, world),
+    date: dateOf(options),
   };
 }
 

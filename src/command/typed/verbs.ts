@@ -1,3 +1,5 @@
+import type { SheetKind } from '../../telling/sheets/index.ts';
+
 /** The verbs that ask about a train file, and the options of each, in the order of help. */
 export const VERBS = {
   check: ['json', 'lang'],
@@ -164,4 +166,4 @@ export const SHEETS = [
   'capacity',
   'job',
   'set',
-] as const;
+] as const satisfies readonly (SheetKind | 'set')[];

@@ -22,6 +22,7 @@ const Measure = later(async () => (await import('../../page/measure/index.ts')).
 const Margins = later(async () => (await import('../../page/margins/index.ts')).Margins);
 const Job = later(async () => (await import('../../page/jobs/index.ts')).JobRoom);
 const Strip = later(async () => (await import('../../page/strip/index.ts')).StripRoom);
+const Print = later(async () => (await import('../../page/print/index.ts')).PrintRoom);
 const Chart = later(async () => (await import('../../page/chart/index.ts')).Chart);
 
 interface Props {
@@ -68,6 +69,7 @@ export function Page({ study, desk }: Props) {
         {room.value === 'ask' && <Lesson study={study} />}
         {room.value === 'describe' && <Describing study={study} />}
         {room.value === 'job' && <Job study={study} />}
+        {room.value === 'print' && <Print study={study} />}
       </main>
     </div>
   );

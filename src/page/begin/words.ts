@@ -11,6 +11,7 @@ const en: Does = {
   ask: 'A question in large type, votes by a tap, then the train shows why.',
   describe: 'A train of your own, by questions or as text.',
   job: 'Write down what was done and found, by whom.',
+  print: 'Every sheet on paper, blank or filled in.',
 };
 
 const es: Does = {
@@ -21,6 +22,7 @@ const es: Does = {
   ask: 'Una pregunta en letra grande, votos con un toque, y el tren muestra por qué.',
   describe: 'Un tren propio, con preguntas o como texto.',
   job: 'Apuntar lo que se hizo y se encontró, y quién.',
+  print: 'Cada hoja en papel, en blanco o rellena.',
 };
 
 export const words = spoken({

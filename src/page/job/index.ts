@@ -1,3 +1,4 @@
+export { hashed } from './hashed.ts';
 export { foldedOf, type Held, linesOf, pendingIds, textOf } from './held.ts';
 export { AtJob, Begin, JobBar } from './jobbar.tsx';
 export { JobDesk, jobsOf } from './jobdesk.ts';

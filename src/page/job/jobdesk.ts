@@ -12,6 +12,7 @@ import { type FoldedJob, partsOf, type Told } from '../../shop/records/index.ts'
 import { deskOf, readExperience } from '../desk/index.ts';
 import type { Study } from '../study/index.ts';
 import { now } from './clock.ts';
+import { hashed } from './hashed.ts';
 import { type Held, foldedOf, textOf, trainNameOf } from './held.ts';
 import { newId } from './id.ts';
 import { JobFiles } from './jobfiles.ts';
@@ -255,13 +256,4 @@ function nameFor(unit: string): string {
   const plain = unit.normalize('NFKD').replaceAll(/\p{M}/gu, '').toLowerCase();
   const stem = plain.replaceAll(/[^a-z0-9]+/gu, '-').replaceAll(/^-|-$/gu, '');
   return `${stem.slice(0, 60) || 'job'}.job.yaml`;
-}
-
-// As the command has it; a page that came by no safe way cannot reckon one.
-async function hashed(text: string): Promise<{ readonly hash?: string }> {
-  const { subtle } = crypto as { readonly subtle?: SubtleCrypto };
-  if (!subtle) return {};
-  const bytes = new Uint8Array(await subtle.digest('SHA-256', new TextEncoder().encode(text)));
-  const hex = Array.from(bytes.subarray(0, 6), (byte) => byte.toString(16).padStart(2, '0'));
-  return { hash: hex.join('') };
 }

@@ -2,7 +2,7 @@ import { effect, signal } from '@preact/signals';
 
 /**
  * What a person is at: beginning, turning the train, finding a fault, stripping the unit,
- * measuring it, asking a class, describing it, or a job.
+ * measuring it, asking a class, describing it, a job, or printing.
  */
 export const ROOMS = [
   'begin',
@@ -13,6 +13,7 @@ export const ROOMS = [
   'ask',
   'describe',
   'job',
+  'print',
 ] as const;
 
 export type Room = (typeof ROOMS)[number];

@@ -11,6 +11,7 @@ export const roomNames = spoken({
     ask: 'Ask the class',
     describe: 'Describe it',
     job: 'Job',
+    print: 'Print',
   },
   es: {
     begin: 'Inicio',
@@ -21,5 +22,6 @@ export const roomNames = spoken({
     ask: 'Preguntar',
     describe: 'Describirlo',
     job: 'Trabajo',
+    print: 'Imprimir',
   },
 });

@@ -9,14 +9,18 @@ import {
   type TestQuestion,
   questionOf,
   type Suspicion,
+  suspicionOf,
   underSuspicion,
 } from '../../asking/faults/index.ts';
+import { askPlan } from '../../asking/build/index.ts';
 import { asIfTold } from '../../asking/job/index.ts';
-import { NoAnswer, trainIn } from '../../asking/request/index.ts';
+import { NoAnswer, trainAsFound, trainIn } from '../../asking/request/index.ts';
 import { type Fault, faultMatrix, type RoadSign, roadSign } from '../../engine/faults/index.ts';
 import type { Cause } from '../../engine/cause/index.ts';
 import type { Train } from '../../engine/train/index.ts';
+import type { Plan } from '../../engine/plan/index.ts';
 import { type FoldedJob, seenProblems, type Told } from '../../shop/records/index.ts';
+import { type Diagnosed, diagnosedOf } from '../../telling/sheets/index.ts';
 
 /** What was told of a train: its text, what was written down, and which tests nobody wants to make. */
 export interface AllTold {
@@ -36,6 +40,18 @@ export interface Beside {
   /** Whether an entry says what the train knows; throws where it does not. */
   fits: { readonly takes: AllTold & { readonly told: Told }; readonly gives: null };
   faults: { readonly takes: { readonly train: string }; readonly gives: FaultsReport };
+  /** What a diagnosis sheet says; filled in from no job, it has boxes. */
+  diagnosed: {
+    readonly takes: Found & { readonly job: FoldedJob | null };
+    readonly gives: Diagnosed;
+  };
+  planned: { readonly takes: Found; readonly gives: Plan };
+}
+
+/** A train's text, and what is wrong with it. */
+export interface Found {
+  readonly train: string;
+  readonly fault: readonly string[];
 }
 
 /** What a suspect would show of all that was seen, and the gear in which it shows first. */
@@ -71,17 +87,32 @@ export class Answering {
         return this.fits(takes);
       case 'faults':
         return askFaults(trainOf(takes.train), {}).report;
+      case 'diagnosed':
+        return this.diagnosed(takes);
+      case 'planned':
+        return askPlan(trainAsFound(trainOf(takes.train), takes));
     }
   }
 
   private examined({ train, job, skipped }: AllTold) {
-    if (this.known?.text !== train) {
-      this.known = { text: train, its: underSuspicion(trainOf(train), this.practice) };
-    }
-    const its = caseWith(this.known.its, { job: asIfTold(job, []) });
+    const its = caseWith(this.suspected({ train, fault: [] }), { job: asIfTold(job, []) });
     const { suspicion, examination } = examine(its, skipped);
     this.last = { key: keyOf({ train, job, skipped }), suspicion };
     return { suspicion, examination };
+  }
+
+  private suspected({ train, fault }: Found) {
+    const text = JSON.stringify([train, fault]);
+    if (this.known?.text !== text) {
+      const found = trainAsFound(trainOf(train), { fault });
+      this.known = { text, its: underSuspicion(found, this.practice) };
+    }
+    return this.known.its;
+  }
+
+  private diagnosed({ job, ...found }: Beside['diagnosed']['takes']): Diagnosed {
+    const its = caseWith(this.suspected(found), job ? { job: asIfTold(job, []) } : {});
+    return diagnosedOf(suspicionOf(its));
   }
 
   private suspicion(told: AllTold): Suspicion {

@@ -1,4 +1,5 @@
 import type { Suspicion } from '../../asking/faults/index.ts';
+import type { Inquiry } from '../../engine/cause/index.ts';
 import { type Bracket, sidesOf } from '../../engine/suspects/index.ts';
 import { type Test, testText } from '../../engine/sight/index.ts';
 import { inTradeOrder } from '../../engine/triage/index.ts';
@@ -24,11 +25,26 @@ import { cautionOf } from './cautions.ts';
 import type { SheetBlock, Caution, SheetCell, SheetColumn, Sheet, SheetTable } from './document.ts';
 import { fieldOf, headOf, jobFields } from './filled.ts';
 
+/** What of a suspicion stands on paper: plain data. */
+export interface Diagnosed extends Pick<
+  Suspicion,
+  'observations' | 'ranking' | 'advice' | 'practice'
+> {
+  readonly inquiry: Pick<Inquiry, 'tests' | 'practice'>;
+}
+
+/** What a diagnosis sheet takes of a suspicion. */
+export function diagnosedOf(suspicion: Suspicion): Diagnosed {
+  const { observations, ranking, advice, practice, inquiry } = suspicion;
+  const { tests, practice: figures } = inquiry;
+  return { observations, ranking, advice, practice, inquiry: { tests, practice: figures } };
+}
+
 /**
  * The diagnosis sheet: the complaint, every test that needs no unit on the bench with room for
  * what it showed, the suspects by what was seen, the next best test, and lines for the reasoning.
  */
-export function diagnosisSheet(suspicion: Suspicion, language: Language, job?: FoldedJob): Sheet {
+export function diagnosisSheet(suspicion: Diagnosed, language: Language, job?: FoldedJob): Sheet {
   const voice = voiceOf(language);
   return {
     title: voice.say('sheet.title', { sheet: 'diagnosis' }),
@@ -60,7 +76,7 @@ export function diagnosisSheet(suspicion: Suspicion, language: Language, job?: F
 
 const NOTES = 6;
 
-function cautionsOf({ inquiry }: Suspicion, voice: Voice): Caution {
+function cautionsOf({ inquiry }: Diagnosed, voice: Voice): Caution {
   // That of a stall stands beside it.
   const made = [...new Set(rowsOf(inquiry).map(({ test }) => test))].filter((test) => {
     return test !== 'stall';
@@ -73,14 +89,14 @@ function cautionsOf({ inquiry }: Suspicion, voice: Voice): Caution {
 
 // Every test that needs no unit on the bench, in the order of the trade. Of a gear the road is
 // enough.
-function rowsOf({ tests, practice }: Suspicion['inquiry']): Test[] {
+function rowsOf({ tests, practice }: Diagnosed['inquiry']): Test[] {
   const here = tests.filter(({ test }) => {
     return practice.tests[test].at !== 'on the bench' && test !== 'slip log';
   });
   return inTradeOrder(here);
 }
 
-function testsTable({ inquiry, observations }: Suspicion, voice: Voice): SheetTable {
+function testsTable({ inquiry, observations }: Diagnosed, voice: Voice): SheetTable {
   const seen = observations.map(({ test, sight, sure }): SheetCell[] => [
     testName(test, voice),
     { text: sightText(sight, voice), look: 'strong' },
@@ -108,7 +124,7 @@ function testsTable({ inquiry, observations }: Suspicion, voice: Voice): SheetTa
 }
 
 // The likeliest, and how much is left to the others; while nothing was seen, room for them.
-function rankedBlocks({ ranking, observations }: Suspicion, voice: Voice): SheetBlock[] {
+function rankedBlocks({ ranking, observations }: Diagnosed, voice: Voice): SheetBlock[] {
   const shown = ranking.brackets.slice(0, MOST_BRACKETS);
   const columns: SheetColumn[] = [
     { head: headOf('chance', voice), width: { mm: 22 } },
@@ -153,7 +169,7 @@ function bracketRow({ chance, suspects, evidence }: Bracket, voice: Voice): Shee
   ];
 }
 
-function nextBlocks({ advice: { best, stops } }: Suspicion, voice: Voice): SheetBlock[] {
+function nextBlocks({ advice: { best, stops } }: Diagnosed, voice: Voice): SheetBlock[] {
   const heading: SheetBlock = { block: 'heading', text: voice.say('suspects.next') };
   const stopped = stops.map((stop): SheetBlock => {
     return { block: 'paragraph', text: stopText(stop, voice), look: 'strong' };

@@ -23,8 +23,11 @@ export {
 export { typstOf } from './typst.ts';
 export { drawingSheet } from './drawing.ts';
 export { jobCard } from './job.ts';
-export { diagnosisSheet } from './diagnosis.ts';
+export { diagnosedOf, type Diagnosed, diagnosisSheet } from './diagnosis.ts';
 export { capacitySheet } from './capacity.ts';
 export { measureSheet } from './measure.ts';
 export { oneWayCard } from './oneway.ts';
 export { stripSheet } from './strip.ts';
+export { htmlOf, PAPER_MM } from './html.ts';
+export { HTML_STYLE } from './htmlstyle.ts';
+export { kindsInSet, printingOf, SHEET_KINDS, type SheetKind, sheetOf } from './made.ts';

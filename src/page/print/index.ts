@@ -1,0 +1,1 @@
+export { PrintRoom } from './printroom.tsx';

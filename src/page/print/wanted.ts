@@ -1,0 +1,30 @@
+import { effect, type Signal, signal } from '@preact/signals';
+import { type Paper, PAPERS, SHEET_KINDS, type SheetKind } from '../../telling/sheets/index.ts';
+import { recalled, remember } from '../words/index.ts';
+
+/** Every sheet that there is for a train, and each by itself. */
+export const WANTED = ['set', ...SHEET_KINDS] as const;
+export type What = SheetKind | 'set';
+
+/** What somebody wants to print; a reload comes back to it. */
+export const what = kept<What>('print what', WANTED, 'strip', ['tab']);
+export const paper = kept<Paper>('print paper', PAPERS, 'a4', ['tab', 'browser']);
+/** With what stands in the open job, or empty, to be written on. */
+export const filling = kept('print filling', ['filled', 'blank'] as const, 'filled', ['tab']);
+
+/** The load of the torque capacity, as it is typed; '' leaves it to the file. */
+export const pressure = signal('');
+export const torque = signal('');
+export const stallRatio = signal('');
+
+function kept<Word extends string>(
+  name: string,
+  known: readonly Word[],
+  first: Word,
+  places: readonly ('tab' | 'browser')[],
+): Signal<Word> {
+  const last = recalled(name, places);
+  const its = signal(known.find((word) => word === last) ?? first);
+  effect(() => remember(name, its.value, places));
+  return its;
+}
