@@ -277,6 +277,26 @@ describe('the room to measure in', () => {
     await expect.poll(() => room(page).locator('.measure-written li').count()).toBe(1);
   });
 
+  it('drops no sign in silence, and does not press for what it asks about', async () => {
+    const { page } = await open('', TABLET);
+    const hands = await measuring(page);
+    await hands.go('turbine shaft');
+    await hands.unit('mm');
+    const box = room(page).locator('.decimal-shown input');
+    await box.pressSequentially('-0.4');
+    expect(await box.inputValue()).toBe('-0.4');
+    expect(await room(page).locator('.decimal-below').textContent()).toContain('below nothing');
+    expect(await button(page, 'Add this reading').isDisabled()).toBe(true);
+    await box.fill('');
+    await hands.types('0.5');
+    const write = button(page, 'Write it down');
+    await expect.poll(() => write.getAttribute('class')).toContain('large-main');
+    await hands.types('999');
+    await expect.poll(() => against(page).textContent()).toContain('not possible');
+    expect(await write.getAttribute('class')).not.toContain('large-main');
+    expect(await room(page).locator('.measure-verdict').count()).toBe(0);
+  }, 60_000);
+
   it('speaks Spanish, in the command’s words', async () => {
     const { page } = await open('', { ...TABLET, locale: 'es-ES' });
     await page.getByRole('button', { name: 'Medir', exact: true }).tap();

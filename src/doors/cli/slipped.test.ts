@@ -20,6 +20,8 @@ describe('digits that cannot be meant are asked about, and nothing is chosen', (
       'other unit',
     ],
     ['pack', K, 'forward clutch: { feeler: [1.02 mm, 102 mm, 1.03 mm] }', 'point slipped'],
+    ['endplay', K, 'turbine shaft: [0.40 mm, 999 mm]', 'not possible'],
+    ['endplay', K, 'turbine shaft: [0.01 mm]', 'not possible'],
     ['band', K, 'intermediate band: { travel: [22.0 mm] }', 'point slipped'],
     ['wear', K, 'stator bushing: { bore: [38.10 mm], shaft: [3.803 mm] }', 'sizes apart'],
     ['wear', K, 'front planets: { read: [5.0 mm] }', 'point slipped'],
@@ -45,4 +47,25 @@ it('what the sizes of the file leave is told no coarser for a coarse reading', a
   fs.writeFileSync(file, 'turbine shaft: [18 mm]');
   const { out } = await ask(`endplay ${K} ${file}`);
   expect(out.replaceAll(/\s+/gu, ' ')).toContain('0.50 mm (0.0197 in), ± 0.27 mm');
+});
+
+describe('read again, where the first readings were uneven', () => {
+  const again = async (read: string) => {
+    const first = 'play: [0.67 mm, 0.82 mm, 0.97 mm]';
+    const its = `{ ${first}, again: { fitted: 2.00 mm, read: [${read}] } }`;
+    fs.writeFileSync(file, `turbine shaft: ${its}`);
+    const { out } = await ask(`endplay ${K} ${file}`);
+    return out.replaceAll(/\s+/gu, ' ');
+  };
+
+  // With 1.60 mm in it is 0.82 mm: 2.00 mm would leave 0.42 mm, and 1.80 mm 0.62 mm.
+  it('what another part of the shelf would leave closes nothing, and that part is asked after', async () => {
+    const out = await again('0.61 mm');
+    expect(out).toMatch(/it reads as with 1\.80 mm .*in: is that the one that is in\?/u);
+    expect(out).not.toContain('That closes it');
+  });
+
+  it('what the part that is in leaves closes it', async () => {
+    expect(await again('0.45 mm')).toContain('That closes it');
+  });
 });

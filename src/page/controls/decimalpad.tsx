@@ -23,7 +23,7 @@ export function DecimalPad({ label, units, unit, onUnit, onTyped, give, onNumber
   const [typed, type] = useState('');
   const isGood = WHOLE.test(typed);
   const put = (next: string) => {
-    const text = next.replaceAll(',', '.');
+    const text = next.replaceAll(',', '.').replaceAll(/[−–]/gu, '-');
     if (!PART.test(text)) return;
     type(text);
     onTyped?.(WHOLE.test(text) ? text : '');
@@ -44,7 +44,8 @@ export function DecimalPad({ label, units, unit, onUnit, onTyped, give, onNumber
           autoComplete="off"
           onInput={({ currentTarget }) => {
             put(currentTarget.value);
-            if (!PART.test(currentTarget.value.replaceAll(',', '.'))) currentTarget.value = typed;
+            if (!PART.test(currentTarget.value.replaceAll(/[−–]/gu, '-').replaceAll(',', '.')))
+              currentTarget.value = typed;
           }}
           onKeyDown={(event) => {
             if (event.key !== 'Enter') return;
@@ -54,6 +55,11 @@ export function DecimalPad({ label, units, unit, onUnit, onTyped, give, onNumber
         />
         {unit !== '' && <span class="decimal-unit">{unit}</span>}
       </div>
+      {typed.startsWith('-') && (
+        <p class="decimal-below" role="alert">
+          {say.below}
+        </p>
+      )}
       {units.length > 1 && (
         <div class="decimal-units" role="group" aria-label={say.unit}>
           {units.map((one) => (
@@ -86,4 +92,5 @@ export function DecimalPad({ label, units, unit, onUnit, onTyped, give, onNumber
 
 // What quantities may be: seven digits before the point, six behind it, or a fraction of an inch.
 const WHOLE = /^(?:\d{1,7}(?:\.\d{1,6})?|(?:\d{1,4} )?\d{1,4}\/[1-9]\d{0,3})$/u;
-const PART = /^(?:\d{0,7}(?:\.\d{0,6})?|(?:\d{1,4} )?\d{1,4}(?:\/\d{0,4})?|\d{1,4} )$/u;
+// A sign is never dropped in silence: it stands there, and is refused.
+const PART = /^-?(?:\d{0,7}(?:\.\d{0,6})?|(?:\d{1,4} )?\d{1,4}(?:\/\d{0,4})?|\d{1,4} )$/u;

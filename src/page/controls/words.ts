@@ -8,6 +8,7 @@ export const words = spoken({
     wipe: 'Wipe out the last digit',
     unit: 'The unit',
     point: 'Decimal point',
+    below: 'No reading is below nothing: take the sign off.',
   },
   es: {
     next: 'Siguiente',
@@ -16,5 +17,6 @@ export const words = spoken({
     wipe: 'Borrar la última cifra',
     unit: 'La unidad',
     point: 'Punto decimal',
+    below: 'Ninguna lectura está bajo cero: quite el signo.',
   },
 });

@@ -73,6 +73,7 @@ function placesOf(remark: Remark, standing: readonly Placed[]): readonly number[
       const one = remark.place === undefined ? undefined : all[remark.place - 1];
       return one === undefined ? all : [one];
     }
+    case 'not possible':
     case 'point slipped': {
       const same = standing.find(({ text }) => {
         const read = quantityFrom(text, 'length');

@@ -91,7 +91,10 @@ export function One({ measuring, study, thing }: Props) {
           />
           <Against measuring={measuring} thing={thing} telling={telling} way={way} />
           {whole && (
-            <LargeButton main onPress={() => void measuring.write().then(tell)}>
+            <LargeButton
+              main={telling.against.length === 0}
+              onPress={() => void measuring.write().then(tell)}
+            >
               {say.write}
             </LargeButton>
           )}
@@ -103,7 +106,9 @@ export function One({ measuring, study, thing }: Props) {
               {refusedText(refused, '', voice)}
             </p>
           )}
-          {thing.stands !== 'nothing' && <Says telling={telling} bold={isRead(thing)} />}
+          {thing.stands !== 'nothing' && (
+            <Says telling={telling} bold={isRead(thing) && telling.against.length === 0} />
+          )}
           <Shelf measuring={measuring} thing={thing} telling={telling} first={first} />
           <WrittenDown measuring={measuring} />
         </div>

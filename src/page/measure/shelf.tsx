@@ -8,7 +8,6 @@ import {
   gapTexts,
   keyOf,
   lengthText,
-  verdictText,
   visible,
   voiceOf,
 } from '../../telling/narrative/index.ts';
@@ -51,8 +50,12 @@ export function Shelf({ measuring, thing, telling, first }: Props) {
   if (!shelf) return edit;
   const { selection, tool, next } = telling;
   const fitted = fittedIn(thing) ?? lengthFrom(shelf.fitted);
-  const gap = ({ predicted, verdict }: Chosen, by: Length) => {
-    return `${say.gives(gapTexts(predicted, by, voice, first).clearance)}, ${verdictText(verdict, voice)}`;
+  const gap = ({ predicted, verdict, safe }: Chosen, by: Length) => {
+    const judged = voice.say('pack.prediction', {
+      verdict: keyOf(verdict),
+      safe: safe ? 'yes' : 'no',
+    });
+    return `${say.gives(gapTexts(predicted, by, voice, first).clearance)}, ${judged}`;
   };
   // A squeeze is a gap below nothing.
   const squeeze = ({ predicted: { um }, verdict }: Chosen, by: Length) => {

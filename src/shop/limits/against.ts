@@ -1,4 +1,12 @@
-import { compare, fraction, minus, over, type Rational, times } from '../../engine/linear/index.ts';
+import {
+  compare,
+  fraction,
+  minus,
+  over,
+  type Rational,
+  signOf,
+  times,
+} from '../../engine/linear/index.ts';
 import { type Length, UM_PER, type WrittenUnit } from '../length/index.ts';
 import {
   type Bounds,
@@ -34,7 +42,25 @@ function slips(places: readonly Length[], { least, most }: Limited): GapRemark[]
 /** What speaks against single readings: their unit, else their point. */
 export function digitRemarks(places: readonly Length[], limits: Limited): GapRemark[] {
   const units = unitRemarks(places, limits);
-  return units.length > 0 ? units : slips(places, limits);
+  if (units.length > 0) return units;
+  return [...slips(places, limits), ...impossible(places, limits)];
+}
+
+/**
+ * Readings of more than ten times the most, or less than a twentieth of the least and yet
+ * something: no wear makes the one, and no feeler reads the other. (Ten and twenty are ours.)
+ */
+function impossible(places: readonly Length[], { least, most }: Limited): GapRemark[] {
+  return places.flatMap((read, i): GapRemark[] => {
+    if (slippedFrom(read.um, { least: least?.um, most: most?.um })) return [];
+    const place = i + 1;
+    if (most && signOf(most.um) > 0 && compare(read.um, times(most.um, fraction(10))) > 0)
+      return [{ remark: 'not possible', read, limit: most, place }];
+    if (!least || signOf(read.um) <= 0) return [];
+    return compare(read.um, over(least.um, fraction(20))) < 0
+      ? [{ remark: 'not possible', read, limit: least, place }]
+      : [];
+  });
 }
 
 // Readings that lie outside, and whose digits in another unit would be inside.
@@ -116,8 +142,8 @@ export function readingRemarks(
   where: 'round' | 'again' | 'teeth',
 ): GapRemark[] {
   if (!limits) return [];
-  const units = digitRemarks(measured.places, limits);
-  return units.length > 0 ? units : unevenness(measured, limits, where);
+  const digits = digitRemarks(measured.places, limits);
+  return digits.length > 0 ? digits : unevenness(measured, limits, where);
 }
 
 /** Places that are outside though the mean is inside. */
@@ -166,6 +192,7 @@ const AGAINST: ReadonlySet<string> = new Set([
   'limits turned round',
   'other unit',
   'point slipped',
+  'not possible',
   'sizes apart',
   'other unit of a plate',
   'no gap',

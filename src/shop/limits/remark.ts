@@ -39,7 +39,17 @@ export type GapRemark =
   | { readonly remark: 'nothing read' }
   /** No play at all: a band that drags, a shaft that is larger than its bore. */
   | { readonly remark: 'no slack' }
-  /** Measured again, it lies beyond what was predicted at worst. */
-  | { readonly remark: 'not as predicted' }
+  /**
+   * Measured again, it lies beyond what was predicted at worst, or where another part of the shelf
+   * would have it, which may be in.
+   */
+  | { readonly remark: 'not as predicted'; readonly like?: Length }
+  /** A reading, of a place from 1, that nothing with these limits can have. */
+  | {
+      readonly remark: 'not possible';
+      readonly read: Length;
+      readonly limit: Length;
+      readonly place: number;
+    }
   /** None of the shelf's sizes brings it inside. */
   | { readonly remark: 'shelf too short' };

@@ -74,7 +74,8 @@ export function nextText(
   first?: LengthUnit,
 ): string | undefined {
   if (best.verdict !== 'inside') return undefined;
-  const values = { part: keyOf(part), size: lengthText(best.size, voice, first) };
+  const size = lengthText(best.size, voice, first);
+  const values = { part: keyOf(part), size, safe: best.safe ? 'yes' : 'no' };
   return best.stays
     ? voice.say('pack.stays', values)
     : voice.say('pack.again', { ...values, ...gapTexts(best.predicted, tool, voice, first) });

@@ -156,6 +156,15 @@ export function remarkText(
       return voice.say('remark.place outside', { place: remark.place });
     case 'coned on purpose':
       return voice.say('remark.coned on purpose', { by: lengthText(remark.by, voice, first) });
+    case 'not possible': {
+      const { place, read, limit } = remark;
+      const told = (length: Length) => lengthText(length, voice, first);
+      return voice.say('remark.not possible', { place, read: told(read), limit: told(limit) });
+    }
+    case 'not as predicted':
+      return voice.say('remark.not as predicted', {
+        like: remark.like ? lengthText(remark.like, voice, first) : 'none',
+      });
     case 'worn':
       return voice.say('remark.worn', { what: remark.what });
     case 'squash unknown':
@@ -165,7 +174,6 @@ export function remarkText(
     case 'gauge turned round':
     case 'coned or warped':
     case 'shelf too short':
-    case 'not as predicted':
     case 'nothing read':
     case 'gap hidden':
     case 'wrench and pull differ':

@@ -605,6 +605,8 @@ export const en = {
     '{of, select, place {Place {place}. } friction {Friction {place}. } steel {Steel {place}. } cone {Cone {place}. } other {}}{meant, select, in {Were inches meant? In them the same digits would be inside the limits. Correct the unit.} thou {Were thousandths of an inch meant? In them the same digits would be inside the limits. Correct the unit.} um {Were micrometres meant? In them the same digits would be inside the limits. Correct the unit.} other {Were millimetres meant? In them the same digits would be inside the limits. Correct the unit.}}',
   'remark.point slipped':
     'Was {meant} meant? {read} is far outside, and a point slips easily. Read it again, and correct it; a second reading beside it that says the same stands by it.',
+  'remark.not possible':
+    'Place {place}: {read} is not possible where the limit is {limit}. Nothing is judged by it: strike it, and read again.',
   'remark.sizes apart':
     'A bore of {bore} and a shaft of {shaft} do not belong together: a point has slipped, or a unit is wrong. Measure both again.',
   'remark.uneven torque':
@@ -641,7 +643,7 @@ export const en = {
   'remark.shelf too short':
     'No size on the shelf brings it inside: look for another part, and count again what is in.',
   'remark.not as predicted':
-    'Measured again, it is not what was predicted: look whether the right part is in, for a plate out of order, or a ring that is not home.',
+    '{like, select, none {Measured again, it is not what was predicted} other {Measured again, it reads as with {like} in: is that the one that is in? Else}}: look whether the right part is in, for a plate out of order, or a ring that is not home.',
   'remark.nothing read':
     'Nothing was read here, so nothing is judged: measure it, and write it down.',
   'remark.gap hidden':
@@ -688,7 +690,7 @@ export const en = {
   'pack.prediction':
     '{verdict, select, inside {{safe, select, yes {inside, even at worst} other {inside, but not at worst}}} too_small {too small} other {too big}}',
   'pack.again':
-    '{part, select, backing_plate {Fit the backing plate of {size}} steel {Fit the steel of {size}} snap_ring {Fit the snap ring of {size}} washer {Fit the washer of {size}} race {Fit the race of {size}} shim {Fit the shim of {size}} servo_rod {Fit the servo rod of {size}} apply_rod {Fit the apply rod of {size}} apply_pin {Fit the apply pin of {size}} other {Fit the piston of {size}}}, then measure again in the same way: expect {clearance}, ± {worst}. Write down both; only the second closes the job.',
+    '{part, select, backing_plate {Fit the backing plate of {size}} steel {Fit the steel of {size}} snap_ring {Fit the snap ring of {size}} washer {Fit the washer of {size}} race {Fit the race of {size}} shim {Fit the shim of {size}} servo_rod {Fit the servo rod of {size}} apply_rod {Fit the apply rod of {size}} apply_pin {Fit the apply pin of {size}} other {Fit the piston of {size}}}, then measure again in the same way: expect {clearance}, ± {worst}.{safe, select, yes {} other { At worst that is outside its limits.}} Write down both; only the second closes the job.',
   'pack.stays':
     '{part, select, backing_plate {The fitted backing plate of {size}} steel {The fitted steel of {size}} snap_ring {The fitted snap ring of {size}} washer {The fitted washer of {size}} race {The fitted race of {size}} shim {The fitted shim of {size}} servo_rod {The fitted servo rod of {size}} apply_rod {The fitted apply rod of {size}} apply_pin {The fitted apply pin of {size}} other {The fitted piston of {size}}} is the best of the shelf: leave it in.',
   'pack.closed':

@@ -603,6 +603,8 @@ export const es: Messages = {
     '{of, select, place {Sitio {place}. } friction {Disco de fricción {place}. } steel {Disco de acero {place}. } cone {Cono {place}. } other {}}{meant, select, in {¿Eran pulgadas? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} thou {¿Eran milésimas de pulgada? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} um {¿Eran micrómetros? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.} other {¿Eran milímetros? Con esa unidad las mismas cifras estarían dentro de los límites. Corrija la unidad.}}',
   'remark.point slipped':
     '¿Eran {meant}? {read} queda muy fuera, y la coma se corre con facilidad. Lea otra vez y corrija; otra lectura al lado que diga lo mismo la confirma.',
+  'remark.not possible':
+    'Sitio {place}: {read} no es posible donde el límite es {limit}. No se juzga nada por eso: táchelo y lea otra vez.',
   'remark.sizes apart':
     'Un alojamiento de {bore} y un eje de {shaft} no van juntos: se corrió la coma, o la unidad no es esa. Mida los dos otra vez.',
   'remark.uneven torque':
@@ -639,7 +641,7 @@ export const es: Messages = {
   'remark.shelf too short':
     'Ningún espesor del surtido la lleva dentro: busque otra pieza, y cuente otra vez lo montado.',
   'remark.not as predicted':
-    'Medido otra vez, no es lo previsto: mire si está la pieza correcta, un disco fuera de orden o un anillo mal asentado.',
+    '{like, select, none {Medido otra vez, no es lo previsto} other {Medido otra vez, da lo que daría la pieza de {like}: ¿es esa la que está puesta? Si no}}: mire si está la pieza correcta, un disco fuera de orden o un anillo mal asentado.',
   'remark.nothing read': 'Aquí no hay lecturas, así que no se juzga nada: mida y anótelo.',
   'remark.gap hidden':
     'Con esta pieza no hay juego, así que nada dice cuánto se aprietan ya los rodamientos: ponga un calce más fino o un separador más grueso, para que haya juego, y lea otra vez.',
@@ -685,7 +687,7 @@ export const es: Messages = {
   'pack.prediction':
     '{verdict, select, inside {{safe, select, yes {dentro, aun en el peor caso} other {dentro, pero no en el peor caso}}} too_small {bajo el mínimo} other {sobre el máximo}}',
   'pack.again':
-    '{part, select, backing_plate {Monte el disco de apoyo de {size}} steel {Monte el disco de acero de {size}} snap_ring {Monte el anillo elástico de {size}} washer {Monte la arandela de {size}} race {Monte la pista de {size}} shim {Monte el calce de {size}} servo_rod {Monte el vástago del servo de {size}} apply_rod {Monte el vástago de aplicación de {size}} apply_pin {Monte el pasador de aplicación de {size}} other {Monte el pistón de {size}}} y mida otra vez del mismo modo: espere {clearance}, ± {worst}. Anote las dos; solo la segunda cierra el trabajo.',
+    '{part, select, backing_plate {Monte el disco de apoyo de {size}} steel {Monte el disco de acero de {size}} snap_ring {Monte el anillo elástico de {size}} washer {Monte la arandela de {size}} race {Monte la pista de {size}} shim {Monte el calce de {size}} servo_rod {Monte el vástago del servo de {size}} apply_rod {Monte el vástago de aplicación de {size}} apply_pin {Monte el pasador de aplicación de {size}} other {Monte el pistón de {size}}} y mida otra vez del mismo modo: espere {clearance}, ± {worst}.{safe, select, yes {} other { En el peor caso eso queda fuera de los límites.}} Anote las dos; solo la segunda cierra el trabajo.',
   'pack.stays':
     'Lo mejor del surtido es {part, select, backing_plate {el disco de apoyo montado} steel {el disco de acero montado} snap_ring {el anillo elástico montado} washer {la arandela montada} race {la pista montada} shim {el calce montado} servo_rod {el vástago del servo montado} apply_rod {el vástago de aplicación montado} apply_pin {el pasador de aplicación montado} other {el pistón montado}}, de {size}: no se cambia.',
   'pack.closed':
