@@ -8,6 +8,7 @@ import type { OpenJob } from '../job/index.ts';
 import { type Given, mustBeSound } from '../request/index.ts';
 import { wrapOf } from './bands.ts';
 import { trainWith } from './kind.ts';
+import { spentIn } from './spent.ts';
 
 /** What is told of one thing of each kind. */
 export interface Judgements {
@@ -42,10 +43,12 @@ export function askMeasurements(train: Train, request: MeasurementsRequest): Mea
   const told = job?.readings(train);
   const packReadings = [...read.readings, ...(told?.packs ?? [])];
   const playReadings = [...played.readings, ...(told?.plays ?? [])];
+  const spent = spentIn(train, job);
   return {
     pack: packs.map((pack) => {
       const { device } = pack;
-      return judgePack(pack, packReadings.find((its) => its.device === device) ?? { device });
+      const its = packReadings.find((one) => one.device === device) ?? { device };
+      return judgePack(pack, its, undefined, spent.has(device));
     }),
     endplay: endPlays.map((play) => {
       return judgeEndPlay(play, playReadings.find(({ shaft }) => shaft === play.shaft) ?? {});

@@ -1,6 +1,7 @@
 import type { Pack, Train } from '../../engine/train/index.ts';
 import { judgePack, type PackJudgement, readReadings } from '../../shop/packs/index.ts';
 import { measured, type MeasuredAnswer, type MeasureRequest } from './kind.ts';
+import { spentIn } from './spent.ts';
 import { trialsAsked, type TrialsRequest } from './trials.ts';
 
 /** The packs that readings or a job tell of. */
@@ -8,7 +9,8 @@ export function askPacks(
   file: Train,
   request: MeasureRequest & TrialsRequest,
 ): MeasuredAnswer<PackJudgement> {
-  const trials = trialsAsked(request);
+  const draws = trialsAsked(request);
+  const spent = spentIn(file, request.job);
   return measured(
     {
       what: 'pack',
@@ -19,7 +21,7 @@ export function askPacks(
         // Readings are of packs that the train tells.
         return all.map((its) => {
           const of = packs.find(({ device }) => device === its.device) as Pack;
-          return judgePack(of, its, trials);
+          return judgePack(of, its, draws, spent.has(its.device));
         });
       },
       verdicts: ({ verdict, gauge, wear }) => {

@@ -68,3 +68,33 @@ describe('where a thing stands that is measured', () => {
     expect(stands(bare, 'stator bushing', 'read: [0.05 mm]')).toEqual(['unjudged', true]);
   });
 });
+
+describe('a pack whose plates were found burnt', () => {
+  const READ = ['reading', 'second brake', 'feeler: [1.38 mm, 1.40 mm, 1.39 mm]'];
+  const after = (...entries: readonly string[][]) => {
+    const job = asIfTold(
+      undefined,
+      entries.map((words) => entryTold(words, {})),
+    );
+    const its = askStanding(KESTREL, job).find(({ name }) => name === 'second brake');
+    const { selection, remarks } = its?.kind === 'pack' ? its.judgement : { remarks: [] };
+    const spent = remarks.some(({ remark }) => remark === 'plates spent');
+    return [its?.stands, selection !== undefined, spent];
+  };
+
+  it('has no part chosen before new ones are in', () => {
+    expect(after(READ)).toEqual(['outside', true, false]);
+    expect(after(['note', 'second pack: Linings burnt'], READ)).toEqual(['asked', false, true]);
+    expect(after(['note', 'second brake: quemado'], READ)).toEqual(['asked', false, true]);
+    expect(after(['note', 'low pack: Linings burnt'], READ)).toEqual(['outside', true, false]);
+  });
+
+  it('has one chosen once they are', () => {
+    const fresh = ['installed', 'second pack', 'replaced'];
+    expect(after(['note', 'second pack: Linings burnt'], fresh, READ)).toEqual([
+      'outside',
+      true,
+      false,
+    ]);
+  });
+});

@@ -68,6 +68,9 @@ type Placed = Typed & { readonly place: number };
 function placesOf(remark: Remark, standing: readonly Placed[]): readonly number[] {
   const all = standing.map(({ place }) => place);
   switch (remark.remark) {
+    // What was read is not wrong: the plates are.
+    case 'plates spent':
+      return [];
     case 'other unit':
     case 'other unit of a plate': {
       const one = remark.place === undefined ? undefined : all[remark.place - 1];

@@ -202,6 +202,7 @@ const AGAINST: ReadonlySet<string> = new Set([
   'uneven torque',
   'torque slipped',
   'not as predicted',
+  'plates spent',
   'plate missing',
   'plate doubled',
 ]);

@@ -74,8 +74,16 @@ export interface PackJudgement {
   readonly remarks: readonly PackRemark[];
 }
 
-/** Judges the readings of a pack: the clearance by each way, the limits, and the part that sets it right. */
-export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked): PackJudgement {
+/**
+ * Judges the readings of a pack: the clearance by each way, the limits, and the part that sets it
+ * right; none where it is `spent`: its plates were found burnt, and nothing says that new ones are in.
+ */
+export function judgePack(
+  pack: Pack,
+  readings: PackReadings,
+  asked?: DrawsAsked,
+  spent = false,
+): PackJudgement {
   const measured = clearancesBy(readings, pack);
   // A stroke with the squash still in it is judged only where there is nothing better.
   const judged = measured.find((its) => !its.squashUnknown);
@@ -95,7 +103,7 @@ export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked
   const frictions = pack.plates.filter(({ kind }) => kind === 'friction').length;
   // New plates change the clearance: nothing is chosen before they are in.
   const replaced = wearRemarks(wear, pack).some(({ remark }) => remark === 'worn');
-  const sure = !replaced && !speakAgainst([...suspicious, ...againRemarks(again)]);
+  const sure = !replaced && !spent && !speakAgainst([...suspicious, ...againRemarks(again)]);
   const sound =
     last.measured && usable && sure && !isClosed(again)
       ? { judged: last.measured, usable }
@@ -113,6 +121,7 @@ export function judgePack(pack: Pack, readings: PackReadings, asked?: DrawsAsked
     ...againRemarks(again),
     ...(gauge?.turnedRound ? [{ remark: 'gauge turned round' } as const] : []),
     ...wearRemarks(wear, pack),
+    ...(spent && last.measured ? [{ remark: 'plates spent' } as const] : []),
   ];
   return {
     pack,

@@ -33,4 +33,6 @@ export type PackRemark =
   /** A steel shows a gap: one is coned on purpose by so much; or nobody wrote whether. */
   | { readonly remark: 'coned on purpose'; readonly by: Length }
   | { readonly remark: 'coned or warped' }
+  /** Plates were found burnt, and nothing says that new ones are in. */
+  | { readonly remark: 'plates spent' }
   | { readonly remark: 'worn'; readonly what: 'friction' | 'steel' };

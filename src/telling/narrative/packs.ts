@@ -167,6 +167,7 @@ export function remarkText(
       });
     case 'worn':
       return voice.say('remark.worn', { what: remark.what });
+    case 'plates spent':
     case 'squash unknown':
     case 'no limit':
     case 'one limit':
