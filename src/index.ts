@@ -36,7 +36,7 @@ export type {
 
 // What a train that can be read may have against it.
 export { check } from './engine/check/index.ts';
-export type { Misgiving, Warning } from './engine/check/index.ts';
+export type { Mend, Misgiving, Warning } from './engine/check/index.ts';
 
 // What a train does with some devices on, or at given speeds.
 export { flow, flowAt, isSpan, USUAL_EFFICIENCY } from './engine/flow/index.ts';

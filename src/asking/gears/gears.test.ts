@@ -4,7 +4,7 @@ import { toText } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import { refusedBy } from '../request/refusedby.ts';
-import { askCapacity, askChart, askFlow, askHand } from './index.ts';
+import { askCapacity, askChart, askCheck, askFlow, askHand } from './index.ts';
 
 const trainOf = (name: string) => {
   return readTrain(fs.readFileSync(`trains/${name}.train.yaml`, 'utf8')).train as Train;
@@ -120,5 +120,33 @@ describe('a one-way clutch by itself', () => {
     if (right.asked !== 'races' || found.asked !== 'races') throw new Error('not the races');
     expect(found.clutches.map(({ lets }) => lets)).toEqual(right.clutches.map(({ lets }) => lets));
     expect([...right.turned, ...found.turned]).toEqual(['low sprag']);
+  });
+});
+
+describe('what is odd of a train', () => {
+  it('is told with its one cause first, wherever that stands in the text', () => {
+    const right = fs.readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8');
+    const wrong = right
+      .replace(/(low sprag: .* lets: )clockwise/u, '$1anticlockwise')
+      .replace(
+        'rear:  { sun: 36, ring: 84, planets: 3 }',
+        'rear:  { sun: 36, ring: 84, planets: 7 }',
+      );
+    const { problems } = askCheck(wrong);
+    expect(problems[0]).toMatchObject({
+      problem: 'one cause',
+      mend: 'turned round',
+      device: 'low sprag',
+      lets: 'clockwise',
+    });
+    expect(
+      problems
+        .slice(1)
+        .map(({ place }) => place.line)
+        .some((line) => {
+          return line < (problems[0]?.place.line ?? 0);
+        }),
+    ).toBe(true);
+    expect(problems.map(({ problem }) => problem)).toContain('gear is neutral');
   });
 });

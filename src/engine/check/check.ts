@@ -4,6 +4,7 @@ import { judge, portsOf } from '../reckon/index.ts';
 import { companyOf, gearsOf, isApplied, outputsOf, type Train } from '../train/index.ts';
 import { geometryOf } from '../teeth/index.ts';
 import type { Reading } from '../trainfile/index.ts';
+import { mendsOf } from './mend.ts';
 import type { Misgiving, Warning } from './warning.ts';
 
 /**
@@ -21,6 +22,7 @@ export function check(reading: Reading): Warning[] {
     return { ...finding, severity: 'warning', place };
   });
   const misgivings = [
+    ...causes(motion),
     ...idleMembers(motion),
     ...idleDevices(motion),
     ...oddGears(motion),
@@ -34,16 +36,35 @@ export function check(reading: Reading): Warning[] {
   ];
 }
 
+// Of odd gears the one cause comes first: the one change that mends them all and makes nothing else odd.
+function causes(motion: Motion): Pointed[] {
+  const gears = gearsOf(motion.train);
+  const odd = gears.filter((gear) => oddGear(motion, gear));
+  if (odd.length === 0) return [];
+  const others = (its: Motion) =>
+    [...idleMembers(its), ...idleDevices(its), ...againstForward(its.train)].length;
+  const before = others(motion);
+  // Where most things fail is asked first.
+  const asked = [...odd, ...gears.filter((gear) => !odd.includes(gear))];
+  const isOdd = (its: Motion) => asked.some((gear) => oddGear(its, gear)) || others(its) > before;
+  return mendsOf(motion, isOdd, odd.length).map((mend): Pointed => {
+    const path = 'set' in mend ? ['sets', mend.set] : ['devices', mend.device];
+    return { finding: { problem: 'one cause', gears: odd.length, ...mend }, path };
+  });
+}
+
 // What was taken is said, not doubted: most vehicles have a reverse.
 function forwardTaken(train: Train): Pointed[] {
+  if (train.forward) return againstForward(train);
   const vehicle = vehicleOf(train);
-  if (train.forward) {
-    const against = vehicle.mostly !== undefined && vehicle.mostly !== train.forward;
-    const finding = { problem: 'forward against', way: train.forward } as const;
-    return against ? [{ finding, path: ['forward'] }] : [];
-  }
   if (!vehicle.hasReverse) return [];
   return [{ finding: { problem: 'forward taken', way: vehicle.forward }, path: ['output'] }];
+}
+
+function againstForward(train: Train): Pointed[] {
+  const { mostly } = vehicleOf(train);
+  if (!train.forward || !mostly || mostly === train.forward) return [];
+  return [{ finding: { problem: 'forward against', way: train.forward }, path: ['forward'] }];
 }
 
 interface Pointed {
@@ -107,18 +128,21 @@ function idleDevices({ train, devices, base }: Motion): Pointed[] {
 }
 
 function oddGears(motion: Motion): Pointed[] {
-  return gearsOf(motion.train).flatMap(({ range, gear, on }): Pointed[] => {
-    const state = stateOf(judge(motion, underPower(motion.train, on)));
-    const idle = [range, gear].some((name) => /^(n|p|neutral|park)$/i.test(name));
-    const where = { range, gear };
-    const path = ['ranges', range, gear];
-    if (state === 'tied up') return [{ finding: { problem: 'gear ties up', ...where }, path }];
-    if (state === 'neutral' && !idle) {
-      return [{ finding: { problem: 'gear is neutral', ...where }, path }];
-    }
-    if (state === 'driving' && idle) {
-      return [{ finding: { problem: 'neutral drives', ...where }, path }];
-    }
-    return [];
-  });
+  return gearsOf(motion.train).flatMap((gear) => oddGear(motion, gear) ?? []);
+}
+
+function oddGear(
+  motion: Motion,
+  { range, gear, on }: ReturnType<typeof gearsOf>[number],
+): Pointed | undefined {
+  const state = stateOf(judge(motion, underPower(motion.train, on)));
+  const idle = [range, gear].some((name) => /^(n|p|neutral|park)$/i.test(name));
+  const where = { range, gear };
+  const path = ['ranges', range, gear];
+  if (state === 'tied up') return { finding: { problem: 'gear ties up', ...where }, path };
+  if (state === 'neutral' && !idle)
+    return { finding: { problem: 'gear is neutral', ...where }, path };
+  if (state === 'driving' && idle)
+    return { finding: { problem: 'neutral drives', ...where }, path };
+  return undefined;
 }

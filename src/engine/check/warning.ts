@@ -1,12 +1,15 @@
 import type { Located } from '../yaml/index.ts';
 import type { GeometryFinding } from '../teeth/index.ts';
 import type { MemberName, Way } from '../train/index.ts';
+import type { Mend } from './mend.ts';
 
 /** What a train that can be read may have against it, with the place that it is about. */
 export type Warning = Located<GeometryFinding | Misgiving>;
 
 /** What only asking the train can show. */
 export type Misgiving =
+  /** Of so many odd gears, the one cause: changed as `Mend` says, nothing of the train is odd. */
+  | ({ readonly problem: 'one cause'; readonly gears: number } & Mend)
   /** Only one thing touches the member (a set, a gear pair or a device): it can carry no load. */
   | {
       readonly problem: 'member carries nothing';

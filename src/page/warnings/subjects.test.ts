@@ -52,4 +52,22 @@ describe('the subjects of a warning', () => {
       { kind: 'member', name: 'shaft' },
     ]);
   });
+
+  it('of one cause are what to look at: the devices or the set', () => {
+    const place = { line: 1, column: 1, length: 1 };
+    const cause = { problem: 'one cause', gears: 2, severity: 'warning', place } as const;
+    const exchanged = { mend: 'devices exchanged', device: 'low', other: 'spare' } as const;
+    expect(subjectsOf({ ...cause, ...exchanged }, train)).toEqual([
+      { kind: 'device', name: 'low' },
+      { kind: 'device', name: 'spare' },
+    ]);
+    const turned = { mend: 'turned round', device: 'stray', lets: 'anticlockwise' } as const;
+    expect(subjectsOf({ ...cause, ...turned }, train)).toEqual([{ kind: 'device', name: 'stray' }]);
+    const members = {
+      mend: 'members exchanged',
+      set: 'main',
+      members: ['main.sun', 'main.ring'],
+    } as const;
+    expect(subjectsOf({ ...cause, ...members }, train)).toEqual([{ kind: 'set', name: 'main' }]);
+  });
 });

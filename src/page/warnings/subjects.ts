@@ -21,6 +21,11 @@ export function subjectsOf(warning: Objection, train: Train): SceneSubject[] {
       const device = train.devices.find(({ name }) => name === warning.name.split('.')[0]);
       return [device ? { kind: 'device', name: device.name } : member(warning.name, train)];
     }
+    case 'one cause': {
+      if ('set' in warning) return named(warning.set);
+      const devices = 'other' in warning ? [warning.device, warning.other] : [warning.device];
+      return devices.map((name): SceneSubject => ({ kind: 'device', name }));
+    }
     case 'device does nothing':
     case 'device never applied':
     case 'one body':

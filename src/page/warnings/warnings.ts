@@ -46,9 +46,12 @@ async function find(text: string): Promise<readonly Warned[]> {
   const reading = readTrain(text);
   const { train, problems } = reading;
   if (!train) return [];
+  const checked = check(reading);
+  const isCause = (warning: Objection) => warning.problem === 'one cause';
   const warnings = [
+    ...checked.filter(isCause),
     ...problems.filter(({ severity }) => severity === 'warning'),
-    ...check(reading),
+    ...checked.filter((warning) => !isCause(warning)),
     ...lookAtFigures(reading),
   ];
   return warnings.map((warning) => ({ warning, about: subjectsOf(warning, train) }));

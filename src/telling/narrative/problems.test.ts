@@ -3,7 +3,8 @@ import { problemText, type Objection } from './problems.ts';
 
 type Any = Objection;
 type Kind = Any['problem'];
-type Finding<K extends Kind> = Omit<Extract<Any, { problem: K }>, 'problem' | 'severity' | 'place'>;
+type Finding<K extends Kind> = Bare<Extract<Any, { problem: K }>>;
+type Bare<Its> = Its extends unknown ? Omit<Its, 'problem' | 'severity' | 'place'> : never;
 
 // Every problem with its words: a new kind fails to compile until it stands here.
 const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[] } = {
@@ -31,6 +32,24 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [
       { what: 'unexpected text' },
       'unexpected text: an entry is a name, a colon, a blank and a value',
+    ],
+  ],
+  'one cause': [
+    [
+      { gears: 4, mend: 'turned round', device: 'low sprag', lets: 'clockwise' },
+      'turned-round one-way clutch: look at low sprag first; with lets: clockwise, nothing is odd in any of the 4 gears named below',
+    ],
+    [
+      { gears: 2, mend: 'devices exchanged', device: 'low brake', other: 'second brake' },
+      'exchanged devices: look at low brake and second brake first; each with the members of the other, nothing is odd in any of the 2 gears named below',
+    ],
+    [
+      { gears: 2, mend: 'members exchanged', set: 'main', members: ['main.sun', 'main.ring'] },
+      'exchanged members: look at main.sun and main.ring first; each where the file has the other, nothing is odd in any of the 2 gears named below',
+    ],
+    [
+      { gears: 2, mend: 'other member', device: 'low brake', was: 'drum', member: 'main.ring' },
+      'other member: look at low brake first; with main.ring in place of drum, nothing is odd in any of the 2 gears named below',
     ],
   ],
   'merge mark': [

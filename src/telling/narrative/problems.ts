@@ -1,6 +1,7 @@
 import type { Warning } from '../../engine/check/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import type { FigureWarning } from '../../shop/figures/index.ts';
+import { oneCauseText } from './cause.ts';
 import { limitDoubtedText } from './packs.ts';
 import { keyOf, type Language, visible, type Voice, voiceOf } from '../voice/index.ts';
 
@@ -74,8 +75,6 @@ function word(p: Objection, voice: Voice): string {
       return voice.say('problem.unknown gear pair', { name: visible(p.pair), ...near(p.near) });
     case 'unknown device':
       return voice.say('problem.unknown device', { name: visible(p.device), ...near(p.near) });
-    case 'not applied':
-      return voice.say('problem.not applied', { name: visible(p.device) });
     case 'inside out':
       return voice.say('problem.inside out', { inner: p.inner, outer: p.outer });
     case 'ends reversed':
@@ -91,8 +90,11 @@ function word(p: Objection, voice: Voice): string {
       const names = { name: visible(p.device), kind: keyOf(p.kind) };
       return voice.say('problem.other kind', names);
     }
+    case 'not applied':
     case 'no plates':
     case 'not a band':
+    case 'device does nothing':
+    case 'device never applied':
       return voice.say(`problem.${p.problem}`, { name: visible(p.device) });
     case 'no band':
     case 'no pack':
@@ -242,9 +244,8 @@ function word(p: Objection, voice: Voice): string {
     }
     case 'set stands alone':
       return voice.say('problem.set stands alone', { name: visible(p.set) });
-    case 'device does nothing':
-    case 'device never applied':
-      return voice.say(`problem.${p.problem}`, { name: visible(p.device) });
+    case 'one cause':
+      return oneCauseText(p, voice);
     case 'gear is neutral':
     case 'gear ties up':
     case 'neutral drives':

@@ -230,6 +230,8 @@ export const en = {
   'problem.device does nothing':
     'idle device: {name} joins members that cannot turn against each other anyway; look at its names',
   'problem.device never applied': 'idle device: {name} is applied in no gear; add it to one',
+  'problem.one cause':
+    '{mend, select, turned {turned-round one-way clutch: look at {name} first; with {key},} devices {exchanged devices: look at {name} and {other} first; each with the members of the other,} members {exchanged members: look at {name} and {other} first; each where the file has the other,} other {other member: look at {name} first; with {other} in place of {was},}} {gears, plural, one {nothing is odd in the gear named below} other {nothing is odd in any of the # gears named below}}',
   'problem.gear is neutral': 'neutral gear: {name} drives nothing; look at what it applies',
   'problem.gear ties up': 'tied-up gear: {name} lets nothing turn; look at what it applies',
   'problem.neutral drives': 'driving neutral: {name} drives the output; look at what it applies',

@@ -228,6 +228,8 @@ export const es: Messages = {
   'problem.device does nothing':
     'elemento inútil: {name} une miembros que de todos modos no giran entre sí; mire sus nombres',
   'problem.device never applied': 'elemento inútil: ninguna marcha aplica {name}; añádalo a una',
+  'problem.one cause':
+    '{mend, select, turned {rueda libre del revés: mire primero {name}; con {key},} devices {elementos cambiados entre sí: mire primero {name} y {other}; cada uno con los miembros del otro,} members {miembros cambiados entre sí: mire primero {name} y {other}; cada uno donde el archivo tiene el otro,} other {otro miembro: mire primero {name}; con {other} en lugar de {was},}} {gears, plural, one {no queda nada raro en la marcha nombrada abajo} other {no queda nada raro en ninguna de las # marchas nombradas abajo}}',
   'problem.gear is neutral': 'marcha en punto muerto: {name} no mueve nada; mire qué aplica',
   'problem.gear ties up': 'marcha bloqueada: {name} no deja girar nada; mire qué aplica',
   'problem.neutral drives': 'punto muerto que transmite: {name} mueve la salida; mire qué aplica',
