@@ -9,6 +9,7 @@ export function breakIntoPages(sheets: Element): number {
   for (const [i, page] of pages.entries()) {
     for (const its of page.querySelectorAll('.sheet-page')) its.textContent = `${i + 1}`;
     for (const its of page.querySelectorAll('.sheet-pages')) its.textContent = `${pages.length}`;
+    page.ariaLabel = `${page.ariaLabel ?? ''}, ${i + 1}/${pages.length}`;
   }
   return pages.length;
 }
