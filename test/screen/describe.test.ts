@@ -90,6 +90,26 @@ function ratio(train: Train, on: readonly string[]): unknown {
 }
 
 describe('describing a train by questions', { timeout: 120_000 }, () => {
+  it('goes on after a reload where a round was half answered', async () => {
+    const page = await fromNothing();
+    const hands = new Hands(page);
+    await hands.names('Twin');
+    await hands.names('turbine shaft');
+    await hands.names('counter gear');
+    await hands.hears('A planetary set');
+    await hands.names('front');
+    await hands.pick('One planet: it meshes both');
+    await hands.counts(36);
+    const asked = await question(page).textContent();
+    await page.reload();
+    await sheet(page).waitFor();
+    expect(await question(page).textContent()).toBe(asked);
+    await hands.counts(84);
+    await hands.counts(3);
+    await hands.pick('I cannot count it');
+    expect(await textOf(page)).toContain('front: { sun: 36, ring: 84, planets: 3 }');
+  });
+
   it('leads from an empty page to a train that turns like the Kestrel', async () => {
     const page = await fromNothing();
     const hands = new Hands(page);

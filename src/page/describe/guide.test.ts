@@ -1,6 +1,7 @@
 import { signal } from '@preact/signals';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { Guide } from './guide.ts';
+import { keepHalfway } from './halfway.ts';
 
 function begin(text = '') {
   const file = { text: signal(text), written: 0, write };
@@ -93,5 +94,32 @@ describe('the guide', () => {
     expect(guide.asked.value.ask).toBe('nothing');
     guide.discard({ thing: 'gear', within: 'D', name: '1' });
     expect(guide.asked.value).toEqual({ ask: 'nothing' });
+  });
+});
+
+describe('a round that is half answered', () => {
+  it('goes on in a new page with the same text, and with no other', () => {
+    const shelf = new Map<string, string>();
+    vi.stubGlobal('sessionStorage', {
+      getItem: (key: string) => shelf.get(key) ?? null,
+      setItem: (key: string, word: string) => shelf.set(key, word),
+    });
+    const { guide } = begin(BEGUN);
+    guide.settle('device');
+    guide.add('set');
+    for (const said of ['rear', 'plain', 30]) guide.answer(said);
+    keepHalfway(BEGUN, { begun: guide.begun.value, settled: guide.settled.value });
+
+    const again = begin(BEGUN);
+    expect(again.guide.settled.value).toContain('device');
+    expect(again.guide.prompt.value?.key).toBe(guide.prompt.value?.key);
+    for (const said of [66, null, null]) again.guide.answer(said);
+    expect(again.file.text.value).toContain('  rear: { sun: 30, ring: 66 }\n');
+
+    expect(begin(BEGUN.replace('Wren', 'Linnet')).guide.begun.value).toBeUndefined();
+    const { guide: elsewhere } = begin(BEGUN);
+    elsewhere.arrive();
+    expect(elsewhere.begun.value).toBeUndefined();
+    vi.unstubAllGlobals();
   });
 });

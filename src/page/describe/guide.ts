@@ -19,6 +19,7 @@ import {
   type Topic,
 } from './asking.ts';
 import { changeOf } from './changing.ts';
+import { halfwayOf } from './halfway.ts';
 import { NOTHING } from './nothing.ts';
 import { nextPrompt, promptsOf } from './prompts.ts';
 import { written } from './writing.ts';
@@ -62,17 +63,24 @@ export class Guide {
   });
 
   private readonly file: Described;
+  private isHere = false;
 
   constructor(file: Described) {
     this.file = file;
   }
 
-  /** Begins with the file that is open: of one that lacks nothing, nothing is asked. */
+  /**
+   * Begins with the file that is open: of one that lacks nothing, nothing is asked. At first it
+   * goes on where this tab was with the same text, so that a reload loses no answer.
+   */
   arrive(): void {
+    const kept = this.isHere ? undefined : halfwayOf(this.file.text.value);
+    this.isHere = true;
     const train = this.train.value;
     const isWhole = train !== undefined && lacksOf(train).length === 0;
-    this.settled.value = new Set(isWhole ? ['set', 'device', 'gear'] : []);
     this.leave();
+    this.settled.value = kept?.settled ?? new Set(isWhole ? ['set', 'device', 'gear'] : []);
+    this.begun.value = train && kept?.begun;
   }
 
   /** Answers the question of the prompt; the last of a round is written into the file. */

@@ -1,10 +1,12 @@
-import { useMemo } from 'preact/hooks';
+import { effect } from '@preact/signals';
+import { useEffect, useMemo } from 'preact/hooks';
 import type { Problem } from '../../engine/yaml/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
 import { Ask } from './ask.tsx';
 import { Guide } from './guide.ts';
+import { keepHalfway } from './halfway.ts';
 import { SoFar } from './sofar.tsx';
 import { words } from './words.ts';
 
@@ -18,6 +20,12 @@ export function Guided({ study, onPlace }: Props) {
   const guide = useMemo(() => new Guide(study.file), [study]);
   const file = study.file.name.value;
   useMemo(() => guide.arrive(), [guide, file]);
+  useEffect(() => {
+    return effect(() => {
+      const [begun, settled] = [guide.begun.value, guide.settled.value];
+      keepHalfway(study.file.text.value, { begun, settled });
+    });
+  }, [study, guide]);
   const train = guide.train.value;
   return (
     <div class="describe-guided">
