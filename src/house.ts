@@ -67,6 +67,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'What was done and found on a job, by whom: only added to, struck, never erased.',
   ],
   ['shop/causes', 'From what was found as a unit came apart back to what caused it.'],
+  ['shop/firststart', 'The first start of a rebuilt unit, step by step, as common practice.'],
   ['shop/lessons', 'What a class can predict of a train, the wrong ideas, and the votes.'],
   [
     'asking/request',
@@ -131,6 +132,10 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['page/lesson', 'A question in large type, votes by a tap, and the answer revealed.'],
   ['page/describe', 'A train described by questions or as text, drawn as it grows.'],
   ['page/strip', 'A unit taken apart and put together, a part a screen; its teardown made so.'],
+  [
+    'page/build',
+    'The build, a step a screen: checks by hand, stops, what a wrong feel means; the first start.',
+  ],
   ['page/jobs', 'The jobs of this browser, and what was written into the open one.'],
   ['page/print', 'Every sheet, seen as it will be printed, broken into pages, and printed.'],
   ['doors/web', 'The page put together: its head, its rooms, its keys; no physics.'],

@@ -21,6 +21,7 @@ const Lever = later(async () => (await import('../../page/lever/index.ts')).Leve
 const Measure = later(async () => (await import('../../page/measure/index.ts')).Measure);
 const Margins = later(async () => (await import('../../page/margins/index.ts')).Margins);
 const Job = later(async () => (await import('../../page/jobs/index.ts')).JobRoom);
+const Build = later(async () => (await import('../../page/build/index.ts')).BuildRoom);
 const Strip = later(async () => (await import('../../page/strip/index.ts')).StripRoom);
 const Print = later(async () => (await import('../../page/print/index.ts')).PrintRoom);
 const Chart = later(async () => (await import('../../page/chart/index.ts')).Chart);
@@ -65,6 +66,7 @@ export function Page({ study, desk }: Props) {
         {room.value === 'turn' && <Turning study={study} />}
         {room.value === 'symptoms' && <Symptoms study={study} />}
         {room.value === 'measure' && <Measure study={study} />}
+        {room.value === 'build' && <Build study={study} />}
         {room.value === 'strip' && <Strip study={study} />}
         {room.value === 'ask' && <Lesson study={study} />}
         {room.value === 'describe' && <Describing study={study} />}

@@ -1,5 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { LargeButton } from '../controls/index.ts';
 import { AtJob } from '../job/index.ts';
+import { comeBack, errand } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
 import { LimitEntry } from './limitentry.tsx';
 import { List } from './list.tsx';
@@ -19,8 +21,16 @@ export function Measure({ study }: Props) {
   const measuring = measuringOf(study);
   const place = useRef<HTMLElement>(null);
   const begun = useRef(false);
+  const sent = errand.value?.to === 'measure' ? errand.value : undefined;
   const at = measuring.at.value;
   const thing = measuring.thing.value;
+  // Who is sent here for one thing is brought to it.
+  useEffect(() => {
+    const its = measuring.things.value.find(({ kind, name }) => {
+      return kind === sent?.kind && name === sent.name;
+    });
+    if (its) measuring.go({ kind: its.kind, name: its.name });
+  }, [sent]);
   // Who goes to a thing, or back, is told where they are.
   useEffect(() => {
     if (begun.current) place.current?.querySelector('h2')?.focus();
@@ -29,6 +39,13 @@ export function Measure({ study }: Props) {
   return (
     <AtJob study={study}>
       <section class="measure" aria-label={say.title} ref={place}>
+        {sent && (
+          <div class="row">
+            <LargeButton main onPress={comeBack}>
+              ‹ {say.comeBack}
+            </LargeButton>
+          </div>
+        )}
         {(!at || !thing) && <List measuring={measuring} study={study} />}
         {at && thing && at.side === 'read' && (
           <One measuring={measuring} study={study} thing={thing} />

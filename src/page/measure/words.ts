@@ -2,6 +2,7 @@ import { spoken } from '../words/index.ts';
 
 export const words = spoken({
   en: {
+    comeBack: 'Back to the build',
     title: 'Measure',
     all: 'All that is measured',
     pick: 'What do you measure?',
@@ -139,6 +140,7 @@ export const words = spoken({
     },
   },
   es: {
+    comeBack: 'Volver al armado',
     title: 'Medir',
     all: 'Todo lo que se mide',
     pick: '¿Qué mide?',

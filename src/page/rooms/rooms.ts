@@ -2,7 +2,7 @@ import { effect, signal } from '@preact/signals';
 
 /**
  * What a person is at: beginning, turning the train, finding a fault, stripping the unit,
- * measuring it, asking a class, describing it, a job, or printing.
+ * measuring it, building it, asking a class, describing it, a job, or printing.
  */
 export const ROOMS = [
   'begin',
@@ -10,6 +10,7 @@ export const ROOMS = [
   'symptoms',
   'strip',
   'measure',
+  'build',
   'ask',
   'describe',
   'job',

@@ -1,1 +1,2 @@
 export { StripRoom } from './striproom.tsx';
+export { lit } from './where.tsx';

@@ -31,8 +31,8 @@ export function Where({ train, part }: { readonly train: Train; readonly part: P
   );
 }
 
-// Devices and wheels by their symbols, members by as much of their lines as is the part's.
-function lit(drawn: StickDiagram, scene: Scene, train: Train, part: Part): Scene {
+/** Lights devices and wheels by their symbols, members by as much of their lines as is the part's. */
+export function lit(drawn: StickDiagram, scene: Scene, train: Train, part: Part): Scene {
   const { bodies, bodyOf } = assemble(train);
   const own = ownName(train);
   const carried = new Set(part.carries.map(own));

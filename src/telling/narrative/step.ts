@@ -1,4 +1,10 @@
-import type { Mistake, Plan, PlannedCheck, Step } from '../../engine/plan/index.ts';
+import {
+  lastSeen,
+  type Mistake,
+  type Plan,
+  type PlannedCheck,
+  type Step,
+} from '../../engine/plan/index.ts';
 import { CASE, type Part, type Train } from '../../engine/train/index.ts';
 import { feltText, gripText, mistakeText, partTexts } from './building.ts';
 import { boltTexts, fillText } from './fastening.ts';
@@ -125,21 +131,11 @@ function numberOf(check: PlannedCheck, { steps }: Plan): number {
   return checks.indexOf(check) + 1;
 }
 
-/** Mistakes of which the next step takes away the sight, but those of the part that just went on. */
-export function lastLook(
-  { number }: Step,
-  { train, plan, voice }: StepContext,
-): string | undefined {
-  if (number === plan.steps.length) return undefined;
-  const step = plan.steps[number - 1];
-  const newest = plan.steps.findLast((its) => its.does === 'fit' && its.number <= number);
-  const own = newest?.does === 'fit' ? newest.part.name : undefined;
-  const last = plan.mistakes.filter(({ open, part, mistake }) => {
-    if (open !== number || (part === own && step?.does === 'fit')) return false;
-    // Nobody has just tightened or measured what was left out.
-    return part !== own || !('is' in mistake) || mistake.is !== 'left out';
+/** What is looked at for the last time at a step, in a sentence; undefined where there is nothing. */
+export function lastLook(step: Step, { train, plan, voice }: StepContext): string | undefined {
+  const names = lastSeen(plan, step).map(({ mistake }) => {
+    return mistakeText(mistake, train, voice.language);
   });
-  const names = last.map(({ mistake }) => mistakeText(mistake, train, voice.language));
   return names.length === 0 ? undefined : voice.say('plan.stop', { mistakes: names.join('; ') });
 }
 

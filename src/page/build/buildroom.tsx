@@ -1,0 +1,107 @@
+import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { refusedText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { LargeButton } from '../controls/index.ts';
+import { AtJob, JobBar, jobsOf } from '../job/index.ts';
+import { room } from '../rooms/index.ts';
+import type { Study } from '../study/index.ts';
+import { language } from '../words/index.ts';
+import { Building } from './building.ts';
+import { StepList } from './steplist.tsx';
+import { Task } from './task.tsx';
+import { words } from './words.ts';
+import './build.css';
+
+/** A unit built by its plan, one thing a screen; and after it, its first start. */
+export function BuildRoom({ study }: { readonly study: Study }) {
+  const work = jobsOf(study).work.value;
+  if (!study.file.train.value) return <p>{words().noTrain}</p>;
+  return (
+    <AtJob study={study}>{work !== undefined && <Unit key={work} {...{ study, work }} />}</AtJob>
+  );
+}
+
+function Unit({ study, work }: { readonly study: Study; readonly work: string }) {
+  const say = words();
+  const file = study.file.name.value;
+  const building = useMemo(() => new Building(study, work), [study, work]);
+  const place = useRef<HTMLDivElement>(null);
+  const begun = useRef(false);
+  const task = building.task.value;
+  // Who goes on is told where they are; and no key that is still down presses what comes.
+  useEffect(() => {
+    if (begun.current) place.current?.querySelector('h2')?.focus();
+    begun.current = true;
+  }, [task?.key]);
+  const planned = building.planned.value;
+  if (!planned) return null;
+  if ('refused' in planned) {
+    return (
+      <div class="build">
+        <p>{refusedText(planned.refused, visible(file), voiceOf(language.value))}</p>
+        <div class="row">
+          <LargeButton main onPress={() => (room.value = 'strip')}>
+            {say.tellStrip}
+          </LargeButton>
+        </div>
+      </div>
+    );
+  }
+  return (
+    <div class="build" ref={place}>
+      <Keeping study={study} building={building} />
+      {task ? (
+        <Task key={task.key} building={building} task={task} />
+      ) : (
+        <Done building={building} />
+      )}
+      <StepList building={building} />
+    </div>
+  );
+}
+
+/** Where it is written down: the open job; else this browser, until there is one. */
+function Keeping({ study, building }: { readonly study: Study; readonly building: Building }) {
+  const say = words();
+  const count = building.loose.value.length;
+  const open = building.jobs.open.value;
+  return (
+    <>
+      <JobBar study={study} none={say.noJob} />
+      {count > 0 && (
+        <div class="row">
+          {open ? (
+            <LargeButton onPress={() => void building.handOver()}>
+              {say.handOver(count)}
+            </LargeButton>
+          ) : (
+            <details>
+              <summary>{say.another}</summary>
+              <button type="button" onClick={() => building.forget()}>
+                {say.forget}
+              </button>
+            </details>
+          )}
+        </div>
+      )}
+    </>
+  );
+}
+
+function Done({ building }: { readonly building: Building }) {
+  const say = words();
+  const last = building.tasks.at(-1);
+  return (
+    <section class="build-task" aria-labelledby="build-title">
+      <h2 id="build-title" tabIndex={-1}>
+        {say.built}
+      </h2>
+      <p>{say.signNext}</p>
+      <div class="row">
+        <LargeButton main onPress={() => (room.value = 'job')}>
+          {say.sign}
+        </LargeButton>
+        {last && <LargeButton onPress={() => building.show(last.key)}>{say.before}</LargeButton>}
+      </div>
+    </section>
+  );
+}

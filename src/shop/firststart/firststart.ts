@@ -1,0 +1,34 @@
+/** One thing that is done when a rebuilt unit runs for the first time. */
+export interface StartStep {
+  readonly does:
+    | 'cooler'
+    | 'converter'
+    | 'fill'
+    | 'prime'
+    | 'pressure'
+    | 'ranges'
+    | 'leaks'
+    | 'level'
+    | 'drive'
+    | 'after';
+  /** What can hurt there. */
+  readonly danger?: 'oil' | 'car' | 'wheels' | 'stall';
+}
+
+/**
+ * The first start after a build, in order: what was flushed before, oil before it turns, pressure
+ * before load, and a gentle drive that is read. Common practice, no source: the unit's maker has
+ * the last word on every line.
+ */
+export const FIRST_START: readonly StartStep[] = [
+  { does: 'cooler' },
+  { does: 'converter' },
+  { does: 'fill' },
+  { does: 'prime', danger: 'car' },
+  { does: 'pressure', danger: 'wheels' },
+  { does: 'ranges', danger: 'wheels' },
+  { does: 'leaks', danger: 'oil' },
+  { does: 'level', danger: 'oil' },
+  { does: 'drive', danger: 'stall' },
+  { does: 'after', danger: 'oil' },
+];

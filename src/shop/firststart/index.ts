@@ -1,0 +1,1 @@
+export { FIRST_START, type StartStep } from './firststart.ts';
