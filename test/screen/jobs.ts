@@ -55,3 +55,23 @@ export async function gives(
   ]);
   await chooser.setFiles({ name, mimeType: 'application/yaml', buffer: Buffer.from(its) });
 }
+
+/** Resolves when the browser has all that the page has given it to keep: a change after it waits for it. */
+export function storesAreQuiet(page: Page): Promise<void> {
+  return page.evaluate(async () => {
+    for (const { name = '' } of await indexedDB.databases()) {
+      // oxlint-disable-next-line no-await-in-loop
+      await new Promise<void>((resolve, reject) => {
+        const asked = indexedDB.open(name);
+        asked.addEventListener('error', () => reject(new Error(`no store ${name}`)));
+        asked.addEventListener('success', () => {
+          const change = asked.result.transaction([...asked.result.objectStoreNames], 'readwrite');
+          change.addEventListener('complete', () => {
+            asked.result.close();
+            resolve();
+          });
+        });
+      });
+    }
+  });
+}

@@ -11,7 +11,7 @@ import { packText } from '../../src/telling/report/index.ts';
 import { ROOT } from '../sources.ts';
 import { accessFaults } from './access.ts';
 import { withBrowser } from './browser.ts';
-import { begin, button, saved, textSaved } from './jobs.ts';
+import { begin, button, saved, textSaved, storesAreQuiet } from './jobs.ts';
 
 const open = withBrowser();
 const TABLET = { viewport: { width: 820, height: 1180 }, hasTouch: true };
@@ -99,9 +99,9 @@ describe('the room to measure in', () => {
     await hands.press('Take the snap ring 1.80 mm, and write it down');
     // A reload in the middle comes back to the same reading.
     await hands.types('1.19');
+    await storesAreQuiet(page);
     await page.reload();
-    await room(page).locator('.measure-head').waitFor();
-    expect(await typed(page)).toEqual(['1.80 mm', '1.19 mm']);
+    await expect.poll(() => typed(page)).toEqual(['1.80 mm', '1.19 mm']);
     await hands.types('1.18', '1.19');
     expect(await stands(page)).toContain('closed');
     await hands.write();

@@ -56,7 +56,7 @@ export function Lever({ study, build }: { readonly study: Study; readonly build:
         scene={scene}
         table={<SpeedTable members={members} speeds={answer.speeds} />}
       >
-        <div ref={place} class="lever-sheet">
+        <div ref={place} class="lever-sheet" role="group" aria-label={say.title} tabIndex={0}>
           <Drawing scene={scene} role="group" />
         </div>
         <p role="status" class="lever-said">
