@@ -94,7 +94,9 @@ function heightOf({ top, foot }: LeverDiagram, most: number, speed: number): num
 }
 
 function ticksOf(most: number): number[] {
-  const step = most > 6 ? 5 : 1;
+  // Six a side at most: 1, 5, 10, 50, 100 turns apart.
+  let step = 1;
+  for (let k = 0; most / step > 6; k++) step *= k % 2 === 0 ? 5 : 2;
   const ticks: number[] = [];
   for (let at = step; at <= most; at += step) ticks.push(at, -at);
   return ticks;
