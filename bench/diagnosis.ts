@@ -6,7 +6,7 @@
  * stripped for it: no test is on the bench. Nothing here is a test.
  */
 import { readdirSync, readFileSync } from 'node:fs';
-import { type Practice, readPractice } from '../src/engine/practice/index.ts';
+import { type Experience, readExperience } from '../src/engine/experience/index.ts';
 import {
   accountsOf,
   type Belief,
@@ -46,8 +46,8 @@ interface Case {
 type Choice = (observations: readonly Observation[], belief: Belief) => Test | undefined;
 
 export function diagnosis(): void {
-  const { practice } = readPractice(readFileSync('experience.yaml', 'utf8'));
-  if (!practice) throw new Error('experience.yaml has errors');
+  const { experience } = readExperience(readFileSync('experience.yaml', 'utf8'));
+  if (!experience) throw new Error('experience.yaml has errors');
   console.log(`
 Diagnosis: ${RUNS} faults on each train, ${WRONG * 100} % of the answers wrong (medians of tests, minutes)
                               the tool                       the best fixed order
@@ -55,7 +55,7 @@ train                seed   first  top 3  tests  min    first  top 3  tests  min
   const files = readdirSync('trains').filter((name) => name.endsWith('.train.yaml'));
   const played = files.flatMap((file, k) => {
     const { train } = readTrain(readFileSync(`trains/${file}`, 'utf8'));
-    return train && train.ranges.length > 0 ? [play(train, practice, file, 3000 + k)] : [];
+    return train && train.ranges.length > 0 ? [play(train, experience, file, 3000 + k)] : [];
   });
   const wished: readonly (readonly [string, (its: Played) => boolean])[] = [
     ['first in at least 90 %', ({ tool }) => share(tool, 1) >= 0.9],
@@ -75,14 +75,14 @@ train                seed   first  top 3  tests  min    first  top 3  tests  min
 // rankings after them are as right as is hoped for, and the minutes of those.
 function listed(inquiry: Inquiry, seed: number, order: readonly Test[]): number {
   const dice = new Dice(seed);
-  const { practice } = inquiry;
+  const { experience } = inquiry;
   const brackets = inquiry.apart('pan off');
   const cases = Array.from({ length: LISTED }, () => newCase(inquiry, dice));
   let [minutes, open] = [0, false];
   for (const test of order) {
-    const { at, minutes: its } = practice.tests[test.test];
+    const { at, minutes: its } = experience.tests[test.test];
     const opens = at === 'pan off';
-    minutes += its + (opens === open ? 0 : practice['minutes to open']['pan off']);
+    minutes += its + (opens === open ? 0 : experience['minutes to open']['pan off']);
     open = opens;
     const places = cases.map((one) => {
       one.observations.push(answered(inquiry, test, one, dice));
@@ -107,10 +107,10 @@ interface Played {
   readonly list: number;
 }
 
-function play(train: Train, practice: Practice, file: string, seed: number): Played {
-  const inquiry = inquire(train, practice);
-  const tests = inquiry.tests.filter(({ test }) => practice.tests[test].at !== 'on the bench');
-  const may = ({ test }: Test) => practice.tests[test].at !== 'on the bench';
+function play(train: Train, experience: Experience, file: string, seed: number): Played {
+  const inquiry = inquire(train, experience);
+  const tests = inquiry.tests.filter(({ test }) => experience.tests[test].at !== 'on the bench');
+  const may = ({ test }: Test) => experience.tests[test].at !== 'on the bench';
   const tool = runs(inquiry, seed, (observations, belief) => {
     return nextTest(inquiry, accountsOf(inquiry, observations), belief, may).best?.test;
   });
@@ -156,8 +156,8 @@ function reranking(inquiry: Inquiry): number {
 
 function runs(inquiry: Inquiry, seed: number, choose: Choice): Run[] {
   const dice = new Dice(seed);
-  const { practice } = inquiry;
-  const enough = practice['enough in a hundred'] / 100;
+  const { experience } = inquiry;
+  const enough = experience['enough in a hundred'] / 100;
   const brackets = inquiry.apart('pan off');
   return Array.from({ length: RUNS }, () => {
     const one = newCase(inquiry, dice);
@@ -175,10 +175,10 @@ function runs(inquiry: Inquiry, seed: number, choose: Choice): Run[] {
         const place = ranked.findIndex(({ among }) => among.includes(truth));
         return { place, tests: observations.length, minutes };
       }
-      const opens = practice.tests[test.test].at === 'pan off';
-      if (opens !== open) minutes += practice['minutes to open']['pan off'];
+      const opens = experience.tests[test.test].at === 'pan off';
+      if (opens !== open) minutes += experience['minutes to open']['pan off'];
       open = opens;
-      minutes += practice.tests[test.test].minutes;
+      minutes += experience.tests[test.test].minutes;
       observations.push(answered(inquiry, test, one, dice));
     }
   });
@@ -227,7 +227,7 @@ function inTradeOrder(tests: readonly Test[]): Test[] {
 // most a minute after those before it. It repeats a test where that tells most.
 function learnt(inquiry: Inquiry, tests: readonly Test[]): Test[] {
   const dice = new Dice(7);
-  const { practice } = inquiry;
+  const { experience } = inquiry;
   const cases = Array.from({ length: 80 }, () => newCase(inquiry, dice));
   const order: Test[] = [];
   while (order.length < 30) {
@@ -242,10 +242,10 @@ function learnt(inquiry: Inquiry, tests: readonly Test[]): Test[] {
       });
     }
     const last = order.at(-1);
-    const open = last !== undefined && practice.tests[last.test].at === 'pan off';
+    const open = last !== undefined && experience.tests[last.test].at === 'pan off';
     const worth = tests.map(({ test }, k) => {
-      const { at, minutes } = practice.tests[test];
-      const opening = (at === 'pan off') === open ? 0 : practice['minutes to open']['pan off'];
+      const { at, minutes } = experience.tests[test];
+      const opening = (at === 'pan off') === open ? 0 : experience['minutes to open']['pan off'];
       return (bits[k] as number) / (minutes + opening);
     });
     const best = tests[worth.indexOf(Math.max(...worth))] as Test;

@@ -32,7 +32,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['engine/chart', 'Every combination of friction devices, and the swaps between gears.'],
   ['engine/faults', 'What can be wrong with a train, as edits of it.'],
   ['engine/road', 'Engine speed at a road speed, as the ratio of a gear.'],
-  ['engine/practice', 'Tests that a shop makes, and how often each thing is wrong.'],
+  ['engine/experience', 'Tests that a shop makes, and how often each thing is wrong.'],
   ['engine/sight', 'A test that is made of a train, what it can show, and both in words.'],
   ['engine/cause', 'What can be wrong, in which manners, and what each test would show of it.'],
   ['engine/suspects', 'What was seen, the causes ranked by it, and the test that tells most next.'],

@@ -117,8 +117,8 @@ export type {
 } from './engine/plan/index.ts';
 
 // Which fault a symptom means: what was seen, ranked, what may not be done, and the next best test.
-export { readPractice } from './engine/practice/index.ts';
-export type { Practice, PracticeReading } from './engine/practice/index.ts';
+export { readExperience } from './engine/experience/index.ts';
+export type { Experience, ExperienceReading } from './engine/experience/index.ts';
 export { type ComplaintSeen, complaintSeen } from './engine/complaint/index.ts';
 export { type Growler, growlers, type Heard } from './engine/noise/index.ts';
 export { diagnose } from './engine/triage/index.ts';

@@ -20,13 +20,13 @@ export type {
   OutcomeWord,
   Practised,
   Risk,
-  PracticeRow,
+  ExperienceRow,
   Shows,
   Stage,
   Sureness,
   TestWord,
   Tool,
-} from './engine/practice/index.ts';
+} from './engine/experience/index.ts';
 export type { RatioRange, RoadReading } from './engine/road/index.ts';
 export type { HeldBack, ProposalPart, Said, Belief } from './engine/suspects/index.ts';
 export type {

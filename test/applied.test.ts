@@ -4,7 +4,7 @@ import { check } from '../src/engine/check/index.ts';
 import { faultMatrix, everyFault } from '../src/engine/faults/index.ts';
 import { flow } from '../src/engine/flow/index.ts';
 import { marginsOf } from '../src/engine/margin/index.ts';
-import { readPractice } from '../src/engine/practice/index.ts';
+import { readExperience } from '../src/engine/experience/index.ts';
 import { inquire } from '../src/engine/cause/index.ts';
 import { gearsOf, type Train } from '../src/engine/train/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
@@ -16,14 +16,14 @@ import { readFileSync } from 'node:fs';
 // What applies a device may come to stand elsewhere than in the gear: one function is asked.
 describe('which devices are applied in a gear is asked of one function', () => {
   const reading = readTrain(readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8'));
-  const { practice } = readPractice(readFileSync('experience.yaml', 'utf8'));
+  const { experience } = readExperience(readFileSync('experience.yaml', 'utf8'));
   const asked: Readonly<Record<string, (train: Train) => unknown>> = {
     flow: (train) => gearsOf(train).map(({ on }) => flow(train, on).drive.state),
     chart: (train) => chart(train).gears.length,
     check: (train) => check({ ...reading, train }),
     faults: (train) => faultMatrix(train, { only: everyFault(train).slice(0, 2) }).rows.length,
     capacity: (train) => marginsOf(train, limitsOf(train)),
-    suspects: (train) => practice && inquire(train, practice, gripsOf(train)).tests.length,
+    suspects: (train) => experience && inquire(train, experience, gripsOf(train)).tests.length,
     lesson: (train) => questionsOf(train, { seed: 1 }).length,
     'chart on paper': (train) => chartSheet(train, 'en').title,
   };

@@ -1,22 +1,22 @@
 import fs from 'node:fs';
 import { expect, it } from 'vitest';
-import { readPractice } from '../src/engine/practice/index.ts';
+import { readExperience } from '../src/engine/experience/index.ts';
 import { inquire, type Inquiry } from '../src/engine/cause/index.ts';
 import { readSeen } from '../src/engine/suspects/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 
 // What had another name before is still read, and told once.
 
-const practice = () => {
-  const read = readPractice(kept('experience.yaml')).practice;
-  if (!read) throw new Error('no practice');
+const experience = () => {
+  const read = readExperience(kept('experience.yaml')).experience;
+  if (!read) throw new Error('no experience');
   return read;
 };
 
 function kestrel(): Inquiry {
   const { train } = readTrain(kept('trains/kestrel-three-speed.train.yaml'));
   if (!train) throw new Error('no train');
-  return inquire(train, practice());
+  return inquire(train, experience());
 }
 
 it('reads "over-run" of a file of what was seen as coast', () => {
@@ -32,8 +32,8 @@ it('reads "over-run" of a file of what was seen as coast', () => {
 
 it('reads "over-run" of a shop’s experience as coast', () => {
   const text = kept('experience.yaml');
-  const before = readPractice(text.replace('\n  coast:', '\n  over-run:'));
-  expect(before.practice).toEqual(readPractice(text).practice);
+  const before = readExperience(text.replace('\n  coast:', '\n  over-run:'));
+  expect(before.experience).toEqual(readExperience(text).experience);
   expect(before.problems).toMatchObject([{ problem: 'renamed', old: 'over-run', now: 'coast' }]);
 });
 

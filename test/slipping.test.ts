@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { applyFault, type Fault } from '../src/engine/faults/index.ts';
 import { coast, drive } from '../src/engine/flow/index.ts';
 import { type Rational, toNumber } from '../src/engine/linear/index.ts';
-import { type Practice, readPractice } from '../src/engine/practice/index.ts';
+import { type Experience, readExperience } from '../src/engine/experience/index.ts';
 import { isSpan, type Quantity } from '../src/engine/reckon/index.ts';
 import { accountsOf, type Observation, rank, readSeen } from '../src/engine/suspects/index.ts';
 import { type Cause, inquire, type Inquiry } from '../src/engine/cause/index.ts';
@@ -21,7 +21,7 @@ import { gripsOf } from '../src/shop/capacity/index.ts';
 const FOLDER = new URL('../trains/', import.meta.url);
 const files = fs.readdirSync(FOLDER).filter((name) => name.endsWith('.train.yaml'));
 const text = fs.readFileSync(new URL('../experience.yaml', import.meta.url), 'utf8');
-const practice = readPractice(text).practice as Practice;
+const experience = readExperience(text).experience as Experience;
 const LOADS = { light: 0.3, ordinary: 0.5, heavy: 1 } as const;
 const COASTING = 0.2;
 const STRENGTHS = [0.2, 0.45, 0.75];
@@ -35,7 +35,7 @@ const trains = files.flatMap((file) => {
 
 describe('a slipping device', () => {
   it.each(trains)('of %s leads, and nothing that carries nothing where it slips', (_, train) => {
-    const inquiry = inquire(train, practice);
+    const inquiry = inquire(train, experience);
     const gears = inquiry.tests.flatMap((test): Gear[] => {
       const driven = test.test === 'under power' || test.test === 'coast';
       return driven ? [{ test, side: test.test, on: test.on }] : [];
@@ -156,7 +156,7 @@ function carries(train: Train, { cause, faults: [fault] }: Cause, gears: readonl
 
 describe('what the shop that waited for this asked', () => {
   const kestrel = trains.find(([file]) => file.startsWith('kestrel'))?.[1] as Train;
-  const inquiry = inquire(kestrel, practice);
+  const inquiry = inquire(kestrel, experience);
   const { observations } = readSeen(
     'D 1: drives\nD 2: slips\nD 3: drives\nR: drives\npressure: good',
     inquiry,
@@ -194,7 +194,7 @@ describe('which way a band holds better', () => {
   function leading(capacities?: object): string[] {
     const file = { ...complaints['complaints-1-cross-coupled'], ...(capacities && { capacities }) };
     const train = readTrain(JSON.stringify(file)).train as Train;
-    const inquiry = inquire(train, practice, gripsOf(train));
+    const inquiry = inquire(train, experience, gripsOf(train));
     const { observations } = readSeen(said, inquiry);
     return leadingOf(inquiry, observations).map(named);
   }

@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import { expect, test } from 'vitest';
-import { readPractice } from '../src/engine/practice/index.ts';
+import { readExperience } from '../src/engine/experience/index.ts';
 import { inquire } from '../src/engine/cause/index.ts';
 import { readSeen } from '../src/engine/suspects/index.ts';
 import { seedOfRun, tries } from './dice.ts';
@@ -15,21 +15,21 @@ function kept(file: string): string {
   return fs.readFileSync(new URL(`../${file}`, import.meta.url), 'utf8');
 }
 
-test(`a damaged practice file has a practice or an error, never a throw (SEED=${seed})`, () => {
+test(`a damaged experience file has a experience or an error, never a throw (SEED=${seed})`, () => {
   const good = [kept('experience.yaml')];
   const tally = new Tally({ read: 70, told: 400 });
   for (let k = 0; k < TRIES; k++) {
-    const { practice, problems } = readPractice(wildText(seed + k, good));
-    expect(practice !== undefined || problems.length > 0, `SEED=${seed + k}`).toBe(true);
+    const { experience, problems } = readExperience(wildText(seed + k, good));
+    expect(experience !== undefined || problems.length > 0, `SEED=${seed + k}`).toBe(true);
     tally.met(problems.length > 0 ? 'told' : 'read');
   }
   tally.enough();
 });
 
 test(`damaged observations are read or told, never a throw (SEED=${seed})`, () => {
-  const { practice } = readPractice(kept('experience.yaml'));
-  if (!practice) throw new Error('our own practice is not read');
-  const inquiry = inquire(ours('kestrel-three-speed'), practice);
+  const { experience } = readExperience(kept('experience.yaml'));
+  if (!experience) throw new Error('our own experience is not read');
+  const inquiry = inquire(ours('kestrel-three-speed'), experience);
   const good = [
     'D 1: slips\nL 1: drives\nL 2 coast: brakes\nR: drives, not sure\nfluid: burnt\n',
     '- turn rear.carrier clockwise, hold front.ring: turns\n- pressure: good\n- stall D: high\n',

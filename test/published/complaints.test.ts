@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { complaintSeen } from '../../src/engine/complaint/index.ts';
-import { type Practice, readPractice } from '../../src/engine/practice/index.ts';
+import { type Experience, readExperience } from '../../src/engine/experience/index.ts';
 import { inquire } from '../../src/engine/cause/index.ts';
 import { type Observation, readSeen } from '../../src/engine/suspects/index.ts';
 import { sightOf, type Test, testText } from '../../src/engine/sight/index.ts';
@@ -21,7 +21,7 @@ import {
 } from './complaint.ts';
 
 const text = readFileSync(new URL('../../experience.yaml', import.meta.url), 'utf8');
-const practice = readPractice(text).practice as Practice;
+const experience = readExperience(text).experience as Experience;
 
 it('each thing that is said of a complaint is marked', () => {
   for (const { mustNotLead, forbiddenNext } of COMPLAINTS) {
@@ -34,7 +34,7 @@ describe.each(COMPLAINTS.map((complaint) => [complaint.id, complaint] as const))
   '%s',
   (_, complaint) => {
     const train = trainOf(complaint);
-    const inquiry = inquire(train, practice);
+    const inquiry = inquire(train, experience);
 
     it('all that was seen at once: the cause leads, and a sensible test is offered', () => {
       const { observations, problems } = readSeen(linesOf(complaint).join('\n'), inquiry);

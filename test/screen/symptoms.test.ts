@@ -31,7 +31,7 @@ const { trains, cases } = JSON.parse(
     }[];
   }[];
 };
-const practice = { called: 'experience.yaml', text: readFileSync('experience.yaml', 'utf8') };
+const experience = { called: 'experience.yaml', text: readFileSync('experience.yaml', 'utf8') };
 const voice = voiceOf('en');
 
 const button = (page: Page, name: string | RegExp) =>
@@ -45,7 +45,7 @@ async function byTheCommand(page: Page, text: string): Promise<string[]> {
     return key === undefined ? '' : localStorage.getItem(key);
   });
   const job = openJob({ called: 'page', text: written ?? '' });
-  const { ranking } = suspicionOf(caseOf(train, { practice, job }));
+  const { ranking } = suspicionOf(caseOf(train, { experience, job }));
   return (ranking.brackets[0]?.suspects ?? []).map((suspect) => suspectText(suspect, voice));
 }
 

@@ -11,13 +11,13 @@ import { askFaults, caseOf, examine, explanationOf, questionOf, suspicionOf } fr
 
 const kestrel = readTrain(fs.readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8'))
   .train as Train;
-const practice = { called: 'ours', text: fs.readFileSync('experience.yaml', 'utf8') };
+const experience = { called: 'ours', text: fs.readFileSync('experience.yaml', 'utf8') };
 
 it('finds what is suspected by a text of what was seen', () => {
   const seen = { called: 'seen', text: 'D 1: slips\nL 1: drives\n' };
-  const { told, ...its } = caseOf(kestrel, { practice, seen });
+  const { told, ...its } = caseOf(kestrel, { experience, seen });
   expect(told.observations.map(({ test }) => testText(test))).toEqual(['D 1', 'L 1']);
-  const { ranking, practice: called } = suspicionOf({ ...its, told });
+  const { ranking, experience: called } = suspicionOf({ ...its, told });
   expect(called).toBe('ours');
   expect(ranking.brackets[0]?.suspects[0]?.cause).toMatchObject({
     faults: [{ device: 'low sprag', is: 'slips' }],
@@ -27,7 +27,7 @@ it('finds what is suspected by a text of what was seen', () => {
 it('hears what a job’s driver says, and gives back what it makes nothing of', () => {
   const [complaint, at] = ['slips in second, smells of fish', '2026-11-25T12:40:07.000Z'];
   const text = newJobText({ unit: 'bench 4', complaint, by: 'TW', at });
-  const { told } = caseOf(kestrel, { practice, job: openJob({ called: 'job', text }) });
+  const { told } = caseOf(kestrel, { experience, job: openJob({ called: 'job', text }) });
   expect(told.observations.map(({ test, sure }) => [testText(test), sure])).toContainEqual([
     'D 2',
     'not sure',
@@ -42,7 +42,7 @@ it('goes from what a job found back to why it failed, and says nothing of it bef
   const whys = (job: string, seen: string) =>
     suspicionOf(
       caseOf(kestrel, {
-        practice,
+        experience,
         job: openJob({ called: 'job', text: job }),
         seen: { called: 'seen', text: seen },
       }),
@@ -54,7 +54,7 @@ it('goes from what a job found back to why it failed, and says nothing of it bef
 it('takes out what the driver’s words were not meant for, in a file and in a job', () => {
   const says = 'driver says: slips in second and third\n';
   const texts = (text: string) => {
-    const { told } = caseOf(kestrel, { practice, seen: { called: 'seen', text } });
+    const { told } = caseOf(kestrel, { experience, seen: { called: 'seen', text } });
     return told.observations.map(({ test }) => testText(test));
   };
   expect(texts(says)).toEqual(['D 2', 'D 3']);
@@ -69,14 +69,14 @@ it('takes out what the driver’s words were not meant for, in a file and in a j
     },
   );
   const job = openJob({ called: 'job', text: head + lines.join('') });
-  const { told } = caseOf(kestrel, { practice, job });
+  const { told } = caseOf(kestrel, { experience, job });
   expect(told.heard.map(({ said }) => said)).toEqual(['slips in second']);
   expect(told.observations.map(({ test }) => testText(test))).toEqual(['D 2']);
 });
 
 describe('an examination', () => {
   const seen = { called: 'seen', text: 'D 1: slips\nL 1: drives\nR: drives\nD 2: drives\n' };
-  const { suspicion, examination } = examine(caseOf(kestrel, { practice, seen }));
+  const { suspicion, examination } = examine(caseOf(kestrel, { experience, seen }));
 
   it('is plain data that says what the suspicion says', () => {
     const copy = structuredClone(examination);
@@ -89,7 +89,7 @@ describe('an examination', () => {
 
   it('offers no test that somebody skips', () => {
     const best = testText(suspicion.advice.best?.test as Test);
-    const skipped = examine(caseOf(kestrel, { practice, seen }), [best]).examination;
+    const skipped = examine(caseOf(kestrel, { experience, seen }), [best]).examination;
     expect(testText(skipped.advice.best?.test as Test)).not.toBe(best);
   });
 
@@ -117,7 +117,7 @@ describe('an examination', () => {
 
 it('refuses a text of what was seen with its problems, by the name that it was given', () => {
   const seen = { called: 'yesterday', text: 'D 1: drives\nD 22: slips\n' };
-  expect(refusedBy(() => caseOf(kestrel, { practice, seen }))).toMatchObject({
+  expect(refusedBy(() => caseOf(kestrel, { experience, seen }))).toMatchObject({
     refused: 'bad.file',
     called: 'yesterday',
     problems: [{ place: { line: 2, column: 1 } }],

@@ -1,5 +1,5 @@
 import { complaintSeen } from '../../engine/complaint/index.ts';
-import { readPractice } from '../../engine/practice/index.ts';
+import { readExperience } from '../../engine/experience/index.ts';
 import { inquire, type Inquiry } from '../../engine/cause/index.ts';
 import { type Observation, readSeen } from '../../engine/suspects/index.ts';
 import { type Test, testText } from '../../engine/sight/index.ts';
@@ -20,7 +20,7 @@ import {
 
 /** What was seen, in a text of it and in a job, and how often things are wrong in the shop. */
 export interface SuspectsRequest {
-  readonly practice: Given;
+  readonly experience: Given;
   readonly seen?: Given;
   readonly job?: OpenJob;
 }
@@ -32,7 +32,7 @@ export interface Case {
   /** What was found as the unit came apart. */
   readonly findings: readonly Finding[];
   /** What the shop's figures are called. */
-  readonly practice: string;
+  readonly experience: string;
   readonly renamed: readonly Renamed[];
 }
 
@@ -58,12 +58,12 @@ export interface Suspicion extends Diagnosis {
   /** What the driver says of which nothing could be made. */
   readonly unused: readonly string[];
   /** What the shop's figures are called. */
-  readonly practice: string;
+  readonly experience: string;
 }
 
 /** Reads what was told. It takes as long as what a train's faults would show takes to work out. */
-export function caseOf(train: Train, { practice, ...told }: SuspectsRequest): Case {
-  return caseWith(underSuspicion(train, practice), told);
+export function caseOf(train: Train, { experience, ...told }: SuspectsRequest): Case {
+  return caseWith(underSuspicion(train, experience), told);
 }
 
 /** A train of which nothing was told yet: what its faults would show is worked out once. */
@@ -71,16 +71,16 @@ export function underSuspicion(
   train: Train,
   { called, text }: Given,
 ): Omit<Case, 'told' | 'findings'> {
-  const { practice: figures, problems } = readPractice(text);
+  const { experience: figures, problems } = readExperience(text);
   if (!figures) throw new NoAnswer({ refused: 'bad.file', called, problems });
   const inquiry = inquire(train, figures, gripsOf(train));
-  return { inquiry, practice: called, renamed: renamedIn(called, problems) };
+  return { inquiry, experience: called, renamed: renamedIn(called, problems) };
 }
 
 /** The same, with what was seen and said. */
 export function caseWith(
   its: Omit<Case, 'told' | 'findings'>,
-  { seen, job }: Omit<SuspectsRequest, 'practice'>,
+  { seen, job }: Omit<SuspectsRequest, 'experience'>,
 ): Case {
   const { inquiry } = its;
   const read = seen ? seenIn(seen, inquiry) : NOTHING;
@@ -120,17 +120,17 @@ export function witnessedBy(
 
 /** All that can be said of what was told. `open`: whether a test may still be offered. */
 export function suspicionOf(
-  { inquiry, told, practice, findings = [] }: Asked,
+  { inquiry, told, experience, findings = [] }: Asked,
   open?: (test: Test) => boolean,
 ): Suspicion {
   const { observations, unused } = told;
   // The fluid alone tells of no strip.
   const opened = findings.some(({ said }) => !said.startsWith('fluid: '));
   const failures = opened ? failuresOf(inquiry.train, findings) : [];
-  return { ...diagnose(inquiry, observations, open), failures, unused, practice };
+  return { ...diagnose(inquiry, observations, open), failures, unused, experience };
 }
 
-type Asked = Pick<Case, 'inquiry' | 'told' | 'practice'> & Partial<Pick<Case, 'findings'>>;
+type Asked = Pick<Case, 'inquiry' | 'told' | 'experience'> & Partial<Pick<Case, 'findings'>>;
 
 const NOTHING = { observations: [], says: [], unsaid: [], renamed: [] };
 

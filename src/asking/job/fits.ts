@@ -1,4 +1,4 @@
-import { readPractice } from '../../engine/practice/index.ts';
+import { readExperience } from '../../engine/experience/index.ts';
 import { inquire, type Inquiry } from '../../engine/cause/index.ts';
 import { readSeen } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
@@ -16,7 +16,7 @@ import { errorsIn, meant, NoAnswer, unknown } from '../request/index.ts';
 /** By what an entry is looked at besides its train. */
 export interface Before {
   /** The text of a shop's figures, by which what was seen is read. */
-  readonly practice: string;
+  readonly experience: string;
   /** The job without it: a limit that was told to be meant is there already. */
   readonly job?: FoldedJob;
 }
@@ -30,9 +30,9 @@ export function mustFit(told: Told, train: Train, before: Before): void {
   if (problem) throw new NoAnswer({ refused: 'bad.entry', problem });
 }
 
-function problemsOf(told: Told, train: Train, { practice, job }: Before): readonly Problem[] {
+function problemsOf(told: Told, train: Train, { experience, job }: Before): readonly Problem[] {
   const entry = (said: string) => `${JSON.stringify('of' in told ? told.of : '')}: ${said}`;
-  const inquiry = () => inquiryOf(train, practice);
+  const inquiry = () => inquiryOf(train, experience);
   switch (told.kind) {
     case 'reading':
       return readingProblems(entry(told.text), told.of, train);
@@ -61,8 +61,8 @@ function problemsOf(told: Told, train: Train, { practice, job }: Before): readon
 
 // A text that is none is told where it is asked by.
 function inquiryOf(train: Train, figures: string): Inquiry | undefined {
-  const { practice } = readPractice(figures);
-  return practice && inquire(train, practice);
+  const { experience } = readExperience(figures);
+  return experience && inquire(train, experience);
 }
 
 function whenAny(

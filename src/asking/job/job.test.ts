@@ -8,7 +8,7 @@ import { entryMade, entryMeant, entryTold, jobMade, openJob } from './index.ts';
 
 const kestrel = readTrain(fs.readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8'))
   .train as Train;
-const practice = fs.readFileSync('experience.yaml', 'utf8');
+const experience = fs.readFileSync('experience.yaml', 'utf8');
 
 // An invented job of invented people.
 const at = '2026-11-25T12:40:07.000Z';
@@ -49,7 +49,7 @@ describe('an entry', () => {
     ],
   ])('must fit the train: %s', (_, words, why) => {
     const { job } = openJob({ called: 'job', text: NEW });
-    const its = { train: kestrel, practice };
+    const its = { train: kestrel, experience };
     const made = () => entryMade({ told: entryTold(words, {}) }, { who: 'TW', at }, job, its);
     const refused = refusedBy(made);
     if (why) expect(refused).toMatchObject(why);
@@ -89,7 +89,7 @@ describe('an entry', () => {
     const speed = entryTold(['seen', 'D 2', '2150 rpm at 60 km/h'], {});
     const made = (before: typeof job) => {
       return refusedBy(() =>
-        entryMade({ told: speed }, { at, who: 'TW' }, before, { train: kestrel, practice }),
+        entryMade({ told: speed }, { at, who: 'TW' }, before, { train: kestrel, experience }),
       );
     };
     expect(made(job)).toBe(undefined);

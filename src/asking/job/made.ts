@@ -32,7 +32,7 @@ export function entryMade(
   { told, strikes }: ToldOrStruck,
   { at, who }: Writer,
   before: FoldedJob,
-  its?: { readonly train: Train; readonly practice: string },
+  its?: { readonly train: Train; readonly experience: string },
 ): { readonly id: string; readonly text: string } {
   const said = { ...(told && { told }), ...(strikes && { strikes }) };
   const { id, body, text } = entryText({ at, who, ...said });
@@ -41,7 +41,7 @@ export function entryMade(
   if (told && its) {
     // What is struck by the same entry stands no more.
     const entries = before.entries.filter((one) => one.id !== strikes?.id);
-    mustFit(told, its.train, { practice: its.practice, job: { ...before, entries } });
+    mustFit(told, its.train, { experience: its.experience, job: { ...before, entries } });
   }
   return { id, text };
 }

@@ -30,7 +30,7 @@ import { done, type Reply, type Session } from '../../command/session/index.ts';
  * file.
  */
 export async function interview(
-  { inquiry, told: known, practice }: Case,
+  { inquiry, told: known, experience }: Case,
   lines: AsyncIterable<string>,
   { world, page, options }: Session,
 ): Promise<Reply> {
@@ -44,7 +44,7 @@ export async function interview(
   const prompt = world.terminal ? '> ' : '>\n';
   const offered = (test: Test) => !skipped.has(testText(test));
   const asked = (): Test | undefined => {
-    const suspicion = suspicionOf({ inquiry, told, practice }, offered);
+    const suspicion = suspicionOf({ inquiry, told, experience }, offered);
     const { best, first } = suspicion.advice;
     if (!best || (suspicion.ranking.enough && first === 0)) return undefined;
     const stops = suspicion.advice.stops.filter((stop) => {
@@ -88,7 +88,7 @@ export async function interview(
       }
     }
   }
-  const suspicion = suspicionOf({ inquiry, told, practice }, offered);
+  const suspicion = suspicionOf({ inquiry, told, experience }, offered);
   const file = seenText(told.observations).trimEnd();
   return done(
     [

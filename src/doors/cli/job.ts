@@ -164,11 +164,11 @@ function trainBeside(
   before: FoldedJob,
   file: string,
   session: Session,
-): { readonly train: Train; readonly practice: string } | undefined {
+): { readonly train: Train; readonly experience: string } | undefined {
   const trainFile = session.options.train ?? beside(before, file, session);
   if (trainFile === undefined) return undefined;
-  const practice = textOf(ours('experience.yaml'), session.world);
-  return { train: trainOf(trainFile, session), practice };
+  const experience = textOf(ours('experience.yaml'), session.world);
+  return { train: trainOf(trainFile, session), experience };
 }
 
 function beside(

@@ -95,8 +95,8 @@ function made(kind: SheetKind, { told, train, session, job }: Asked): Sheet {
     {
       diagnosed: () => {
         const suspicion = suspicionOfFile(train, options.seen, session, job);
-        // Where the practice file stands on this machine says nothing on paper.
-        return diagnosedOf({ ...suspicion, practice: path.basename(suspicion.practice) });
+        // Where the experience file stands on this machine says nothing on paper.
+        return diagnosedOf({ ...suspicion, experience: path.basename(suspicion.experience) });
       },
       measured: () => measurementsIn(train, session, job),
       planned: () => askPlan(train),

@@ -63,7 +63,7 @@ function caseIn(
 ): Case {
   const { options, world } = session;
   const request = {
-    practice: givenIn(options.experience ?? ours('experience.yaml'), world),
+    experience: givenIn(options.experience ?? ours('experience.yaml'), world),
     ...(seen !== undefined && { seen: givenIn(seen, world) }),
     ...(job && { job }),
   };

@@ -1,5 +1,5 @@
 import { everyFault, everyParting, type Fault } from '../faults/index.ts';
-import { BESIDE, type CauseWord, type Practice } from '../practice/index.ts';
+import { BESIDE, type CauseWord, type Experience } from '../experience/index.ts';
 import { type GearSet, isFriction, setGearing, type Train } from '../train/index.ts';
 
 /** One thing that may be wrong: with the train (a fault), beside it, or nothing at all. */
@@ -16,7 +16,7 @@ export interface Cause {
 }
 
 /** What may be wrong with a train, in the order of the file; nothing that has no weight. */
-export function causesOf(train: Train, practice: Practice): Cause[] {
+export function causesOf(train: Train, experience: Experience): Cause[] {
   const faults = [...everyFault(train), ...weaknesses(train), ...everyParting(train)];
   const inTrain = faults.map((fault) => ({ cause: kindOf(fault), faults: [fault] }));
   const washers = train.sets.flatMap((set) => {
@@ -31,7 +31,7 @@ export function causesOf(train: Train, practice: Practice): Cause[] {
   });
   const beside = BESIDE.map((cause) => ({ cause, faults: [] }));
   const weighed = [...inTrain, ...fed, ...washers, ...beside]
-    .map((its) => ({ ...its, weight: practice.causes[its.cause] }))
+    .map((its) => ({ ...its, weight: experience.causes[its.cause] }))
     .filter(({ weight }) => weight > 0);
   const sum = weighed.reduce((total, { weight }) => total + weight, 0);
   return weighed.map(({ weight, ...its }) => ({ ...its, prior: weight / sum }));

@@ -1,4 +1,4 @@
-import { OUTCOMES, type Practice, type Stage, STAGES } from '../practice/index.ts';
+import { OUTCOMES, type Experience, type Stage, STAGES } from '../experience/index.ts';
 import type { Train } from '../train/index.ts';
 import { type Cause, causesOf } from './cause.ts';
 import { type Prediction, Predictor } from './prediction.ts';
@@ -11,7 +11,7 @@ import { mannersOf } from './manners.ts';
 /** A train under suspicion: what may be wrong with it, and what each test would then show. */
 export interface Inquiry {
   readonly train: Train;
-  readonly practice: Practice;
+  readonly experience: Experience;
   readonly causes: readonly Cause[];
   /** The manners in which they may be so, and the reasons; a road test parts the one, a table the other. */
   readonly manners: readonly Manner[];
@@ -34,30 +34,30 @@ const MOST_HANDS = 20_000;
 /** `grips`: what the file says of how much each device can carry; it may say nothing. */
 export function inquire(
   train: Train,
-  practice: Practice,
+  experience: Experience,
   grips: readonly DeviceGrip[] = [],
 ): Inquiry {
   const road = new Road(train);
-  const causes = causesOf(train, practice);
+  const causes = causesOf(train, experience);
   const drives = (on: readonly string[]) => road.run(SOUND, on, 'under power').state === 'driving';
   const tests = testsOf(train, drives, Math.floor(MOST_HANDS / Math.max(1, causes.length)));
-  return inquiryOf(road, practice, grips, causes, tests);
+  return inquiryOf(road, experience, grips, causes, tests);
 }
 
 function inquiryOf(
   road: Road,
-  practice: Practice,
+  experience: Experience,
   grips: readonly DeviceGrip[],
   causes: readonly Cause[],
   tests: readonly Test[],
 ): Inquiry {
-  const manners = mannersOf(causes, road, grips, practice.tests.stall.shows ?? {});
-  const reasons = reasonsOf(causes, practice, road);
-  const predictor = new Predictor(road, practice, { causes, manners, reasons });
+  const manners = mannersOf(causes, road, grips, experience.tests.stall.shows ?? {});
+  const reasons = reasonsOf(causes, experience, road);
+  const predictor = new Predictor(road, experience, { causes, manners, reasons });
   const classes = new Map<Stage, number[][]>();
   const inquiry: Inquiry = {
     train: road.train,
-    practice,
+    experience,
     causes,
     manners,
     reasons,
@@ -69,7 +69,7 @@ function inquiryOf(
       return among;
     },
     carries: (device, on) => road.torques(SOUND, on, 'under power').get(device)?.most !== 0,
-    with: (others) => inquiryOf(road, practice, grips, others, tests),
+    with: (others) => inquiryOf(road, experience, grips, others, tests),
   };
   return inquiry;
 }
@@ -96,10 +96,10 @@ const means = new WeakMap<Prediction, number[][]>();
 // Causes that show the same at full load in every gear and to the hands, as they mostly are, and
 // leave the same device in doubt where a test of it may be made.
 function classesOf(inquiry: Inquiry, stage: Stage): number[][] {
-  const { practice, tests } = inquiry;
+  const { experience, tests } = inquiry;
   const open = new Set(STAGES.slice(0, STAGES.indexOf(stage) + 1));
   const made = tests
-    .filter(({ test }) => open.has(practice.tests[test].at))
+    .filter(({ test }) => open.has(experience.tests[test].at))
     .map((test): Test => (test.test === 'under power' ? { ...test, load: 'heavy' } : test));
   const rows = made.map((test) => byCause(inquiry, inquiry.predict(test)));
   const classes = new Map<string, number[]>();

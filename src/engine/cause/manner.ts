@@ -1,5 +1,5 @@
 import type { Fault } from '../faults/index.ts';
-import type { OutcomeWord } from '../practice/index.ts';
+import type { OutcomeWord } from '../experience/index.ts';
 
 /**
  * One of the manners in which a cause may be so, which the road can tell apart: how weak, worse

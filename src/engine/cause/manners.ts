@@ -1,5 +1,5 @@
 import type { Fault } from '../faults/index.ts';
-import type { OutcomeWord, Shows } from '../practice/index.ts';
+import type { OutcomeWord, Shows } from '../experience/index.ts';
 import type { Cause } from './cause.ts';
 import { fedWays, leverWays, stuckGears } from './lever.ts';
 import type { Road } from './road.ts';
@@ -8,7 +8,7 @@ import { lineWays, weakWays } from './weakness.ts';
 
 /**
  * The manners of all causes; `grips`: what the file says of how strong a device is, `stall`: what the
- * practice says that a stall shows.
+ * experience says that a stall shows.
  */
 export function mannersOf(
   causes: readonly Cause[],

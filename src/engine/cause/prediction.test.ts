@@ -2,16 +2,16 @@ import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { Tally } from '../../../test/tally.ts';
 import { ours } from '../../../test/trains.ts';
-import { type Practice, readPractice } from '../practice/index.ts';
+import { type Experience, readExperience } from '../experience/index.ts';
 import { inquire } from './index.ts';
 
-const practice = readPractice(readFileSync('experience.yaml', 'utf8')).practice as Practice;
+const experience = readExperience(readFileSync('experience.yaml', 'utf8')).experience as Experience;
 
 // Whatever the cause, a test shows something, and nothing more than surely.
 it.each(['kestrel-three-speed', 'avocet-four-speed'])(
   'what each test of %s shows, whatever the cause, has chances that add up to 1',
   (name) => {
-    const inquiry = inquire(ours(name), practice);
+    const inquiry = inquire(ours(name), experience);
     const tally = new Tally({ sure: 1, open: 1 });
     for (const test of inquiry.tests) {
       for (const row of new Set(inquiry.predict(test).rows)) {

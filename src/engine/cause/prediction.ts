@@ -1,6 +1,6 @@
 import { type HandCheck, turns } from '../hand/index.ts';
 import { toText } from '../linear/index.ts';
-import { OUTCOMES, type OutcomeWord, type Practice } from '../practice/index.ts';
+import { OUTCOMES, type OutcomeWord, type Experience } from '../experience/index.ts';
 import type { Train } from '../train/index.ts';
 import { Behaviour, plainly, type Shown } from './behaviour.ts';
 import type { Cause } from './cause.ts';
@@ -31,7 +31,7 @@ export interface Cases {
 
 /**
  * What each test shows in each manner and for each reason. Gears and hand checks are worked out,
- * exactly; what mechanics cannot say is read off the practice's tables.
+ * exactly; what mechanics cannot say is read off the experience's tables.
  */
 export class Predictor {
   private readonly road: Road;
@@ -39,10 +39,10 @@ export class Predictor {
   private readonly tables: Tables;
   private readonly known = new Map<string, Prediction>();
 
-  constructor(road: Road, practice: Practice, cases: Cases) {
+  constructor(road: Road, experience: Experience, cases: Cases) {
     this.road = road;
     this.cases = cases;
-    this.tables = new Tables(practice, road);
+    this.tables = new Tables(experience, road);
   }
 
   /** Worked out when it is first asked for, and remembered. */

@@ -3,17 +3,17 @@ import {
   type ReasonWord,
   OUTCOMES,
   type OutcomeWord,
-  type Practice,
-  type PracticeRow,
+  type Experience,
+  type ExperienceRow,
   type TestWord,
-} from '../practice/index.ts';
+} from '../experience/index.ts';
 import { isFriction } from '../train/index.ts';
 import type { Fault } from '../faults/index.ts';
 import type { Cause } from './cause.ts';
 import { type Road, SOUND } from './road.ts';
 import type { Test } from '../sight/index.ts';
 
-/** A cause, and why it is so as far as the practice tells. */
+/** A cause, and why it is so as far as the experience tells. */
 export interface Reason {
   /** The place of its cause. */
   readonly cause: number;
@@ -24,7 +24,7 @@ export interface Reason {
 }
 
 /** Why each of the causes may be so. */
-export function reasonsOf(causes: readonly Cause[], { kinds }: Practice, road: Road): Reason[] {
+export function reasonsOf(causes: readonly Cause[], { kinds }: Experience, road: Road): Reason[] {
   const bands = new Set(
     road.train.devices.flatMap(({ name, kind }) => (kind === 'band' ? name : [])),
   );
@@ -55,13 +55,13 @@ type Tabled = Exclude<
   { test: 'under power' | 'coast' | 'hand check' | 'stall' | 'engagement' | 'stray pressure' }
 >;
 
-/** What the practice says that a test shows, by its rows; the words are `OUTCOMES`'. */
+/** What the experience says that a test shows, by its rows; the words are `OUTCOMES`'. */
 export class Tables {
-  private readonly practice: Practice;
+  private readonly experience: Experience;
   private readonly road: Road;
 
-  constructor(practice: Practice, road: Road) {
-    this.practice = practice;
+  constructor(experience: Experience, road: Road) {
+    this.experience = experience;
     this.road = road;
   }
 
@@ -77,9 +77,9 @@ export class Tables {
     return first.map((_, o) => own.reduce((sum, row) => sum + (row[o] as number), 0) / own.length);
   }
 
-  /** The first of the rows that the practice has, as chances; undefined where it has none. */
-  row(test: TestWord, rows: readonly (PracticeRow | undefined)[]): readonly number[] | undefined {
-    const { shows = {} } = this.practice.tests[test];
+  /** The first of the rows that the experience has, as chances; undefined where it has none. */
+  row(test: TestWord, rows: readonly (ExperienceRow | undefined)[]): readonly number[] | undefined {
+    const { shows = {} } = this.experience.tests[test];
     const words: readonly OutcomeWord[] = OUTCOMES[test];
     const found = rows.find((row) => row !== undefined && shows[row]);
     const table = found && shows[found];
@@ -107,7 +107,7 @@ export class Tables {
   }
 
   // The row of a cause in a test; undefined for what the test cannot show of it.
-  private rowOf(test: Tabled, { cause, faults, at }: Cause): PracticeRow | undefined {
+  private rowOf(test: Tabled, { cause, faults, at }: Cause): ExperienceRow | undefined {
     const [fault] = faults;
     const device = fault && 'device' in fault ? fault.device : undefined;
     switch (test.test) {
@@ -180,7 +180,7 @@ function isOf(fault: Fault, name: string): boolean {
 function eased(
   cause: CauseWord,
   { heat, ...test }: { heat?: string; speed?: string },
-): PracticeRow {
+): ExperienceRow {
   const easy = heat === 'cold' || test.speed === 'fast idle';
   return cause === 'low line pressure' && easy ? 'pressure eased' : cause;
 }

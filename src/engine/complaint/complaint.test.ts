@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Practice, readPractice } from '../practice/index.ts';
+import { type Experience, readExperience } from '../experience/index.ts';
 import { inquire } from '../cause/index.ts';
 import { seenText } from '../suspects/index.ts';
 import type { Train } from '../train/index.ts';
@@ -10,8 +10,8 @@ import { type Claim, complaintOf, complaintSeen } from './index.ts';
 const here = (file: string) =>
   fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
 const trainOf = (text: string) => readTrain(text).train as Train;
-const practice = readPractice(here('experience.yaml')).practice as Practice;
-const kestrel = inquire(trainOf(here('trains/kestrel-three-speed.train.yaml')), practice);
+const experience = readExperience(here('experience.yaml')).experience as Experience;
+const kestrel = inquire(trainOf(here('trains/kestrel-three-speed.train.yaml')), experience);
 
 function told({ symptom, places, except, shift, heat, load }: Claim): string {
   const but = except.length > 0 ? ` but ${except.join(' ')}` : '';

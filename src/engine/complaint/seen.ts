@@ -1,5 +1,5 @@
 import { toNumber } from '../linear/index.ts';
-import type { OutcomeWord } from '../practice/index.ts';
+import type { OutcomeWord } from '../experience/index.ts';
 import type { Inquiry } from '../cause/index.ts';
 import type { Observation } from '../suspects/index.ts';
 import type { Sight, Test } from '../sight/index.ts';

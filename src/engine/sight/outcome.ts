@@ -1,5 +1,5 @@
 import { toNumber, type Rational } from '../linear/index.ts';
-import type { OutcomeWord } from '../practice/index.ts';
+import type { OutcomeWord } from '../experience/index.ts';
 import { isWithin, type RatioRange, type RoadReading } from '../road/index.ts';
 
 /** What a test shows. A gear that drives has the ratio at which it does. */

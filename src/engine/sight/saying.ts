@@ -1,4 +1,4 @@
-import { OUTCOMES, type OutcomeWord, type Sureness } from '../practice/index.ts';
+import { OUTCOMES, type OutcomeWord, type Sureness } from '../experience/index.ts';
 import { splitConditions } from './condition.ts';
 import type { Sight } from './outcome.ts';
 import type { Test } from './test.ts';

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { expectKept } from '../../../test/kept.ts';
-import { type Practice, readPractice } from '../practice/index.ts';
+import { type Experience, readExperience } from '../experience/index.ts';
 import type { Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import type { Problem } from '../yaml/index.ts';
@@ -15,7 +15,7 @@ const files = readdirSync(FOLDER).filter((name) => name.endsWith('.seen.yaml'));
 const ours = (file: string) => readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
 const inquiry = inquire(
   readTrain(ours('trains/kestrel-three-speed.train.yaml')).train as Train,
-  readPractice(ours('experience.yaml')).practice as Practice,
+  readExperience(ours('experience.yaml')).experience as Experience,
 );
 
 describe('a faulty file of what was seen', () => {

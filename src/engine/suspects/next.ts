@@ -1,4 +1,4 @@
-import { type Practised, type Stage, type TestWord, STAGES } from '../practice/index.ts';
+import { type Practised, type Stage, type TestWord, STAGES } from '../experience/index.ts';
 import type { Cause, Inquiry } from '../cause/index.ts';
 import { foreseen } from './foreseen.ts';
 import { type Account, openStage, wrongness } from './observation.ts';
@@ -70,10 +70,10 @@ export function nextTest(
   const held: Scored[] = [];
   for (const test of inquiry.tests) {
     if (!may(test)) continue;
-    const practised = inquiry.practice.tests[test.test];
+    const practised = inquiry.experience.tests[test.test];
     if (made.has(baseText(test))) continue;
     const opening = openingMinutes(inquiry, accounts, practised.at);
-    const cost = opening + practised.minutes * inquiry.practice.risks[practised.risk];
+    const cost = opening + practised.minutes * inquiry.experience.risks[practised.risk];
     // Two outcomes tell a bit at most: what cannot win is not worked out.
     const most = Math.min(uncertainty, test.test === 'hand check' ? 1 : Infinity);
     const worst = best.length < MOST_PROPOSED ? undefined : (best.at(-1) as Scored);
@@ -91,7 +91,7 @@ export function nextTest(
     ...(first && { best: proposal(inquiry, first, belief) }),
     others: others.map((scored) => proposal(inquiry, scored, belief)),
     heldBack: more.map(({ test }) => {
-      const practised = inquiry.practice.tests[test.test];
+      const practised = inquiry.experience.tests[test.test];
       return { test, ...(awaits(practised, accounts) as Missing) };
     }),
   };
@@ -127,7 +127,7 @@ function foundWrong(accounts: readonly Account[]): Set<string> {
 
 // Lightly driven, a gear has not been tried; and what was put right is tried again.
 function madeAlready(
-  { practice }: Inquiry,
+  { experience }: Inquiry,
   accounts: readonly Account[],
   wrong: ReadonlySet<string>,
 ): Set<string> {
@@ -135,7 +135,7 @@ function madeAlready(
     if (!said.some(({ observation }) => observation.sure === 'sure')) return false;
     const light = 'load' in test && test.load === 'light';
     const asItShould = said.every(({ means }) => means.includes(prediction.whole));
-    const mended = practice.tests[test.test].mends === true && wrong.has(baseText(test));
+    const mended = experience.tests[test.test].mends === true && wrong.has(baseText(test));
     return !(light && asItShould) && !mended;
   });
   return new Set(made.map(({ test }) => baseText(test)));
@@ -198,11 +198,15 @@ function entropy(chances: readonly number[]): number {
 }
 
 /** From how far the unit is open now, as what was seen tells, to the stage. */
-function openingMinutes({ practice }: Inquiry, accounts: readonly Account[], stage: Stage): number {
+function openingMinutes(
+  { experience }: Inquiry,
+  accounts: readonly Account[],
+  stage: Stage,
+): number {
   const to = STAGES.indexOf(stage);
-  const now = STAGES.indexOf(openStage(practice, accounts));
+  const now = STAGES.indexOf(openStage(experience, accounts));
   return STAGES.slice(Math.min(now, to) + 1, Math.max(now, to) + 1).reduce((minutes, between) => {
-    return minutes + practice['minutes to open'][between as Exclude<Stage, 'in the car'>];
+    return minutes + experience['minutes to open'][between as Exclude<Stage, 'in the car'>];
   }, 0);
 }
 
@@ -232,7 +236,7 @@ export function proposalOf(
   belief: Belief,
   test: Test,
 ): Proposal {
-  const opening = openingMinutes(inquiry, accounts, inquiry.practice.tests[test.test].at);
+  const opening = openingMinutes(inquiry, accounts, inquiry.experience.tests[test.test].at);
   const told = accounts.find((account) => testText(account.test) === testText(test));
   const bits = expectedBits(inquiry, test, told, belief);
   return proposal(inquiry, { test, bits, opening, score: 0 }, belief);
@@ -240,7 +244,7 @@ export function proposalOf(
 
 function proposal(inquiry: Inquiry, { test, bits, opening }: Scored, belief: Belief): Proposal {
   const { causes } = belief;
-  const practised = inquiry.practice.tests[test.test];
+  const practised = inquiry.experience.tests[test.test];
   const prediction = inquiry.predict(test);
   const rows = foreseen(inquiry, prediction, belief);
   const leading = inquiry.causes

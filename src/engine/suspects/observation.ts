@@ -1,4 +1,4 @@
-import { type Practice, type Stage, STAGES, type Sureness } from '../practice/index.ts';
+import { type Experience, type Stage, STAGES, type Sureness } from '../experience/index.ts';
 import type { Inquiry, Prediction } from '../cause/index.ts';
 import { meantBy, type Sight, type Test, testText } from '../sight/index.ts';
 
@@ -66,14 +66,14 @@ function accountOf(inquiry: Inquiry, observations: readonly Observation[]): Acco
 }
 
 /** How far the unit must be open for what was seen. */
-export function openStage({ tests }: Practice, accounts: readonly Account[]): Stage {
+export function openStage({ tests }: Experience, accounts: readonly Account[]): Stage {
   const stages = new Set(accounts.map(({ test }) => tests[test.test].at));
   return STAGES.findLast((stage) => stages.has(stage)) ?? 'in the car';
 }
 
 /** How often such an answer is mistaken, from 0 to 1/2. */
-export function wrongness({ practice }: Inquiry, sure: Sureness): number {
-  return practice['wrong in a hundred'][sure] / 100;
+export function wrongness({ experience }: Inquiry, sure: Sureness): number {
+  return experience['wrong in a hundred'][sure] / 100;
 }
 
 /**

@@ -19,7 +19,7 @@ export interface Belief {
  * account (T. Bayes, 1763; P.-S. Laplace, 1774), of all causes together 1. A cause may be so in
  * one manner or another, and has one all along: how weak a clutch is in first it is in third. So
  * outcomes of road tests are taken to be independent once the manner is known, and those of the
- * practice's tables once the reason is.
+ * experience's tables once the reason is.
  */
 export function posterior(inquiry: Inquiry, accounts: readonly Account[]): Belief {
   const { causes } = inquiry;

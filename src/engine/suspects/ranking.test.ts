@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { faultText } from '../faults/index.ts';
-import { type Practice, readPractice } from '../practice/index.ts';
+import { type Experience, readExperience } from '../experience/index.ts';
 import { trainOf } from '../../../test/line.ts';
 import { ours } from '../../../test/trains.ts';
 import { mistakenBy } from './doubt.ts';
@@ -13,8 +13,8 @@ import { readSeen } from './seenfile.ts';
 
 const here = (file: string) =>
   fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
-const practice = readPractice(here('experience.yaml')).practice as Practice;
-const kestrel = inquire(ours('kestrel-three-speed'), practice);
+const experience = readExperience(here('experience.yaml')).experience as Experience;
+const kestrel = inquire(ours('kestrel-three-speed'), experience);
 
 // One set whose band reduces and whose clutch makes it turn as one.
 const BANDED = inquire(
@@ -22,7 +22,7 @@ const BANDED = inquire(
     `only 30:70 x4; in crank = only.ring; out shaft = only.carrier; band holds only.sun;
     clutch joins only.ring + only.sun; D 1 applies band; D 2 applies clutch; N N applies nothing`,
   ),
-  practice,
+  experience,
 );
 
 const SEEN = {

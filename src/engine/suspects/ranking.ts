@@ -14,7 +14,7 @@ export interface Ranking {
   readonly brackets: readonly Bracket[];
   /**
    * Whether the leading causes that no test would part, with the unit open as far as it is, have
-   * the chance that the practice calls enough.
+   * the chance that the experience calls enough.
    */
   readonly enough: boolean;
 }
@@ -60,11 +60,11 @@ export function rank(inquiry: Inquiry, accounts: readonly Account[]): Ranking {
     const chance = sumOf(suspects.map((suspect) => suspect.chance));
     return { chance, suspects, evidence: spoken.flatMap((one) => evidenceOf(inquiry, one, among)) };
   });
-  const classes = inquiry.apart(openStage(inquiry.practice, accounts));
+  const classes = inquiry.apart(openStage(inquiry.experience, accounts));
   const leading = Math.max(
     ...classes.map((among) => sumOf(among.map((c) => chances[c] as number))),
   );
-  const enough = leading >= inquiry.practice['enough in a hundred'] / 100;
+  const enough = leading >= inquiry.experience['enough in a hundred'] / 100;
   return { chances, belief, brackets, enough };
 }
 

@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Practice, readPractice } from '../practice/index.ts';
+import { type Experience, readExperience } from '../experience/index.ts';
 import type { Train } from '../train/index.ts';
 import { readTrain } from '../trainfile/index.ts';
 import { accountsOf } from './observation.ts';
@@ -9,9 +9,9 @@ import { readSeen, seenText } from './seenfile.ts';
 
 const here = (file: string) =>
   fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
-const practice = readPractice(here('experience.yaml')).practice as Practice;
+const experience = readExperience(here('experience.yaml')).experience as Experience;
 const KESTREL = here('trains/kestrel-three-speed.train.yaml');
-const inquiryOf = (text: string) => inquire(readTrain(text).train as Train, practice);
+const inquiryOf = (text: string) => inquire(readTrain(text).train as Train, experience);
 const kestrel = inquiryOf(KESTREL);
 // Rolling on 632 mm, a car at 60 km/h turns its wheels 504 times a minute: the output 1839 times.
 const geared = inquiryOf(`${KESTREL}\ncar: { tyre mm: 632, final drive: 3.65 }\n`);

@@ -4,7 +4,7 @@ import { Dice, seedOfRun } from '../../../test/dice.ts';
 import { trainOf } from '../../../test/line.ts';
 import { ours } from '../../../test/trains.ts';
 import { faultText } from '../faults/index.ts';
-import { type Practice, readPractice } from '../practice/index.ts';
+import { type Experience, readExperience } from '../experience/index.ts';
 import { accountsOf, type Observation } from './observation.ts';
 import { type Cause, inquire, type Inquiry } from '../cause/index.ts';
 import { doubtsOf } from './doubt.ts';
@@ -18,13 +18,13 @@ import { Tally } from '../../../test/tally.ts';
 
 const here = (file: string) =>
   fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
-const practice = readPractice(here('experience.yaml')).practice as Practice;
-const kestrel = inquire(ours('kestrel-three-speed'), practice);
+const experience = readExperience(here('experience.yaml')).experience as Experience;
+const kestrel = inquire(ours('kestrel-three-speed'), experience);
 
 // One set, one clutch: the smallest train with something to suspect.
 const CLUTCHED = inquire(
   trainOf('in crank; out flange; grip joins crank + flange; D 1 applies grip; N N applies nothing'),
-  practice,
+  experience,
 );
 
 function name({ cause, faults }: Cause): string {

@@ -38,12 +38,12 @@ export function chosen(
   const others = inquiry.tests
     .filter((test) => !known.has(test) && test.test !== 'hand check' && may(test))
     .filter((test) => 'device' in test || !kinds.has(test.test))
-    .filter((test) => !awaits(inquiry.practice.tests[test.test], accounts))
+    .filter((test) => !awaits(inquiry.experience.tests[test.test], accounts))
     .filter((test) => confirming.bits(test) >= LEAST)
     .map((test) => proposalOf(inquiry, accounts, belief, test));
   const worth = ({ test, bits, minutes, opening, practised }: Proposal) => {
     const told = bits + CONFIRMING * confirming.bits(test);
-    return told / (opening + minutes * inquiry.practice.risks[practised.risk]);
+    return told / (opening + minutes * inquiry.experience.risks[practised.risk]);
   };
   const proposed = [...parting, ...others].toSorted((a, b) => worth(b) - worth(a));
   return { proposed: proposed.slice(0, MOST), heldBack };

@@ -90,10 +90,13 @@ export function goesForward(inquiry: Inquiry, on: readonly string[]): boolean | 
 }
 
 // What was found wrong and put right is looked at again; a light pull tries no gear.
-function asksAgain({ practice }: Inquiry, { test, said, prediction: { whole } }: Account): boolean {
+function asksAgain(
+  { experience }: Inquiry,
+  { test, said, prediction: { whole } }: Account,
+): boolean {
   const asItShould = said.every(({ means }) => means.includes(whole));
   const light = 'load' in test && test.load === 'light';
-  return asItShould ? light : practice.tests[test.test].mends === true;
+  return asItShould ? light : experience.tests[test.test].mends === true;
 }
 
 function gearsOf(accounts: readonly Account[]): Set<string> {

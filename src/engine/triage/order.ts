@@ -1,4 +1,4 @@
-import type { TestWord } from '../practice/index.ts';
+import type { TestWord } from '../experience/index.ts';
 import type { Test } from '../sight/index.ts';
 
 // Fluid and record, codes, lever, pressure, engagement standing still; then the road; then what

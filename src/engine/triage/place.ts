@@ -1,4 +1,4 @@
-import type { TestWord } from '../practice/index.ts';
+import type { TestWord } from '../experience/index.ts';
 
 /** Where a test is made. */
 export const PLACES = ['on the road', 'standing still', 'on stands', 'on the bench'] as const;

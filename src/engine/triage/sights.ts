@@ -1,4 +1,4 @@
-import type { OutcomeWord } from '../practice/index.ts';
+import type { OutcomeWord } from '../experience/index.ts';
 import type { Account, Observation } from '../suspects/index.ts';
 
 /**

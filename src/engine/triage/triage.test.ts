@@ -1,7 +1,7 @@
 import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { Dice, seedOfRun } from '../../../test/dice.ts';
-import { type Practice, readPractice } from '../practice/index.ts';
+import { type Experience, readExperience } from '../experience/index.ts';
 import { accountsOf, type Observation, rank, readSeen } from '../suspects/index.ts';
 import { baseText, sightOf, testText } from '../sight/index.ts';
 import { inquire } from '../cause/index.ts';
@@ -13,8 +13,8 @@ import { Tally } from '../../../test/tally.ts';
 const here = (file: string) =>
   fs.readFileSync(new URL(`../../../${file}`, import.meta.url), 'utf8');
 const trainOf = (text: string) => readTrain(text).train as Train;
-const practice = readPractice(here('experience.yaml')).practice as Practice;
-const kestrel = inquire(trainOf(here('trains/kestrel-three-speed.train.yaml')), practice);
+const experience = readExperience(here('experience.yaml')).experience as Experience;
+const kestrel = inquire(trainOf(here('trains/kestrel-three-speed.train.yaml')), experience);
 
 function seen(text: string): Observation[] {
   const { observations, problems } = readSeen(text, kestrel);
@@ -207,7 +207,7 @@ describe('what is proposed', () => {
     const texts = open.map(testText);
     expect(texts).toContain('D 1 coast');
     expect(texts).not.toContain('R coast');
-    expect(open.filter(({ test }) => practice.tests[test].at !== 'in the car')).toEqual([]);
+    expect(open.filter(({ test }) => experience.tests[test].at !== 'in the car')).toEqual([]);
   });
 
   it('is no test of a device that nothing points at', () => {
@@ -227,9 +227,9 @@ describe('what is proposed', () => {
   });
 
   it('waits for what the shop wants to know before it', () => {
-    const { tests } = practice;
+    const { tests } = experience;
     const pan = { ...tests.pan, first: { pressure: 'good' } } as const;
-    const own = inquire(kestrel.train, { ...practice, tests: { ...tests, pan } });
+    const own = inquire(kestrel.train, { ...experience, tests: { ...tests, pan } });
     const texts = (text: string) => {
       const { best, others } = diagnose(own, readSeen(text, own).observations).advice;
       return [...(best ? [best] : []), ...others].map(({ test }) => testText(test));

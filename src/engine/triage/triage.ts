@@ -1,4 +1,4 @@
-import type { TestWord } from '../practice/index.ts';
+import type { TestWord } from '../experience/index.ts';
 import { type Account, expectedBits, type Belief } from '../suspects/index.ts';
 import { type Inquiry } from '../cause/index.ts';
 import { type Test } from '../sight/index.ts';
@@ -86,9 +86,9 @@ const LEVER_FIRST = 0.05;
 const WORTH_BITS = 0.01;
 
 // What a test is, for a stop.
-function stopsFor(test: Test, { practice }: Inquiry): Stopped[] {
+function stopsFor(test: Test, { experience }: Inquiry): Stopped[] {
   if (test.test === 'stall') return ['stall test'];
-  const opens = practice.tests[test.test].at !== 'in the car';
+  const opens = experience.tests[test.test].at !== 'in the car';
   const pulls = test.test === 'under power' || test.test === 'shift';
   return [
     ...(placeOf(test.test) === 'on the road' ? ['road test' as const] : []),

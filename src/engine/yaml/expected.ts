@@ -96,7 +96,7 @@ export type Expected =
   | 'time' // with its day, in UTC
   | 'initials'
   | 'id'
-  // Of a practice, and of what was seen.
+  // Of an experience, and of what was seen.
   | 'proportion' // 0 to 1,000,000
   | 'proportions' // some, and not all of them 0
   | 'minutes' // above 0

@@ -58,7 +58,7 @@ function Body(props: BodyProps) {
       const { start } = task;
       return (
         <>
-          <p class="aside">{words().practice}</p>
+          <p class="aside">{words().experience}</p>
           {start.danger && <Caution text={danger[start.danger]} />}
           <p class="build-ask">{text[start.does]}</p>
           <Go {...props} said={title[start.does]} />

@@ -201,12 +201,12 @@ export class JobDesk {
       return this.answered({ unkept: 'other train' });
     }
     // Without the figures only the form is known to be right, as without a train.
-    const practice = await readExperience().catch(() => undefined);
+    const experience = await readExperience().catch(() => undefined);
     return this.refusing(async () => {
       const held = this.shelf.held(id);
       if (!held) return new NotKept('gone');
       const train = this.trainOf(held);
-      const its = train && practice !== undefined ? { train, practice } : undefined;
+      const its = train && experience !== undefined ? { train, experience } : undefined;
       const { text } = entryMade(said, { who, at: now() }, foldedOf(held), its);
       return this.shelf.keep(id, partsOf(text).lines, pictures);
     });

@@ -197,7 +197,7 @@ export class Measuring {
     const train = this.train.value;
     const job = this.keeper.open.value ?? asIfTold(undefined, []).job;
     try {
-      entryMade({ told }, ANYBODY, job, train && { train, practice: '' });
+      entryMade({ told }, ANYBODY, job, train && { train, experience: '' });
       return true;
     } catch (error) {
       if (!(error instanceof NoAnswer)) throw error;

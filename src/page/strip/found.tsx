@@ -53,7 +53,7 @@ export function Found({ study, train, part, standing }: Props) {
   return (
     <section class="strip-found" aria-label={say.found}>
       <h3>{say.found}</h3>
-      <p class="aside">{say.practice}</p>
+      <p class="aside">{say.experience}</p>
       <Tiles>
         {[...answers, ...counted].map((its) => (
           <LargeButton

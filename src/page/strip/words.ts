@@ -42,7 +42,7 @@ export const words = spoken({
     where: (part: string) => `Where the ${part} sits: it is drawn heavily`,
     nowhere: 'It carries no member and no device, so the stick diagram does not show it.',
     found: 'What was it found to be?',
-    practice:
+    experience:
       'What such parts are looked over for is common practice; the unit’s maker has the limits.',
     counted: (frictions: number, steels: number) =>
       `Counted: ${frictions} frictions, ${steels} steels, as the file says`,
@@ -92,7 +92,7 @@ export const words = spoken({
     where: (part: string) => `Dónde va «${part}»: está dibujada con trazo grueso`,
     nowhere: 'No lleva miembros ni elementos, así que el esquema cinemático no la muestra.',
     found: '¿Cómo se encontró?',
-    practice:
+    experience:
       'Lo que se busca en estas piezas es práctica común; los límites son del fabricante de la unidad.',
     counted: (frictions: number, steels: number) =>
       `Contados: ${frictions} de fricción, ${steels} de acero, como dice el archivo`,

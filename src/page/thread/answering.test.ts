@@ -8,7 +8,7 @@ import { entryText, foldJob, newJobText, readJob } from '../../shop/records/inde
 import { Answering } from './answering.ts';
 
 const train = fs.readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8');
-const practice = fs.readFileSync('experience.yaml', 'utf8');
+const experience = fs.readFileSync('experience.yaml', 'utf8');
 const at = '2026-11-25T12:40:07.000Z';
 
 function jobOf(...said: readonly (readonly [string, string])[]) {
@@ -21,13 +21,13 @@ function jobOf(...said: readonly (readonly [string, string])[]) {
 }
 
 it('answers as the command does, and forgets nothing of another train', () => {
-  const answering = new Answering(practice);
+  const answering = new Answering(experience);
   const job = jobOf(['D 2', 'slips'], ['D 1', 'drives'], ['fluid', 'burnt']);
   const told = { train, job, skipped: [] };
   const { ranking } = answering.answer('examine', told);
   const its = suspicionOf(
     caseOf(trainIn({ called: '', text: train }).train, {
-      practice: { called: '', text: practice },
+      experience: { called: '', text: experience },
       job: asIfTold(job, []),
     }),
   );
@@ -39,7 +39,7 @@ it('answers as the command does, and forgets nothing of another train', () => {
 });
 
 it('shows a suspect in a gear that was seen to be wrong', () => {
-  const answering = new Answering(practice);
+  const answering = new Answering(experience);
   const told = { train, job: jobOf(['D 3', 'slips'], ['D 1', 'drives']), skipped: [] };
   const { ranking } = answering.answer('examine', told);
   const places = ranking.brackets.flatMap(({ suspects }, bracket) =>
@@ -54,7 +54,7 @@ it('shows a suspect in a gear that was seen to be wrong', () => {
 });
 
 it('refuses an entry that means nothing to the train, and a speed without a scale', () => {
-  const answering = new Answering(practice);
+  const answering = new Answering(experience);
   const told = { train, job: jobOf(['D 3', 'drives']), skipped: [] };
   const fits = (of: string, text: string) =>
     refusedBy(() => answering.answer('fits', { ...told, told: { kind: 'seen', of, text } }));

@@ -63,14 +63,14 @@ export interface Explanation {
 
 /** Answers, and remembers what the last train's faults would show. */
 export class Answering {
-  private readonly practice: { readonly called: string; readonly text: string };
+  private readonly experience: { readonly called: string; readonly text: string };
   private known:
     | { readonly text: string; readonly its: ReturnType<typeof underSuspicion> }
     | undefined;
   private last: { readonly key: string; readonly suspicion: Suspicion } | undefined;
 
-  constructor(practice: string) {
-    this.practice = { called: 'experience.yaml', text: practice };
+  constructor(experience: string) {
+    this.experience = { called: 'experience.yaml', text: experience };
   }
 
   /** Throws `NoAnswer` where there is none. */
@@ -105,7 +105,7 @@ export class Answering {
     const text = JSON.stringify([train, fault]);
     if (this.known?.text !== text) {
       const found = trainAsFound(trainOf(train), { fault });
-      this.known = { text, its: underSuspicion(found, this.practice) };
+      this.known = { text, its: underSuspicion(found, this.experience) };
     }
     return this.known.its;
   }

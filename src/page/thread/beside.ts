@@ -10,12 +10,12 @@ export async function beside<Ask extends keyof Beside>(
   ask: Ask,
   takes: Beside[Ask]['takes'],
 ): Promise<Beside[Ask]['gives']> {
-  const practice = await readExperience();
+  const experience = await readExperience();
   thread ??= started();
   const number = (count += 1);
   return new Promise((resolve, reject) => {
     waiting.set(number, { resolve: resolve as (gives: unknown) => void, reject });
-    thread?.postMessage({ number, ask, takes, practice });
+    thread?.postMessage({ number, ask, takes, experience });
   });
 }
 

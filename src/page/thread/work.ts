@@ -5,8 +5,8 @@ import { Answering, type Beside } from './answering.ts';
 let answering: Answering | undefined;
 
 addEventListener('message', ({ data }: MessageEvent<Sent>) => {
-  const { number, ask, takes, practice } = data;
-  answering ??= new Answering(practice);
+  const { number, ask, takes, experience } = data;
+  answering ??= new Answering(experience);
   try {
     postMessage({ number, gives: answering.answer(ask, takes as never) });
   } catch (error) {
@@ -20,5 +20,5 @@ interface Sent {
   readonly ask: keyof Beside;
   readonly takes: unknown;
   /** The shop's experience, the same all along. */
-  readonly practice: string;
+  readonly experience: string;
 }

@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { readPractice } from '../../engine/practice/index.ts';
+import { readExperience } from '../../engine/experience/index.ts';
 import { inquire } from '../../engine/cause/index.ts';
 import { readSeen } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
@@ -9,8 +9,8 @@ import { failuresOf, findingsIn } from './index.ts';
 
 const kestrel = readTrain(fs.readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8'))
   .train as Train;
-const practice = readPractice(fs.readFileSync('experience.yaml', 'utf8')).practice;
-const inquiry = inquire(kestrel, practice as NonNullable<typeof practice>);
+const experience = readExperience(fs.readFileSync('experience.yaml', 'utf8')).experience;
+const inquiry = inquire(kestrel, experience as NonNullable<typeof experience>);
 const found = (notes: readonly string[], seen = '') =>
   findingsIn(kestrel, notes, readSeen(seen, inquiry).observations);
 const told = (notes: readonly string[], seen?: string) =>

@@ -1,4 +1,4 @@
-import type { OutcomeWord } from '../../engine/practice/index.ts';
+import type { OutcomeWord } from '../../engine/experience/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { roadReadingText } from '../../engine/road/index.ts';
 import { type Cause } from '../../engine/cause/index.ts';

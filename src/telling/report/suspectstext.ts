@@ -33,7 +33,7 @@ import { type Page, paragraph, section, table } from '../text/index.ts';
 
 /** What was seen, who is suspected and why, what contradicts, and what to test next. */
 export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): string {
-  const { inquiry, observations, ranking, advice, practice } = suspicion;
+  const { inquiry, observations, ranking, advice, experience } = suspicion;
   const voice = voiceOf(page.language);
   const seen = observations.map(({ test, sight, sure }) => [
     testName(test, voice),
@@ -53,7 +53,7 @@ export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): st
     ...section(voice.say('failure.title'), failureLines(suspicion, page), page),
     ...section(voice.say('suspects.next'), adviceLines(advice, observations, page), page),
     '',
-    ...paragraph(voice.say('suspects.legend', { file: visible(practice) }), page).map(
+    ...paragraph(voice.say('suspects.legend', { file: visible(experience) }), page).map(
       page.ink.faint,
     ),
   ].join('\n');

@@ -1,6 +1,6 @@
 import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type Practice, readPractice } from '../../engine/practice/index.ts';
+import { type Experience, readExperience } from '../../engine/experience/index.ts';
 import { inquire } from '../../engine/cause/index.ts';
 import { testText } from '../../engine/sight/index.ts';
 import { inTradeOrder } from '../../engine/triage/index.ts';
@@ -27,7 +27,7 @@ teardown:
   rest: { carries: [set.sun, set.ring, set.carrier, ring band] }
 `).train as Train;
 const text = fs.readFileSync(new URL('../../../experience.yaml', import.meta.url), 'utf8');
-const { tests } = inquire(train, readPractice(text).practice as Practice);
+const { tests } = inquire(train, readExperience(text).experience as Experience);
 
 // Common practice, no source: nobody drives before the fluid, the codes and the pressure are read.
 it('the tests stand in the order of the trade, stall after all that is made outside', () => {
@@ -52,17 +52,17 @@ it('the tests stand in the order of the trade, stall after all that is made outs
 });
 
 it('a leak that carries nothing where it slips says how it can be suspected all the same', () => {
-  const practice = { called: 'ours', text };
+  const experience = { called: 'ours', text };
   const seen = { called: 'seen', text: 'D 2: slips\n' };
-  const suspicion = suspicionOf(caseOf(ours('kestrel-three-speed'), { practice, seen }));
+  const suspicion = suspicionOf(caseOf(ours('kestrel-three-speed'), { experience, seen }));
   const sheet = JSON.stringify(diagnosisSheet(suspicion, 'en'));
   expect(sheet).toContain('its circuit leaks (it carries nothing where it slips;');
 });
 
 it('asks no power of park and neutral', () => {
   const plover = ours('plover-three-speed');
-  const practice = { called: 'ours', text };
-  const sheet = JSON.stringify(diagnosisSheet(suspicionOf(caseOf(plover, { practice })), 'en'));
+  const experience = { called: 'ours', text };
+  const sheet = JSON.stringify(diagnosisSheet(suspicionOf(caseOf(plover, { experience })), 'en'));
   expect(sheet).not.toMatch(/"[NP] under power/u);
   for (const lever of ['P', 'N']) expect(sheet).toContain(`"${lever} with the engine running"`);
   expect(sheet).toContain('"D 1 under power"');

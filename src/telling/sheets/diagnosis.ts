@@ -28,16 +28,16 @@ import { fieldOf, headOf, jobFields } from './filled.ts';
 /** What of a suspicion stands on paper: plain data. */
 export interface Diagnosed extends Pick<
   Suspicion,
-  'observations' | 'ranking' | 'advice' | 'practice'
+  'observations' | 'ranking' | 'advice' | 'experience'
 > {
-  readonly inquiry: Pick<Inquiry, 'tests' | 'practice'>;
+  readonly inquiry: Pick<Inquiry, 'tests' | 'experience'>;
 }
 
 /** What a diagnosis sheet takes of a suspicion. */
 export function diagnosedOf(suspicion: Suspicion): Diagnosed {
-  const { observations, ranking, advice, practice, inquiry } = suspicion;
-  const { tests, practice: figures } = inquiry;
-  return { observations, ranking, advice, practice, inquiry: { tests, practice: figures } };
+  const { observations, ranking, advice, experience, inquiry } = suspicion;
+  const { tests, experience: figures } = inquiry;
+  return { observations, ranking, advice, experience, inquiry: { tests, experience: figures } };
 }
 
 /**
@@ -67,7 +67,7 @@ export function diagnosisSheet(suspicion: Diagnosed, language: Language, job?: F
       },
       {
         block: 'paragraph',
-        text: voice.say('suspects.legend', { file: suspicion.practice }),
+        text: voice.say('suspects.legend', { file: suspicion.experience }),
         look: 'quiet',
       },
     ],
@@ -89,9 +89,9 @@ function cautionsOf({ inquiry }: Diagnosed, voice: Voice): Caution {
 
 // Every test that needs no unit on the bench, in the order of the trade. Of a gear the road is
 // enough.
-function rowsOf({ tests, practice }: Diagnosed['inquiry']): Test[] {
+function rowsOf({ tests, experience }: Diagnosed['inquiry']): Test[] {
   const here = tests.filter(({ test }) => {
-    return practice.tests[test].at !== 'on the bench' && test !== 'slip log';
+    return experience.tests[test].at !== 'on the bench' && test !== 'slip log';
   });
   return inTradeOrder(here);
 }

@@ -1,20 +1,22 @@
 import fs from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { CAUSES, OUTCOMES, readPractice } from './index.ts';
+import { CAUSES, OUTCOMES, readExperience } from './index.ts';
 
 const OURS = fs.readFileSync(new URL('../../../experience.yaml', import.meta.url), 'utf8');
 
-describe('the practice that comes with the package', () => {
+describe('the experience that comes with the package', () => {
   it('is read without a problem, and says that it is not measured', () => {
-    const { practice, problems } = readPractice(OURS);
+    const { experience, problems } = readExperience(OURS);
     expect(problems).toEqual([]);
-    expect(Object.keys(practice?.causes ?? {}).toSorted()).toEqual([...CAUSES].toSorted());
-    expect(Object.keys(practice?.tests ?? {}).toSorted()).toEqual(Object.keys(OUTCOMES).toSorted());
+    expect(Object.keys(experience?.causes ?? {}).toSorted()).toEqual([...CAUSES].toSorted());
+    expect(Object.keys(experience?.tests ?? {}).toSorted()).toEqual(
+      Object.keys(OUTCOMES).toSorted(),
+    );
     expect(OURS).toMatch(/common practice, not measured/i);
   });
 
   it('lets nobody stall a train before its pressure is known to be good', () => {
-    expect(readPractice(OURS).practice?.tests.stall.first).toMatchObject({ pressure: 'good' });
+    expect(readExperience(OURS).experience?.tests.stall.first).toMatchObject({ pressure: 'good' });
   });
 });
 
@@ -35,11 +37,11 @@ const MISTAKES: readonly (readonly [from: string, to: string, said: string])[] =
   ['  low: 1.25', '  low: 1.25\n  low: 2', 'duplicate key low'],
 ];
 
-describe('a practice with a mistake', () => {
+describe('a experience with a mistake', () => {
   it.each(MISTAKES)('%j > %j', (from, to, said) => {
     expect(OURS).toContain(from);
-    const { practice, problems } = readPractice(OURS.replace(from, to));
-    expect(practice).toBeUndefined();
+    const { experience, problems } = readExperience(OURS.replace(from, to));
+    expect(experience).toBeUndefined();
     const [problem] = problems;
     const { key, keys, near, what, found } = { ...(problem as object) } as Record<string, string>;
     const shown = [problem?.problem, keys?.[0], near ?? key, what, found];
@@ -49,8 +51,8 @@ describe('a practice with a mistake', () => {
 
   it('may be empty, or no text at all', () => {
     for (const text of ['', '[]', '7', '\u0000', '{', '# nothing\n']) {
-      const { practice, problems } = readPractice(text);
-      expect(practice).toBeUndefined();
+      const { experience, problems } = readExperience(text);
+      expect(experience).toBeUndefined();
       expect(problems.length).toBeGreaterThan(0);
     }
   });
@@ -59,6 +61,6 @@ describe('a practice with a mistake', () => {
     const none = OURS.replace(/(causes:.*\n(?:.*\n)*?)\ntests:/, (section) =>
       section.replaceAll(/: [\d.]+/g, ': 0'),
     );
-    expect(readPractice(none).problems[0]).toMatchObject({ what: 'proportions' });
+    expect(readExperience(none).problems[0]).toMatchObject({ what: 'proportions' });
   });
 });

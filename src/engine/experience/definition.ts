@@ -9,10 +9,10 @@ import {
   STAGES,
   SURENESSES,
   TOOLS,
-} from './practice.ts';
-import type { PracticeRow, TestWord } from './practice.ts';
+} from './experience.ts';
+import type { ExperienceRow, TestWord } from './experience.ts';
 
-// The practice file, defined once. The message of a definition is what was expected.
+// The experience file, defined once. The message of a definition is what was expected.
 const or = (what: Expected) => what;
 
 const proportion = v.pipe(
@@ -37,7 +37,7 @@ const some = <Key extends string>(keys: readonly Key[], form: v.GenericSchema) =
   return each(keys, v.exactOptional(form) as unknown as v.GenericSchema);
 };
 
-const ROWS: readonly PracticeRow[] = [...CAUSES, ...KINDS, ...GEAR_ROWS];
+const ROWS: readonly ExperienceRow[] = [...CAUSES, ...KINDS, ...GEAR_ROWS];
 
 // What a test shows where mechanics do not answer.
 function showing(test: TestWord) {
@@ -66,7 +66,7 @@ const tabled = (test: TestWord) => {
   return v.strictObject({ ...costs, shows: showing(test) }, or('section'));
 };
 
-export const PRACTICE = v.strictObject(
+export const EXPERIENCE = v.strictObject(
   {
     'wrong in a hundred': each(SURENESSES, between(0, 50, 'under fifty')),
     'enough in a hundred': between(50, 100, 'over fifty'),

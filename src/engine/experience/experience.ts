@@ -1,8 +1,8 @@
 /**
- * A shop's practice: which tests it makes and at what cost, how often each thing is wrong, and
+ * A shop's experience: which tests it makes and at what cost, how often each thing is wrong, and
  * what a test tends to show where mechanics cannot say. The shape is the file's.
  */
-export interface Practice {
+export interface Experience {
   /** Mistaken answers in a hundred, above 0 and below 50. */
   readonly 'wrong in a hundred': Readonly<Record<Sureness, number>>;
   /** A leading bracket with so many chances in a hundred is enough to stop. */
@@ -35,11 +35,11 @@ export interface Practised {
 }
 
 export type Shows = Readonly<
-  Partial<Record<PracticeRow, Readonly<Partial<Record<OutcomeWord, number>>>>>
+  Partial<Record<ExperienceRow, Readonly<Partial<Record<OutcomeWord, number>>>>>
 >;
 
 /** A kind of thing that is wrong, how the tested gear behaves, or whatever else is the case. */
-export type PracticeRow = CauseWord | ReasonWord | (typeof GEAR_ROWS)[number] | 'otherwise';
+export type ExperienceRow = CauseWord | ReasonWord | (typeof GEAR_ROWS)[number] | 'otherwise';
 
 /** How far the unit is open. */
 export const STAGES = ['in the car', 'pan off', 'on the bench'] as const;

@@ -1,0 +1,2 @@
+export * from './experience.ts';
+export { type ExperienceReading, readExperience } from './reading.ts';

@@ -1,2 +1,0 @@
-export * from './practice.ts';
-export { type PracticeReading, readPractice } from './reading.ts';
