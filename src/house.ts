@@ -8,6 +8,10 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'engine/quantity',
     'Lengths, pressures, forces and torques as people write them: exact, with the last digit told.',
   ],
+  [
+    'engine/hydraulics',
+    'Lines, valves and solenoids: what has oil, what moves, which devices are applied; no gears.',
+  ],
   ['engine/train', 'Members, sets, pairs, joins, devices: what is connected to what; no speed.'],
   ['engine/teeth', 'Which teeth do not go together: planets that touch, rings that do not fit.'],
   ['engine/words', 'What each thing is called in each language, and what else is read for it.'],
