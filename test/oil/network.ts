@@ -32,7 +32,7 @@ export function potentials(
   stand: readonly number[],
   names: readonly string[],
 ): Potentials {
-  const [one, other] = DRAWN.map((to) => drawn(circuit, command, stand, { names, to }));
+  const [one, other] = DRAWN.map((drawnTo) => drawn(circuit, command, stand, { names, drawnTo }));
   const lines = new Map(
     names.map((name) => {
       const [a, b] = [one?.at.get(name) as number, other?.at.get(name) as number];
@@ -46,7 +46,7 @@ function drawn(
   circuit: Circuit,
   command: Command,
   stand: readonly number[],
-  { names, to }: { readonly names: readonly string[]; readonly to: number },
+  { names, drawnTo }: { readonly names: readonly string[]; readonly drawnTo: number },
 ): { readonly at: Map<string, number>; readonly isShort: boolean } {
   const edges = edgesOf(circuit, command, stand);
   const balls = edges.filter(({ ball }) => ball);
@@ -54,7 +54,7 @@ function drawn(
   for (let sits = 0; sits < 2 ** balls.length; sits++) {
     const isShut = (edge: Edge) => edge.ball && ((sits >> balls.indexOf(edge)) & 1) === 1;
     const standing = edges.filter((edge) => !isShut(edge));
-    const at = solved(names, standing, to);
+    const at = solved(names, standing, drawnTo);
     const agrees = balls.every((ball) => {
       const drop = (at.get(ball.from) as number) - (at.get(ball.to) as number);
       return isShut(ball) ? drop <= NOISE : drop * ball.conducts >= -NOISE;

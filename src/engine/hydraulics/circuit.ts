@@ -108,3 +108,10 @@ export interface Command {
   /** Pressures that are not the circuit's own now. */
   readonly pressures: ReadonlyMap<string, Rational>;
 }
+
+/** What is asked of a circuit in each gear: its command, by the names of range and gear. */
+export interface Call {
+  readonly range: string;
+  readonly gear: string;
+  readonly command: Command;
+}

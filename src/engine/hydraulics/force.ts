@@ -21,7 +21,7 @@ export function wanted(valve: Valve, at: number, lines: ReadonlyMap<string, Line
 }
 
 /** Oil's push away from the first position less its push back: the least and the most it may be. */
-export function netForce(
+function netForce(
   { pushes }: Valve,
   at: number,
   lines: ReadonlyMap<string, LineNow>,

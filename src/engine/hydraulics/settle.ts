@@ -146,7 +146,7 @@ export interface Ends {
 }
 
 /** Every line of a circuit, the pump's first; the exhaust is none. */
-export function linesOf(circuit: Circuit): string[] {
+function linesOf(circuit: Circuit): string[] {
   const { selector, solenoids, valves, passages, servos, sources } = circuit;
   const named = [
     PUMP,

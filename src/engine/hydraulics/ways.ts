@@ -43,7 +43,7 @@ export function valveWays({ valves }: Circuit): (readonly (readonly WayNow[])[])
 }
 
 /** Whether a solenoid stands open (or high) now. */
-export function standsOpen({ stuck, normally }: Solenoid, current: boolean): boolean {
+function standsOpen({ stuck, normally }: Solenoid, current: boolean): boolean {
   if (stuck) return stuck === 'open';
   return (normally === 'open' || normally === 'high') !== current;
 }
