@@ -8,5 +8,7 @@ export default defineConfig({
     fileParallelism: false,
     testTimeout: 30_000,
     hookTimeout: 60_000,
+    // A machine that is busy takes its time: what is waited for is seen, or it never is.
+    expect: { poll: { timeout: 10_000 } },
   },
 });

@@ -194,16 +194,20 @@ describe('a job on the page', () => {
     }
     // What is pressed in the middle of work is large enough for a glove.
     const small = await page
-      .locator('.jobs button.large, .jobs-take')
+      .locator('.jobs button.large, .job-take')
       .evaluateAll((all) =>
         all.filter((one) => one.getBoundingClientRect().height < 72).map((one) => one.textContent),
       );
     expect(small).toEqual([]);
   });
 
-  it('takes a second tap on the same for the first', async () => {
+  it('takes a second tap on the same for the first, when a job is begun too', async () => {
     const { page } = await open();
-    await begin(page);
+    await button(page, 'Job').click();
+    await page.getByLabel('Your initials').fill('TW');
+    await button(page, 'Begin a job').dblclick();
+    await page.getByRole('region', { name: 'The open job' }).waitFor();
+    expect(await page.locator('.jobs-list li').count()).toBe(1);
     await page.getByLabel('A note').fill('one');
     await page.evaluate(() => {
       const press = document.querySelector<HTMLButtonElement>('.jobs-note button');

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { unzipSync, zipSync } from 'fflate';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { entryText, newJobText, readJob } from '../../src/shop/records/index.ts';
+import { entryText, hashOf, newJobText, readJob } from '../../src/shop/records/index.ts';
 import { withBrowser } from './browser.ts';
 import { begin, button, gives, note, noticed, said, saved, textSaved } from './jobs.ts';
 import { ourText } from './links.ts';
@@ -122,6 +122,91 @@ describe('a job from disk', () => {
   });
 });
 
+describe('a zip', () => {
+  const photo = (name: string, part: string, minute: number) => {
+    const when = at.replace(':00:', `:${minute}:`);
+    return entryText({ at: when, who: 'HT', told: { kind: 'photograph', name, part } }).text;
+  };
+
+  it('gives the job that is in it, with its train and its pictures, each by its whole path', async () => {
+    const { page, complaints } = await open();
+    await toJob(page);
+    const train = ourText('kestrel-three-speed');
+    const head = { unit: 'bench 4', complaint: '', by: 'HT', at };
+    const its = { file: 'a.train.yaml', hash: hashOf(train) };
+    const text =
+      newJobText({ ...head, train: its }) +
+      photo('x/p.png', 'pump', 10) +
+      photo('y/p.png', 'drum', 20);
+    const [red, blue] = await Promise.all([dotOf(page, '#f00'), dotOf(page, '#00f')]);
+    const zip = zipSync({
+      'b/a.train.yaml': Buffer.from(train),
+      'b/bench-4.job.yaml': Buffer.from(text),
+      'b/x/p.png': red,
+      'b/y/p.png': blue,
+      'b/y/q.jpg': Buffer.from('no picture'),
+    });
+    await gives(page, 'Open a job from disk…', 'b.zip', zip);
+    await noticed(page).toContain('b.zip is open.');
+    await noticed(page).toContain(
+      'keeps them as they came, with whatever a camera put in: y/q.jpg.',
+    );
+    const shown = page.locator('.jobs-gallery img');
+    await expect.poll(() => shown.count()).toBe(2);
+    expect(await Promise.all([0, 1].map((n) => redOf(shown.nth(n))))).toEqual([255, 0]);
+    await page.getByText('y/q.jpg is kept as it came').waitFor();
+    // Its train came with it, and is the one that it was begun with.
+    await expect.poll(() => page.locator('h1').textContent()).toContain('Kestrel');
+    expect(await page.getByText('Nothing is judged').count()).toBe(0);
+    const files = unzipSync(
+      readFileSync(await (await saved(page, 'Save it with its photographs')).path()),
+    );
+    expect(Object.keys(files).toSorted()).toEqual(
+      ['a.train.yaml', 'bench-4.job.yaml', 'x/p.png', 'y/p.png', 'y/q.jpg'].toSorted(),
+    );
+    expect(textIn(files['y/q.jpg'])).toBe('no picture');
+    // The same picture again is none; another by its name is kept beside it.
+    const other = { 'bench-4.job.yaml': Buffer.from(text), 'x/p.png': blue };
+    await gives(page, 'Take in a colleague’s copy…', 'c.zip', zipSync(other));
+    await noticed(page).toContain(
+      'x/p.png is another picture in that copy: theirs is kept as x/p-2.png.',
+    );
+    await expect.poll(() => shown.count()).toBe(3);
+    expect(complaints).toEqual([]);
+  });
+
+  it('with several jobs is refused, and they are named', async () => {
+    const { page } = await open();
+    await toJob(page);
+    const two = { 'a.job.yaml': Buffer.from(HEADER), 'b.job.yaml': Buffer.from(HEADER) };
+    await gives(page, 'Open a job from disk…', 'b.zip', zipSync(two));
+    await noticed(page).toContain('holds several jobs: a.job.yaml, b.job.yaml.');
+  });
+});
+
+// A picture of one colour.
+async function dotOf(page: Page, colour: string): Promise<Buffer> {
+  const address = await page.evaluate((its) => {
+    const canvas = Object.assign(document.createElement('canvas'), { width: 8, height: 8 });
+    const pen = canvas.getContext('2d') as CanvasRenderingContext2D;
+    pen.fillStyle = its;
+    pen.fillRect(0, 0, 8, 8);
+    return canvas.toDataURL('image/png');
+  }, colour);
+  return Buffer.from(address.slice(address.indexOf(',') + 1), 'base64');
+}
+
+// How red its middle is, to the nearest of nothing and all.
+async function redOf(image: Locator): Promise<number> {
+  return image.evaluate(async (its: HTMLImageElement) => {
+    await its.decode();
+    const canvas = Object.assign(document.createElement('canvas'), { width: 8, height: 8 });
+    const pen = canvas.getContext('2d') as CanvasRenderingContext2D;
+    pen.drawImage(its, 0, 0, 8, 8);
+    return 255 * Math.round((pen.getImageData(4, 4, 1, 1).data[0] ?? 0) / 255);
+  });
+}
+
 describe('a photograph', () => {
   const input = (page: Page) => page.getByLabel('Photograph from a file');
 
@@ -147,9 +232,9 @@ describe('a photograph', () => {
     expect(download.suggestedFilename()).toBe('unit-7-green-tag.job.zip');
     const zip = readFileSync(await download.path());
     const files = unzipSync(zip);
-    const [yaml = '', jpeg = ''] = Object.keys(files).toSorted((a) =>
-      a.endsWith('.yaml') ? -1 : 1,
-    );
+    const names = Object.keys(files);
+    const [yaml = ''] = names.filter((its) => its.endsWith('.job.yaml'));
+    const [jpeg = ''] = names.filter((its) => its.endsWith('.jpg'));
     const { job, problems } = readJob(textIn(files[yaml]));
     expect(problems).toEqual([]);
     expect(job?.entries[0]?.told).toEqual({ kind: 'photograph', name: jpeg, part: 'sun shell' });
@@ -204,7 +289,22 @@ describe('a photograph', () => {
       buffer: Buffer.from('no picture'),
     });
     const alert = page.getByRole('alert');
-    await expect.poll(() => alert.textContent()).toContain('no picture that this browser can read');
+    await expect.poll(() => alert.textContent()).toContain('a.jpg is no picture that this browser');
     expect(await said(page)).toEqual([]);
+  });
+
+  it('is not taken before there are initials to write it by', async () => {
+    const { page } = await open();
+    await begin(page);
+    await page.getByLabel('Your initials').fill('');
+    let asked = false;
+    page.on('filechooser', () => (asked = true));
+    await page.getByText('Take a photograph').click();
+    await expect.poll(() => page.getByRole('alert').textContent()).toContain('your initials first');
+    expect(asked).toBe(false);
+    await page.getByLabel('Your initials').fill('TW');
+    const chosen = page.waitForEvent('filechooser');
+    await page.getByText('Take a photograph').click();
+    await chosen;
   });
 });

@@ -2,9 +2,9 @@ import { readFileSync } from 'node:fs';
 import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { readJob } from '../../src/shop/records/index.ts';
+import { entryText, newJobText, readJob } from '../../src/shop/records/index.ts';
 import { withBrowser } from './browser.ts';
-import { begin, button, note, noticed, said, saved, textSaved } from './jobs.ts';
+import { begin, button, gives, note, noticed, said, saved, textSaved } from './jobs.ts';
 
 const open = withBrowser();
 const alert = (page: Page) => expect.poll(() => page.getByRole('alert').textContent());
@@ -65,6 +65,21 @@ describe('in a browser with no room left', () => {
     await alert(page).toBe('');
     await expect.poll(() => said(other)).toHaveLength(4);
     await expect.poll(() => other.locator('.jobs-gallery img').count()).toBe(1);
+  });
+
+  it('a file that is opened is told to be on the screen alone', async () => {
+    const { page } = await open();
+    await button(page, 'Job').click();
+    await page.getByLabel('Your initials').fill('TW');
+    await allow(page, 1000);
+    const at = '2026-11-25T08:00:00.000Z';
+    const told = { kind: 'note', note: 'x'.repeat(1900) } as const;
+    const lines = Array.from({ length: 60 }, (_, n) => entryText({ at, who: `W${n}`, told }).text);
+    const text = newJobText({ unit: 'bench 4', complaint: '', by: 'HT', at }) + lines.join('');
+    await gives(page, 'Open a job from disk…', 'a.job.yaml', text);
+    await noticed(page).toContain('a.job.yaml is open.');
+    await alert(page).toContain('no room left');
+    expect(await page.getByText('on the screen alone, not kept by the browser').count()).toBe(60);
   });
 
   it('little room is told before there is none', async () => {

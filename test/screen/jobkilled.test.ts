@@ -88,7 +88,7 @@ async function write(page: Page, round: number): Promise<void> {
         const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve));
         const files = new DataTransfer();
         files.items.add(new File([blob ?? ''], 'a.png', { type: 'image/png' }));
-        const input = document.querySelectorAll<HTMLInputElement>('.jobs-take input')[1];
+        const input = document.querySelectorAll<HTMLInputElement>('.job-take input')[1];
         if (input) input.files = files.files;
         input?.dispatchEvent(new Event('change', { bubbles: true }));
         // oxlint-disable-next-line no-await-in-loop

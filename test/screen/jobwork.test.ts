@@ -1,7 +1,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { withBrowser } from './browser.ts';
-import { begin, button, note } from './jobs.ts';
+import { hashOf, newJobText } from '../../src/shop/records/index.ts';
+import { begin, button, gives, note } from './jobs.ts';
 import { linkTo, ourText } from './links.ts';
 
 const open = withBrowser();
@@ -146,5 +147,31 @@ describe('a job that is taken up again', () => {
     await button(page, 'Bring its train').click();
     await page.locator('.symptoms').waitFor();
     expect(await h1(page)).toContain('Avocet');
+  });
+
+  it('nor while a file of the same name with another text is, unless somebody says it is the same', async () => {
+    const { page } = await open('', TABLET);
+    await button(page, 'Job').click();
+    await page.getByLabel('Your initials').fill('TW');
+    const file = 'kestrel-three-speed.train.yaml';
+    const head = { unit: 'K-9', complaint: '', by: 'HT', at: '2026-11-25T08:00:00.000Z' };
+    const other = newJobText({ ...head, train: { file: `../x/${file}`, hash: '0123456789ab' } });
+    await gives(page, 'Open a job from disk…', 'k-9.job.yaml', other);
+    await expect.poll(() => bar(page).textContent()).toContain('another text than the job was');
+    await button(page, 'Measure').click();
+    await expect.poll(() => bar(page).textContent()).toContain('Nothing is judged or written');
+    expect(await page.locator('.measure').count()).toBe(0);
+    await button(page, 'It is this unit’s, edited since: go on with it').click();
+    await page.locator('.measure').waitFor();
+    // That is remembered; and a job with the hash of this very text asks nothing.
+    await page.reload();
+    await button(page, 'Job').click();
+    await page.getByRole('heading', { name: 'K-9' }).waitFor();
+    expect(await page.getByText('another text').count()).toBe(0);
+    const hash = hashOf(ourText('kestrel-three-speed'));
+    const its = newJobText({ ...head, by: 'RT', unit: 'K-10', train: { file, hash } });
+    await gives(page, 'Open a job from disk…', 'k-10.job.yaml', its);
+    await page.getByRole('heading', { name: 'K-10' }).waitFor();
+    expect(await page.getByText('another text').count()).toBe(0);
   });
 });

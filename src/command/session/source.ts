@@ -2,6 +2,7 @@ import path from 'node:path';
 import { type Given, type Renamed, trainIn } from '../../asking/request/index.ts';
 import { nearest } from '../../engine/yaml/index.ts';
 import type { Train } from '../../engine/train/index.ts';
+import { hashOf as hashOfText } from '../../shop/records/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
 import { MOST_BYTES, Misuse, reasonOf, type World } from '../machine/index.ts';
 import type { Session } from './session.ts';
@@ -23,8 +24,7 @@ export function tellRenamed(renamed: readonly Renamed[], { world, language }: Se
 
 /** The start of a hash of a file's text, by which two copies are told apart. */
 export function hashOf(file: string, world: World): string {
-  const { createHash } = process.getBuiltinModule('node:crypto');
-  return createHash('sha256').update(textOf(file, world)).digest('hex').slice(0, 12);
+  return hashOfText(textOf(file, world));
 }
 
 /** A file's text by the name of the file; refuses what cannot be read. */

@@ -1,5 +1,11 @@
 import { jobIn } from '../../asking/job/index.ts';
-import { type FoldedJob, foldJob, textOfParts } from '../../shop/records/index.ts';
+import {
+  type FoldedJob,
+  foldJob,
+  hashOf,
+  type Job,
+  textOfParts,
+} from '../../shop/records/index.ts';
 import type { KeptJob, Photograph } from './store.ts';
 
 /** A job as this page has it. */
@@ -31,6 +37,13 @@ export function textOf(held: Held): string {
 /** What the file of its train is called, wherever it lies; undefined for a job of none. */
 export function trainNameOf(held: Held): string | undefined {
   return held.job.train?.called ?? foldedOf(held).train?.file.replace(/^.*[/\\]/u, '');
+}
+
+/** Whether a train's text is the one that a job was begun with; of a job that tells no hash, any is. */
+export function isTextOf({ train }: Pick<Job, 'train'>, text: string): boolean {
+  const { hash = '' } = train ?? {};
+  const its = hashOf(text);
+  return its.startsWith(hash) || hash.startsWith(its);
 }
 
 /** The job as it stands; read once, however often it is asked for. */

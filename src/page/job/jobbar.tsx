@@ -122,10 +122,12 @@ function OtherTrain({ study }: { readonly study: Study }) {
   const held = jobs.held.value;
   const file = held && trainNameOf(held);
   if (file === undefined || jobs.train.isHere.value) return null;
+  const isNamed = jobs.train.stands.value === 'another text';
   return (
     <div class="job-other" role="alert">
       <p>
-        {say.otherTrain(visible(file))} {!jobs.train.isAtHand.value && say.trainGone(visible(file))}
+        {isNamed ? say.anotherText(visible(file)) : say.otherTrain(visible(file))}{' '}
+        {!isNamed && !jobs.train.isAtHand.value && say.trainGone(visible(file))}
       </p>
       <div class="row">
         {jobs.train.isAtHand.value && (
@@ -133,6 +135,7 @@ function OtherTrain({ study }: { readonly study: Study }) {
             {say.takeTrain}
           </LargeButton>
         )}
+        {isNamed && <LargeButton onPress={() => void jobs.train.take()}>{say.isIts}</LargeButton>}
         <LargeButton onPress={() => jobs.take('')}>{say.putAway}</LargeButton>
       </div>
     </div>

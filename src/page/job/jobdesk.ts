@@ -8,12 +8,12 @@ import {
 } from '../../asking/job/index.ts';
 import { type Given, NoAnswer, type Refused, trainIn } from '../../asking/request/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { type FoldedJob, partsOf, type Told } from '../../shop/records/index.ts';
+import { type FoldedJob, hashOf, partsOf, type Told } from '../../shop/records/index.ts';
 import { deskOf, readExperience } from '../desk/index.ts';
 import type { Study } from '../study/index.ts';
 import { now } from './clock.ts';
-import { hashed } from './hashed.ts';
 import { type Held, foldedOf, textOf, trainNameOf } from './held.ts';
+import { fileNameFor } from './filename.ts';
 import { newId } from './id.ts';
 import { JobFiles } from './jobfiles.ts';
 import { JobTrain } from './jobtrain.ts';
@@ -28,7 +28,9 @@ import { NotKept, type Photograph } from './store.ts';
 export type Kept = 'kept' | Unkept;
 
 export type Unkept =
-  | { readonly unkept: 'no job' | 'no initials' | 'no picture' | 'other train' }
+  | { readonly unkept: 'no job' | 'no initials' | 'other train' }
+  /** Of a picture that the browser cannot read: its file's name, where it has one. */
+  | { readonly unkept: 'no picture'; readonly name: string }
   /** By the browser's store; this page has it, and it can be saved to disk. */
   | { readonly unkept: 'forbidden' | 'full' | 'gone' }
   | { readonly unkept: 'failed'; readonly why: string }
@@ -76,7 +78,11 @@ export class JobDesk {
     return openJob({ called: held.job.name, text: textOf(held) });
   });
 
-  readonly files = new JobFiles(this.shelf, this.held, (id) => void this.reopen(id));
+  readonly files = new JobFiles(this.shelf, this.held, {
+    take: (id) => void this.reopen(id),
+    told: (outcome) => this.lost(outcome),
+    train: () => this.train.given,
+  });
 
   readonly train: JobTrain;
   /** Of which train what is done with no job is kept. */
@@ -94,7 +100,7 @@ export class JobDesk {
   constructor(study: Study) {
     this.study = study;
     this.aside = originOf(study.file);
-    this.train = new JobTrain(study, this.shelf, this.held);
+    this.train = new JobTrain(study, this.shelf, this.held, (its) => this.lost(its));
     effect(() => remember('initials', this.initials.value, ['browser']));
     this.begun = this.shelf.load().then(async () => {
       // A browser that was killed may have forgotten which it was.
@@ -114,14 +120,19 @@ export class JobDesk {
   }
 
   /** Opens a new job; its name on disk is made of the unit's. */
-  async begin({ unit, complaint = '', train }: Beginning): Promise<Kept> {
+  begin(its: Beginning): Promise<Kept> {
+    return this.once(its, () => this.opened(its));
+  }
+
+  private async opened({ unit, complaint = '', train }: Beginning): Promise<Kept> {
     await this.begun;
     const by = this.initials.value.trim();
     if (by === '') return this.answered({ unkept: 'no initials' });
-    const file = train && { file: train.called, ...(await hashed(train.text)) };
+    const file = train && { file: train.called, hash: hashOf(train.text) };
     return this.refusing(async () => {
       const header = jobMade({ unit, complaint, by, at: now(), ...(file && { train: file }) });
-      const job = { id: newId(), name: nameFor(unit), header, ...(train && { train }) };
+      const name = fileNameFor(unit, this.shelf.jobs.value);
+      const job = { id: newId(), name, header, ...(train && { train }) };
       const outcome = await this.shelf.add(job, []);
       this.take(job.id);
       // Only now is there something for the browser to keep.
@@ -146,16 +157,28 @@ export class JobDesk {
     return this.enter({ strikes: { id, because }, ...(told && { told }) });
   }
 
+  /**
+   * Whether something can be written down now: why not, is told. It is asked before a photograph is
+   * taken, which would be lost.
+   */
+  mayWrite(): boolean {
+    const lacking = this.known.value ? this.lacking : undefined;
+    if (lacking) this.answered(lacking);
+    return lacking === undefined;
+  }
+
   /** Keeps a picture with the job, as `picture` leaves it, and an entry that says what it shows. */
   async photograph(file: Blob, shown: Shown = {}): Promise<Kept> {
+    await this.begun;
+    if (this.lacking) return this.answered(this.lacking);
     let bytes: Uint8Array;
     try {
       bytes = await picture(file);
     } catch {
-      return this.answered({ unkept: 'no picture' });
+      return this.answered({ unkept: 'no picture', name: file instanceof File ? file.name : '' });
     }
     const stem = now().slice(0, 23).replaceAll(/\D/gu, '');
-    const name = `${stem}-${this.initials.value.trim() || 'X'}.jpg`;
+    const name = `${stem}-${this.initials.value.trim()}.jpg`;
     return this.enter({ told: { kind: 'photograph', name, ...shown } }, [{ name, bytes }]);
   }
 
@@ -180,10 +203,14 @@ export class JobDesk {
 
   // A second tap on the same, before the disk has answered the first, is the first.
   private enter(said: ToldOrStruck, pictures: readonly Photograph[] = []): Promise<Kept> {
+    return this.once(said, () => this.entered(said, pictures));
+  }
+
+  private once(said: Beginning | ToldOrStruck, work: () => Promise<Kept>): Promise<Kept> {
     const key = JSON.stringify(said);
     const same = this.underWay.get(key);
     if (same) return same;
-    const its = this.entered(said, pictures).finally(() => this.underWay.delete(key));
+    const its = work().finally(() => this.underWay.delete(key));
     this.underWay.set(key, its);
     return its;
   }
@@ -194,8 +221,8 @@ export class JobDesk {
     await this.begun;
     const { id } = this.held.value?.job ?? {};
     const who = this.initials.value.trim();
-    if (id === undefined) return this.answered({ unkept: 'no job' });
-    if (who === '') return this.answered({ unkept: 'no initials' });
+    if (this.lacking || id === undefined)
+      return this.answered(this.lacking ?? { unkept: 'no job' });
     // What was looked at on another train is not of this unit; words and pictures are.
     if (!this.train.isHere.value && said.told && !FREE.has(said.told.kind)) {
       return this.answered({ unkept: 'other train' });
@@ -215,13 +242,21 @@ export class JobDesk {
   private async refusing(work: () => Promise<Outcome>): Promise<Kept> {
     try {
       const outcome = await work();
-      if (outcome === 'kept') return this.answered('kept');
-      const { why, message } = outcome;
-      return this.answered(why === 'failed' ? { unkept: why, why: message } : { unkept: why });
+      return this.answered(outcome === 'kept' ? outcome : unkeptBy(outcome));
     } catch (error) {
       if (error instanceof NoAnswer) return this.answered({ unkept: 'refused', why: error.why });
       return this.answered({ unkept: 'failed', why: error instanceof Error ? error.message : '' });
     }
+  }
+
+  // What every entry needs, and is not there.
+  private get lacking(): Unkept | undefined {
+    if (!this.held.value) return { unkept: 'no job' };
+    return this.initials.value.trim() === '' ? { unkept: 'no initials' } : undefined;
+  }
+
+  private lost(outcome: Outcome): void {
+    if (outcome !== 'kept') this.answered(unkeptBy(outcome));
   }
 
   private answered(kept: Kept): Kept {
@@ -251,9 +286,6 @@ function lastWritten(all: readonly Held[]): Held | undefined {
   return all.toSorted((a, b) => moment(b) - moment(a))[0];
 }
 
-// "unit-7-green-tag.job.yaml".
-function nameFor(unit: string): string {
-  const plain = unit.normalize('NFKD').replaceAll(/\p{M}/gu, '').toLowerCase();
-  const stem = plain.replaceAll(/[^a-z0-9]+/gu, '-').replaceAll(/^-|-$/gu, '');
-  return `${stem.slice(0, 60) || 'job'}.job.yaml`;
+function unkeptBy({ why, message }: NotKept): Unkept {
+  return why === 'failed' ? { unkept: why, why: message } : { unkept: why };
 }

@@ -2,21 +2,39 @@ import { effect, type ReadonlySignal, signal, untracked } from '@preact/signals'
 import { linesBeyond, partsOf, readJob } from '../../shop/records/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import { type Kinds, pick, type Picked, saveAs } from '../desk/index.ts';
-import { type Brought, broughtBy, zipOf } from './archive.ts';
-import { type Held, linesOf, textOf } from './held.ts';
+import { type Brought, broughtBy, SeveralJobs, zipOf } from './archive.ts';
+import { type Held, isTextOf, linesOf, textOf } from './held.ts';
 import { newId } from './id.ts';
 import { type DiskOutcome, isSameJob, uniteOnDisk } from './ondisk.ts';
-import type { JobShelf } from './shelf.ts';
+import { type OtherPicture, parted } from './samepictures.ts';
+import type { JobShelf, Outcome } from './shelf.ts';
+import type { KeptJob } from './store.ts';
 
 /** What came of a file, until the next. */
 export type FileWord =
   | { readonly word: 'saved'; readonly name: string }
-  | { readonly word: 'opened'; readonly name: string; readonly unread: number }
+  | ({ readonly word: 'opened'; readonly name: string; readonly unread: number } & Remarks)
   /** It is a copy of a job that is here: so many lines came in. */
-  | { readonly word: 'united'; readonly name: string; readonly came: number }
+  | ({ readonly word: 'united'; readonly name: string; readonly came: number } & Remarks)
   | { readonly word: 'no job'; readonly name: string; readonly problems: readonly Problem[] }
+  | { readonly word: 'several jobs'; readonly names: readonly string[] }
   | { readonly word: 'not text' | 'too large' }
   | { readonly word: 'failed'; readonly why: string };
+
+/** What is to be said of what lay beside the job. */
+export interface Remarks extends Pick<Brought, 'asCame' | 'leftOut'> {
+  /** Pictures that are another here under the same name. */
+  readonly others: readonly OtherPicture[];
+}
+
+/** What the files need of whoever keeps the jobs. */
+interface Keeper {
+  take(id: string): void;
+  /** What became of something that was to be kept. */
+  told(outcome: Outcome): void;
+  /** The open job's train, as it is now. */
+  train(): KeptJob['train'];
+}
 
 const JOB: Kinds = { 'application/yaml': ['.yaml', '.yml'] };
 const ANY: Kinds = { ...JOB, 'application/zip': ['.zip'] };
@@ -29,12 +47,12 @@ export class JobFiles {
 
   private readonly shelf: JobShelf;
   private readonly held: ReadonlySignal<Held | undefined>;
-  private readonly take: (id: string) => void;
+  private readonly keeper: Keeper;
 
-  constructor(shelf: JobShelf, held: ReadonlySignal<Held | undefined>, take: (id: string) => void) {
+  constructor(shelf: JobShelf, held: ReadonlySignal<Held | undefined>, keeper: Keeper) {
     this.shelf = shelf;
     this.held = held;
-    this.take = take;
+    this.keeper = keeper;
     effect(() => {
       const its = held.value;
       this.disk.value = undefined;
@@ -76,14 +94,14 @@ export class JobFiles {
     });
   }
 
-  /** Saves the open job and its photographs, in one file. */
+  /** Saves the open job, its train and its photographs, in one file. */
   async saveAll(): Promise<void> {
     await this.attempt(async () => {
       const held = this.held.value;
       if (!held) return;
       const { id, name } = held.job;
       const pictures = await this.shelf.photographs(id);
-      const zip = zipOf({ name, text: textOf(held), pictures });
+      const zip = zipOf({ name, text: textOf(held), train: this.keeper.train(), pictures });
       const saved = await saveAs(name.replace(/\.ya?ml$/u, '.zip'), zip, {
         'application/zip': ['.zip'],
       });
@@ -101,36 +119,37 @@ export class JobFiles {
 
   private async bring({ file, handle }: Picked, own: boolean): Promise<void> {
     const brought = await broughtBy(file);
-    const { name, text, pictures } = brought;
+    const { name, text, train, pictures, asCame, leftOut } = brought;
     const { job, problems } = readJob(text);
     if (!job) {
       this.word.value = { word: 'no job', name, problems };
       return;
     }
-    const writable = own && handle && name === file.name ? { handle } : {};
+    const beside = train && (isTextOf(job, train.text) ? { train } : { beside: train });
+    const more = { ...beside, ...(own && handle && name === file.name && { handle }) };
     const here = this.shelf.jobs.value.find((held) => isSameJob(textOf(held), text));
-    if (here) await this.addTo(here, brought, writable);
+    if (here) await this.addTo(here, brought, more);
     else {
       const { header, lines } = partsOf(text);
       const id = newId();
       const saved = { name: file.name, lines: lines.length };
-      await this.shelf.add({ id, name, header, saved, ...writable }, lines, pictures);
-      this.take(id);
-      this.word.value = { word: 'opened', name: file.name, unread: problems.length };
+      this.keeper.told(await this.shelf.add({ id, name, header, saved, ...more }, lines, pictures));
+      this.keeper.take(id);
+      const remarks = { asCame, leftOut, others: [] };
+      this.word.value = { word: 'opened', name: file.name, unread: problems.length, ...remarks };
     }
   }
 
-  private async addTo(
-    here: Held,
-    { name, text, pictures }: Brought,
-    writable: { readonly handle?: FileSystemFileHandle },
-  ): Promise<void> {
-    const { id } = here.job;
+  private async addTo(here: Held, brought: Brought, more: Partial<KeptJob>): Promise<void> {
+    const { id, train } = here.job;
+    const { name, text, asCame, leftOut } = brought;
     const came = linesBeyond(linesOf(here), partsOf(text));
-    await this.shelf.keep(id, came, pictures);
-    await this.shelf.change(id, writable);
-    this.take(id);
-    this.word.value = { word: 'united', name, came: came.length };
+    const { pictures, others } = parted(await this.shelf.photographs(id), brought.pictures);
+    this.keeper.told(await this.shelf.keep(id, came, pictures));
+    // Its train is here already, and may have been edited since.
+    await this.shelf.change(id, { ...more, ...(train && { train }) });
+    this.keeper.take(id);
+    this.word.value = { word: 'united', name, came: came.length, asCame, leftOut, others };
   }
 
   private async toDisk(held: Held, mayAsk = false): Promise<void> {
@@ -139,7 +158,7 @@ export class JobFiles {
     const outcome = await uniteOnDisk(handle, textOf(held), mayAsk);
     if (this.held.value?.job.id === id) this.disk.value = outcome;
     if (outcome.disk !== 'written') return;
-    if (outcome.beyond.length > 0) await this.shelf.keep(id, outcome.beyond);
+    if (outcome.beyond.length > 0) this.keeper.told(await this.shelf.keep(id, outcome.beyond));
     const lines = linesOf(held).length;
     if (held.job.saved?.lines !== lines || held.job.saved.name !== handle.name) {
       await this.shelf.change(id, { saved: { name: handle.name, lines } });
@@ -151,7 +170,9 @@ export class JobFiles {
     try {
       await work();
     } catch (error) {
-      if (error instanceof RangeError) this.word.value = { word: 'too large' };
+      if (error instanceof SeveralJobs)
+        this.word.value = { word: 'several jobs', names: error.names };
+      else if (error instanceof RangeError) this.word.value = { word: 'too large' };
       else if (error instanceof TypeError) this.word.value = { word: 'not text' };
       else this.word.value = { word: 'failed', why: error instanceof Error ? error.message : '' };
     }

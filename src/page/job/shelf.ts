@@ -14,6 +14,8 @@ export type Outcome = 'kept' | NotKept;
  */
 export class JobShelf {
   readonly jobs = signal<readonly Held[]>([]);
+  /** How often pictures came: another number is more of them. */
+  readonly pictured = signal(0);
 
   private readonly store = new JobStore();
   private readonly tell = hearTabs(() => void this.load());
@@ -35,9 +37,10 @@ export class JobShelf {
         const all = await this.store.all();
         const before = new Map(this.jobs.value.map((held) => [held.job.id, held]));
         const kept = all.map(({ lines, ...job }): Held => {
-          const { pending = [], pictures = [] } = before.get(job.id) ?? {};
+          const ours = before.get(job.id);
           before.delete(job.id);
-          return { job, lines, pending, pictures, isKept: true };
+          const { pending = [], pictures = [], isKept = true } = ours ?? {};
+          return { job: ours && !isKept ? ours.job : job, lines, pending, pictures, isKept };
         });
         const unkept = [...before.values()].filter(({ isKept }) => !isKept);
         this.jobs.value = [...kept, ...unkept];
@@ -89,19 +92,31 @@ export class JobShelf {
       }
       this.replace({ ...all, lines: linesOf(all), pending: [], pictures: [], isKept: true });
       this.tell(id);
-      if (pictures.length > 0) void lookAtKeeping(true);
+      if (pictures.length > 0) {
+        this.pictured.value += 1;
+        void lookAtKeeping(true);
+      }
       return 'kept';
     });
   }
 
-  /** What is known of a job beside its lines. */
-  change(id: string, its: Partial<Omit<KeptJob, 'id'>>): Promise<void> {
+  /** What is known of a job beside its lines; what is not kept at all is kept with it, later. */
+  change(id: string, its: Partial<Omit<KeptJob, 'id'>>): Promise<Outcome> {
     return this.inTurn(async () => {
       const held = this.held(id);
-      if (!held) return;
-      this.replace({ ...held, job: { ...held.job, ...its } });
-      if (held.isKept) await this.store.change(id, its).catch(() => {});
+      if (!held) return new NotKept('gone');
+      const changed = { ...held, job: { ...held.job, ...its } };
+      this.replace(changed);
+      if (!held.isKept) return 'kept';
+      try {
+        await this.store.change(id, its);
+      } catch (error) {
+        // It is put there whole with whatever is kept next.
+        this.replace({ ...changed, isKept: false });
+        return error instanceof NotKept ? error : new NotKept('failed', `${error}`);
+      }
       this.tell(id);
+      return 'kept';
     });
   }
 

@@ -10,6 +10,8 @@ export interface KeptJob {
   readonly header: string;
   /** The train that it was opened for, as it then was. */
   readonly train?: Given;
+  /** A train that lay beside it by the name of its own, and is another text than it was begun with. */
+  readonly beside?: Given;
   /** The file on disk that each entry is written to as well. */
   readonly handle?: FileSystemFileHandle;
   /** The file that it was saved as last, and how many lines it then had. */

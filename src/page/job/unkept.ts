@@ -1,4 +1,4 @@
-import { refusedText, voiceOf } from '../../telling/narrative/index.ts';
+import { refusedText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { language } from '../words/index.ts';
 import type { Unkept } from './jobdesk.ts';
 import { words } from './words.ts';
@@ -9,6 +9,8 @@ export function unkeptText(unkept: Unkept, train = ''): string {
   switch (unkept.unkept) {
     case 'failed':
       return say.failed(unkept.why);
+    case 'no picture':
+      return say.noPicture(visible(unkept.name));
     case 'refused':
       return refusedText(unkept.why, train, voiceOf(language.value));
     default:

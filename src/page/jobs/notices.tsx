@@ -2,6 +2,7 @@ import { problemText, visible } from '../../telling/narrative/index.ts';
 import { install } from '../desk/index.ts';
 import {
   type FileWord,
+  type Remarks,
   idleKnown,
   type JobDesk,
   keeping,
@@ -65,9 +66,11 @@ function saidOf(word: FileWord, say: ReturnType<typeof words>): string {
     case 'saved':
       return say.saved(visible(word.name));
     case 'opened':
-      return say.opened(visible(word.name), word.unread);
+      return [say.opened(visible(word.name), word.unread), ...remarked(word, say)].join(' ');
     case 'united':
-      return say.united(visible(word.name), word.came);
+      return [say.united(visible(word.name), word.came), ...remarked(word, say)].join(' ');
+    case 'several jobs':
+      return say.severalJobs(listed(word.names));
     case 'no job': {
       const [first] = word.problems;
       const why = first ? problemText(first, language.value) : '';
@@ -78,4 +81,20 @@ function saidOf(word: FileWord, say: ReturnType<typeof words>): string {
     default:
       return say.word[word.word];
   }
+}
+
+// What lay beside the job and is not as it was there.
+function remarked(
+  { asCame, leftOut, others }: Remarks,
+  say: ReturnType<typeof words>,
+): readonly string[] {
+  return [
+    ...(asCame.length > 0 ? [say.asCame(listed(asCame))] : []),
+    ...(leftOut.length > 0 ? [say.leftOut(listed(leftOut))] : []),
+    ...others.map(({ name, kept }) => say.otherPicture(visible(name), visible(kept))),
+  ];
+}
+
+function listed(names: readonly string[]): string {
+  return names.map(visible).join(', ');
 }

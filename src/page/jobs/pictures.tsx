@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type FoldedJob, standing } from '../../shop/records/index.ts';
 import { toldText, visible, voiceOf } from '../../telling/narrative/index.ts';
-import type { JobDesk } from '../job/index.ts';
+import { type JobDesk, TakePhotograph } from '../job/index.ts';
 import { language } from '../words/index.ts';
 import { words } from './words.ts';
 
@@ -9,11 +9,6 @@ import { words } from './words.ts';
 export function Pictures({ jobs }: { readonly jobs: JobDesk }) {
   const say = words();
   const [part, type] = useState('');
-  const take = async (input: HTMLInputElement) => {
-    const [file] = input.files ?? [];
-    if (file) await jobs.photograph(file, part.trim() === '' ? {} : { part: part.trim() });
-    input.value = '';
-  };
   return (
     <div class="jobs-pictures">
       <div class="row">
@@ -26,15 +21,14 @@ export function Pictures({ jobs }: { readonly jobs: JobDesk }) {
           />
         </label>
         {(['camera', 'file'] as const).map((from) => (
-          <label key={from} class="jobs-take">
+          <TakePhotograph
+            key={from}
+            jobs={jobs}
+            shown={part.trim() === '' ? {} : { part: part.trim() }}
+            camera={from === 'camera'}
+          >
             {say.photograph[from]}
-            <input
-              type="file"
-              accept="image/*"
-              {...(from === 'camera' && { capture: 'environment' })}
-              onChange={({ currentTarget }) => void take(currentTarget)}
-            />
-          </label>
+          </TakePhotograph>
         ))}
       </div>
       <p class="aside">{say.stripped}</p>
@@ -42,13 +36,15 @@ export function Pictures({ jobs }: { readonly jobs: JobDesk }) {
   );
 }
 
-/** The photographs of a job, each with what its entry says of it. */
+/** The photographs of a job, each with what its entry says of it; those too that no entry names. */
 export function Gallery({ jobs, job }: { readonly jobs: JobDesk; readonly job: FoldedJob }) {
   const say = words();
   const voice = voiceOf(language.value);
   const all = standing(job, 'photograph');
-  const seen = usePictures(jobs, all.map(({ told }) => told.name).join('\n'));
-  if (all.length === 0) return null;
+  const named = job.entries.flatMap(({ told }) => (told?.kind === 'photograph' ? [told.name] : []));
+  const seen = usePictures(jobs, named.join('\n'));
+  const unnamed = [...(seen?.keys() ?? [])].filter((name) => !named.includes(name));
+  if (all.length === 0 && unnamed.length === 0) return null;
   return (
     <ul class="jobs-gallery" aria-label={say.photographs}>
       {all.map((entry) => {
@@ -58,16 +54,44 @@ export function Gallery({ jobs, job }: { readonly jobs: JobDesk; readonly job: F
         return (
           <li key={entry.id}>
             {seen && address === undefined && <p>{say.elsewhere(visible(name))}</p>}
-            {address !== undefined && (
-              <a href={address} target="_blank" rel="noreferrer">
-                <img src={address} alt={text} />
-              </a>
-            )}
+            {address !== undefined && <Picture {...{ address, name, text }} />}
             <p class="aside">{text}</p>
           </li>
         );
       })}
+      {unnamed.map((name) => (
+        <li key={name}>
+          <Picture address={seen?.get(name) ?? ''} name={name} text={say.unnamed(visible(name))} />
+          <p class="aside">{say.unnamed(visible(name))}</p>
+        </li>
+      ))}
     </ul>
+  );
+}
+
+interface PictureProps {
+  readonly address: string;
+  readonly name: string;
+  readonly text: string;
+}
+
+function Picture({ address, name, text }: PictureProps) {
+  const say = words();
+  const [odd, find] = useState(false);
+  if (odd) {
+    return (
+      <p>
+        {say.undrawn(visible(name))}{' '}
+        <a href={address} download={name}>
+          {say.saveIt}
+        </a>
+      </p>
+    );
+  }
+  return (
+    <a href={address} target="_blank" rel="noreferrer">
+      <img src={address} alt={text} onError={() => find(true)} />
+    </a>
   );
 }
 
@@ -76,6 +100,7 @@ export function Gallery({ jobs, job }: { readonly jobs: JobDesk; readonly job: F
 function usePictures(jobs: JobDesk, names: string): ReadonlyMap<string, string> | undefined {
   const [seen, see] = useState<ReadonlyMap<string, string>>();
   const id = jobs.held.value?.job.id;
+  const pictured = jobs.shelf.pictured.value;
   useEffect(() => {
     let made: string[] = [];
     let gone = false;
@@ -92,6 +117,6 @@ function usePictures(jobs: JobDesk, names: string): ReadonlyMap<string, string> 
       gone = true;
       for (const address of made) URL.revokeObjectURL(address);
     };
-  }, [jobs, id, names]);
+  }, [jobs, id, names, pictured]);
   return seen;
 }

@@ -33,6 +33,9 @@ export const words = spoken({
     stripped: 'It is kept smaller, and without the place and the time that a camera puts in.',
     elsewhere: (name: string) =>
       `${name} is not in this browser: open the job with its photographs.`,
+    unnamed: (name: string) => `${name}: no entry names it`,
+    undrawn: (name: string) => `${name} is kept as it came: this browser cannot show it.`,
+    saveIt: 'Save it to disk',
     another: 'Begin another job…',
     openFile: 'Open a job from disk…',
     unite: 'Take in a colleague’s copy…',
@@ -57,6 +60,13 @@ export const words = spoken({
       came === 0
         ? `${name} is a copy of this job, and has nothing that is not here.`
         : `${name} is a copy of this job. Lines that came in: ${came}.`,
+    asCame: (names: string) =>
+      `This browser cannot draw these pictures, and keeps them as they came, with whatever a camera put in: ${names}.`,
+    leftOut: (names: string) => `Left out, for the file holds more than a job does: ${names}.`,
+    otherPicture: (name: string, kept: string) =>
+      `${name} is another picture in that copy: theirs is kept as ${kept}.`,
+    severalJobs: (name: string) =>
+      `That file holds several jobs: ${name}. Unpack it, and open the one that is wanted. Nothing was changed.`,
     noJob: (name: string, why: string) => `${name} is no job (${why}). Nothing was changed.`,
     failed: (why: string) => `That could not be done (${why}). The job here is as it was.`,
     word: {
@@ -111,6 +121,9 @@ export const words = spoken({
     stripped: 'Se conserva más pequeña, y sin el lugar ni la hora que pone la cámara.',
     elsewhere: (name: string) =>
       `${name} no está en este navegador: abra el trabajo con sus fotografías.`,
+    unnamed: (name: string) => `${name}: ninguna anotación la nombra`,
+    undrawn: (name: string) => `${name} se conserva como vino: este navegador no puede mostrarla.`,
+    saveIt: 'Guardarla en disco',
     another: 'Empezar otro trabajo…',
     openFile: 'Abrir un trabajo del disco…',
     unite: 'Incorporar la copia de un colega…',
@@ -142,6 +155,14 @@ export const words = spoken({
       came === 0
         ? `${name} es una copia de este trabajo y no tiene nada que no esté aquí.`
         : `${name} es una copia de este trabajo. Líneas que entraron: ${came}.`,
+    asCame: (names: string) =>
+      `Este navegador no puede dibujar estas imágenes, y las conserva como vinieron, con lo que puso la cámara: ${names}.`,
+    leftOut: (names: string) =>
+      `Quedaron fuera, pues el archivo tiene más que un trabajo: ${names}.`,
+    otherPicture: (name: string, kept: string) =>
+      `${name} es otra imagen en esa copia: la suya se conserva como ${kept}.`,
+    severalJobs: (name: string) =>
+      `Ese archivo contiene varios trabajos: ${name}. Descomprímalo y abra el que quiera. Nada ha cambiado.`,
     noJob: (name: string, why: string) => `${name} no es un trabajo (${why}). Nada ha cambiado.`,
     failed: (why: string) => `No se pudo (${why}). El trabajo de aquí sigue como estaba.`,
     word: {

@@ -3,6 +3,7 @@ import { askCapacity, type LoadRequest } from '../../asking/gears/index.ts';
 import type { OpenJob } from '../../asking/job/index.ts';
 import { type Stand, trainAsFound } from '../../asking/request/index.ts';
 import type { Train } from '../../engine/train/index.ts';
+import { hashOf } from '../../shop/records/index.ts';
 import { jobNoteText, type Language, voiceOf } from '../../telling/narrative/index.ts';
 import {
   kindsInSet,
@@ -12,7 +13,6 @@ import {
   type SheetKind,
   sheetOf,
 } from '../../telling/sheets/index.ts';
-import { hashed } from '../job/index.ts';
 import { beside } from '../thread/index.ts';
 
 /** What is to be printed, of which train, for whom. */
@@ -55,7 +55,7 @@ export async function madeFor(order: Order): Promise<Ordered> {
   const sheets = kinds.map((kind) => {
     return sheetOf(kind, { train, language, stand, job: job?.job }, answered);
   });
-  const { hash = '' } = await hashed(text);
+  const hash = hashOf(text);
   const date = today();
   const printing = printingOf(sheets, { kind: what, train, faults, hash, date, language, paper });
   const notes = job?.notes(hash).map((note) => jobNoteText(note, voiceOf(language))) ?? [];

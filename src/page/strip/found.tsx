@@ -4,7 +4,7 @@ import type { Part, Train } from '../../engine/train/index.ts';
 import { findingsOf, isFault, kindOfPart, NOTHING_WRONG } from '../../shop/strip/index.ts';
 import { findingText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton, NameEntry, Tiles } from '../controls/index.ts';
-import { type JobDesk, jobsOf } from '../job/index.ts';
+import { type JobDesk, jobsOf, TakePhotograph } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
 import { words } from './words.ts';
@@ -44,11 +44,6 @@ export function Found({ study, train, part, standing }: Props) {
     ...findingsOf(kindOfPart(train, part), hasPlates).map((is) => findingText(is, voice)),
   ];
   const counted = platesText(part, say);
-  const take = async (input: HTMLInputElement) => {
-    const [file] = input.files ?? [];
-    if (file) await jobs.photograph(file, { part: part.name });
-    input.value = '';
-  };
   if (!jobs.open.value) return <p class="aside">{say.noJob}</p>;
   return (
     <section class="strip-found" aria-label={say.found}>
@@ -68,15 +63,9 @@ export function Found({ study, train, part, standing }: Props) {
         <LargeButton other pressed={other} onPress={() => ask(!other)}>
           {say.other}
         </LargeButton>
-        <label class="strip-take">
+        <TakePhotograph jobs={jobs} shown={{ part: part.name }} camera>
           {say.photograph}
-          <input
-            type="file"
-            accept="image/*"
-            capture="environment"
-            onChange={({ currentTarget }) => void take(currentTarget)}
-          />
-        </label>
+        </TakePhotograph>
       </Tiles>
       {other && (
         <NameEntry

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { type Train, uncarried } from '../../engine/train/index.ts';
 import { visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton, NameEntry, NumberPad, Tiles } from '../controls/index.ts';
-import { jobsOf } from '../job/index.ts';
+import { jobsOf, TakePhotograph } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
 import {
@@ -213,19 +213,9 @@ function Ready({ study, draft, onWrite }: ReadyProps) {
           {say.write}
         </LargeButton>
         {jobs.open.value && (
-          <label class="strip-take">
+          <TakePhotograph jobs={jobs} shown={{ part: String(draft.name) }} camera>
             {say.photograph}
-            <input
-              type="file"
-              accept="image/*"
-              capture="environment"
-              onChange={({ currentTarget }) => {
-                const [photo] = currentTarget.files ?? [];
-                if (photo) void jobs.photograph(photo, { part: String(draft.name) });
-                currentTarget.value = '';
-              }}
-            />
-          </label>
+          </TakePhotograph>
         )}
       </div>
     </>

@@ -3,6 +3,7 @@ export { KINDS, readEntry } from './entry.ts';
 export { foldJob, type FoldedEntry, type FoldedJob, standing } from './fold.ts';
 export type { Job, JobEntry, Told } from './job.ts';
 export { type JobReading, readJob } from './jobfile.ts';
+export { hashOf } from './hash.ts';
 export { flowText } from './line.ts';
 export { fnv1a } from './id.ts';
 export { limitMisfit, type Replaced, type WithLimits, withLimitsOf } from './limits.ts';
