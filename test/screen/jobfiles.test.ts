@@ -233,8 +233,8 @@ describe('a photograph', () => {
     const zip = readFileSync(await download.path());
     const files = unzipSync(zip);
     const names = Object.keys(files);
-    const [yaml = ''] = names.filter((its) => its.endsWith('.job.yaml'));
-    const [jpeg = ''] = names.filter((its) => its.endsWith('.jpg'));
+    const yaml = names.find((its) => its.endsWith('.job.yaml')) ?? '';
+    const jpeg = names.find((its) => its.endsWith('.jpg')) ?? '';
     const { job, problems } = readJob(textIn(files[yaml]));
     expect(problems).toEqual([]);
     expect(job?.entries[0]?.told).toEqual({ kind: 'photograph', name: jpeg, part: 'sun shell' });

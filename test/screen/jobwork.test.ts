@@ -149,7 +149,7 @@ describe('a job that is taken up again', () => {
     expect(await h1(page)).toContain('Avocet');
   });
 
-  it('nor while a file of the same name with another text is, unless somebody says it is the same', async () => {
+  it('nor while a file of its name with another text is, unless somebody says it is the same', async () => {
     const { page } = await open('', TABLET);
     await button(page, 'Job').click();
     await page.getByLabel('Your initials').fill('TW');
