@@ -2,6 +2,11 @@ import { compare, minus, plus, type Rational, signOf, times, ZERO } from '../lin
 import type { Valve } from './circuit.ts';
 import type { LineNow } from './lines.ts';
 
+/** What a line has, by its name. */
+export interface LinesNow {
+  get(line: string): LineNow | undefined;
+}
+
 /**
  * Where a valve's forces take it, from where it stands: the position next to it or its own, and
  * `unsure` where that hangs on a pressure that nobody can say.
@@ -12,7 +17,7 @@ export interface Wanted {
 }
 
 /** One step of a valve: it goes to the next position, and its lands are looked at anew there. */
-export function wanted(valve: Valve, at: number, lines: ReadonlyMap<string, LineNow>): Wanted {
+export function wanted(valve: Valve, at: number, lines: LinesNow): Wanted {
   if (valve.stuck !== undefined) return { position: valve.stuck, unsure: false };
   const [least, most] = netForce(valve, at, lines);
   const low = stepFor(valve, at, least);
@@ -24,7 +29,7 @@ export function wanted(valve: Valve, at: number, lines: ReadonlyMap<string, Line
 function netForce(
   { pushes }: Valve,
   at: number,
-  lines: ReadonlyMap<string, LineNow>,
+  lines: LinesNow,
 ): readonly [least: Rational, most: Rational] {
   let least = ZERO;
   let most = ZERO;

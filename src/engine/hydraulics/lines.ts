@@ -20,130 +20,184 @@ export interface LineNow {
   readonly goes?: WayNow;
 }
 
-/** The ways of now by the line that they lead from, both ends of each. */
-type Reached = Map<string, { readonly pressure: Rational; readonly by?: WayNow }>;
-
-/**
- * What each line has, given the ways that stand open (design section 6). An open way has no
- * resistance beside an orifice, so what hangs openly on a source is at its pressure, what hangs
- * openly on the exhaust has none, and only what hangs on neither is a matter of orifices.
- */
-export function linesNow(
-  lines: Iterable<string>,
-  ways: readonly WayNow[],
-  sources: ReadonlyMap<string, Rational>,
-): Map<string, LineNow> {
-  const open = ways.filter(({ size }) => size === 'open');
-  const fed = fedBy(open, new Map([...sources].map(([line, pressure]) => [line, { pressure }])));
-  const drained = drainedBy(open, new Map([[EXHAUST, { pressure: ZERO }]]));
-  // Through orifices, and never on through what an open way has settled.
-  const settled = (line: string) => fed.has(line) || drained.has(line);
-  const slowlyFed = fedBy(ways, fed, settled);
-  const slowlyDrained = drainedBy(ways, drained, settled);
-  const leaking = leaksOf(ways, fed, drained);
-  const now = new Map<string, LineNow>();
-  for (const line of lines) {
-    if (line === EXHAUST) continue;
-    const its = fed.get(line);
-    const out = drained.get(line);
-    if (its || out) now.set(line, lineAt(leaking.has(line), its, out));
-    else now.set(line, lineAt(undefined, slowlyFed.get(line), slowlyDrained.get(line)));
-  }
-  return now;
+/** What has come to each line by its number: a pressure, and the way by which; or nothing. */
+interface Reached {
+  readonly pressure: (Rational | undefined)[];
+  readonly by: (WayNow | undefined)[];
 }
 
-type Reach = ReturnType<Reached['get']>;
+/** A way's end as it is met from its other one: by number, -1 for the exhaust. */
+interface Next {
+  readonly way: number;
+  readonly end: number;
+}
+
+/**
+ * All the lines of a circuit and all the ways that may stand open between them, numbered once, so
+ * that what each line has is found in one go over the open ones (design section 6). An open way has
+ * no resistance beside an orifice, so what hangs openly on a source is at its pressure, what hangs
+ * openly on the exhaust has none, and only what hangs on neither is a matter of orifices.
+ */
+export class Lines {
+  readonly names: readonly string[];
+  readonly #ways: readonly WayNow[];
+  readonly #number: ReadonlyMap<string, number>;
+  readonly #sources: readonly (readonly [line: number, pressure: Rational])[];
+  /** Ends that oil at a line may go on to, and those that it may come from; the last is the exhaust's. */
+  readonly #ahead: readonly Next[][];
+  readonly #behind: readonly Next[][];
+
+  constructor(
+    names: readonly string[],
+    ways: readonly WayNow[],
+    sources: ReadonlyMap<string, Rational>,
+  ) {
+    this.names = names;
+    this.#ways = ways;
+    this.#number = new Map(names.map((name, i) => [name, i]));
+    const of = (name: string) => (name === EXHAUST ? names.length : this.numberOf(name));
+    this.#sources = [...sources].map(([line, pressure]) => [of(line), pressure]);
+    this.#ahead = Array.from({ length: names.length + 1 }, () => []);
+    this.#behind = Array.from({ length: names.length + 1 }, () => []);
+    ways.forEach(({ from, to, oneWay }, way) => {
+      this.#link(way, of(from), of(to));
+      if (!oneWay) this.#link(way, of(to), of(from));
+    });
+  }
+
+  #link(way: number, from: number, to: number): void {
+    this.#ahead[from]?.push({ way, end: to });
+    this.#behind[to]?.push({ way, end: from });
+  }
+
+  numberOf(name: string): number {
+    const number = this.#number.get(name);
+    if (number === undefined) throw new RangeError(`no line is called ${name}`);
+    return number;
+  }
+
+  /** What each line has, by its number, while the ways marked 1 stand open. */
+  now(open: Uint8Array): (line: number) => LineNow {
+    const { length } = this.names;
+    const wide = (way: number) => open[way] === 1 && this.#ways[way]?.size === 'open';
+    const any = (way: number) => open[way] === 1;
+    const fed = nothing(length);
+    for (const [line, pressure] of this.#sources) fed.pressure[line] = pressure;
+    this.#feed(fed, wide);
+    const drained = nothing(length);
+    drained.pressure[length] = ZERO;
+    this.#drain(drained, wide);
+    const slowlyFed = copied(fed);
+    const slowlyDrained = copied(drained);
+    // Through orifices, and never on through what an open way has settled.
+    const settled = (line: number) =>
+      fed.pressure[line] !== undefined || drained.pressure[line] !== undefined;
+    this.#feed(slowlyFed, any, settled);
+    this.#drain(slowlyDrained, any, settled);
+    const leaking = this.#leaks(fed, drained, open);
+    return (line) => {
+      const fixed = settled(line);
+      const [its, out] = fixed ? [fed, drained] : [slowlyFed, slowlyDrained];
+      return lineNow(fixed ? leaking[line] === 1 : undefined, [its, out], line);
+    };
+  }
+
+  // The highest pressure that comes to each line; a way passes no more than its own most.
+  #feed(
+    reached: Reached,
+    isOpen: (way: number) => boolean,
+    stops: (line: number) => boolean = () => false,
+  ): void {
+    const { pressure, by } = reached;
+    const queue = numbersOf(pressure);
+    for (let k = 0; k < queue.length; k++) {
+      const at = queue[k] as number;
+      const has = pressure[at] as Rational;
+      for (const { way, end } of this.#ahead[at] as Next[]) {
+        if (end === this.names.length || !isOpen(way) || stops(end)) continue;
+        const { most } = this.#ways[way] as WayNow;
+        const gets = most && compare(most, has) < 0 ? most : has;
+        const had = pressure[end];
+        if (had && (had === gets || compare(had, gets) >= 0)) continue;
+        pressure[end] = gets;
+        by[end] = this.#ways[way];
+        queue.push(end);
+      }
+    }
+  }
+
+  // Whatever oil can leave towards the exhaust.
+  #drain(
+    { pressure, by }: Reached,
+    isOpen: (way: number) => boolean,
+    stops: (line: number) => boolean = () => false,
+  ): void {
+    const queue = numbersOf(pressure);
+    for (let k = 0; k < queue.length; k++) {
+      for (const { way, end } of this.#behind[queue[k] as number] as Next[]) {
+        if (pressure[end] || !isOpen(way) || stops(end)) continue;
+        pressure[end] = ZERO;
+        by[end] = this.#ways[way];
+        queue.push(end);
+      }
+    }
+  }
+
+  // Fed lines that leak or are short of pressure, and all that is fed through them.
+  #leaks(fed: Reached, drained: Reached, open: Uint8Array): Uint8Array {
+    const leaking = new Uint8Array(this.names.length);
+    fed.pressure.forEach((has, line) => {
+      if (has && drained.pressure[line]) leaking[line] = 1;
+    });
+    this.#ways.forEach(({ size, from }, way) => {
+      if (size !== 'leak' || open[way] !== 1) return;
+      const line = this.numberOf(from);
+      if (fed.pressure[line]) leaking[line] = 1;
+    });
+    if (!leaking.includes(1)) return leaking;
+    for (const line of numbersOf(fed.pressure)) {
+      for (let at: number | undefined = line; at !== undefined; at = this.#origin(at, fed)) {
+        if (leaking[at] === 1) leaking[line] = 1;
+      }
+    }
+    return leaking;
+  }
+
+  #origin(line: number, { by }: Reached): number | undefined {
+    const way = by[line];
+    if (!way) return undefined;
+    return this.numberOf(way.to === this.names[line] ? way.from : way.to);
+  }
+}
 
 // `leaking` is undefined of a line that hangs on orifices alone.
-function lineAt(leaking: boolean | undefined, its: Reach, out: Reach): LineNow {
-  const ways = { ...(its?.by && { comes: its.by }), ...(out?.by && { goes: out.by }) };
-  const nothing = { least: ZERO, most: ZERO, ...ways };
-  if (!its) return { state: out ? 'drained' : 'shut in', ...nothing };
-  const most = its.pressure;
-  if (out) return { state: leaking === undefined ? 'between' : 'short', ...nothing, most };
+function lineNow(
+  leaking: boolean | undefined,
+  [its, out]: readonly [Reached, Reached],
+  line: number,
+): LineNow {
+  const [comes, goes] = [its.by[line], out.by[line]];
+  const ways = { ...(comes && { comes }), ...(goes && { goes }) };
+  const most = its.pressure[line];
+  const drains = out.pressure[line] !== undefined;
+  if (!most) return { state: drains ? 'drained' : 'shut in', least: ZERO, most: ZERO, ...ways };
+  if (drains) {
+    return { state: leaking === undefined ? 'between' : 'short', least: ZERO, most, ...ways };
+  }
   return { state: leaking ? 'low' : 'fed', least: leaking ? ZERO : most, most, ...ways };
 }
 
-// The highest pressure that comes to each line; a way passes no more than its own most.
-function fedBy(
-  ways: readonly WayNow[],
-  from: Reached,
-  stops: (line: string) => boolean = () => false,
-): Reached {
-  const ahead = byEnd(ways, (way) => [
-    [way.from, way.to],
-    ...(way.oneWay ? [] : [[way.to, way.from] as const]),
-  ]);
-  const reached: Reached = new Map(from);
-  const open = [...from.keys()];
-  for (let at = open.shift(); at !== undefined; at = open.shift()) {
-    const { pressure } = reached.get(at) as { pressure: Rational };
-    for (const { end, way } of ahead.get(at) ?? []) {
-      if (end === EXHAUST || stops(end)) continue;
-      const gets = way.most && compare(way.most, pressure) < 0 ? way.most : pressure;
-      const had = reached.get(end);
-      if (had && compare(had.pressure, gets) >= 0) continue;
-      reached.set(end, { pressure: gets, by: way });
-      open.push(end);
-    }
-  }
-  return reached;
+function nothing(lines: number): Reached {
+  const none = () => Array.from({ length: lines + 1 }, () => undefined);
+  return { pressure: none(), by: none() };
 }
 
-// Whatever oil can leave towards the exhaust.
-function drainedBy(
-  ways: readonly WayNow[],
-  from: Reached,
-  stops: (line: string) => boolean = () => false,
-): Reached {
-  const behind = byEnd(ways, (way) => [
-    [way.to, way.from],
-    ...(way.oneWay ? [] : [[way.from, way.to] as const]),
-  ]);
-  const reached: Reached = new Map(from);
-  const open = [...from.keys()];
-  for (let at = open.shift(); at !== undefined; at = open.shift()) {
-    for (const { end, way } of behind.get(at) ?? []) {
-      if (reached.has(end) || stops(end)) continue;
-      reached.set(end, { pressure: ZERO, by: way });
-      open.push(end);
-    }
-  }
-  return reached;
+function copied({ pressure, by }: Reached): Reached {
+  return { pressure: pressure.slice(), by: by.slice() };
 }
 
-// Fed lines that leak or are short of pressure, and all that is fed through them.
-function leaksOf(ways: readonly WayNow[], fed: Reached, drained: Reached): ReadonlySet<string> {
-  const leaking = new Set([...fed.keys()].filter((line) => drained.has(line)));
-  for (const { size, from } of ways) if (size === 'leak' && fed.has(from)) leaking.add(from);
-  if (leaking.size === 0) return leaking;
-  for (const line of fed.keys()) {
-    for (let at: string | undefined = line; at !== undefined; at = comesFrom(at, fed)) {
-      if (!leaking.has(at)) continue;
-      leaking.add(line);
-      break;
-    }
-  }
-  return leaking;
-}
-
-function comesFrom(line: string, fed: Reached): string | undefined {
-  const by = fed.get(line)?.by;
-  if (!by) return undefined;
-  return by.to === line ? by.from : by.to;
-}
-
-function byEnd(
-  ways: readonly WayNow[],
-  ends: (way: WayNow) => readonly (readonly [at: string, end: string])[],
-): Map<string, { readonly end: string; readonly way: WayNow }[]> {
-  const all = new Map<string, { readonly end: string; readonly way: WayNow }[]>();
-  for (const way of ways) {
-    for (const [at, end] of ends(way)) {
-      const its = all.get(at);
-      if (its) its.push({ end, way });
-      else all.set(at, [{ end, way }]);
-    }
-  }
-  return all;
+function numbersOf(pressure: readonly (Rational | undefined)[]): number[] {
+  const numbers: number[] = [];
+  for (let i = 0; i < pressure.length; i++) if (pressure[i]) numbers.push(i);
+  return numbers;
 }

@@ -1,7 +1,7 @@
 import type { Rational } from '../linear/index.ts';
 import { type Circuit, type Command, PUMP, EXHAUST } from './circuit.ts';
 import { wanted } from './force.ts';
-import { type LineNow, linesNow } from './lines.ts';
+import { type LineNow, Lines } from './lines.ts';
 import { fixedWays, valveWays, type WayNow } from './ways.ts';
 
 /** Where each valve stands, in the circuit's order; 0 is where its spring keeps it. */
@@ -32,19 +32,25 @@ export type Settled =
 /** A circuit under one command, ready to be settled from anywhere. */
 export class Settling {
   readonly #circuit: Circuit;
-  readonly #fixed: readonly WayNow[];
-  readonly #ofValves: ReturnType<typeof valveWays>;
-  readonly #lines: readonly string[];
+  readonly #lines: Lines;
+  readonly #ways: readonly WayNow[];
+  readonly #always: number;
+  /** The number of the first way of each position of each valve; those before are always open. */
+  readonly #first: readonly (readonly number[])[];
   readonly #sources: ReadonlyMap<string, Rational>;
 
   constructor(circuit: Circuit, command: Command) {
     this.#circuit = circuit;
-    this.#fixed = fixedWays(circuit, command);
-    this.#ofValves = valveWays(circuit);
-    this.#lines = linesOf(circuit);
+    const ways = fixedWays(circuit, command);
+    this.#always = ways.length;
+    this.#first = valveWays(circuit).map((positions) => {
+      return positions.map((its) => ways.push(...its) - its.length);
+    });
+    this.#ways = ways;
     this.#sources = new Map(
       circuit.sources.map(({ line, pressure }) => [line, command.pressures.get(line) ?? pressure]),
     );
+    this.#lines = new Lines(linesOf(circuit), ways, this.#sources);
   }
 
   /** Every valve where its spring keeps it, or where it is stuck: the engine was off. */
@@ -53,30 +59,53 @@ export class Settling {
   }
 
   /** What lies on which line while the valves stand so. */
-  at(stand: Stand): { readonly lines: ReadonlyMap<string, LineNow>; readonly ways: WayNow[] } {
-    const ways = this.#fixed.concat(...stand.map((at, index) => this.#ofValves[index]?.[at] ?? []));
-    return { ways, lines: linesNow(this.#lines, ways, this.#sources) };
+  at(stand: Stand): Pick<Rest, 'lines' | 'ways'> {
+    const open = this.#open(stand);
+    const now = this.#lines.now(open);
+    return {
+      ways: this.#ways.filter((_, way) => open[way] === 1),
+      lines: new Map(this.#lines.names.map((name, line) => [name, now(line)])),
+    };
+  }
+
+  #open(stand: Stand): Uint8Array {
+    const open = new Uint8Array(this.#ways.length);
+    open.fill(1, 0, this.#always);
+    this.#circuit.valves.forEach(({ positions }, valve) => {
+      const at = stand[valve] as number;
+      const first = this.#first[valve]?.[at] as number;
+      open.fill(1, first, first + (positions[at]?.length ?? 0));
+    });
+    return open;
   }
 
   /** The valves that would move, the nearest to the oil's source first, and the unsure ones. */
-  wants(
-    stand: Stand,
-    { lines, ways } = this.at(stand),
-  ): { readonly moves: readonly Move[]; readonly unsure: readonly string[] } {
+  wants(stand: Stand): { readonly moves: readonly Move[]; readonly unsure: readonly string[] } {
+    const open = this.#open(stand);
+    const now = this.#lines.now(open);
+    const lines = { get: (line: string) => now(this.#lines.numberOf(line)) };
     const unsure: string[] = [];
-    const moves: (Move & { readonly depth: number })[] = [];
-    let depths: ReadonlyMap<string, number> | undefined;
+    const moves: Move[] = [];
     this.#circuit.valves.forEach((valve, index) => {
       const from = stand[index] as number;
       const wants = wanted(valve, from, lines);
       if (wants.unsure) unsure.push(valve.name);
-      if (wants.position === from) return;
-      depths ??= depthsOf(ways, this.#sources);
-      const depth = Math.min(...valve.pushes.map(({ line }) => depths?.get(line) ?? Infinity));
-      moves.push({ valve: valve.name, from, to: wants.position, depth });
+      if (wants.position !== from) moves.push({ valve: valve.name, from, to: wants.position });
     });
-    const inOrder = moves.toSorted((a, b) => a.depth - b.depth || 0);
-    return { unsure, moves: inOrder.map(({ valve, from, to }) => ({ valve, from, to })) };
+    return { unsure, moves: moves.length > 1 ? this.#inOrder(moves, open) : moves };
+  }
+
+  // The order of the oil: nearest first, of equals in the order of the circuit.
+  #inOrder(moves: readonly Move[], open: Uint8Array): readonly Move[] {
+    const ways = this.#ways.filter((_, way) => open[way] === 1);
+    const depths = depthsOf(ways, this.#sources);
+    const depth = new Map(
+      this.#circuit.valves.map(({ name, pushes }) => {
+        return [name, Math.min(...pushes.map(({ line }) => depths.get(line) ?? Infinity))];
+      }),
+    );
+    const rank = ({ valve }: Move) => depth.get(valve) ?? Infinity;
+    return moves.toSorted((a, b) => (rank(a) === rank(b) ? 0 : rank(a) - rank(b)));
   }
 
   /** The stand after one valve has moved. */
@@ -100,10 +129,9 @@ export class Settling {
       const before = seen.get(key);
       if (before !== undefined) return { chase: moves.slice(before) };
       seen.set(key, moves.length);
-      const now = this.at(stand);
-      const { moves: next, unsure } = this.wants(stand, now);
+      const { moves: next, unsure } = this.wants(stand);
       const [first] = next;
-      if (!first) return { rest: { stand, ...now, moves, unsure } };
+      if (!first) return { rest: { stand, ...this.at(stand), moves, unsure } };
       moves.push(first);
       stand = this.after(stand, first);
     }
