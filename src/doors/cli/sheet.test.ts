@@ -58,6 +58,20 @@ describe('a sheet', () => {
     expect(JSON.stringify(measured)).toMatch(/1\.42.mm.*1\.69.mm/u);
   });
 
+  it('of the build ends with the first start, each step with what can hurt, and room to write', async () => {
+    const { sheets } = await printing(`sheet build ${K}`);
+    const blocks = sheets.flatMap((its) => its.blocks);
+    const from = blocks.findIndex((its) => its.block === 'heading' && its.text === 'First start');
+    const start = blocks.slice(from);
+    expect(start.filter(({ block }) => block === 'together')).toHaveLength(10);
+    expect(JSON.stringify(start)).toMatch(
+      /no source.*Start 5\. Pressure before load.*hoist.*line pressure port.*"lines".*Start 10\./u,
+    );
+    const { firstStart } = JSON.parse((await ask(`plan ${K} --json`)).out);
+    expect(firstStart).toHaveLength(10);
+    expect(firstStart[4]).toEqual({ start: 5, does: 'pressure', danger: 'wheels' });
+  });
+
   it('is filled in from a job, and says what of it is left out', async () => {
     const file = path.join(folder, 'unit.job.yaml');
     fs.writeFileSync(file, jobText());

@@ -1,5 +1,5 @@
 import { FIRST_START } from '../../shop/firststart/index.ts';
-import { stepTold, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { startTold, stepTold, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { language, stand } from '../words/index.ts';
 import type { Building } from './building.ts';
@@ -7,7 +7,6 @@ import { Caution } from './caution.tsx';
 import { HandCheck } from './handcheck.tsx';
 import { Measured } from './measured.tsx';
 import { Sound } from './sound.tsx';
-import { startWords } from './startwords.ts';
 import { Stop } from './stop.tsx';
 import type { BodyProps, TaskProps } from './taskprops.ts';
 import { titleOf } from './told.ts';
@@ -54,14 +53,14 @@ function Body(props: BodyProps) {
     case 'stop':
       return <Stop {...props} step={task.step} />;
     case 'start': {
-      const { title, text, danger } = startWords();
-      const { start } = task;
+      const { voice } = props.context;
+      const { title, caution, text } = startTold(task.start, voice);
       return (
         <>
-          <p class="aside">{words().experience}</p>
-          {start.danger && <Caution text={danger[start.danger]} />}
-          <p class="build-ask">{text[start.does]}</p>
-          <Go {...props} said={title[start.does]} />
+          <p class="aside">{voice.say('start.practice')}</p>
+          {caution !== undefined && <Caution text={caution} />}
+          <p class="build-ask">{text}</p>
+          <Go {...props} said={title} />
         </>
       );
     }

@@ -11,8 +11,6 @@ export const words = spoken({
     count: (step: number, all: number) => `Step ${step} of ${all}`,
     startCount: (step: number, all: number) => `First start, ${step} of ${all}`,
     startTitle: (title: string) => `First start: ${title}`,
-    experience:
-      'Common practice, with no source: the unit’s maker has the last word on every line, and where the maker says otherwise, do that.',
     what: { sound: 'what was heard', check: 'check by hand', stop: 'stop' },
     done: 'Done',
     before: 'Before',
@@ -76,8 +74,6 @@ export const words = spoken({
     count: (step: number, all: number) => `Paso ${step} de ${all}`,
     startCount: (step: number, all: number) => `Primer arranque, ${step} de ${all}`,
     startTitle: (title: string) => `Primer arranque: ${title}`,
-    experience:
-      'Práctica común, sin fuente: el fabricante de la unidad tiene la última palabra en cada línea, y donde diga otra cosa, haga lo que dice.',
     what: { sound: 'qué se oyó', check: 'comprobación a mano', stop: 'alto' },
     done: 'Hecho',
     before: 'Anterior',

@@ -11,6 +11,8 @@ export interface StartStep {
     | 'level'
     | 'drive'
     | 'after';
+  /** Something is read there that is written down. */
+  readonly reads?: true;
   /** What can hurt there. */
   readonly danger?: 'oil' | 'car' | 'wheels' | 'stall';
 }
@@ -25,10 +27,10 @@ export const FIRST_START: readonly StartStep[] = [
   { does: 'converter' },
   { does: 'fill' },
   { does: 'prime', danger: 'car' },
-  { does: 'pressure', danger: 'wheels' },
-  { does: 'ranges', danger: 'wheels' },
+  { does: 'pressure', reads: true, danger: 'wheels' },
+  { does: 'ranges', reads: true, danger: 'wheels' },
   { does: 'leaks', danger: 'oil' },
   { does: 'level', danger: 'oil' },
-  { does: 'drive', danger: 'stall' },
-  { does: 'after', danger: 'oil' },
+  { does: 'drive', reads: true, danger: 'stall' },
+  { does: 'after', reads: true, danger: 'oil' },
 ];

@@ -1,6 +1,7 @@
 import { faultText } from '../../engine/faults/index.ts';
 import type { Grip, Mistake, Plan, PlannedCheck, Step, Watched } from '../../engine/plan/index.ts';
 import type { Part } from '../../engine/train/index.ts';
+import { FIRST_START } from '../../shop/firststart/index.ts';
 import { AT_THE_INPUT, type Stand } from '../../asking/request/index.ts';
 import { feltFor } from '../narrative/index.ts';
 import type { Json } from './json.ts';
@@ -18,6 +19,9 @@ export function planJson(
     coverage: { mistakes: mistakes.length, byHand, checks, assumed, proven },
     steps: steps.map((step) => stepJson(step, stand)),
     mistakes: mistakes.map(watchedJson),
+    firstStart: FIRST_START.map(({ does, danger = null }, i) => {
+      return { start: i + 1, does, danger };
+    }),
   };
 }
 

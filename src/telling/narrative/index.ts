@@ -20,6 +20,7 @@ export {
 } from './packs.ts';
 export { torqueBoundsText, torqueText } from './preload.ts';
 export { type Objection, problemText } from './problems.ts';
+export { startTold } from './firststart.ts';
 export { failureTexts, foundText } from './failure.ts';
 export { sentences } from './reasons.ts';
 export { timeText, toldText } from './records.ts';

@@ -1,5 +1,6 @@
 import type { Plan, Step, Watched } from '../../engine/plan/index.ts';
 import { isFriction, type Train } from '../../engine/train/index.ts';
+import { FIRST_START } from '../../shop/firststart/index.ts';
 import { AT_THE_INPUT } from '../../asking/request/index.ts';
 import {
   type CheckTold,
@@ -7,6 +8,7 @@ import {
   lastLook,
   mistakeText,
   seenFrom,
+  startTold,
   type StepContext,
   stepTold,
   visible,
@@ -38,6 +40,7 @@ export function planText(train: Train, plan: Plan, page: Page): string {
     ...lines(voice.say('plan.how', { seen: seenFrom(page.stand ?? AT_THE_INPUT, voice) })),
     ...(first?.up ? lines(voice.say('plan.first up', { end: first.up })) : []),
     ...plan.steps.flatMap((step) => ['', ...stepLines(step, told)]),
+    ...section(voice.say('start.heading'), startLines(page), page),
     ...section(voice.say('plan.felt'), mistakeTable(byHand, 'felt', told), page),
     ...section(voice.say('plan.instead'), mistakeTable(others, 'instead', told), page),
     '',
@@ -84,6 +87,22 @@ function stepLines(step: Step, told: PlanContext): string[] {
     ...its.catches.flatMap((line) => plain(line, '  ')),
     ...(last === undefined ? [] : plain(last, '  ').map(page.ink.strong)),
   ];
+}
+
+// What is done when it runs for the first time; each step by the name that `job add` takes.
+function startLines(page: Page): string[] {
+  const voice = voiceOf(page.language);
+  const steps = FIRST_START.flatMap((step, i) => {
+    const { title, caution, text } = startTold(step, voice);
+    const named = voice.say('start.numbered', { number: i + 1, title });
+    return [
+      '',
+      ...paragraph(named, page).map(page.ink.strong),
+      ...(caution === undefined ? [] : indented(`! ${caution}`, '   ', page, '  ')),
+      ...ticked(text, page),
+    ];
+  });
+  return [...paragraph(voice.say('start.practice'), page), ...steps];
 }
 
 const ROOM = '____  ';

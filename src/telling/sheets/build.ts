@@ -1,5 +1,6 @@
 import type { Plan, Step } from '../../engine/plan/index.ts';
 import { isFriction, type Train } from '../../engine/train/index.ts';
+import { FIRST_START } from '../../shop/firststart/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import type { Stand } from '../../asking/request/index.ts';
 import {
@@ -7,6 +8,7 @@ import {
   type Language,
   lastLook,
   seenFrom,
+  startTold,
   type StepContext,
   stepTold,
   type Voice,
@@ -60,6 +62,7 @@ export function buildSheet(
       ...plan.steps.map((step): SheetBlock => {
         return { block: 'together', blocks: stepBlocks(step, { train, plan, voice, stand }) };
       }),
+      ...startBlocks(voice),
       ...checksIn(job, voice),
     ],
   };
@@ -99,6 +102,24 @@ function checkBlocks({ ask, right, wrong }: CheckTold, voice: Voice): SheetBlock
     rowMm: 13,
   };
   return [table, ...wrong.map((line) => paragraph(line, 'quiet'))];
+}
+
+// What is done when it runs for the first time, and room for what was read there.
+function startBlocks(voice: Voice): SheetBlock[] {
+  return [
+    { block: 'heading', text: voice.say('start.heading') },
+    paragraph(voice.say('start.practice'), 'strong'),
+    ...FIRST_START.map((step, i): SheetBlock => {
+      const { title, caution, text } = startTold(step, voice);
+      const blocks: SheetBlock[] = [
+        { block: 'heading', text: voice.say('start.numbered', { number: i + 1, title }) },
+        ...(caution === undefined ? [] : [paragraph(caution, 'warning')]),
+        { block: 'ticks', lines: [text] },
+        ...(step.reads ? [{ block: 'lines' as const, count: 2 }] : []),
+      ];
+      return { block: 'together', blocks };
+    }),
+  ];
 }
 
 const PLACES = 4;

@@ -587,6 +587,36 @@ export const en = {
   'plan.legend':
     'Made: the step at which it can be made. Until: the last step at which it can be caught; “strip to 5”: it is covered by then, and what went on after step 5 comes off again.',
 
+  // The first start of a rebuilt unit.
+  'start.heading': 'First start',
+  'start.numbered': 'Start {number}. {title}',
+  'start.practice':
+    'Common practice, with no source: the unit’s maker has the last word on every line, and where the maker says otherwise, do that.',
+  'start.title':
+    '{step, select, cooler {Cooler flushed} converter {Converter filled and home} fill {Fluid before it turns} prime {Prime at idle} pressure {Pressure before load} ranges {Each range at idle} leaks {Leaks} level {Level, warm} drive {A gentle first drive} other {After the drive}}',
+  'start.cooler':
+    'Before the unit goes in: flush the cooler and its lines both ways until they run clean, and see that they flow freely. What the old unit shed is in there; a cooler that does not come clean is replaced.',
+  'start.converter':
+    'Put fluid into the converter, turn it on until it drops home, and measure from it to the face that it is bolted to, as the maker says. It must turn freely before a bolt is tightened: one that is not home breaks the pump at the first start.',
+  'start.fill':
+    'Put in fluid of the maker’s kind: most of what the unit takes, not all. The rest goes in once the pump has filled the converter and the cooler.',
+  'start.prime':
+    'Chocks at the wheels, park, the parking brake on. Start, and let it idle; top it up at once as the level falls. Switch off if the pump howls.',
+  'start.pressure':
+    'A gauge at the line pressure port before the first start. At idle, in park and in neutral, there must be pressure within seconds: none means switch off, and no range is engaged. Compare it with the maker’s figures.',
+  'start.ranges':
+    'Pressure good: both brakes on, at idle, the lever slowly through every range, a few seconds in each. Read the pressure and how long each takes to engage; one that is late or harsh is found now.',
+  'start.leaks':
+    'Look at the pan, the cooler lines, the output seals and the converter housing: with the engine off, or from where nothing can turn.',
+  'start.level':
+    'At the temperature and in the range that the maker says, read the level and correct it. Clear what the control unit has learned, where the maker says so; read its codes.',
+  'start.drive':
+    'Quiet road, light throttle, no kickdown: every gear up and down, then coast. Read ratio and slip in each gear, temperature, codes. Stop at the first flare, slip or bind: go on, and what was built is burnt.',
+  'start.after':
+    'Leaks, level and codes once more; look at the fluid for metal or foam. Write down the pressures and what the drive was like. Tell the driver what to come back with, and when the level is looked at again.',
+  'start.danger':
+    '{danger, select, oil {Hot fluid burns, and so do the pan and the cooler lines: let it cool, or wear long gloves and a face shield.} car {The car can start to move: chocks, both brakes, nobody in front or behind. Exhaust goes outside.} wheels {Wheels that turn on a hoist: a hoist or stands that the car’s maker allows, nobody under it, no loose sleeves, and the speed low; one wheel that is held makes the other run at double speed.} other {No stall test on a fresh unit unless its maker asks for one: never on low pressure, with all wheels chocked and both brakes on, 5 seconds at most, then idle in neutral. Some makers forbid it.}}',
+
   // Packs of plates: lengths, limits, what was measured, and the part from the shelf.
   length: '{first} ({second})',
   limit:

@@ -585,6 +585,36 @@ export const es: Messages = {
   'plan.legend':
     'Hecho: el paso en que se puede cometer. Hasta: el último paso en que se puede descubrir; «desmontar hasta 5»: para entonces está tapado, y lo montado después del paso 5 vuelve a salir.',
 
+  // The first start of a rebuilt unit.
+  'start.heading': 'Primer arranque',
+  'start.numbered': 'Arranque {number}. {title}',
+  'start.practice':
+    'Práctica común, sin fuente: el fabricante de la unidad tiene la última palabra en cada línea, y donde diga otra cosa, haga lo que dice.',
+  'start.title':
+    '{step, select, cooler {Enfriador lavado} converter {Convertidor lleno y en su sitio} fill {Aceite antes de que gire} prime {Cebar al ralentí} pressure {Presión antes de carga} ranges {Cada posición al ralentí} leaks {Fugas} level {Nivel, en caliente} drive {Un primer recorrido suave} other {Después del recorrido}}',
+  'start.cooler':
+    'Antes de montar la unidad: lave el enfriador y sus tubos en los dos sentidos hasta que salga limpio, y vea que el aceite pasa libre. Ahí está lo que soltó la unidad vieja; un enfriador que no queda limpio se cambia.',
+  'start.converter':
+    'Ponga aceite en el convertidor, gírelo hasta que caiga en su sitio y mida hasta la cara donde se atornilla, como diga el fabricante. Tiene que girar libre antes de apretar un tornillo: si no está en su sitio, rompe la bomba en el primer arranque.',
+  'start.fill':
+    'Ponga aceite del tipo del fabricante: casi todo lo que lleva la unidad, no todo. El resto entra cuando la bomba haya llenado el convertidor y el enfriador.',
+  'start.prime':
+    'Calzos en las ruedas, estacionamiento, freno de mano puesto. Arranque y deje el motor al ralentí; complete enseguida según baja el nivel. Apague si la bomba aúlla.',
+  'start.pressure':
+    'Un manómetro en la toma de presión de línea antes del primer arranque. Al ralentí, en estacionamiento y en punto muerto, tiene que haber presión en segundos: si no la hay, apague y no ponga ninguna posición. Compárela con los datos del fabricante.',
+  'start.ranges':
+    'Con buena presión: los dos frenos puestos, al ralentí, la palanca despacio por todas las posiciones, unos segundos en cada una. Lea la presión y cuánto tarda cada una en entrar; la que llega tarde o brusca se encuentra ahora.',
+  'start.leaks':
+    'Mire el cárter, los tubos del enfriador, los retenes de salida y la campana del convertidor: con el motor apagado, o desde donde nada pueda girar.',
+  'start.level':
+    'A la temperatura y en la posición que diga el fabricante, lea el nivel y corríjalo. Borre lo que aprendió la unidad de control, donde el fabricante lo diga; lea sus códigos.',
+  'start.drive':
+    'Camino tranquilo, poco acelerador, sin pisar a fondo: todas las marchas arriba y abajo, y luego en retención. Lea la relación y el patinaje en cada marcha, la temperatura, los códigos. Pare a la primera subida de vueltas, patinaje o bloqueo: si sigue, se quema lo que armó.',
+  'start.after':
+    'Otra vez fugas, nivel y códigos; mire si el aceite trae metal o espuma. Anote las presiones y cómo fue el recorrido. Diga al conductor con qué debe volver, y cuándo se mira otra vez el nivel.',
+  'start.danger':
+    '{danger, select, oil {El aceite caliente quema, y también el cárter y los tubos del enfriador: deje que se enfríe, o lleve guantes largos y careta.} car {El coche puede echar a andar: calzos, los dos frenos, nadie delante ni detrás. El escape, hacia fuera.} wheels {Ruedas que giran en el elevador: un elevador o soportes que permita el fabricante del coche, nadie debajo, sin mangas sueltas y a poca velocidad; una rueda frenada hace girar la otra al doble.} other {Sin prueba de calado en una unidad recién armada, salvo que su fabricante la pida: nunca con presión baja, con todas las ruedas calzadas y los dos frenos puestos, 5 segundos como mucho, y luego al ralentí en punto muerto. Algunos fabricantes la prohíben.}}',
+
   // Paquetes de discos: longitudes, límites, lo medido y la pieza del surtido.
   length: '{first} ({second})',
   limit:
