@@ -7,7 +7,9 @@ import { readFile } from './reading.ts';
 /** An entry of a train file, by what it is called. */
 export type Thing =
   | { readonly thing: 'set' | 'gear pair' | 'join' | 'device' | 'range'; readonly name: string }
-  | { readonly thing: 'gear'; readonly within: string; readonly name: string };
+  | { readonly thing: 'gear'; readonly within: string; readonly name: string }
+  /** Of any other section: an entry by name; '': the section itself. */
+  | { readonly thing: 'entry'; readonly within: string; readonly name: string };
 
 /**
  * Takes a thing out of the file, with all that `goingWith` it, and its name out of wherever it may
@@ -49,8 +51,9 @@ function isLost({ role, name }: Mention, gone: readonly Thing[]): boolean {
     case 'carried':
       return ofSet || goes('device', base);
     case 'device':
-    case 'gap':
       return goes('device', name);
+    case 'gap':
+      return goes('device', name) || goes('entry', name);
     case 'set':
     case 'gear pair':
       return goes(role.names, name);
@@ -126,9 +129,14 @@ interface Named {
 
 /** The keys that lead to a thing. */
 export function pathOf(thing: Thing): string[] {
-  return thing.thing === 'gear'
-    ? ['ranges', thing.within, thing.name]
-    : [SECTIONS[thing.thing], thing.name];
+  switch (thing.thing) {
+    case 'gear':
+      return ['ranges', thing.within, thing.name];
+    case 'entry':
+      return thing.name === '' ? [thing.within] : [thing.within, thing.name];
+    default:
+      return [SECTIONS[thing.thing], thing.name];
+  }
 }
 
 const SECTIONS = {

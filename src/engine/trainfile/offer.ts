@@ -120,8 +120,11 @@ function frame(given: Form): string {
   return form.type === 'record' || form.type === 'strict_object' ? `{ ${HERE} }` : HERE;
 }
 
-// The names that may stand for a role; of a member that a join makes, those without a dot.
-function namesFor(role: Role, train: Train, within_: string): string[] {
+/**
+ * The names that may stand for a role; of a member that a join makes, those without a dot. `within_`:
+ * of a wheel, its set.
+ */
+export function namesFor(role: Role, train: Train, within_: string): string[] {
   const { sets, devices, teardown = [] } = train;
   const { names, own, only, offered = only ?? isAny } = role;
   switch (names) {

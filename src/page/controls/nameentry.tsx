@@ -7,11 +7,13 @@ interface Props {
   readonly label: string;
   /** What stands there at first. */
   readonly start?: string;
+  /** The most letters that it takes. */
+  readonly most?: number;
   readonly onName: (name: string) => void;
 }
 
 /** A name or a short text, typed; Enter gives it. */
-export function NameEntry({ label, start = '', onName }: Props) {
+export function NameEntry({ label, start = '', most = 80, onName }: Props) {
   const say = words();
   const [name, type] = useState(start);
   const give = () => name.trim() !== '' && onName(name.trim());
@@ -21,7 +23,7 @@ export function NameEntry({ label, start = '', onName }: Props) {
         class="name-entry"
         aria-label={label}
         value={name}
-        maxLength={80}
+        maxLength={most}
         autoComplete="off"
         onInput={({ currentTarget }) => type(currentTarget.value)}
         onKeyDown={({ key }) => key === 'Enter' && give()}

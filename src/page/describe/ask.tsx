@@ -1,19 +1,23 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { voiceOf } from '../../telling/narrative/index.ts';
+import { labelOf, questionOf } from '../../telling/questions/index.ts';
+import { problemText } from '../../telling/narrative/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
+import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
-import type { Asked, Countable, Inquiry } from './asking.ts';
+import type { Asked, Countable, Inquiry, Wrong } from '../../asking/describe/index.ts';
 import { Control } from './control.tsx';
+import { Brought } from './brought.tsx';
 import { type Guide, progressOf } from './guide.ts';
-import { questionOf, questions } from './questions.ts';
 import { words } from './words.ts';
 
 interface Props {
   readonly guide: Guide;
 }
 
+type Place = Props & { readonly study: Study };
+
 /** The one question of the moment, in large type, with what may be said to it. */
-export function Ask({ guide }: Props) {
+export function Ask({ study, guide }: Place) {
   const asked = guide.asked.value;
   const place = useRef<HTMLDivElement>(null);
   const begun = useRef(false);
@@ -33,25 +37,21 @@ export function Ask({ guide }: Props) {
   }, [key]);
   return (
     <div class="describe-ask" ref={place} key={key}>
+      <Brought study={study} guide={guide} />
       {asked.ask === 'about' && <Round guide={guide} inquiry={asked.inquiry} />}
       {asked.ask === 'more' && <More guide={guide} of={asked.of} />}
-      {asked.ask === 'nothing' && <Finished />}
+      {asked.ask === 'nothing' && <Finished guide={guide} />}
     </div>
   );
 }
 
 function Round({ guide, inquiry }: Props & { readonly inquiry: Inquiry }) {
   const say = words();
-  const ask = questions();
   const [prompt, train] = [guide.prompt.value, guide.train.value];
   if (!prompt || !train) return null;
-  const voice = voiceOf(language.value);
-  const it = aboutWhat(inquiry, (name) => voice.name(name));
-  const kind = prompt.key === 'first' ? `${inquiry.answers.get('kind')}` : inquiry.topic;
-  const { question, hint } = questionOf(ask, prompt.key, kind, it);
+  const { question, hint } = questionOf(inquiry, prompt, language.value);
   const [at, of] = progressOf(inquiry, train);
-  const settles = inquiry.topic === 'join' ? inquiry.member : undefined;
-  const refused = guide.refused.value;
+  const wrong = guide.wrong.value;
   return (
     <form
       aria-labelledby="describe-question"
@@ -60,7 +60,7 @@ function Round({ guide, inquiry }: Props & { readonly inquiry: Inquiry }) {
     >
       <p class="describe-progress">
         {of > 1 && `${say.progress(at, of)} · `}
-        {inquiry.changes?.name ?? say.topics[inquiry.topic]}
+        {inquiry.changes?.name || topicText(inquiry)}
       </p>
       <h2 id="describe-question" class="describe-question">
         {question}
@@ -69,24 +69,13 @@ function Round({ guide, inquiry }: Props & { readonly inquiry: Inquiry }) {
       <Control
         prompt={prompt}
         before={inquiry.before.get(prompt.key)}
-        none={settles === undefined ? say.none : say.nothing}
+        none={noneText(inquiry)}
         onAnswer={(said) => guide.answer(said)}
       />
       <p role="alert" class="describe-refused">
-        {refused && say.refused[refused]}
+        {wrong && wrongText(wrong)}
       </p>
-      {guide.canGoBack && (
-        <div class="row">
-          {inquiry.answers.size > 0 && (
-            <button type="button" onClick={() => guide.back()}>
-              {say.back}
-            </button>
-          )}
-          <button type="button" onClick={() => guide.leave()}>
-            {say.cancel}
-          </button>
-        </div>
-      )}
+      <Back guide={guide} />
     </form>
   );
 }
@@ -100,29 +89,75 @@ function More({ guide, of }: Props & { readonly of: Countable }) {
         <LargeButton onPress={() => guide.add(of)}>{say.yes}</LargeButton>
         <LargeButton onPress={() => guide.settle(of)}>{say.no}</LargeButton>
       </Tiles>
+      <Back guide={guide} />
     </>
   );
 }
 
-function Finished() {
+function Finished({ guide }: Props) {
   const say = words();
-  return <h2 class="describe-question">{say.finished}</h2>;
+  return (
+    <>
+      <h2 class="describe-question">{say.finished}</h2>
+      <Back guide={guide} />
+    </>
+  );
 }
 
-// What the questions of a round speak of: the name of what is described, or the member.
-function aboutWhat(inquiry: Inquiry, naming: (name: string) => string): string {
-  const { topic, changes, member, answers } = inquiry;
-  if (topic === 'join') return naming(member ?? '');
-  if (topic === 'gear') {
-    const within = changes?.thing === 'gear' ? changes.within : answers.get('range');
-    return `${within ?? ''} ${changes?.name ?? answers.get('gear') ?? ''}`;
+/** An answer back, also into the round that was written last; and out of a round that is begun. */
+function Back({ guide }: Props) {
+  const say = words();
+  return (
+    <div class="row">
+      {guide.canGoBack && (
+        <LargeButton other onPress={() => guide.back()}>
+          {say.back}
+        </LargeButton>
+      )}
+      {guide.begun.value && (
+        <LargeButton other onPress={() => guide.leave()}>
+          {say.cancel}
+        </LargeButton>
+      )}
+    </div>
+  );
+}
+
+function topicText({ topic, section = '' }: Inquiry): string {
+  return topic === 'entry' ? labelOf(section, language.value) : words().topics[topic];
+}
+
+// What picking nothing means.
+function noneText({ topic }: Inquiry): string {
+  const say = words();
+  if (topic === 'join') return say.nothing;
+  return topic === 'gear' ? say.none : say.nothingMore;
+}
+
+// What is wrong with an answer, and the way out.
+function wrongText(its: Wrong): string {
+  const say = words();
+  switch (its.wrong) {
+    case 'expected': {
+      const { what, found } = its;
+      const place = { line: 1, column: 1, length: found.length };
+      const problem = { problem: 'expected', severity: 'error', what, found, place } as const;
+      return problemText(problem, language.value);
+    }
+    case 'mistake':
+      return say.mistake(problemText(its.problem, language.value));
+    case 'doubt':
+      return say.doubt(its.most);
+    case 'same piece':
+      return say.samePiece(its.name);
+    default:
+      return say.refused[its.wrong];
   }
-  return `${changes?.name ?? answers.get('name') ?? ''}`;
 }
 
 function keyOf(asked: Asked, prompt: string | undefined): string {
   if (asked.ask === 'nothing') return 'nothing';
   if (asked.ask === 'more') return `more ${asked.of}`;
-  const { topic, member, changes } = asked.inquiry;
-  return [topic, member, changes?.name, prompt].join('\n');
+  const { topic, member, section, changes } = asked.inquiry;
+  return [topic, member, section, changes?.name, prompt].join('\n');
 }

@@ -8,7 +8,7 @@ import {
 import type { EditorState } from '@codemirror/state';
 import type { Train } from '../../engine/train/index.ts';
 import { offersAt } from '../../engine/trainfile/index.ts';
-import { NOTHING } from './nothing.ts';
+import { NOTHING } from '../../asking/describe/index.ts';
 
 /** The train as far as it is. */
 export type Known = () => Train | undefined;

@@ -1,10 +1,9 @@
 import { useState } from 'preact/hooks';
 import { voiceOf } from '../../telling/narrative/index.ts';
+import { optionText } from '../../telling/questions/index.ts';
 import { language } from '../words/index.ts';
-import type { Reply } from './asking.ts';
-import { LargeButton, NameEntry, NumberPad, Tiles } from '../controls/index.ts';
-import { optionText, questions } from './questions.ts';
-import type { Prompt } from './prompts.ts';
+import type { Prompt, Reply } from '../../asking/describe/index.ts';
+import { DecimalPad, LargeButton, NameEntry, NumberPad, Tiles } from '../controls/index.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -21,8 +20,10 @@ export function Control({ prompt, before, none, onAnswer }: Props) {
   const say = words();
   switch (prompt.kind) {
     case 'text':
+    case 'note':
       return (
         <NameEntry
+          most={prompt.kind === 'note' ? 200 : 80}
           label={say.itsName}
           start={typeof before === 'string' ? before : ''}
           onName={onAnswer}
@@ -38,6 +39,14 @@ export function Control({ prompt, before, none, onAnswer }: Props) {
           onNumber={onAnswer}
         />
       );
+    case 'decimal':
+      return (
+        <Quantity prompt={prompt} before={before} onAnswer={(said) => onAnswer(Number(said))} />
+      );
+    case 'quantity':
+      return <Quantity prompt={prompt} before={before} onAnswer={onAnswer} />;
+    case 'quantities':
+      return <Quantities prompt={prompt} before={before} onAnswer={onAnswer} />;
     case 'pick':
       return <Pick prompt={prompt} before={before} onAnswer={onAnswer} />;
     case 'several':
@@ -110,7 +119,10 @@ function Several({ prompt, before, none, onAnswer }: Props) {
       <div class="row">
         <LargeButton
           main
-          disabled={picked.length === 0 && start.length > 0 && prompt.of === 'members'}
+          disabled={
+            picked.length === 0 &&
+            (!prompt.optional || (start.length > 0 && prompt.of === 'members'))
+          }
           onPress={() => onAnswer(picked)}
         >
           {picked.length === 0 ? none : say.next}
@@ -123,7 +135,6 @@ function Several({ prompt, before, none, onAnswer }: Props) {
 /** The hand test of a one-way clutch, from whichever end it is looked at. */
 function Way({ prompt, before, onAnswer }: Omit<Props, 'none'>) {
   const say = words();
-  const ask = questions();
   const [end, look] = useState<'input' | 'output'>('input');
   const seen = (way: string) => (end === 'input' ? way : opposite(way));
   return (
@@ -145,7 +156,7 @@ function Way({ prompt, before, onAnswer }: Omit<Props, 'none'>) {
         {prompt.options.map((way) => (
           <LargeButton key={way} pressed={before === seen(way)} onPress={() => onAnswer(seen(way))}>
             <span aria-hidden="true">{way === 'clockwise' ? '↻' : '↺'}</span>{' '}
-            {optionText(ask, 'lets', way)}
+            {optionText(prompt, way, language.value)}
           </LargeButton>
         ))}
       </Tiles>
@@ -157,10 +168,71 @@ function opposite(way: string): string {
   return way === 'clockwise' ? 'anticlockwise' : 'clockwise';
 }
 
-function useOptionNames({ of, key }: Prompt): (option: string) => string {
-  const ask = questions();
-  if (of === 'names') return (option) => option;
-  if (of === 'words') return (option) => optionText(ask, key, option);
+/** A number with its unit; a number alone where it has none. */
+function Quantity({ prompt, before, onAnswer }: Omit<Props, 'none'>) {
+  const say = words();
+  const [unit, pick] = useState(unitOf(prompt, before));
+  return (
+    <>
+      {before !== undefined && (
+        <div class="row">
+          <LargeButton onPress={() => onAnswer(before)}>{`${before}`}</LargeButton>
+        </div>
+      )}
+      <DecimalPad
+        label={say.itsNumber}
+        units={prompt.options}
+        unit={unit}
+        onUnit={pick}
+        give={say.next}
+        onNumber={(number) => onAnswer(`${number} ${unit}`.trim())}
+      />
+    </>
+  );
+}
+
+/** Several of them, one after another. */
+function Quantities({ prompt, before, onAnswer }: Omit<Props, 'none'>) {
+  const say = words();
+  const [unit, pick] = useState(unitOf(prompt, before));
+  const [all, tell] = useState(Array.isArray(before) ? (before as readonly string[]) : []);
+  return (
+    <>
+      <Tiles>
+        {all.map((size) => (
+          <LargeButton
+            key={size}
+            label={say.taken(size)}
+            onPress={() => tell(all.filter((one) => one !== size))}
+          >
+            {size} ×
+          </LargeButton>
+        ))}
+      </Tiles>
+      <DecimalPad
+        label={say.itsNumber}
+        units={prompt.options}
+        unit={unit}
+        onUnit={pick}
+        give={say.addSize}
+        onNumber={(number) => tell([...new Set([...all, `${number} ${unit}`])])}
+      />
+      <LargeButton main disabled={all.length === 0} onPress={() => onAnswer(all)}>
+        {say.next}
+      </LargeButton>
+    </>
+  );
+}
+
+// As it was told before; else as most tell it.
+function unitOf({ options }: Prompt, before: Reply | undefined): string {
+  const [told] = [before ?? ''].flat();
+  return options.find((unit) => `${told}`.endsWith(unit)) ?? options[0] ?? '';
+}
+
+function useOptionNames(prompt: Prompt): (option: string) => string {
+  if (prompt.of === 'names') return (option) => option;
+  if (prompt.of === 'words') return (option) => optionText(prompt, option, language.value);
   const voice = voiceOf(language.value);
   return (option) => voice.name(option);
 }

@@ -57,14 +57,14 @@ describe('the guide', () => {
     const { guide } = begin(BEGUN);
     guide.add('set');
     guide.answer(name);
-    expect(guide.refused.value).toBe(refused);
+    expect(guide.wrong.value?.wrong).toBe(refused);
     expect(guide.prompt.value?.key).toBe('name');
   });
 
   it('renames a thing wherever it stands, or says why not', () => {
     const { file, guide } = begin(BEGUN);
     expect(guide.rename({ thing: 'set', name: 'main' }, 'low')).toBe(false);
-    expect(guide.refused.value).toBe('name taken');
+    expect(guide.wrong.value?.wrong).toBe('name taken');
     expect(guide.rename({ thing: 'set', name: 'main' }, 'front')).toBe(true);
     expect(file.text.value).toBe(BEGUN.replaceAll('main', 'front'));
   });

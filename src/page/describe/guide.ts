@@ -1,6 +1,20 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import {
+  answer,
+  type Asked,
+  askNext,
+  changeOf,
+  inquire,
+  type Inquiry,
+  lacksOf,
+  nextPrompt,
+  NOTHING,
+  promptsOf,
+  type Reply,
+  type Topic,
+  type Wrong,
+} from '../../asking/describe/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { isName } from '../../engine/form/index.ts';
 import {
   discard,
   readTrain,
@@ -8,21 +22,8 @@ import {
   rename,
   type Thing,
 } from '../../engine/trainfile/index.ts';
-import type { Edited, Refusal } from '../../engine/yaml/index.ts';
-import {
-  type Reply,
-  type Asked,
-  askNext,
-  inquire,
-  type Inquiry,
-  lacksOf,
-  type Topic,
-} from './asking.ts';
-import { changeOf } from './changing.ts';
+import type { Edited } from '../../engine/yaml/index.ts';
 import { halfwayOf } from './halfway.ts';
-import { NOTHING } from './nothing.ts';
-import { nextPrompt, promptsOf } from './prompts.ts';
-import { written } from './writing.ts';
 
 /** The file that is described, as the study holds it. */
 interface Described {
@@ -50,8 +51,10 @@ export class Guide {
   /** A round that a person has begun; none: what comes next by itself. */
   readonly begun = signal<Inquiry | undefined>(undefined);
   readonly settled = signal<ReadonlySet<string>>(new Set());
-  /** Why the last answer could not be written. */
-  readonly refused = signal<Refusal | undefined>(undefined);
+  /** What is wrong with the last answer. */
+  readonly wrong = signal<Wrong | undefined>(undefined);
+  /** The round that was written last, and the text before and after: it can be taken back. */
+  readonly last = signal<Written | undefined>(undefined);
 
   readonly asked = computed<Asked>(() => {
     if (this.begun.value) return { ask: 'about', inquiry: this.begun.value };
@@ -64,6 +67,7 @@ export class Guide {
 
   private readonly file: Described;
   private isHere = false;
+  private doubted = '';
 
   constructor(file: Described) {
     this.file = file;
@@ -87,31 +91,31 @@ export class Guide {
   answer(said: Reply): void {
     const [asked, prompt, train] = [this.asked.value, this.prompt.value, this.train.value];
     if (asked.ask !== 'about' || !prompt || !train) return;
-    this.refused.value = undefined;
-    if (isTaken(train, asked.inquiry, prompt.key, said)) {
-      this.refused.value = 'name taken';
-      return;
-    }
-    if (prompt.kind === 'text' && (typeof said !== 'string' || !isNamed(asked.inquiry, said))) {
-      this.refused.value = 'not a name';
-      return;
-    }
     const { inquiry } = asked;
-    const answers = new Map(inquiry.answers).set(prompt.key, said);
-    const further: Inquiry = { ...inquiry, answers };
-    if (nextPrompt(further, train)) {
-      this.begun.value = further;
+    const text = this.file.text.value;
+    const isSure = this.wrong.value?.wrong === 'doubt' && `${said}` === this.doubted;
+    const answered = answer(text, train, inquiry, said, isSure);
+    this.wrong.value = 'wrong' in answered ? answered.wrong : undefined;
+    this.doubted = `${said}`;
+    if ('wrong' in answered) return;
+    if ('further' in answered) {
+      this.begun.value = answered.further;
       return;
     }
-    if (!this.write(written(this.file.text.value, train, further))) return;
+    this.file.write(answered.text);
+    this.last.value = { inquiry, before: text, after: answered.text };
     this.begun.value = undefined;
     if (inquiry.topic === 'join' && inquiry.member !== undefined) this.settle(inquiry.member);
   }
 
-  /** A prompt back; from the first prompt of a round, out of it. */
+  /** A prompt back; from the first prompt of a round out of it, or into the one before it. */
   back(): void {
     const asked = this.asked.value;
-    this.refused.value = undefined;
+    this.wrong.value = undefined;
+    if (!this.begun.value) {
+      this.takeBack();
+      return;
+    }
     if (asked.ask !== 'about') return;
     const { inquiry } = asked;
     const before = [...inquiry.answers].slice(0, -1);
@@ -121,24 +125,42 @@ export class Guide {
 
   /** Puts a round away unanswered. */
   leave(): void {
-    this.refused.value = undefined;
+    this.wrong.value = undefined;
     this.begun.value = undefined;
   }
 
-  /** Whether the prompt at hand is one that `back` leads away from. */
+  /** Whether `back` leads away from the prompt at hand. */
   get canGoBack(): boolean {
-    return this.begun.value !== undefined;
+    return this.begun.value !== undefined || this.canTakeBack;
+  }
+
+  // Only while nobody else has written since.
+  private get canTakeBack(): boolean {
+    return this.last.value?.after === this.file.text.value;
+  }
+
+  // The last answer is asked anew, and what its round wrote is taken out of the file.
+  private takeBack(): void {
+    const last = this.last.value;
+    if (!last || !this.canTakeBack) return;
+    this.file.write(last.before);
+    this.last.value = undefined;
+    const { topic, member } = last.inquiry;
+    if (topic === 'join' && member !== undefined) {
+      this.settled.value = new Set([...this.settled.value].filter((one) => one !== member));
+    }
+    this.begun.value = last.inquiry;
   }
 
   /** There is no more of it, or it stays as it is: asks of it no further. */
   settle(what: string): void {
     this.settled.value = new Set([...this.settled.value, what]);
     this.begun.value = undefined;
-    this.refused.value = undefined;
+    this.wrong.value = undefined;
   }
 
   begin(inquiry: Inquiry): void {
-    this.refused.value = undefined;
+    this.wrong.value = undefined;
     this.begun.value = inquiry;
   }
 
@@ -159,12 +181,14 @@ export class Guide {
     if (train) this.write(discard(this.file.text.value, train, thing));
   }
 
-  /** False where the name will not do; `refused` tells why. */
+  /** False where the name will not do; `wrong` tells why. */
   rename(thing: Thing, to: string): boolean {
     const { name: from } = thing;
     const text = this.file.text.value;
     if (from === to) return true;
     switch (thing.thing) {
+      case 'entry':
+        return true;
       case 'gear':
         return this.write(rename(text, { what: 'gear', within: thing.within, from, to }));
       case 'join':
@@ -175,36 +199,16 @@ export class Guide {
   }
 
   private write(edited: Edited): boolean {
-    this.refused.value = 'refused' in edited ? edited.refused : undefined;
+    this.wrong.value = 'refused' in edited ? { wrong: edited.refused } : undefined;
     if ('text' in edited) this.file.write(edited.text);
     return 'text' in edited;
   }
 }
 
-// A new thing is called like nothing else: sets, gear pairs, devices and members share names.
-function isTaken(train: Train, inquiry: Inquiry, key: string, said: Reply): boolean {
-  if (key === 'gear') {
-    const range = train.ranges.find(({ name }) => name === inquiry.answers.get('range'));
-    return range?.gears.some(({ name }) => name === said) ?? false;
-  }
-  if (key !== 'name' || inquiry.topic === 'name') return false;
-  const { sets, pairs, devices, joins, input, output } = train;
-  const members = [
-    input,
-    output,
-    'case',
-    ...joins.flatMap(({ name, members: its }) => [name, ...its]),
-    ...devices.flatMap(({ first, second }) => [first, second]),
-    ...pairs.flatMap(({ driver, driven }) => [driver.member, driven.member]),
-  ];
-  return [...[...sets, ...pairs, ...devices].map(({ name }) => name), ...members].includes(
-    said as string,
-  );
-}
-
-// A train may be called anything; what is named within the file may not.
-function isNamed({ topic }: Inquiry, said: string): boolean {
-  return topic === 'name' ? said.trim() !== '' : isName(said);
+interface Written {
+  readonly inquiry: Inquiry;
+  readonly before: string;
+  readonly after: string;
 }
 
 function isEmpty(text: string): boolean {

@@ -31,7 +31,7 @@ export function Guided({ study, onPlace }: Props) {
     <div class="describe-guided">
       <div>
         <Mistakes guide={guide} onPlace={onPlace} />
-        {train && <Ask guide={guide} />}
+        {train && <Ask study={study} guide={guide} />}
       </div>
       {train && <SoFar study={study} guide={guide} train={train} onPlace={onPlace} />}
     </div>

@@ -1,5 +1,5 @@
+import type { Inquiry, Reply } from '../../asking/describe/index.ts';
 import { recalled, remember } from '../words/index.ts';
-import type { Inquiry, Reply } from './asking.ts';
 
 /** Where a person is in the questions: the round they are in, and what they said is all. */
 export interface Halfway {

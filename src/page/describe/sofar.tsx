@@ -1,13 +1,22 @@
 import { useState } from 'preact/hooks';
-import type { Train } from '../../engine/train/index.ts';
+import { outputsOf, type Train } from '../../engine/train/index.ts';
 import { goingWith, pathOf } from '../../engine/trainfile/index.ts';
 import { problemText, voiceOf } from '../../telling/narrative/index.ts';
+import { labelOf } from '../../telling/questions/index.ts';
+import { room } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
-import { inquireOf, lacksOf, type Topic } from './asking.ts';
+import {
+  inquire,
+  inquireOf,
+  lacksOf,
+  sectionsToTell,
+  type Topic,
+} from '../../asking/describe/index.ts';
 import { warningsOf } from '../warnings/index.ts';
+import { MISSED } from './brought.tsx';
 import type { Guide } from './guide.ts';
-import { type Described, describedIn } from './thing.ts';
+import { type Described, describedIn, entriesIn } from './thing.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -26,10 +35,11 @@ export function SoFar({ study, guide, train, onPlace }: Props) {
   const ends = [
     ['name', train.name],
     ['input', train.input && naming(train.input)],
-    ['output', train.output && naming(train.output)],
+    [train.others ? 'outputs' : 'output', outputsOf(train).filter(Boolean).map(naming).join(', ')],
   ] as const;
+  const figures = entriesIn(train);
   const sections = describedIn(train, say, naming);
-  const isEmpty = sections.length === 0 && ends.every(([, text]) => text === '');
+  const isEmpty = sections.length + figures.length === 0 && ends.every(([, text]) => text === '');
   return (
     <div class="describe-sofar">
       <h2>{say.soFar}</h2>
@@ -59,8 +69,21 @@ export function SoFar({ study, guide, train, onPlace }: Props) {
           </ul>
         </section>
       ))}
+      {figures.length > 0 && (
+        <section aria-label={say.figures}>
+          <h3>{say.figures}</h3>
+          <ul class="describe-things">
+            {figures.map((told) => (
+              <Item
+                key={pathOf(told.thing).join('\n')}
+                {...{ study, guide, train, onPlace, told }}
+              />
+            ))}
+          </ul>
+        </section>
+      )}
       <Missing guide={guide} train={train} />
-      <Add guide={guide} />
+      <Add guide={guide} train={train} />
     </div>
   );
 }
@@ -92,9 +115,11 @@ function Item({ study, guide, train, onPlace, told }: Props & { readonly told: D
             <button type="button" onClick={() => guide.change(thing) || place()}>
               {say.change}
             </button>
-            <button type="button" onClick={() => name(thing.name)}>
-              {say.rename}
-            </button>
+            {thing.thing !== 'entry' && (
+              <button type="button" onClick={() => name(thing.name)}>
+                {say.rename}
+              </button>
+            )}
             <button type="button" onClick={() => guide.discard(thing)}>
               {along.length > 0 ? say.removeAll(along.join(', ')) : say.remove}
             </button>
@@ -133,15 +158,13 @@ function Item({ study, guide, train, onPlace, told }: Props & { readonly told: D
   );
 }
 
-/** Warnings that say the same as the list of what is missing. */
-const MISSED: ReadonlySet<string> = new Set(['set stands alone', 'member carries nothing']);
-
 const KINDS = {
   set: 'set',
   'gear pair': 'pair',
   join: 'member',
   device: 'device',
   range: undefined,
+  entry: undefined,
 } as const;
 
 function Missing({ guide, train }: Pick<Props, 'guide' | 'train'>) {
@@ -185,9 +208,10 @@ function Missing({ guide, train }: Pick<Props, 'guide' | 'train'>) {
   );
 }
 
-const TOPICS: readonly Topic[] = ['set', 'gear pair', 'device', 'gear'];
+const TOPICS: readonly Topic[] = ['set', 'gear pair', 'device', 'gear', 'outputs'];
 
-function Add({ guide }: Pick<Props, 'guide'>) {
+/** What can be told further: of the train, of its figures; its parts are told in a room of their own. */
+function Add({ guide, train }: Pick<Props, 'guide' | 'train'>) {
   const say = words();
   return (
     <section aria-label={say.add}>
@@ -198,6 +222,18 @@ function Add({ guide }: Pick<Props, 'guide'>) {
             {say.topics[topic]}
           </button>
         ))}
+        {sectionsToTell(train).map((section) => (
+          <button
+            key={section}
+            type="button"
+            onClick={() => guide.begin(inquire('entry', { section }))}
+          >
+            {labelOf(section, language.value)}
+          </button>
+        ))}
+        <button type="button" onClick={() => (room.value = 'strip')}>
+          {say.parts}
+        </button>
       </div>
     </section>
   );

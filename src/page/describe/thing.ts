@@ -1,3 +1,4 @@
+import { entriesOf } from '../../asking/describe/index.ts';
 import {
   CASE,
   type Device,
@@ -6,6 +7,9 @@ import {
   type Train,
 } from '../../engine/train/index.ts';
 import type { Thing } from '../../engine/trainfile/index.ts';
+import type { Value } from '../../engine/yaml/index.ts';
+import { labelOf } from '../../telling/questions/index.ts';
+import { language } from '../words/index.ts';
 import type { words } from './words.ts';
 
 /** A thing of the train and what the file says of it, on a line. */
@@ -107,4 +111,33 @@ function deviceText(device: Device, say: Say['told'], naming: Naming): string {
       return say['one-way'](first, outer, device.lets);
     }
   }
+}
+
+/** What the sections say that are asked for by their forms, an entry a line. */
+export function entriesIn(train: Train): Described[] {
+  return entriesOf(train).map(({ section, name, value }) => {
+    const label = labelOf(section, language.value);
+    return {
+      thing: { thing: 'entry', within: section, name } as const,
+      name: name || label,
+      says: name ? `${label}: ${valueText(section, value)}` : valueText(section, value),
+    };
+  });
+}
+
+// Plates are counted; of the rest each key is told by what it is called.
+function valueText(path: string, value: Value): string {
+  if (value instanceof Map) {
+    const entries = [...(value as ReadonlyMap<string, Value>)];
+    return entries
+      .map(([key, its]) => {
+        const said = valueText(`${path}.${key}`, its);
+        return `${labelOf(`${path}.${key}`, language.value).toLocaleLowerCase()} ${said}`;
+      })
+      .join(', ');
+  }
+  if (!Array.isArray(value)) return `${value as string}`;
+  const list: readonly Value[] = value;
+  if (list.some((one) => one instanceof Map)) return `${list.length}`;
+  return list.map((one) => valueText(path, one)).join(', ');
 }

@@ -41,10 +41,13 @@ export class TrainFile {
     if (text === firstText) return { train: firstTrain, problems: [] };
     return reader.value?.(text) ?? { problems: [] };
   });
-  /** The last text of this file that was a train: a half-typed line does not empty the drawing. */
+  /**
+   * The last text of this file that was a train: a half-typed line does not empty the drawing. While
+   * what is read stays the same it is the same object, so that a comment lays nothing out anew.
+   */
   readonly train = computed<Train | undefined>(() => {
     const { train } = this.reading.value;
-    if (train) this.last = train;
+    if (train && !(this.last && said(this.last) === said(train))) this.last = train;
     return this.last;
   });
 
@@ -95,4 +98,9 @@ export class TrainFile {
     this.past.value = [...this.past.value, this.text.value];
     this.text.value = after;
   }
+}
+
+// All that a train says; a set's wheels are a map.
+function said(train: Train): string {
+  return JSON.stringify(train, (_, its: unknown) => (its instanceof Map ? [...its] : its));
 }

@@ -1,3 +1,3 @@
 export { Warnings } from './list.tsx';
 export { markWarned } from './marked.ts';
-export { warningsOf } from './warnings.ts';
+export { type Warned, warningsOf } from './warnings.ts';

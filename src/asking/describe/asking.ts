@@ -3,7 +3,18 @@ import type { Thing } from '../../engine/trainfile/index.ts';
 import { looseMembers } from './pieces.ts';
 
 /** What one round of questions is about. */
-export type Topic = 'name' | 'input' | 'output' | 'set' | 'gear pair' | 'join' | 'device' | 'gear';
+export type Topic =
+  | 'name'
+  | 'input'
+  | 'output'
+  | 'outputs'
+  | 'set'
+  | 'gear pair'
+  | 'join'
+  | 'device'
+  | 'gear'
+  /** An entry of a section that is asked for by its form. */
+  | 'entry';
 
 /** What a person said to one prompt; null: nothing, or not counted. */
 export type Reply = string | number | readonly string[] | null;
@@ -16,6 +27,8 @@ export interface Inquiry {
   readonly changes?: Thing;
   /** Of a join: what it is that is splined to something. */
   readonly member?: MemberName;
+  /** Of an entry: its section. */
+  readonly section?: string;
   readonly answers: Replies;
   /** What the file says now, to start each prompt from. */
   readonly before: Replies;

@@ -1,5 +1,8 @@
 import type { Device, GearSet, Train } from '../../engine/train/index.ts';
 import type { Thing } from '../../engine/trainfile/index.ts';
+import { entryOf } from './entries.ts';
+import { startsFrom } from './formround.ts';
+import { wheelsBefore } from './wheels.ts';
 import { type Reply, type Replies, type Inquiry, inquire } from './asking.ts';
 
 /**
@@ -46,8 +49,18 @@ export function changeOf(train: Train, thing: Thing): Inquiry | undefined {
     }
     case 'range':
       return undefined;
+    case 'entry': {
+      const { within: section } = thing;
+      const its = entryOf(train, section, name);
+      if (!its) return undefined;
+      const before = new Map(startsFrom(section, its.value));
+      // What is to be changed is picked: nothing of it is asked again by itself.
+      if (its.value instanceof Map) before.delete(`${section}?`);
+      return inquire('entry', { changes: thing, section, before });
+    }
   }
 }
+
 function deviceSaid(device: Device): Replies {
   const { kind, first, second } = device;
   switch (kind) {
@@ -98,7 +111,7 @@ function setBefore(set: GearSet): Replies | undefined {
       return said({ 'planets are': kind, left, right, bevels, inner });
     }
     case 'wheels':
-      return undefined;
+      return said({ 'planets are': kind, ...Object.fromEntries(wheelsBefore(set)) });
   }
 }
 

@@ -309,9 +309,17 @@ describe('changing what is described', () => {
     expect(person.text).toBe(kestrel.replace('sun: 36, ring: 84', 'sun: 36, ring: 90'));
   });
 
-  it('leaves to the text what no question can say', () => {
-    const text = 'sets:\n  odd: { wheels: { a: 30, b: 20 }, carried: [b], meshes: [[a, b]] }\n';
-    expect(changeOf(soFar(text), { thing: 'set', name: 'odd' })).toBeUndefined();
+  it('asks for wheels of any other arrangement, each by its name', () => {
+    const text =
+      'holdturn: 1\nsets:\n  odd: { wheels: { a: 30, p: 20, r: 70 }, carried: [p], meshes: [[a, p], [r, p, internal]] }\n';
+    const inquiry = changeOf(soFar(text), { thing: 'set', name: 'odd' });
+    if (!inquiry) throw new Error('it can be changed');
+    const person = new Person(text);
+    person.say(Object.fromEntries(inquiry.before), inquiry);
+    expect(person.text).toBe(text);
+    const anew = new Person('holdturn: 1\n');
+    anew.say({ name: 'odd', ...Object.fromEntries(inquiry.before) }, inquire('set'));
+    expect(soFar(anew.text).sets).toEqual(soFar(text).sets);
   });
 });
 

@@ -7,58 +7,11 @@ import {
   type Train,
 } from '../../engine/train/index.ts';
 import type { Replies, Inquiry } from './asking.ts';
+import { entryRound } from './entries.ts';
 import { freshJoin } from './joining.ts';
 import { piecesOf, pieceWith } from './pieces.ts';
-
-/** One plain question, and what may be said to it. */
-export interface Prompt {
-  readonly key: PromptKey;
-  readonly kind: 'text' | 'number' | 'pick' | 'several' | 'way';
-  /** Of `pick` and `several`: what can be picked. */
-  readonly options: readonly string[];
-  /** What the options are, and how they are to be said. */
-  readonly of: 'members' | 'names' | 'words';
-  /** A name that is not among the options may be given. */
-  readonly open: boolean;
-  /** May be left without an answer. */
-  readonly optional: boolean;
-  /** Of `number`: the most that the file takes. */
-  readonly most: number;
-}
-
-export type PromptKey =
-  | 'name'
-  | 'member'
-  | 'planets are'
-  | 'shares'
-  | 'has'
-  | 'sun'
-  | 'ring'
-  | 'first step'
-  | 'second step'
-  | 'planets'
-  | 'planet'
-  | 'pairs'
-  | 'inner planets'
-  | 'reaches'
-  | 'left'
-  | 'right'
-  | 'bevels'
-  | 'with'
-  | 'kind'
-  | 'first'
-  | 'second'
-  | 'inner'
-  | 'outer'
-  | 'lets'
-  | 'driver'
-  | 'driver teeth'
-  | 'driven'
-  | 'driven teeth'
-  | 'turns'
-  | 'range'
-  | 'gear'
-  | 'on';
+import { number as whole, type Prompt, severalOf, text, words } from './prompt.ts';
+import { wheelPrompts } from './wheels.ts';
 
 /** The question that is next in a round; undefined: all is answered. */
 export function nextPrompt(inquiry: Inquiry, train: Train): Prompt | undefined {
@@ -78,6 +31,12 @@ export function promptsOf(inquiry: Inquiry, train: Train): Prompt[] {
       const other = topic === 'input' ? train.output : train.input;
       return [member('member', train, [CASE, other])];
     }
+    case 'outputs': {
+      const ends = member('outputs', train, [CASE, train.input]);
+      return [{ ...ends, kind: 'several', optional: true }];
+    }
+    case 'entry':
+      return entryRound(inquiry, train)[0];
     case 'set':
       return [...named, ...setPrompts(answers, train, changes?.name)];
     case 'join':
@@ -97,7 +56,7 @@ export function promptsOf(inquiry: Inquiry, train: Train): Prompt[] {
       return [...devicePrompts(answers, train, named)];
     case 'gear': {
       const devices = train.devices.filter(isApplied).map(({ name }) => name);
-      const on: Prompt = { ...words('on', devices), kind: 'several', of: 'names', optional: true };
+      const on = severalOf('on', devices);
       if (changes) return [on];
       const ranges = train.ranges.map(({ name }) => name);
       return [{ ...words('range', ranges), of: 'names', open: true }, text('gear'), on];
@@ -109,7 +68,14 @@ function setPrompts(answers: Replies, train: Train, self: string | undefined): P
   const others = train.sets
     .filter(({ name, kind }) => name !== self && ['plain', 'pair', 'stepped'].includes(kind))
     .map(({ name }) => name);
-  const kinds = ['plain', 'pair', 'stepped', ...(others.length > 0 ? ['sharing'] : []), 'bevel'];
+  const kinds = [
+    'plain',
+    'pair',
+    'stepped',
+    ...(others.length > 0 ? ['sharing'] : []),
+    'bevel',
+    'wheels',
+  ];
   const first = words('planets are', kinds);
   const wheels = [number('sun'), number('ring')];
   switch (answers.get('planets are')) {
@@ -121,6 +87,8 @@ function setPrompts(answers: Replies, train: Train, self: string | undefined): P
       return [first, ...wheels, number('first step'), number('second step'), optional('planets')];
     case 'bevel':
       return [first, number('left'), number('right'), optional('bevels')];
+    case 'wheels':
+      return [first, ...wheelPrompts(answers)];
     case 'sharing': {
       const has = answers.get('has');
       const through = answers.get('reaches') === 'through';
@@ -183,12 +151,12 @@ function joinPrompts({ member: about = '', changes, answers }: Inquiry, train: T
   return fresh ? [several, text('name')] : [several];
 }
 
-function memberSaid(answers: Replies, key: PromptKey): MemberName {
+function memberSaid(answers: Replies, key: string): MemberName {
   const said = answers.get(key);
   return typeof said === 'string' ? said : '';
 }
 
-function member(key: PromptKey, train: Train, without: readonly MemberName[] = []): Prompt {
+function member(key: string, train: Train, without: readonly MemberName[] = []): Prompt {
   const pieces = piecesOf(train).filter(({ names }) => {
     return !names.some((name) => name !== '' && without.includes(name));
   });
@@ -199,23 +167,16 @@ function member(key: PromptKey, train: Train, without: readonly MemberName[] = [
     ),
     of: 'members',
     open: true,
+    without,
   };
 }
 
-function text(key: PromptKey): Prompt {
-  return { ...words(key, []), kind: 'text' };
+function number(key: string): Prompt {
+  return whole(key, COUNTS.has(key) ? 100 : undefined);
 }
 
-function number(key: PromptKey): Prompt {
-  return { ...words(key, []), kind: 'number', most: COUNTS.has(key) ? 100 : 1_000_000 };
-}
+const COUNTS: ReadonlySet<string> = new Set(['planets', 'pairs', 'inner planets', 'bevels']);
 
-const COUNTS: ReadonlySet<PromptKey> = new Set(['planets', 'pairs', 'inner planets', 'bevels']);
-
-function optional(key: PromptKey): Prompt {
+function optional(key: string): Prompt {
   return { ...number(key), optional: true };
-}
-
-function words(key: PromptKey, options: readonly string[]): Prompt {
-  return { key, kind: 'pick', options, of: 'words', open: false, optional: false, most: 0 };
 }

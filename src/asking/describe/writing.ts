@@ -12,7 +12,8 @@ import { pathOf, type Thing } from '../../engine/trainfile/index.ts';
 import { type Edited, inTurn, mend, put } from '../../engine/yaml/index.ts';
 import type { Replies, Inquiry, Topic } from './asking.ts';
 import { joined } from './joining.ts';
-import type { PromptKey } from './prompts.ts';
+import { entryRound } from './entries.ts';
+import { wheelsSaid } from './wheels.ts';
 
 /** The one edit of the text that a round of questions makes when all of it is answered. */
 export function written(text: string, train: Train, inquiry: Inquiry): Edited {
@@ -31,6 +32,14 @@ function answered(text: string, train: Train, inquiry: Inquiry): Edited {
     case 'input':
     case 'output':
       return put(text, [topic], says.text('member'));
+    case 'outputs': {
+      const all = says.list('outputs');
+      return put(text, ['output'], all.length === 1 ? (all[0] as string) : all);
+    }
+    case 'entry': {
+      const [, at, value] = entryRound(inquiry, train);
+      return value === undefined ? { text } : mend(text, at, value);
+    }
     case 'set':
       return mend(text, path, setValue(setSaid(says, inquiry)));
     case 'join': {
@@ -86,8 +95,8 @@ function pairSaid(says: Sayer): GearPair {
   };
 }
 
-function setSaid(says: Sayer, { before }: Inquiry): GearSet {
-  const kind = says.text('planets are') as Exclude<GearSet['kind'], 'wheels'>;
+function setSaid(says: Sayer, { before, answers }: Inquiry): GearSet {
+  const kind = says.text('planets are') as GearSet['kind'];
   // Counts that are not asked for stay, while the set is of the kind that they are of.
   const kept = sayerOf(before.get('planets are') === kind ? before : new Map());
   const planets = says.number('planets');
@@ -110,6 +119,8 @@ function setSaid(says: Sayer, { before }: Inquiry): GearSet {
       const own = given({ sun, ring, planets: kept.number('planets'), pairs, inner });
       return { kind, name, shares: says.text('shares'), ...own };
     }
+    case 'wheels':
+      return { kind, name, ...wheelsSaid(answers) };
     case 'bevel': {
       const sides = [says.counted('left'), says.counted('right')] as const;
       const [pinions, pinion] = [says.number('bevels'), kept.number('inner')];
@@ -131,19 +142,19 @@ type Sayer = ReturnType<typeof sayerOf>;
 
 function sayerOf(answers: Replies) {
   return {
-    text(key: PromptKey): string {
+    text(key: string): string {
       const said = answers.get(key);
       return typeof said === 'string' ? said : '';
     },
-    number(key: PromptKey): number | undefined {
+    number(key: string): number | undefined {
       const said = answers.get(key);
       return typeof said === 'number' ? said : undefined;
     },
     /** Of a prompt that must be answered. */
-    counted(key: PromptKey): number {
+    counted(key: string): number {
       return this.number(key) ?? 1;
     },
-    list(key: PromptKey): readonly string[] {
+    list(key: string): readonly string[] {
       const said = answers.get(key);
       return Array.isArray(said) ? (said as readonly string[]) : [];
     },

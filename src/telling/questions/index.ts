@@ -1,0 +1,1 @@
+export { isWorded, labelOf, optionText, questionOf } from './wording.ts';

@@ -1,0 +1,118 @@
+import type { DeviceKind } from '../../engine/train/index.ts';
+
+// Of an inner and an outer race there are two questions of their own.
+type FirstOf = Record<Exclude<DeviceKind, 'one-way'>, (it: string) => string>;
+
+/** The questions of the train itself, each by its prompt; `it` is what the round is about. */
+export const TRAIN_ES = {
+  ask: {
+    name: {
+      name: () => '¿Cómo llama a este tren?',
+      set: () => 'Un juego planetario: ¿cómo lo llama?',
+      device: () => '¿Cómo lo llama?',
+      join: () => 'Son una sola pieza: ¿cómo la llama?',
+      'gear pair': () => 'Un par de engranajes en ejes paralelos: ¿cómo lo llama?',
+    },
+    member: {
+      input: () => '¿Qué eje entra desde el motor?',
+      output: () => '¿Qué eje sale hacia la carga?',
+    },
+    outputs: () => '¿Qué ejes salen hacia la carga? Elija todos.',
+    wheel: (it: string) => `Juego ${it}: una rueda. ¿Cómo la llama?`,
+    'wheel teeth': (it: string) => `${it}: cuente sus dientes.`,
+    'more wheels': (it: string) => `Juego ${it}: ¿hay otra rueda?`,
+    carried: (it: string) => `Juego ${it}: ¿qué ruedas giran en el portasatélites?`,
+    inside: (it: string) => `Juego ${it}: ¿cuáles de estas tienen los dientes por dentro?`,
+    meshes: (it: string) => `${it}: ¿con qué ruedas engrana?`,
+    'planets are': (it: string) => `Juego ${it}: ¿qué hay entre el planetario y la corona?`,
+    shares: (it: string) => `Juego ${it}: ¿de quién son los satélites?`,
+    has: (it: string) => `Juego ${it}: ¿qué ruedas son suyas?`,
+    reaches: (it: string) => `Juego ${it}: ¿cómo llega su planetario a esos satélites?`,
+    sun: (it: string) => `Juego ${it}: cuente los dientes del planetario.`,
+    ring: (it: string) => `Juego ${it}: cuente los dientes de la corona.`,
+    'first step': (it: string) =>
+      `Juego ${it}: cuente los dientes del escalón del satélite que engrana con el planetario.`,
+    'second step': (it: string) =>
+      `Juego ${it}: cuente los dientes del escalón del satélite que engrana con la corona.`,
+    planets: (it: string) => `Juego ${it}: ¿cuántos satélites hay?`,
+    planet: (it: string) => `Juego ${it}: cuente los dientes de un satélite.`,
+    pairs: (it: string) => `Juego ${it}: ¿cuántos pares de satélites hay?`,
+    'inner planets': (it: string) => `Juego ${it}: ¿cuántos satélites cortos hay?`,
+    left: (it: string) => `Juego ${it}: cuente los dientes de la rueda lateral izquierda.`,
+    right: (it: string) => `Juego ${it}: cuente los dientes de la rueda lateral derecha.`,
+    bevels: (it: string) => `Juego ${it}: ¿cuántos piñones cónicos hay?`,
+    with: (it: string) => `¿A qué está estriado, encajado o soldado ${it}?`,
+    kind: () => '¿Qué retiene o une piezas?',
+    first: {
+      clutch: (it: string) => `${it}: ¿qué dos piezas une? Primero, una.`,
+      brake: (it: string) => `${it}: ¿qué pieza retiene contra la carcasa?`,
+      band: (it: string) => `${it}: ¿alrededor de qué tambor va?`,
+      pawl: (it: string) => `${it}: ¿en qué pieza cae?`,
+    } satisfies FirstOf,
+    second: (it: string) => `${it}: ¿y la otra?`,
+    inner: (it: string) => `${it}: ¿cuál es su pista interior?`,
+    outer: (it: string) => `${it}: ¿cuál es su pista exterior?`,
+    lets: (it: string) =>
+      `${it}: retenga quieta la pista exterior. ¿Hacia dónde gira libre la interior?`,
+    driver: (it: string) => `${it}: ¿qué pieza lleva la rueda que mueve?`,
+    'driver teeth': (it: string) => `${it}: cuente los dientes de la rueda que mueve.`,
+    driven: (it: string) => `${it}: ¿qué pieza lleva la rueda movida?`,
+    'driven teeth': (it: string) => `${it}: cuente los dientes de la rueda movida.`,
+    turns: (it: string) => `${it}: ¿cómo se tocan las dos ruedas?`,
+    range: () => 'Una marcha: ¿en qué posición de la palanca?',
+    gear: () => '¿Qué marcha es?',
+    on: (it: string) => `${it}: ¿qué se aplica?`,
+  },
+  hint: {
+    name: {
+      name: '',
+      set: 'Diga dónde está: delantero, medio, trasero.',
+      device: 'Diga qué hace: embrague de avance, freno de baja.',
+      join: 'Un tambor, una campana, un eje.',
+      'gear pair': 'Engranes de transferencia, mando final.',
+    },
+    member: 'Dele el nombre que usted usa, o elija una pieza.',
+    wheel:
+      'Un planetario, una corona, un satélite largo: cada rueda una vez, aunque haya varios iguales.',
+    carried: 'Los satélites. Las demás giran alrededor del eje principal.',
+    inside: 'Las coronas. Ninguna, si todas tienen los dientes por fuera.',
+    meshes: 'Elija todas.',
+    sun: 'Marque un diente con tiza y cuente hasta volver a él.',
+    ring: 'Marque un diente con tiza y cuente hasta volver a él.',
+    planet: 'Déjelo si no se puede contar: resulta del planetario y la corona.',
+    with: 'Elija todo lo que es una sola pieza con él. Lo que solo toma un embrague, una banda o una rueda libre no lo es.',
+    inner: 'El miembro con el que su pista interior es una sola pieza.',
+    outer: 'El miembro con el que su pista exterior es una sola pieza; o la carcasa.',
+    lets: 'Como va montada en el tren: volteada dice lo contrario.',
+    range: 'Como está en la palanca: D, 2, L, R, N.',
+    gear: '1, 2, 3, R.',
+    on: 'Elija todo. Nadie aplica una rueda libre: retiene por sí sola.',
+  },
+  options: {
+    'planets are': {
+      plain: 'Un satélite: engrana con los dos',
+      pair: 'Dos satélites engranados: uno con el planetario, su pareja con la corona',
+      stepped: 'Un satélite escalonado: dos ruedas en un cuerpo',
+      sharing: 'Los satélites de otro juego, más largos de lo que parecen',
+      bevel: 'Ninguno: un diferencial cónico (bevel)',
+      wheels: 'Nada de esto: ruedas que nombro una por una',
+    },
+    'more wheels': { yes: 'Sí', no: 'No, eso es todo' },
+    has: { sun: 'Un planetario', ring: 'Una corona', both: 'Un planetario y una corona' },
+    reaches: { straight: 'Engrana con ellos', through: 'Por satélites cortos propios' },
+    kind: {
+      clutch: 'Un embrague de discos: une dos piezas que giran',
+      brake: 'Un freno de discos: retiene una pieza contra la carcasa',
+      band: 'Una banda: retiene un tambor contra la carcasa',
+      pawl: 'Un trinquete de estacionamiento: un diente que traba una pieza con la carcasa',
+      'one-way': 'Una rueda libre: de cuñas o de rodillos',
+    } satisfies Record<DeviceKind, string>,
+    turns: {
+      external: 'Dientes por fuera en las dos: giran al revés',
+      internal: 'Una dentro de la otra: giran igual',
+      chain: 'Por cadena: giran igual',
+    },
+    lets: { clockwise: 'Sentido horario', anticlockwise: 'Sentido antihorario' },
+  },
+  train: 'tren',
+};
