@@ -1,4 +1,4 @@
-export { answer, type Answered, type Wrong } from './answer.ts';
+export { answer, type Wrong } from './answer.ts';
 export {
   askNext,
   type Asked,
@@ -7,12 +7,11 @@ export {
   inquireOf,
   type Inquiry,
   lacksOf,
-  type Replies,
   type Reply,
   type Topic,
 } from './asking.ts';
 export { changeOf } from './changing.ts';
-export { entriesOf, FORM_SECTIONS, type FormEntry, sectionsToTell } from './entries.ts';
+export { entriesOf, FORM_SECTIONS, sectionsToTell } from './entries.ts';
 export { NOTHING } from './nothing.ts';
 export type { Prompt } from './prompt.ts';
 export { nextPrompt, promptsOf } from './prompts.ts';

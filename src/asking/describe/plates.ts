@@ -1,3 +1,4 @@
+import { type Form, length } from '../../engine/form/index.ts';
 import type { Value } from '../../engine/yaml/index.ts';
 import type { Replies } from './asking.ts';
 import { number, type Prompt, words } from './prompt.ts';
@@ -11,6 +12,7 @@ export function plates(path: string, answers: Replies): [Prompt[], Value] {
   const thick = (its: string): Prompt => ({
     ...words(key(its), ['mm', 'in']),
     kind: 'quantity',
+    form: THICKNESS,
   });
   const ends = { ...words(key('also'), ['cushion', 'backing plate']), kind: 'several' as const };
   const also = answers.get(key('also'));
@@ -45,6 +47,8 @@ export function plates(path: string, answers: Replies): [Prompt[], Value] {
     ],
   ];
 }
+
+const THICKNESS = length('How thick it is.') as unknown as Form;
 
 /** Whether so many cannot lie in turn, beginning with `first` at the piston. */
 export function cannotAlternate(path: string, answers: Replies): boolean {

@@ -35,8 +35,9 @@ export function wheelPrompts(answers: Replies): Prompt[] {
 
 // Which wheels a planet may mesh: another planet is asked once which it meshes.
 function namesFor(answers: Replies, wheel: string): string[] {
-  const before = listed(answers, 'carried').slice(0, listed(answers, 'carried').indexOf(wheel));
-  return namesIn(answers).filter((name) => name !== wheel && !before.includes(name));
+  const carried = listed(answers, 'carried');
+  const before = new Set(carried.slice(0, carried.indexOf(wheel)));
+  return namesIn(answers).filter((name) => name !== wheel && !before.has(name));
 }
 
 /** The set that was told; its name stands elsewhere. */
@@ -60,9 +61,9 @@ export function wheelsBefore({ wheels, carried, meshes }: WheelSet): [string, Re
     return internal ? [a, b].filter((name) => !carried.includes(name)) : [];
   });
   const meshed = carried.map((planet, i): [string, Reply] => {
-    const before = carried.slice(0, i);
+    const before = new Set(carried.slice(0, i));
     const others = meshes.flatMap(({ a, b }) => (a === planet ? [b] : b === planet ? [a] : []));
-    return [`meshes ${planet}`, others.filter((name) => !before.includes(name))];
+    return [`meshes ${planet}`, others.filter((name) => !before.has(name))];
   });
   return [
     ...[...wheels].flatMap(([name, teeth], i): [string, Reply][] => [

@@ -12,7 +12,7 @@ import { pathOf, type Thing } from '../../engine/trainfile/index.ts';
 import { type Edited, inTurn, mend, put } from '../../engine/yaml/index.ts';
 import type { Replies, Inquiry, Topic } from './asking.ts';
 import { joined } from './joining.ts';
-import { entryRound } from './entries.ts';
+import { entryOf, entryRound } from './entries.ts';
 import { wheelsSaid } from './wheels.ts';
 
 /** The one edit of the text that a round of questions makes when all of it is answered. */
@@ -38,7 +38,8 @@ function answered(text: string, train: Train, inquiry: Inquiry): Edited {
     }
     case 'entry': {
       const [, at, value] = entryRound(inquiry, train);
-      return value === undefined ? { text } : mend(text, at, value);
+      const isSame = changes && value === entryOf(train, at[0] ?? '', changes.name)?.value;
+      return value === undefined || isSame ? { text } : mend(text, at, value);
     }
     case 'set':
       return mend(text, path, setValue(setSaid(says, inquiry)));

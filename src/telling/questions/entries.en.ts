@@ -123,7 +123,7 @@ export const ENTRIES_EN: EntryWords = {
   'stack.size': ['', 'How long is it along the shaft?'],
   gap: ['', 'Does it make the gap larger, or fill it?'],
   preload: ['Bearings with a preload', ''],
-  'preload@': ['', 'Of what are the bearings?', 'The pinion, the differential.'],
+  'preload@': ['', 'Of what are the bearings?', 'The differential, the transfer shaft.'],
   turning: ['Turning torque, new', ''],
   used: ['Turning torque, used', ''],
   squeeze: ['How far they are squeezed', ''],

@@ -128,7 +128,7 @@ export const ENTRIES_ES: EntryWords = {
   'stack.size': ['', '¿Cuánto mide a lo largo del eje?'],
   gap: ['', '¿Agranda el hueco o lo llena?'],
   preload: ['Rodamientos con precarga', ''],
-  'preload@': ['', '¿De qué son los rodamientos?', 'El piñón, el diferencial.'],
+  'preload@': ['', '¿De qué son los rodamientos?', 'El diferencial, el eje de transferencia.'],
   turning: ['Par de giro, nuevos', ''],
   used: ['Par de giro, usados', ''],
   squeeze: ['Cuánto se aprietan', ''],

@@ -33,14 +33,14 @@ export function questionOf(inquiry: Inquiry, prompt: Prompt, language: Language)
 /** An option of the program's own, in the reader's words. */
 export function optionText(prompt: Prompt, option: string, language: Language): string {
   const { key, word = key, kind } = prompt;
-  if (kind === 'way') return of(TRAIN[language].options, 'lets', option) ?? option;
+  if (kind === 'way') return wordIn(TRAIN[language].options, 'lets', option) ?? option;
   if (word === 'know?' || word === 'change?')
     return labelOf(`${plain(key.replace(/\?$/u, ''))}.${option}`, language);
-  const its = of(TRAIN[language].options, word, option);
+  const its = wordIn(TRAIN[language].options, word, option);
   if (its !== undefined) return its;
   const steps = plain(word).split('.');
   const among = OPTIONS[language];
-  return of(among, plain(word), option) ?? of(among, steps.at(-1) ?? '', option) ?? option;
+  return wordIn(among, plain(word), option) ?? wordIn(among, steps.at(-1) ?? '', option) ?? option;
 }
 
 /** What a section or a key of the file is called, by the keys that lead to it. */
@@ -107,7 +107,7 @@ function found(words: EntryWords, path: string): EntryWords[string] | undefined 
 type Worded = string | ((it: string) => string);
 type Table = Readonly<Record<string, Worded | Readonly<Record<string, Worded>> | undefined>>;
 
-function of(
+function wordIn(
   table: Readonly<Record<string, Readonly<Record<string, string>>>>,
   key: string,
   option: string,
