@@ -72,6 +72,10 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ],
   ['shop/causes', 'From what was found as a unit came apart back to what caused it.'],
   ['shop/firststart', 'The first start of a rebuilt unit, step by step, as common practice.'],
+  [
+    'shop/build',
+    'The tasks of a build and of the first start, and where they stand by the entries of a job.',
+  ],
   ['shop/lessons', 'What a class can predict of a train, the wrong ideas, and the votes.'],
   [
     'asking/request',

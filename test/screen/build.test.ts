@@ -4,10 +4,11 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
-import { askPlan, buildTasks } from '../../src/asking/build/index.ts';
+import { askPlan } from '../../src/asking/build/index.ts';
+import { buildTasks } from '../../src/shop/build/index.ts';
 import type { Train } from '../../src/engine/train/index.ts';
 import { readTrain } from '../../src/engine/trainfile/index.ts';
-import { readJob } from '../../src/shop/records/index.ts';
+import { readJob, type Told } from '../../src/shop/records/index.ts';
 import { ROOT } from '../sources.ts';
 import { accessFaults } from './access.ts';
 import { withBrowser } from './browser.ts';
@@ -58,11 +59,11 @@ async function buildTo(page: Page, key: string): Promise<void> {
   }
 }
 
-async function notes(page: Page): Promise<readonly string[]> {
+async function entries(page: Page): Promise<readonly (Told | undefined)[]> {
   await button(page, 'Job').tap();
   const { job, problems } = readJob(await textSaved(page));
   expect(problems).toEqual([]);
-  return job?.entries.flatMap(({ told }) => (told?.kind === 'note' ? [told.note] : [])) ?? [];
+  return job?.entries.map(({ told }) => told) ?? [];
 }
 
 describe('a unit of ours, built on the page', () => {
@@ -87,29 +88,38 @@ describe('a unit of ours, built on the page', () => {
     await page.reload();
     await at(page, '6');
     await buildTo(page, '9');
-    const all = await notes(page);
-    const kestrel = [
-      /^build 6: .*rear ring/u,
-      /^build 6\.1 wrong: .*turns both ways/u,
-      /^build back to 6: rear ring: not home in the main shaft$/u,
-      /^build 6: .*rear ring/u,
-      /^build 6\.1 right: .*turns neither way/u,
-      /^build 7: /u,
-      /^build 8: /u,
-      /^build 8 stop: .*rear ring: wrong way round/u,
-    ];
-    expect(all).toHaveLength(5 + kestrel.length);
-    for (const [i, pattern] of kestrel.entries()) expect(all[5 + i]).toMatch(pattern);
+    const all = await entries(page);
+    expect(all.slice(5)).toMatchObject([
+      { kind: 'built', task: '6', of: 'rear ring' },
+      {
+        kind: 'built',
+        task: '6.1',
+        went: 'wrong',
+        said: expect.stringMatching(/turns both ways/u),
+      },
+      { kind: 'unbuilt', step: '6', why: 'rear ring: not home in the main shaft' },
+      { kind: 'built', task: '6', of: 'rear ring' },
+      { kind: 'built', task: '6.1', went: 'right', said: expect.stringMatching(/neither way/u) },
+      { kind: 'built', task: '7' },
+      { kind: 'built', task: '8' },
+      { kind: 'built', task: '8 stop', said: expect.stringMatching(/rear ring: wrong way round/u) },
+    ]);
     expect(complaints).toEqual([]);
 
-    // A line as the command writes it.
+    // Lines as the command writes them.
     const text = await textSaved(page);
-    const first = readJob(text).job?.entries[0];
+    const its = readJob(text).job?.entries ?? [];
     command('job', 'new', 'a.job.yaml', '--unit', 'a', '--by', 'TW');
-    const clock = ['--by', 'TW', '--time', first?.at ?? ''];
-    command('job', 'add', 'a.job.yaml', 'note', all[0] ?? '', ...clock);
-    const line = readFileSync(path.join(folder, 'a.job.yaml'), 'utf8').trim().split('\n').at(-1);
-    expect(text.split('\n')).toContain(line);
+    const add = (n: number, ...words: string[]) =>
+      command('job', 'add', 'a.job.yaml', ...words, '--by', 'TW', '--time', its[n]?.at ?? '');
+    add(5, 'built', '6', 'rear ring');
+    const [wrong, back] = [its[6]?.told, its[7]?.told];
+    add(6, 'built', '6.1', `wrong: ${wrong?.kind === 'built' ? wrong.said : ''}`);
+    add(7, 'unbuilt', '6', back?.kind === 'unbuilt' ? back.why : '');
+    const lines = readFileSync(path.join(folder, 'a.job.yaml'), 'utf8').trim().split('\n');
+    const written = lines.filter((line) => line.startsWith('- '));
+    expect(written).toHaveLength(3);
+    for (const line of written) expect(text.split('\n')).toContain(line);
   });
 
   it('is not passed at a stop by a key that is held down, nor by a second press', async () => {

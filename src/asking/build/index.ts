@@ -1,14 +1,4 @@
-export {
-  type Answered,
-  askFeel,
-  askHalfBuilt,
-  type BuildTask,
-  builtIn,
-  builtTold,
-  buildTasks,
-  type Outcome,
-  takenOffTold,
-} from './building.ts';
+export { askFeel, askHalfBuilt } from './halfbuilt.ts';
 export { askBands } from './bands.ts';
 export { askEndPlays } from './endplays.ts';
 export type { MeasuredAnswer, MeasureRequest } from './kind.ts';

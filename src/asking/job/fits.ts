@@ -1,8 +1,10 @@
 import { readExperience } from '../../engine/experience/index.ts';
 import { inquire, type Inquiry } from '../../engine/cause/index.ts';
+import { MOST_PARTS, plan } from '../../engine/plan/index.ts';
 import { readSeen } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
+import { buildTasks, subjectOf } from '../../shop/build/index.ts';
 import {
   type FoldedJob,
   limitMisfit,
@@ -49,6 +51,9 @@ function problemsOf(told: Told, train: Train, { experience, job }: Before): read
     case 'chosen':
       mustMeasure(told.of, train);
       return [];
+    case 'built':
+      mustBeTask(told, train);
+      return [];
     case 'limit': {
       const mistake = limitMisfit(told, train, job);
       const place = { line: 0, column: 0, length: 0 };
@@ -77,5 +82,25 @@ function mustMeasure(name: string, train: Train): void {
   const known = [...new Set(names)];
   if (meant(name, names) !== name) {
     throw new NoAnswer({ refused: 'no.measured', ...unknown(name, known) });
+  }
+}
+
+// A file that does not tell how its unit comes apart has no build to say it of.
+function mustBeTask({ task, of }: Extract<Told, { kind: 'built' }>, train: Train): void {
+  const planned = (train.teardown?.length ?? 0) <= MOST_PARTS ? plan(train) : undefined;
+  if (!planned) return;
+  const tasks = buildTasks(planned);
+  const its = tasks.find(({ key }) => key === task);
+  if (!its)
+    throw new NoAnswer({
+      refused: 'no.task',
+      ...unknown(
+        task,
+        tasks.map(({ key }) => key),
+      ),
+    });
+  const subject = subjectOf(its);
+  if (subject !== undefined && of !== subject) {
+    throw new NoAnswer({ refused: 'bad.task of', task, of: subject });
   }
 }

@@ -42,6 +42,11 @@ describe('an entry', () => {
   it.each<[string, readonly string[], object | undefined]>([
     ['what the train has', ['seen', 'D 2: slips'], undefined],
     ['a gear that is none', ['seen', 'D 22: slips'], { refused: 'bad.entry' }],
+    ['a task of its build', ['built', '6', 'rear ring'], undefined],
+    ['a check of it', ['built', '6.1', 'wrong: it turns both ways'], undefined],
+    ['a task of none', ['built', '6 sound'], { refused: 'no.task' }],
+    ['a step of another part', ['built', '6', 'pump'], { refused: 'bad.task of', of: 'rear ring' }],
+    ['a word that is no task', ['built', 'six'], { refused: 'bad.entry' }],
     [
       'a part of nothing',
       ['chosen', 'lo brake', 'x'],

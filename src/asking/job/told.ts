@@ -15,7 +15,8 @@ export function entryTold(words: readonly string[], { by, predicted }: EntryRequ
   const kind = KINDS.find((one) => one === given.trim().toLowerCase());
   if (!kind) throw new NoAnswer({ refused: 'no.entry kind', ...unknown(given, KINDS) });
   const one = kind === 'note' || kind === 'signed';
-  const spare = one && second !== undefined ? [second, ...more] : more;
+  const [third, ...beyond] = more;
+  const spare = one && second !== undefined ? [second, ...more] : kind === 'built' ? beyond : more;
   if (spare.length > 0) throw new NoAnswer({ refused: 'bad.excess', given: spare.join(' ') });
   if (first.trim() === '') throw new NoAnswer({ refused: 'bad.missing words', kind });
   switch (kind) {
@@ -26,6 +27,11 @@ export function entryTold(words: readonly string[], { by, predicted }: EntryRequ
       return { kind, part: first.trim() };
     case 'installed':
       return { kind, part: first.trim(), ...installedBy(second?.trim()) };
+    case 'built':
+      return { kind, task: first.trim(), ...builtBy(first, second, third) };
+    case 'unbuilt':
+      if (second === undefined) throw new NoAnswer({ refused: 'bad.missing words', kind });
+      return { kind, step: first.trim(), why: second.trim() };
     case 'note':
       return { kind, note: first };
     case 'signed':
@@ -51,6 +57,23 @@ export function entryTold(words: readonly string[], { by, predicted }: EntryRequ
       return { kind, of, ...told, limit: { ...limit, by: limit.by ?? by ?? '' } };
     }
   }
+}
+
+// Of a step what it is about, then what of it; of anything else "right: what it did".
+function builtBy(
+  task: string,
+  second = '',
+  third = '',
+): Partial<Pick<Extract<Told, { kind: 'built' }>, 'of' | 'went' | 'said'>> {
+  const [said, of] = /^\s*\d+\s*$/u.test(task)
+    ? [third.trim(), second.trim()]
+    : [second.trim(), ''];
+  const [, went, rest = said] = /^(right|wrong)(?::\s*(.*))?$/isu.exec(said) ?? [];
+  return {
+    ...(of !== '' && { of }),
+    ...(went !== undefined && { went: went.toLowerCase() as 'right' | 'wrong' }),
+    ...(rest !== '' && { said: rest }),
+  };
 }
 
 // "replaced", or why the same one went on again.

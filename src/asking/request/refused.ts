@@ -71,6 +71,8 @@ export type Refused =
   | { readonly refused: 'bad.missing words'; readonly kind: string }
   | { readonly refused: 'bad.words'; readonly kind: string; readonly given: string }
   | { readonly refused: 'bad.entry'; readonly problem: Problem }
+  /** A step of a build that is of something else. */
+  | { readonly refused: 'bad.task of'; readonly task: string; readonly of: string }
   /** The text of a train, or another, that cannot be read; the first problem first. */
   | {
       readonly refused: 'bad.train' | 'bad.file';
@@ -91,6 +93,8 @@ export type UnknownName = Unknown &
           | 'no.output'
           | 'no.one-way'
           | 'no.entry kind'
+          /** Of a build. */
+          | 'no.task'
           | 'no.entry'
           /** That is measured, or a device. */
           | 'no.measured';

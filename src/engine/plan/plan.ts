@@ -29,6 +29,15 @@ export function plan(train: Train): Plan | undefined {
   if (!train.teardown) return undefined;
   const { length } = train.teardown;
   if (length > MOST_PARTS) throw new RangeError(`${length} parts are more than ${MOST_PARTS}`);
+  const its = known.get(train) ?? worked(train);
+  known.set(train, its);
+  return its;
+}
+
+// Whoever builds asks at every step; it is looked for once.
+const known = new WeakMap<Train, Plan>();
+
+function worked(train: Train): Plan {
   const bench = new Bench(train);
   const agenda = agendaOf(train);
   const mistakes = mistakesOf(train);
@@ -67,7 +76,7 @@ export function plan(train: Train): Plan | undefined {
     }
   });
   const watched = mistakes.map((made) => watchedBy(made, feltAt.get(made), steps, agenda));
-  const { teardown } = train;
+  const { teardown = [] } = train;
   const assumed = teardown.filter((part) => reachAssumed(teardown, part)).length;
   return { steps, mistakes: watched, checks: kept.length, assumed, proven };
 }

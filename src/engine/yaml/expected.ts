@@ -93,6 +93,9 @@ export type Expected =
   | 'entry' // one thing told
   | 'photograph' // a file's name, or with its part or step
   | 'installed' // a part, or with its replacement or why
+  | 'built' // a task of a build
+  | 'unbuilt' // a step of a build, and why
+  | 'went' // right or wrong
   | 'time' // with its day, in UTC
   | 'initials'
   | 'id'

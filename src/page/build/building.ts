@@ -1,31 +1,28 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import {
-  type Answered,
-  askPlan,
-  askStanding,
-  type BuildTask,
-  builtIn,
-  builtTold,
-  buildTasks,
-  type MeasuredThing,
-  type Outcome,
-  takenOffTold,
-} from '../../asking/build/index.ts';
+import { askPlan, askStanding, type MeasuredThing } from '../../asking/build/index.ts';
 import { asIfTold } from '../../asking/job/index.ts';
 import { NoAnswer, type Refused } from '../../asking/request/index.ts';
 import type { Plan, Step } from '../../engine/plan/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import type { Told } from '../../shop/records/index.ts';
+import {
+  type Answered,
+  type BuildTask,
+  builtIn,
+  builtTold,
+  buildTasks,
+  type Outcome,
+} from '../../shop/build/index.ts';
+import { entryText, readEntry, type Told } from '../../shop/records/index.ts';
 import { type JobDesk, jobsOf } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
-import { language, recalled, remember } from '../words/index.ts';
+import { recalled, remember } from '../words/index.ts';
 
 /** A plan that can be built by, its tasks in order; or why there is none. */
 type Planned =
   | { readonly plan: Plan; readonly tasks: readonly BuildTask[] }
   | { readonly refused: Refused };
 
-/** How far a unit is built: by the notes of the open job, else by those of this browser. */
+/** How far a unit is built: by the entries of the open job, else by what this browser keeps. */
 export class Building {
   readonly jobs: JobDesk;
   readonly train: ReadonlySignal<Train | undefined>;
@@ -90,16 +87,17 @@ export class Building {
     return place + by <= end ? tasks[place + by] : undefined;
   }
 
-  /** Writes down how the next task ended, in a sentence; nothing else can be answered. */
-  async answer(key: string, outcome: Outcome, said: string): Promise<void> {
-    if (key !== this.next.value?.key) return;
-    await this.write(builtTold(key, outcome, said, language.value));
+  /** Writes down how the next task ended, and what of it; nothing else can be answered. */
+  async answer(key: string, outcome: Outcome, said?: string): Promise<void> {
+    const task = this.next.value;
+    if (!task || key !== task.key) return;
+    await this.write(builtTold(task, outcome, said));
     this.show();
   }
 
   /** Everything from a step on is taken off again. */
   async takeOff(step: number, because: string): Promise<void> {
-    await this.write(takenOffTold(step, because, language.value));
+    await this.write({ kind: 'unbuilt', step: `${step}`, why: because });
     this.show();
   }
 
@@ -177,17 +175,19 @@ function measuredAt(step: Step): readonly [MeasuredThing['kind'], string] | unde
   }
 }
 
-// What a browser remembers may be anybody's.
+// What a browser remembers may be anybody's: what a job could not be told is passed over.
 function read(text: string): readonly Told[] {
   try {
     const all = JSON.parse(text) as unknown;
-    if (!Array.isArray(all)) return [];
-    return all.flatMap((its: { kind?: unknown; note?: unknown } | null): Told[] => {
-      return its?.kind === 'note' && typeof its.note === 'string'
-        ? [{ kind: 'note', note: its.note }]
-        : [];
-    });
+    return Array.isArray(all) ? all.flatMap((its: Told | null) => (its ? toldAgain(its) : [])) : [];
   } catch {
     return [];
   }
+}
+
+function toldAgain(its: Told): readonly Told[] {
+  if (its.kind !== 'built' && its.kind !== 'unbuilt') return [];
+  const { body, id } = entryText({ at: '2026-01-01T00:00:00.000Z', who: 'X', told: its });
+  const { told } = readEntry(body, id).entry ?? {};
+  return told ? [told] : [];
 }

@@ -1,4 +1,4 @@
-import type { BuildTask } from '../../asking/build/index.ts';
+import type { BuildTask } from '../../shop/build/index.ts';
 import { startTold, type StepContext, stepTold } from '../../telling/narrative/index.ts';
 import { words } from './words.ts';
 

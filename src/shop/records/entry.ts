@@ -32,6 +32,8 @@ export const KINDS = [
   'photograph',
   'removed',
   'installed',
+  'built',
+  'unbuilt',
   'note',
   'signed',
 ] as const satisfies readonly Told['kind'][];
@@ -90,6 +92,9 @@ export const INITIALS = v.pipe(
   v.regex(/^[\p{L}\p{N}]{1,8}$/u, or('initials')),
 );
 
+/** A task of a build, as an entry names it. */
+const TASK = /^(?:[1-9]\d{0,3}(?:\.[1-9]\d?| sound| stop)?|start [1-9]\d?)$/u;
+
 const ENTRY = v.strictObject(
   {
     at: TIME,
@@ -137,6 +142,26 @@ const ENTRY = v.strictObject(
         or('installed'),
       ),
     ),
+    built: v.exactOptional(
+      v.strictObject(
+        {
+          task: v.pipe(v.string(or('built')), v.regex(TASK, or('built'))),
+          of: line('What the step is about.'),
+          went: v.exactOptional(v.picklist(['right', 'wrong'], or('went'))),
+          said: v.exactOptional(v.pipe(text('What of it.'), v.minLength(1, or('text')))),
+        },
+        or('built'),
+      ),
+    ),
+    unbuilt: v.exactOptional(
+      v.strictObject(
+        {
+          step: v.pipe(v.string(or('unbuilt')), v.regex(/^[1-9]\d{0,3}$/u, or('unbuilt'))),
+          why: v.pipe(text('Why.'), v.minLength(1, or('text'))),
+        },
+        or('unbuilt'),
+      ),
+    ),
     note: v.exactOptional(v.pipe(text('A note.'), v.minLength(1, or('text')))),
     signed: line('What is signed.'),
     strikes: v.exactOptional(v.pipe(v.string(or('id')), v.regex(/^[0-9a-z]{8}$/u, or('id')))),
@@ -173,7 +198,7 @@ function isEmpty(node: Node): boolean {
 type Others = Omit<v.InferOutput<typeof ENTRY>, 'at' | 'who' | 'strikes' | 'because'>;
 
 function toldBy(told: Others): Told | undefined {
-  const { photograph, removed, installed, note: noted, signed } = told;
+  const { photograph, removed, installed, built, unbuilt, note: noted, signed } = told;
   const [chosen] = named<string>(told.chosen);
   if (chosen) return { kind: 'chosen', of: chosen[0], part: chosen[1] };
   const [check] = named<{ readonly predicted?: string; readonly felt: string }>(told.check);
@@ -195,6 +220,8 @@ function toldBy(told: Others): Told | undefined {
     const { replaced, ...its } = installed;
     return { kind: 'installed', ...its, ...(replaced && { replaced: true }) };
   }
+  if (built !== undefined) return { kind: 'built', ...built };
+  if (unbuilt !== undefined) return { kind: 'unbuilt', ...unbuilt };
   if (noted !== undefined) return { kind: 'note', note: noted };
   if (signed !== undefined) return { kind: 'signed', what: signed };
   return undefined;

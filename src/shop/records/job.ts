@@ -69,6 +69,19 @@ export type Told =
       readonly replaced?: true;
       readonly why?: string;
     }
+  /**
+   * A task of the build or of the first start is done: "9", "9 sound", "9.1", "9 stop", "start 3"
+   * (`shop/build`). `of`: what a step is about, by the train file's name; `went`: how a check did.
+   */
+  | {
+      readonly kind: 'built';
+      readonly task: string;
+      readonly of?: string;
+      readonly went?: 'right' | 'wrong';
+      readonly said?: string;
+    }
+  /** Everything from this step of the build on was taken off again. */
+  | { readonly kind: 'unbuilt'; readonly step: string; readonly why: string }
   | { readonly kind: 'note'; readonly note: string }
   /** What `who` puts the initials under. */
   | { readonly kind: 'signed'; readonly what: string };

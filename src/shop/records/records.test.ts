@@ -60,6 +60,11 @@ const EVERY: readonly Told[] = [
   { kind: 'installed', part: 'sun shell' },
   { kind: 'installed', part: 'split cage', replaced: true },
   { kind: 'installed', part: 'low pack', why: 'within the book, p. 9' },
+  { kind: 'built', task: '6', of: 'sun shell, front: 2' },
+  { kind: 'built', task: '6.1', went: 'wrong', said: 'it turns: both ways' },
+  { kind: 'built', task: '8 stop', said: `long: ${'x'.repeat(400)}` },
+  { kind: 'built', task: 'start 10' },
+  { kind: 'unbuilt', step: '6', why: 'rear ring: not home' },
   { kind: 'note', note: 'two\nlines, "quotes" }, id: abcdefgh }' },
   { kind: 'signed', what: 'build sheet' },
 ];

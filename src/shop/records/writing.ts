@@ -84,6 +84,12 @@ function toldText(told: Told): string {
       return `removed: ${quoted(told.part)}`;
     case 'installed':
       return `installed: ${installedText(told)}`;
+    case 'built':
+    case 'unbuilt': {
+      const { kind, ...its } = told;
+      const said = Object.entries(its).map(([key, one]) => `${key}: ${quoted(one)}`);
+      return `${kind}: { ${said.join(', ')} }`;
+    }
     case 'note':
       return `note: ${quoted(told.note)}`;
     case 'signed':

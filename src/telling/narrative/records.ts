@@ -56,6 +56,22 @@ function whatText(told: Told, voice: Voice): string {
         part: visible(told.part),
         why: visible(told.why ?? ''),
       });
+    case 'built': {
+      const { task, of, went = 'none', said } = told;
+      const [, number = '', check, word] = /^(\d+)(\.\d+)? ?(\w+)?$/u.exec(task) ?? [];
+      const [, start] = /^start (\d+)$/u.exec(task) ?? [];
+      return voice.say('sheet.built', {
+        what: start ? 'start' : check ? 'check' : (word ?? 'step'),
+        n: start ?? `${number}${check ?? ''}`,
+        has: of === undefined ? 'no' : 'yes',
+        of: visible(of ?? ''),
+        went,
+        says: said === undefined ? 'no' : 'yes',
+        said: visible(said?.replaceAll(/\s+/gu, ' ') ?? ''),
+      });
+    }
+    case 'unbuilt':
+      return voice.say('sheet.unbuilt', { step: told.step, why: visible(told.why) });
     case 'note':
       return visible(told.note.replaceAll(/\s+/gu, ' '));
     case 'signed':

@@ -15,7 +15,10 @@ export function refusedText(why: Refused, file: string, voice: Voice): string {
     case 'no.entry kind':
     case 'no.entry':
     case 'no.measured':
+    case 'no.task':
       return voice.say(why.refused, unknownWords(why));
+    case 'bad.task of':
+      return voice.say('bad.task of', { task: why.task, of: visible(why.of) });
     case 'no.fault name':
       return voice.say('no.fault name', { ...unknownWords(why), option: `--${why.of}` });
     case 'no.fault':

@@ -1,0 +1,51 @@
+import type { Plan } from '../../engine/plan/index.ts';
+import type { FoldedEntry, FoldedJob, Told } from '../records/index.ts';
+import { type BuildTask, buildTasks, subjectOf } from './tasks.ts';
+
+/** How a task ended, and the entry that says so. */
+export interface Answered {
+  readonly outcome: Outcome;
+  readonly said: string;
+  readonly entry: FoldedEntry;
+}
+
+export type Outcome = 'done' | 'right' | 'wrong';
+
+/**
+ * Where a build stands by the entries of a job, by the keys of its tasks: the last word on each
+ * counts. What was taken off again, back to a step, is open from there.
+ */
+export function builtIn(plan: Plan, job: FoldedJob | undefined): ReadonlyMap<string, Answered> {
+  const tasks = new Map(buildTasks(plan).map((task) => [task.key, task]));
+  const answered = new Map<string, Answered>();
+  for (const entry of job?.entries ?? []) {
+    const { told, struckBy } = entry;
+    if (struckBy || !told) continue;
+    if (told.kind === 'unbuilt') {
+      for (const [its, task] of tasks) {
+        if (task.what === 'start' || task.step.number >= Number(told.step)) answered.delete(its);
+      }
+    }
+    if (told.kind !== 'built') continue;
+    const task = tasks.get(told.task);
+    if (!task || told.of !== subjectOf(task)) continue;
+    answered.set(told.task, {
+      outcome: told.went ?? 'done',
+      said: told.said ?? told.of ?? '',
+      entry,
+    });
+  }
+  return answered;
+}
+
+/** What a job is told of a task that ended so; the name of what it is of need not be said again. */
+export function builtTold(task: BuildTask, outcome: Outcome, said?: string): Told {
+  const of = subjectOf(task);
+  return {
+    kind: 'built',
+    task: task.key,
+    ...(of !== undefined && { of }),
+    ...(outcome !== 'done' && { went: outcome }),
+    ...(said !== undefined && said !== '' && said !== of && { said }),
+  };
+}
