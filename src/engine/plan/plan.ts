@@ -29,13 +29,13 @@ export function plan(train: Train): Plan | undefined {
   if (!train.teardown) return undefined;
   const { length } = train.teardown;
   if (length > MOST_PARTS) throw new RangeError(`${length} parts are more than ${MOST_PARTS}`);
-  const its = known.get(train) ?? worked(train);
-  known.set(train, its);
+  const its = plans.get(train) ?? worked(train);
+  plans.set(train, its);
   return its;
 }
 
 // Whoever builds asks at every step; it is looked for once.
-const known = new WeakMap<Train, Plan>();
+const plans = new WeakMap<Train, Plan>();
 
 function worked(train: Train): Plan {
   const bench = new Bench(train);
