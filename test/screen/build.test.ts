@@ -37,6 +37,7 @@ const command = (...words: string[]) =>
 
 async function begin(page: Page): Promise<void> {
   await button(page, 'Build it').tap();
+  await button(page, 'Begin a job…').tap();
   await page.getByLabel('Your initials').fill('TW');
   await button(page, 'Begin a job').tap();
   await button(page, /^Job: /u).waitFor();

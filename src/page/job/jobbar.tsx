@@ -14,6 +14,8 @@ interface Props {
   readonly study: Study;
   /** It stands in the room of the jobs, to which it leads from others. */
   readonly home?: boolean;
+  /** It stands where something else folds it. */
+  readonly unfolded?: boolean;
   /** What becomes of what is found while no job is open, where the room keeps it itself. */
   readonly none?: string;
 }
@@ -22,7 +24,7 @@ interface Props {
  * For the head of a room that writes into the job: which one is open, or an offer to begin one; and
  * why the last thing written is not kept.
  */
-export function JobBar({ study, home, none }: Props) {
+export function JobBar({ study, home = false, unfolded = home, none }: Props) {
   const say = words();
   const jobs = jobsOf(study);
   const open = jobs.open.value;
@@ -30,14 +32,9 @@ export function JobBar({ study, home, none }: Props) {
   return (
     <div class="job-bar">
       {open ? (
-        <Unit unit={visible(open.unit)} home={home ?? false} />
+        <Unit unit={visible(open.unit)} home={home} />
       ) : (
-        jobs.known.value && (
-          <>
-            <p>{none ?? say.none}</p>
-            <Begin study={study} />
-          </>
-        )
+        jobs.known.value && <NoJob study={study} unfolded={unfolded} text={none ?? say.none} />
       )}
       {open && <Initials jobs={jobs} />}
       <OtherTrain study={study} />
@@ -45,6 +42,31 @@ export function JobBar({ study, home, none }: Props) {
         {unkept && unkeptText(unkept, study.file.name.value)}
       </p>
     </div>
+  );
+}
+
+interface NoJobProps {
+  readonly study: Study;
+  readonly unfolded: boolean;
+  readonly text: string;
+}
+
+// One line and one button in a room whose own work is another; what is asked comes with the press.
+function NoJob({ study, unfolded, text }: NoJobProps) {
+  const say = words();
+  const [isOpen, show] = useState(unfolded);
+  return (
+    <>
+      <div class={unfolded ? 'job-none' : 'job-none job-line'}>
+        <p>{text}</p>
+        {!unfolded && (
+          <button type="button" class="large" aria-expanded={isOpen} onClick={() => show(!isOpen)}>
+            {say.beginHere}
+          </button>
+        )}
+      </div>
+      {isOpen && <Begin study={study} />}
+    </>
   );
 }
 

@@ -67,7 +67,7 @@ function Keeping({ study, enquiry }: { readonly study: Study; readonly enquiry: 
         <summary>
           {say.noJob} <b>{say.keepIt}</b>
         </summary>
-        <JobBar study={study} />
+        <JobBar study={study} unfolded />
       </details>
       {!keeps.value && (
         <p class="symptoms-trouble" role="alert">
