@@ -295,6 +295,13 @@ describe('the room to measure in', () => {
     expect(await room(page).locator('.decimal-below').textContent()).toContain('below nothing');
     expect(await button(page, 'Add this reading').isDisabled()).toBe(true);
     await box.fill('');
+    // Two digits exchanged: asked about, and put right by one press.
+    await hands.types('0.50', '0.51', '0.15');
+    await against(page)
+      .getByRole('button', { name: /^It was 0\.51 mm: / })
+      .tap();
+    expect((await typed(page)).at(-1)).toBe('0.51 mm');
+    expect(await against(page).count()).toBe(0);
     await hands.types('0.5');
     const write = button(page, 'Write it down');
     await expect.poll(() => write.getAttribute('class')).toContain('large-main');

@@ -20,6 +20,8 @@ describe('digits that cannot be meant are asked about, and nothing is chosen', (
       'other unit',
     ],
     ['pack', K, 'forward clutch: { feeler: [1.02 mm, 102 mm, 1.03 mm] }', 'point slipped'],
+    ['pack', K, 'forward clutch: { feeler: [1.01 mm, 1.02 mm, 1.20 mm] }', 'digits swapped'],
+    ['endplay', K, 'main shaft: [0.014 in, 0.013 in, 0.041 in]', 'digits swapped'],
     ['endplay', K, 'turbine shaft: [0.40 mm, 999 mm]', 'not possible'],
     ['endplay', K, 'turbine shaft: [0.01 mm]', 'not possible'],
     ['band', K, 'intermediate band: { travel: [22.0 mm] }', 'point slipped'],
@@ -33,6 +35,8 @@ describe('digits that cannot be meant are asked about, and nothing is chosen', (
     const remarks = its.remarks.map((one: { remark: string }) => one.remark);
     expect([exit, its.selection ?? null]).toEqual([1, null]);
     expect(remarks).toContain(remark);
+    // Of what was not meant no verdict is told.
+    expect(its.verdict ?? null).toBeNull();
     expect(out).not.toMatch(/Fit the|Drive in|Squeeze them|That closes|Replace the/u);
   });
 

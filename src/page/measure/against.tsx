@@ -1,6 +1,7 @@
 import type { MeasuredThing } from '../../asking/build/index.ts';
 import { compare, toNumber } from '../../engine/linear/index.ts';
 import { quantityFrom } from '../../engine/quantity/index.ts';
+import { asWritten } from '../../shop/length/index.ts';
 import type { Remark } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import type { Measuring } from './measuring.ts';
@@ -32,6 +33,7 @@ export function Against({ measuring, thing, telling, way }: Props) {
         const places = placesOf(remark, standing);
         const meant = unitMeantBy(remark);
         const stray = strayOf(remark, standing);
+        const swapped = remark.remark === 'digits swapped' ? asWritten(remark.meant) : undefined;
         const only =
           places.length === 1 ? standing.find((its) => its.place === places[0]) : undefined;
         return (
@@ -42,6 +44,11 @@ export function Against({ measuring, thing, telling, way }: Props) {
                 {meant !== undefined && (
                   <LargeButton onPress={() => measuring.strikeTyped(places, meant)}>
                     {say.was(meant)}
+                  </LargeButton>
+                )}
+                {swapped && places.length === 1 && (
+                  <LargeButton onPress={() => measuring.retype(places[0] as number, swapped)}>
+                    {say.was(swapped)}
                   </LargeButton>
                 )}
                 {stray && (
@@ -77,6 +84,7 @@ function placesOf(remark: Remark, standing: readonly Placed[]): readonly number[
       return one === undefined ? all : [one];
     }
     case 'not possible':
+    case 'digits swapped':
     case 'point slipped': {
       const same = standing.find(({ text }) => {
         const read = quantityFrom(text, 'length');

@@ -17,15 +17,15 @@ export function Keeping({ measuring, study, begins }: Props) {
   const say = words();
   const [asks, ask] = useState(false);
   const job = measuring.keeper.open.value;
-  const count = measuring.loose.value.length;
+  const count = measuring.notes.loose.value.length;
   return (
     <>
-      {!measuring.keeps.value && (
+      {!measuring.notes.keeps.value && (
         <p class="measure-warning" role="alert">
           {say.unkept}
         </p>
       )}
-      {!job && !begins && measuring.keeps.value && <p class="aside">{say.noJob}</p>}
+      {!job && !begins && measuring.notes.keeps.value && <p class="aside">{say.noJob}</p>}
       {(job || begins) && <JobBar study={study} none={say.noJob} />}
       {!job && begins && count > 0 && (
         <div class="row">
@@ -35,7 +35,7 @@ export function Keeping({ measuring, study, begins }: Props) {
           {asks && (
             <LargeButton
               onPress={() => {
-                measuring.forget();
+                measuring.notes.forget();
                 ask(false);
               }}
             >
@@ -46,7 +46,9 @@ export function Keeping({ measuring, study, begins }: Props) {
       )}
       {job && count > 0 && (
         <div class="row">
-          <LargeButton onPress={() => void measuring.handOver()}>{say.handOver(count)}</LargeButton>
+          <LargeButton onPress={() => void measuring.notes.handOver()}>
+            {say.handOver(count)}
+          </LargeButton>
         </div>
       )}
     </>

@@ -20,6 +20,7 @@ import {
   meanGap,
   type MeanGap,
   middleOf,
+  isMisread,
   readingRemarks,
   readLength,
   select,
@@ -92,12 +93,15 @@ export function judgeBand(
   const written =
     byTravel ??
     (byTurns && pitch && { ...byTurns, places: [{ ...pitch, um: byTurns.clearance.um }] });
-  const verdict = measured && usable && verdictOfReading(measured.clearance, usable);
   const slack = um && signOf(um) > 0;
   const against: BandRemark[] = [
     ...(um && !slack ? [{ remark: 'no slack' } as const] : []),
     ...(written && slack ? readingRemarks(written, usable, 'again') : []),
   ];
+  const verdict =
+    measured && usable && !isMisread(against)
+      ? verdictOfReading(measured.clearance, usable)
+      : undefined;
   const sound = measured && usable && !speakAgainst(against) ? { measured, usable } : undefined;
   const selection = sound && band.shelf && select(sound.measured, band.shelf, sound.usable);
   const backOff = pitch && usable && backOffOf(pitch, usable);

@@ -12,6 +12,7 @@ import {
   type Again,
   againRemarks,
   isClosed,
+  isMisread,
   standingOf,
   type Bounds,
   boundsOf,
@@ -66,10 +67,13 @@ export function judgeEndPlay(
   const measured = read.length > 0 ? meanGap(read, usable && middleOf(usable)) : undefined;
   const again = after && measuredAgain(after, measured, shelf, usable);
   const last = standingOf(measured, shelf, again);
-  const verdict = last.measured && usable && verdictOfReading(last.measured.clearance, usable);
   const against = last.measured
     ? readingRemarks(last.measured, usable, endPlay.measure === 'backlash' ? 'teeth' : 'again')
     : [];
+  const verdict =
+    last.measured && usable && !isMisread(against)
+      ? verdictOfReading(last.measured.clearance, usable)
+      : undefined;
   const sure = !speakAgainst([...against, ...againRemarks(again)]) && !isClosed(again);
   const sound = last.measured && usable && sure ? { measured: last.measured, usable } : undefined;
   const selection = sound && last.shelf && select(sound.measured, last.shelf, sound.usable);

@@ -2,6 +2,7 @@ export { Chance } from './chance.ts';
 export { type Draws, type DrawsAsked, drawStacks } from './draws.ts';
 export {
   digitsIn,
+  asWritten,
   digitsOf,
   type Length,
   lengthFrom,
@@ -10,6 +11,7 @@ export {
   meanOf,
   sumOf,
   UM_PER,
+  UM_PER_WRITTEN,
   type WrittenUnit,
 } from './length.ts';
 export { type Gap, type StackTerm, stackUp } from './stack.ts';

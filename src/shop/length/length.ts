@@ -34,6 +34,13 @@ export const UM_PER: Readonly<Record<LengthUnit, Rational>> = {
   in: fraction(25400),
 };
 
+/** Micrometres in a unit as people write it. */
+export const UM_PER_WRITTEN: Readonly<Record<WrittenUnit, Rational>> = {
+  ...UM_PER,
+  thou: over(UM_PER.in, fraction(1000)),
+  um: fraction(1),
+};
+
 /**
  * Reads "0.42 mm", "420 um", "0.017 in", "17 thou", "1/64 in", "1 3/16 in", with a sign before
  * it or without; a comma may stand for the point. Undefined for all else: a bare number too,
@@ -82,6 +89,12 @@ export function meanOf(lengths: readonly Length[]): Length {
  */
 export function digitsIn({ um, stepUm }: Length, unit: LengthUnit): string {
   return digitsOf(over(um, UM_PER[unit]), over(stepUm, UM_PER[unit]));
+}
+
+/** "0.42 mm", "17 thou": in the unit in which it was written; of several, in millimetres. */
+export function asWritten({ um, stepUm, written = 'mm' }: Length): string {
+  const size = UM_PER_WRITTEN[written];
+  return `${digitsOf(over(um, size), over(stepUm, size))} ${written}`;
 }
 
 /** The same of any number and the last digit that was told of it. */

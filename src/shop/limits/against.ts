@@ -7,7 +7,7 @@ import {
   signOf,
   times,
 } from '../../engine/linear/index.ts';
-import { type Length, UM_PER, type WrittenUnit } from '../length/index.ts';
+import { type Length, UM_PER_WRITTEN, type WrittenUnit } from '../length/index.ts';
 import {
   type Bounds,
   isLimited,
@@ -21,6 +21,7 @@ import type { MeanGap } from './mean.ts';
 import type { GapRemark } from './remark.ts';
 import { fittedIn, type Selection, type Sizes } from './selection.ts';
 import { slippedFrom } from './slip.ts';
+import { swappedDigits } from './swapped.ts';
 
 // What holds of every gap that has limits and a part from a shelf: a pack's, a shaft's.
 
@@ -85,21 +86,15 @@ export function unitMeant(
 ): WrittenUnit | undefined {
   const bounds = closed(limits);
   if (!written || verdictOfReading({ um, stepUm, written }, bounds) === 'inside') return undefined;
-  const size = UM_OF[written];
+  const size = UM_PER_WRITTEN[written];
   const step = over(stepUm, size);
-  return (Object.keys(UM_OF) as WrittenUnit[]).find((unit) => {
+  return (Object.keys(UM_PER_WRITTEN) as WrittenUnit[]).find((unit) => {
     if (unit === written || step.num !== 1 || !TOLD_AS[unit].includes(Number(step.den)))
       return false;
-    return verdictOf(times(over(um, size), UM_OF[unit]), bounds) === 'inside';
+    return verdictOf(times(over(um, size), UM_PER_WRITTEN[unit]), bounds) === 'inside';
   });
 }
 
-const UM_OF: Readonly<Record<WrittenUnit, Rational>> = {
-  mm: UM_PER.mm,
-  in: UM_PER.in,
-  thou: over(UM_PER.in, fraction(1000)),
-  um: fraction(1),
-};
 // So many of the last digit make one of the unit.
 const TOLD_AS: Readonly<Record<WrittenUnit, readonly number[]>> = {
   mm: [1, 10, 100],
@@ -135,15 +130,21 @@ export function unevenness(
   return [{ remark: 'uneven', where, spread: { um: spreadUm, stepUm }, width, beyond }];
 }
 
-/** What is to be looked at before readings of one gap are believed: their unit, then their spread. */
+/**
+ * What is to be looked at before readings of one gap are believed: their unit, then their digits,
+ * then their spread. `asRead`: the gaps are what the tool told, and were not reckoned from it.
+ */
 export function readingRemarks(
   measured: MeanGap,
   limits: Limited | undefined,
   where: 'round' | 'again' | 'teeth',
+  asRead = true,
 ): GapRemark[] {
   if (!limits) return [];
   const digits = digitRemarks(measured.places, limits);
-  return digits.length > 0 ? digits : unevenness(measured, limits, where);
+  if (digits.length > 0) return digits;
+  const swapped = asRead ? swappedDigits(measured.places, limits) : [];
+  return swapped.length > 0 ? swapped : unevenness(measured, limits, where);
 }
 
 /** Places that are outside though the mean is inside. */
@@ -187,11 +188,24 @@ export function speakAgainst(remarks: readonly { readonly remark: string }[]): b
   });
 }
 
+/** Whether a reading is not what was meant, or cannot be: then no verdict is told either. */
+export function isMisread(remarks: readonly { readonly remark: string }[]): boolean {
+  return remarks.some(({ remark }) => MISREAD.has(remark));
+}
+
+const MISREAD: ReadonlySet<string> = new Set([
+  'other unit',
+  'point slipped',
+  'digits swapped',
+  'not possible',
+]);
+
 const AGAINST: ReadonlySet<string> = new Set([
   'limit doubted',
   'limits turned round',
   'other unit',
   'point slipped',
+  'digits swapped',
   'not possible',
   'sizes apart',
   'other unit of a plate',

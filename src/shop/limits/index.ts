@@ -25,6 +25,7 @@ export {
 } from './bounds.ts';
 export {
   digitRemarks,
+  isMisread,
   limitRemarks,
   placesOutside,
   readingRemarks,

@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fraction } from '../../engine/linear/index.ts';
-import { digitsIn, type Length, lengthFrom, meanOf } from '../length/index.ts';
+import { asWritten, digitsIn, type Length, lengthFrom, meanOf } from '../length/index.ts';
 import {
   type Bounds,
   boundsOf,
   type Limited,
   meanGap,
+  readingRemarks,
   toldApart,
   unitMeant,
   usableBounds,
@@ -17,6 +18,27 @@ import {
 const read = (text: string) => lengthFrom(text) as Length;
 const limits = (least?: string, most?: string) =>
   boundsOf({ ...(least && { least }), ...(most && { most }) }) as Limited;
+
+describe('two digits exchanged', () => {
+  const of = (...texts: string[]) => {
+    const its = limits('0.99 mm', '1.44 mm');
+    return readingRemarks(meanGap(texts.map(read), undefined), its, 'round').map((remark) => {
+      return remark.remark === 'digits swapped' ? asWritten(remark.meant) : remark.remark;
+    });
+  };
+
+  it('are asked about where one reading would then stand with the others', () => {
+    expect(of('1.40 mm', '1.41 mm', '1.14 mm')).toEqual(['1.41 mm']);
+    expect(of('1.14 mm', '1.40 mm', '1.41 mm', '1.39 mm')).toEqual(['1.41 mm']);
+  });
+
+  it('are not, where the reading was read twice, where no exchange helps, nor of two', () => {
+    expect(of('1.40 mm', '1.41 mm', '1.14 mm', '1.14 mm')).toEqual(['uneven']);
+    expect(of('1.40 mm', '1.41 mm', '1.22 mm')).toEqual(['uneven']);
+    expect(of('1.41 mm', '1.14 mm')).toEqual(['uneven']);
+    expect(of('1.40 mm', '1.41 mm', '1.39 mm')).toEqual([]);
+  });
+});
 
 describe('at a limit', () => {
   it.each([

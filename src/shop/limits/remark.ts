@@ -23,6 +23,13 @@ export type GapRemark =
       readonly meant: Length;
       readonly place: number;
     }
+  /** Of one place, from 1: with two digits exchanged it would be as the others are. */
+  | {
+      readonly remark: 'digits swapped';
+      readonly read: Length;
+      readonly meant: Length;
+      readonly place: number;
+    }
   /** A bore and what runs in it that cannot belong together: more than a tenth apart. */
   | { readonly remark: 'sizes apart'; readonly bore: Length; readonly shaft: Length }
   /** There are no limits to judge the gap by, or not both. */

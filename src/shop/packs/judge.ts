@@ -20,6 +20,7 @@ import {
   type Again,
   againRemarks,
   isClosed,
+  isMisread,
   standingOf,
   type Bounds,
   limitRemarks,
@@ -93,11 +94,14 @@ export function judgePack(
   const drawn = stack && stackUp(stack);
   const again = readings.again && measuredAgain(readings.again, judged, pack.shelf, usable);
   const last = standingOf(judged, pack.shelf, again);
-  const verdict = last.measured && usable && verdictOfReading(last.measured.clearance, usable);
   const way = judged?.way ?? 'feeler';
   const suspicious = last.measured
     ? againstReading({ way, ...last.measured }, pack, usable, again ? undefined : drawn)
     : [];
+  const verdict =
+    last.measured && usable && !isMisread(suspicious)
+      ? verdictOfReading(last.measured.clearance, usable)
+      : undefined;
   const wear = wearOf(readings, pack);
   const gauge = gaugeOf(readings, usable);
   const frictions = pack.plates.filter(({ kind }) => kind === 'friction').length;
@@ -168,7 +172,9 @@ function againstReading(
   drawn: Gap | undefined,
 ): PackRemark[] {
   const { way, clearance } = measured;
-  const read = readingRemarks(measured, limits, way === 'on air' ? 'again' : 'round');
+  const asRead = way === 'feeler' || way === 'lifted';
+  const where = way === 'on air' ? 'again' : 'round';
+  const read = readingRemarks(measured, limits, where, asRead);
   if (read.some(({ remark }) => remark === 'other unit')) return read;
   if (limits && verdictOfReading(clearance, limits) === 'inside') return read;
   const counted = drawn?.um ?? (limits && middleOf(limits));

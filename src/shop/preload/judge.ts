@@ -87,8 +87,9 @@ export function judgePreload(
   const torque = torques && meanTorque(torques).mean;
   const rough = limit && torques ? roughness(torques, limit) : [];
   const meant = limit && torques?.map((one) => torqueUnitMeant(one, limit)).find(Boolean);
-  const verdict =
-    torque && limit && rough.length === 0 ? torqueVerdict(torque.nm, limit) : undefined;
+  const slipped = torques && limit && !meant ? slippedTorque(torques, limit) : [];
+  const asked = slipped.length > 0 || rough.length > 0;
+  const verdict = torque && limit && !asked ? torqueVerdict(torque.nm, limit) : undefined;
   const squeeze = preload.squeeze && boundsOf(preload.squeeze);
   // A squeeze is a gap below nothing.
   const wanted = usableBounds(squeeze && turnedOver(squeeze));
@@ -112,7 +113,7 @@ export function judgePreload(
     remarks: [
       ...(torque || gap ? [] : [{ remark: 'nothing read' } as const]),
       ...(meant ? [{ remark: 'other torque unit', meant } as const] : []),
-      ...(torques && limit && !meant ? slippedTorque(torques, limit) : []),
+      ...slipped,
       ...rough,
       ...uneven,
       ...(torque && !limit ? [{ remark: 'no limit' } as const] : []),

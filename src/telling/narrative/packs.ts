@@ -115,6 +115,12 @@ export function remarkText(
         read: lengthText(remark.read, voice, first),
         meant: lengthText(remark.meant, voice, first),
       });
+    case 'digits swapped':
+      return voice.say('remark.digits swapped', {
+        place: remark.place,
+        read: lengthText(remark.read, voice, first),
+        meant: lengthText(remark.meant, voice, first),
+      });
     case 'torque slipped':
       return voice.say('remark.point slipped', {
         read: torqueText(remark.read, voice),
