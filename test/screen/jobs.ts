@@ -21,6 +21,20 @@ export async function begin(page: Page, unit = 'unit 7, green tag'): Promise<voi
   await page.getByRole('region', { name: 'The open job' }).waitFor();
 }
 
+/** What is read before anything comes off could not be: said deliberately, and one by one. */
+export async function cannotRead(page: Page): Promise<void> {
+  const asks = button(page, 'It could not be read, because…');
+  await asks.first().waitFor();
+  for (let left = (await asks.count()) - 1; left >= 0; left--) {
+    // oxlint-disable-next-line no-await-in-loop
+    await asks.first().click();
+    // oxlint-disable-next-line no-await-in-loop
+    await button(page, 'it came in apart').click();
+    // oxlint-disable-next-line no-await-in-loop
+    await expect.poll(() => asks.count()).toBe(left);
+  }
+}
+
 export async function note(page: Page, text: string): Promise<void> {
   await page.getByLabel('A note').fill(text);
   await button(page, 'Write it down').click();

@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { withBrowser } from './browser.ts';
 import { hashOf, newJobText } from '../../src/shop/records/index.ts';
-import { begin, button, gives, note } from './jobs.ts';
+import { begin, button, cannotRead, gives, note } from './jobs.ts';
 import { linkTo, ourText } from './links.ts';
 
 const open = withBrowser();
@@ -15,6 +15,7 @@ const bar = (page: Page) => page.locator('.job-bar').first();
 
 async function stripsOne(page: Page): Promise<void> {
   await button(page, 'Strip it').click();
+  await cannotRead(page);
   await button(page, 'It is off').click();
   await expect.poll(() => off(page)).toMatch(/^1 of /u);
 }

@@ -11,6 +11,7 @@ import { heldOnBy } from '../../src/shop/strip/index.ts';
 import { ROOT } from '../sources.ts';
 import { accessFaults } from './access.ts';
 import { withBrowser } from './browser.ts';
+import { button, cannotRead } from './jobs.ts';
 import { linkTo, ourText } from './links.ts';
 
 const open = withBrowser();
@@ -21,8 +22,6 @@ const TABLET = { viewport: { width: 820, height: 1180 }, hasTouch: true };
 const KESTREL = readTrain(ourText('kestrel-three-speed')).train as Train;
 const PARTS = KESTREL.teardown?.map(({ name }) => name) ?? [];
 
-const button = (page: Page, name: string | RegExp) =>
-  page.getByRole('button', { name, exact: typeof name === 'string' });
 const title = (page: Page) => page.locator('#strip-part').textContent();
 const count = (page: Page) => page.locator('.strip-ways [role="status"]').textContent();
 const command = (...words: string[]) =>
@@ -33,10 +32,15 @@ const command = (...words: string[]) =>
 
 // An invented unit of invented people.
 async function begin(page: Page): Promise<void> {
+  await button(page, 'Begin a job…').click();
   await page.getByLabel('Your initials').fill('TW');
   await button(page, 'Begin a job').click();
   await button(page, /^Job: /u).waitFor();
 }
+
+const UNREAD = ['turbine shaft', 'main shaft'].map((name) => {
+  return `could not be read: ${name}, because it came in apart`;
+});
 
 async function jobText(page: Page): Promise<string> {
   await button(page, 'Job').click();
@@ -65,6 +69,7 @@ describe('a unit of ours, stripped on the page', () => {
     const { page, complaints } = await open('', TABLET);
     await button(page, 'Strip it').tap();
     await begin(page);
+    await cannotRead(page);
     for (const [i, name] of PARTS.entries()) {
       await expect.poll(() => title(page)).toBe(`${i + 1}. ${name}`);
       await button(page, 'It is off').tap();
@@ -92,9 +97,11 @@ describe('a unit of ours, stripped on the page', () => {
     const told = PARTS.map((name) => {
       return `${name}: ${name === 'front carrier' ? 'Pins loose' : 'Sound'}`;
     });
-    expect(notes).toEqual(told);
+    expect(notes).toEqual([...UNREAD, ...told]);
     command('job', 'new', 'a.job.yaml', '--unit', 'a', '--by', 'TW');
-    const first = job?.entries.find((entry) => entry.told?.kind === 'note');
+    const first = job?.entries.find(
+      (entry) => entry.told?.kind === 'note' && entry.told.note === 'pump: Sound',
+    );
     command(
       'job',
       'add',
@@ -115,6 +122,7 @@ describe('a unit of ours, stripped on the page', () => {
     const { page } = await open('', TABLET);
     await button(page, 'Strip it').tap();
     await begin(page);
+    await cannotRead(page);
     await button(page, 'It is off').tap();
     await button(page, 'Sound').tap();
     await expect.poll(() => button(page, 'Sound').getAttribute('aria-pressed')).toBe('true');
@@ -142,6 +150,7 @@ describe('a unit of ours, stripped on the page', () => {
     const { job } = readJob(await jobText(page));
     const told = job?.entries.map((entry) => [entry.told, entry.strikes?.because]);
     expect(told).toEqual([
+      ...UNREAD.map((note) => [{ kind: 'note', note }, undefined]),
       [{ kind: 'removed', part: 'pump' }, undefined],
       [{ kind: 'note', note: 'pump: Sound' }, undefined],
       [{ kind: 'note', note: 'pump: Bushing worn' }, 'found more on looking'],
@@ -149,6 +158,43 @@ describe('a unit of ours, stripped on the page', () => {
       [{ kind: 'removed', part: 'pump' }, undefined],
       [{ kind: 'installed', part: 'pump', replaced: true }, undefined],
     ]);
+  });
+
+  it('counts plates anew, keeps what is half typed, and shows what was fitted wrongly', async () => {
+    const { page } = await open('', TABLET);
+    await button(page, 'Strip it').tap();
+    await begin(page);
+    await cannotRead(page);
+    const show = async (name: string) => {
+      await page.locator('.strip-list summary').tap();
+      await button(page, new RegExp(`^\\d+\\. ${name} `, 'u')).tap();
+      await page.locator('.strip-list summary').tap();
+    };
+    for (let i = 0; i < 13; i++) {
+      await button(page, 'It is off').tap();
+      await expect.poll(() => count(page)).toBe(`${i + 1} of 24 parts are off.`);
+      await button(page, 'Next part').tap();
+    }
+    await show('second pack');
+    await button(page, 'Counted otherwise…').tap();
+    for (const key of ['2', 'Next', '3', 'Next']) {
+      await page.locator('.strip-counting').getByRole('button', { name: key, exact: true }).tap();
+    }
+    const told =
+      'Counted otherwise: 2 frictions, 3 steels; the file says 3 and 3: ' +
+      'the stack is thinner by 2.00 mm (0.0787 in), so the clearance is larger by as much';
+    const faulty = page.locator('.strip-faulty');
+    const flat = async () => (await faulty.textContent())?.replaceAll('\u00A0', ' ');
+    await expect.poll(flat).toContain(told);
+    await show('roller cage');
+    await button(page, 'Something else…').tap();
+    await page.locator('.name-entry').fill('one roller is sho');
+    await page.reload();
+    await expect.poll(() => page.locator('.name-entry').inputValue()).toBe('one roller is sho');
+    await button(page, 'Was fitted the wrong way round').tap();
+    await button(page, 'Was fitted the wrong way round: see what that does').tap();
+    await page.locator('.builds-wrong').waitFor();
+    expect(await page.locator('.builds-wrong').textContent()).toContain('second roller');
   });
 
   it('tells first what is read and what can hurt, then torques, snap rings and selective parts', async () => {
@@ -161,6 +207,20 @@ describe('a unit of ours, stripped on the page', () => {
     const card = page.locator('.strip-card');
     expect(await card.textContent()).toContain('8 bolts to 23\u00A0N·m');
     expect(await card.textContent()).toContain('crosswise, in three rounds');
+    // A stop: it is read, or somebody says why not.
+    expect(await button(page, 'It is off').isDisabled()).toBe(true);
+    expect(await card.locator('.strip-refused').textContent()).toMatch(/^Stop: turbine shaft and/u);
+    await button(page, 'Measure: turbine shaft').tap();
+    await page.locator('.measure-head').waitFor();
+    for (const key of ['0', 'Decimal point', '5']) await button(page, key).tap();
+    await button(page, 'Add this reading').tap();
+    await button(page, 'Write it down').tap();
+    await page.getByText('Written down.').waitFor();
+    await button(page, '‹ Back to the teardown').tap();
+    await expect.poll(() => card.locator('.strip-refused').textContent()).toMatch(/^Stop: main/u);
+    await button(page, 'It could not be read, because…').tap();
+    await page.locator('.strip-why input').fill('its end is broken');
+    await page.keyboard.press('Enter');
     await button(page, 'It is off').tap();
     await before.waitFor({ state: 'detached' });
     await page.locator('.part[data-name="carrier snap ring"] .part-figure').tap();
@@ -168,12 +228,18 @@ describe('a unit of ours, stripped on the page', () => {
     await page.locator('.part[data-name="shell washer"] .part-figure').tap();
     await expect.poll(() => card.textContent()).toContain('Not chosen yet: it sets main shaft.');
     await card.getByRole('button', { name: 'To its measure' }).tap();
-    await page.locator('.measure').waitFor();
+    await expect.poll(() => page.locator('.measure-head h2').textContent()).toBe('main shaft');
+    const { job } = readJob(await jobText(page));
+    expect(job?.entries.map((its) => its.told)).toContainEqual({
+      kind: 'note',
+      note: 'could not be read: main shaft, because its end is broken',
+    });
   });
 
   it('is refused what something covers, with its name, and what is not under yet', async () => {
     const { page } = await open('', TABLET);
     await button(page, 'Strip it').tap();
+    await cannotRead(page);
     await page.locator('.strip-list summary').tap();
     for (const name of ['second pack', 'roller cage', 'direct drum']) {
       await button(page, new RegExp(`^\\d+\\. ${name} `, 'u')).tap();
@@ -201,6 +267,7 @@ describe('a unit of ours, stripped on the page', () => {
   it('by keys alone, and together again', async () => {
     const { page } = await open();
     await byKeys(page, /^Strip it$/u);
+    await cannotRead(page);
     for (let i = 0; i < 3; i++) {
       await byKeys(page, /^It is off$/u);
       await byKeys(page, /^Next part$/u);
@@ -224,6 +291,10 @@ describe('a unit of ours, stripped on the page', () => {
       .click();
     await page.getByLabel(/Language|Idioma/u).selectOption('es');
     await button(page, 'Desarmar').click();
+    for (const _ of UNREAD) {
+      await button(page, 'No se pudo leer, porque…').first().tap();
+      await button(page, 'llegó desarmada').tap();
+    }
     await button(page, 'Está fuera').tap();
     const heights = await page.locator('button.large').evaluateAll((all) => {
       return all

@@ -10,3 +10,4 @@ export { askPreloads } from './preloads.ts';
 export { askStanding, type MeasuredThing, type MeasuredStanding } from './standing.ts';
 export type { TrialsRequest } from './trials.ts';
 export { askWear } from './wear.ts';
+export { notesIn, unreadableTold, unreadWhole } from './whole.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { asIfTold, entryTold } from '../job/index.ts';
-import { askStanding, openIn } from './index.ts';
+import { askStanding, notesIn, openIn, unreadableTold, unreadWhole } from './index.ts';
 
 const trainOf = (name: string) => {
   const text = fs.readFileSync(new URL(`../../../trains/${name}.train.yaml`, import.meta.url));
@@ -96,5 +96,30 @@ describe('a pack whose plates were found burnt', () => {
       true,
       false,
     ]);
+  });
+});
+
+describe('what is read while the unit is whole', () => {
+  const unread = (train: Train, ...entries: ReturnType<typeof told>[]) => {
+    const job = asIfTold(undefined, entries);
+    return unreadWhole(askStanding(train, job), notesIn(job.job)).map(({ name }) => name);
+  };
+
+  it('is every end play along a shaft, and every preload, but no backlash', () => {
+    expect(unread(KESTREL)).toEqual(['turbine shaft', 'main shaft']);
+    const left = (DUNLIN.endPlays ?? []).filter(({ measure }) => measure !== 'backlash');
+    expect(unread(DUNLIN)).toEqual([
+      ...left.map(({ shaft }) => shaft),
+      ...(DUNLIN.preloads ?? []).map(({ bearings }) => bearings),
+    ]);
+  });
+
+  it('is so until it is read, or somebody wrote why it could not be, in either language', () => {
+    expect(unread(KESTREL, told('turbine shaft', '0.50 mm'))).toEqual(['main shaft']);
+    for (const language of ['en', 'es'] as const) {
+      const note = unreadableTold('main shaft', 'its end is broken', language);
+      expect(unread(KESTREL, note)).toEqual(['turbine shaft']);
+    }
+    expect(unread(KESTREL, { kind: 'note', note: 'main shaft: bent' })).toHaveLength(2);
   });
 });

@@ -9,11 +9,13 @@ interface Props {
   readonly start?: string;
   /** The most letters that it takes. */
   readonly most?: number;
+  /** While it is typed. */
+  readonly onTyped?: (name: string) => void;
   readonly onName: (name: string) => void;
 }
 
 /** A name or a short text, typed; Enter gives it. */
-export function NameEntry({ label, start = '', most = 80, onName }: Props) {
+export function NameEntry({ label, start = '', most = 80, onTyped, onName }: Props) {
   const say = words();
   const [name, type] = useState(start);
   const give = () => name.trim() !== '' && onName(name.trim());
@@ -25,7 +27,10 @@ export function NameEntry({ label, start = '', most = 80, onName }: Props) {
         value={name}
         maxLength={most}
         autoComplete="off"
-        onInput={({ currentTarget }) => type(currentTarget.value)}
+        onInput={({ currentTarget }) => {
+          type(currentTarget.value);
+          onTyped?.(currentTarget.value);
+        }}
         onKeyDown={({ key }) => key === 'Enter' && give()}
       />
       <LargeButton main disabled={name.trim() === ''} onPress={give}>

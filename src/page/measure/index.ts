@@ -1,2 +1,3 @@
-export { Measure } from './measure.tsx';
 export { typedOf } from './kept.ts';
+export { Measure } from './measure.tsx';
+export { measuringOf } from './measuring.ts';

@@ -5,7 +5,7 @@ import { comeBack, errand } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
 import { LimitEntry } from './limitentry.tsx';
 import { List } from './list.tsx';
-import { Measuring } from './measuring.ts';
+import { measuringOf } from './measuring.ts';
 import { One } from './one.tsx';
 import { ShelfEntry } from './shelfentry.tsx';
 import { words } from './words.ts';
@@ -42,7 +42,7 @@ export function Measure({ study }: Props) {
         {sent && (
           <div class="row">
             <LargeButton main onPress={comeBack}>
-              ‹ {say.comeBack}
+              ‹ {sent.from === 'strip' ? say.comeBackStrip : say.comeBack}
             </LargeButton>
           </div>
         )}
@@ -60,12 +60,3 @@ export function Measure({ study }: Props) {
     </AtJob>
   );
 }
-
-// One for the page: a room that is left and entered again is where it was.
-function measuringOf(study: Study): Measuring {
-  const its = known.get(study) ?? new Measuring(study);
-  known.set(study, its);
-  return its;
-}
-
-const known = new WeakMap<Study, Measuring>();

@@ -3,6 +3,7 @@ import { spoken } from '../words/index.ts';
 export const words = spoken({
   en: {
     comeBack: 'Back to the build',
+    comeBackStrip: 'Back to the teardown',
     title: 'Measure',
     all: 'All that is measured',
     pick: 'What do you measure?',
@@ -141,6 +142,7 @@ export const words = spoken({
   },
   es: {
     comeBack: 'Volver al armado',
+    comeBackStrip: 'Volver al desarmado',
     title: 'Medir',
     all: 'Todo lo que se mide',
     pick: '¿Qué mide?',

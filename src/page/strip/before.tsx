@@ -1,27 +1,22 @@
-import { askStanding } from '../../asking/build/index.ts';
-import type { Train } from '../../engine/train/index.ts';
+import { useState } from 'preact/hooks';
+import { type MeasuredThing, unreadableTold } from '../../asking/build/index.ts';
 import { visible, voiceOf } from '../../telling/narrative/index.ts';
-import { LargeButton } from '../controls/index.ts';
-import { jobsOf } from '../job/index.ts';
-import { room } from '../rooms/index.ts';
-import type { Study } from '../study/index.ts';
+import { LargeButton, NameEntry } from '../controls/index.ts';
+import { send } from '../rooms/index.ts';
 import { language } from '../words/index.ts';
+import type { Progress } from './progress.ts';
 import { words } from './words.ts';
 
 interface Props {
-  readonly study: Study;
-  readonly train: Train;
+  readonly progress: Progress;
+  /** What nobody can read once the unit is apart, and nobody has. */
+  readonly unread: readonly MeasuredThing[];
 }
 
 /** What is done while the unit is whole: cautions, and what can be read only before it comes apart. */
-export function Before({ study, train }: Props) {
+export function Before({ progress, unread }: Props) {
   const say = words();
   const voice = voiceOf(language.value);
-  const unread = askStanding(train, jobsOf(study).asked.value).flatMap((thing) => {
-    const { kind, name, stands } = thing;
-    const isAlong = kind === 'endplay' && thing.judgement.endPlay.measure !== 'backlash';
-    return stands === 'nothing' && (isAlong || kind === 'preload') ? [name] : [];
-  });
   const cautions = [
     voice.say('caution.fluid'),
     ...(['weight', 'springs'] as const).map((what) => voice.say('plan.caution.of', { what })),
@@ -41,14 +36,58 @@ export function Before({ study, train }: Props) {
         ))}
       </ul>
       {unread.length > 0 && (
-        <>
-          <p class="strip-warning">
-            <strong>{say.readFirst(voice.list(unread.map(visible)))}</strong>
+        <div class="strip-stop" role="group" aria-label={say.stop}>
+          <p>
+            <strong>{say.readFirst(voice.list(unread.map(({ name }) => visible(name))))}</strong>
           </p>
-          <LargeButton onPress={() => (room.value = 'measure')}>{say.measure}</LargeButton>
-        </>
+          {unread.map((thing) => (
+            <Unread key={thing.name} progress={progress} thing={thing} />
+          ))}
+        </div>
       )}
     </section>
+  );
+}
+
+// One that is read now, or never: whoever passes says why.
+function Unread({
+  progress,
+  thing,
+}: {
+  readonly progress: Progress;
+  readonly thing: MeasuredThing;
+}) {
+  const say = words();
+  const [asks, ask] = useState(false);
+  const { kind, name } = thing;
+  const giveUp = (because: string) => {
+    const told = unreadableTold(name, because, language.value);
+    if (told.kind === 'note') void progress.note(told.note);
+  };
+  return (
+    <>
+      <div class="row">
+        <LargeButton main onPress={() => send({ to: 'measure', from: 'strip', kind, name })}>
+          {say.measureIt(visible(name))}
+        </LargeButton>
+        <LargeButton pressed={asks} onPress={() => ask(!asks)}>
+          {say.unreadable}
+        </LargeButton>
+      </div>
+      {asks && (
+        <div class="strip-why" role="group" aria-label={say.whyUnread(visible(name))}>
+          <p>{say.whyUnread(visible(name))}</p>
+          <div class="row">
+            {say.unreadReasons.map((reason) => (
+              <LargeButton key={reason} onPress={() => giveUp(reason)}>
+                {reason}
+              </LargeButton>
+            ))}
+          </div>
+          <NameEntry label={say.whyUnread(visible(name))} onName={giveUp} />
+        </div>
+      )}
+    </>
   );
 }
 

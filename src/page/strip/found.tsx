@@ -1,27 +1,33 @@
 import { useState } from 'preact/hooks';
-import { faultsOf, type Found as Finding, type PartStanding } from '../../asking/job/index.ts';
+import { faultsOf, type Found as Finding } from '../../asking/job/index.ts';
 import type { Part, Train } from '../../engine/train/index.ts';
-import { findingsOf, isFault, kindOfPart, NOTHING_WRONG } from '../../shop/strip/index.ts';
-import { findingText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { faultText } from '../../engine/faults/index.ts';
+import { faultFrom, findingsOf, isFault, NOTHING_WRONG } from '../../shop/strip/index.ts';
+import { countedText, findingText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton, NameEntry, Tiles } from '../controls/index.ts';
 import { type JobDesk, jobsOf, TakePhotograph } from '../job/index.ts';
+import { room } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
+import { Counting } from './counting.tsx';
+import type { Progress } from './progress.ts';
 import { words } from './words.ts';
 
 interface Props {
   readonly study: Study;
   readonly train: Train;
   readonly part: Part;
-  readonly standing: PartStanding | undefined;
+  readonly progress: Progress;
 }
 
 /** What a part that is off was found to be: each answer is an entry of the job, and a photograph. */
-export function Found({ study, train, part, standing }: Props) {
+export function Found({ study, train, part, progress }: Props) {
   const say = words();
   const jobs = jobsOf(study);
   const voice = voiceOf(language.value);
-  const [other, ask] = useState(false);
+  const [asked, ask] = useState(progress.typed(part) === '' ? undefined : 'other');
+  const standing = progress.standing(part);
+  const toggle = (its: 'other' | 'count') => ask(asked === its ? undefined : its);
   const before = `${visible(part.name)}: `;
   const sound = voice.say('strip.sound');
   const found = standing?.found ?? [];
@@ -38,11 +44,15 @@ export function Found({ study, train, part, standing }: Props) {
   const photographed = (jobs.open.value?.entries ?? []).some(({ told, struckBy }) => {
     return !struckBy && told?.kind === 'photograph' && told.part === part.name;
   });
-  const hasPlates = part.frictions !== undefined || part.steels !== undefined;
-  const answers = [
-    sound,
-    ...findingsOf(kindOfPart(train, part), hasPlates).map((is) => findingText(is, voice)),
-  ];
+  const findings = findingsOf(train, part);
+  const answers = [sound, ...findings.map((is) => findingText(is, voice))];
+  // How the unit would have run with such a part in it.
+  const would = findings.flatMap((is) => {
+    const stood = found.some(({ says }) => says === findingText(is, voice));
+    const fault = stood ? faultFrom(train, part, is) : undefined;
+    return fault ? [{ is, fault }] : [];
+  });
+  const pack = train.packs?.find(({ device }) => part.carries.includes(device));
   const counted = platesText(part, say);
   if (!jobs.open.value) return <p class="aside">{say.noJob}</p>;
   return (
@@ -60,22 +70,51 @@ export function Found({ study, train, part, standing }: Props) {
             {its}
           </LargeButton>
         ))}
-        <LargeButton other pressed={other} onPress={() => ask(!other)}>
+        {counted.length > 0 && (
+          <LargeButton other pressed={asked === 'count'} onPress={() => toggle('count')}>
+            {say.countedOther}
+          </LargeButton>
+        )}
+        <LargeButton other pressed={asked === 'other'} onPress={() => toggle('other')}>
           {say.other}
         </LargeButton>
         <TakePhotograph jobs={jobs} shown={{ part: part.name }} camera>
           {say.photograph}
         </TakePhotograph>
       </Tiles>
-      {other && (
-        <NameEntry
-          label={say.other}
-          onName={(its) => {
-            write(its);
-            ask(false);
+      {asked === 'count' && (
+        <Counting
+          onCounted={(its) => {
+            const { frictions = 0, steels = 0 } = part;
+            const same = its.frictions === frictions && its.steels === steels;
+            write(same ? (counted[0] ?? '') : countedText(part, its, pack, voice));
+            ask(undefined);
           }}
         />
       )}
+      {asked === 'other' && (
+        <NameEntry
+          label={say.other}
+          start={progress.typed(part)}
+          onTyped={(its) => progress.type(part, its)}
+          onName={(its) => {
+            write(its);
+            progress.type(part, '');
+            ask(undefined);
+          }}
+        />
+      )}
+      {would.map(({ is, fault }) => (
+        <LargeButton
+          key={is}
+          onPress={() => {
+            study.spoil([faultText(fault)]);
+            room.value = 'turn';
+          }}
+        >
+          {say.would(findingText(is, voice))}
+        </LargeButton>
+      ))}
       {(found.length > 0 || photographed) && (
         <p role="status">
           {say.kept}{' '}
@@ -124,7 +163,7 @@ function TakeBack({ jobs, found }: BackProps) {
 
 const SOUND: ReadonlySet<string> = new Set(NOTHING_WRONG);
 
-// Plates are counted into the tray; another number is told in own words.
+// Plates are counted into the tray.
 function platesText({ frictions, steels }: Part, say: ReturnType<typeof words>): string[] {
   if (frictions === undefined && steels === undefined) return [];
   return [say.counted(frictions ?? 0, steels ?? 0)];

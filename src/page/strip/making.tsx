@@ -1,5 +1,5 @@
 import { useSignal } from '@preact/signals';
-import { type Train, uncarried } from '../../engine/train/index.ts';
+import { type End, type Train, uncarried, upOf } from '../../engine/train/index.ts';
 import { visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton, NameEntry, NumberPad, Tiles } from '../controls/index.ts';
 import { jobsOf, TakePhotograph } from '../job/index.ts';
@@ -30,6 +30,7 @@ interface Props {
 /** The teardown made as one goes: what came off, a question a screen, written into the file. */
 export function Making({ study, train, work, onDone }: Props) {
   const say = words();
+  const jobs = jobsOf(study);
   const draft = useSignal<Draft>(recallDraft(work));
   const trouble = useSignal('');
   const { teardown = [] } = train;
@@ -53,6 +54,8 @@ export function Making({ study, train, work, onDone }: Props) {
     set({});
   };
   const off = new Set<string>();
+  const last = teardown.at(-1);
+  const lastUp = last && upOf(teardown)(last);
   return (
     <section class="strip-making" aria-labelledby="strip-asked">
       {teardown.length > 0 && (
@@ -70,12 +73,23 @@ export function Making({ study, train, work, onDone }: Props) {
       {asked ? (
         <Question key={asked} asked={asked} train={train} onAnswer={answer} />
       ) : (
-        <Ready study={study} draft={draft.value} onWrite={write} />
+        <Ready draft={draft.value} onWrite={write} />
+      )}
+      {asked === 'name' && teardown.length > 0 && (
+        <Turn
+          now={draft.value.up ? (draft.value.up as End) : lastUp}
+          onTurn={(up) => set({ ...draft.value, up })}
+        />
       )}
       {trouble.value !== '' && <p role="alert">{trouble.value}</p>}
       <div class="row">
         {Object.keys(draft.value).length > 0 && (
           <LargeButton onPress={back}>{say.back}</LargeButton>
+        )}
+        {jobs.open.value && nameIn(draft.value) !== '' && (
+          <TakePhotograph jobs={jobs} shown={{ part: String(draft.value.name) }} camera>
+            {say.photograph}
+          </TakePhotograph>
         )}
         {teardown.length > 0 && Object.keys(draft.value).length === 0 && (
           <LargeButton main onPress={onDone}>
@@ -184,19 +198,39 @@ function Carried({ train, onAnswer }: Omit<QuestionProps, 'asked'>) {
   );
 }
 
+interface TurnProps {
+  readonly now: End | undefined;
+  readonly onTurn: (up: End) => void;
+}
+
+// Between two parts the unit may be turned over: the next came off with the other end up.
+function Turn({ now, onTurn }: TurnProps) {
+  const say = words();
+  const voice = voiceOf(language.value);
+  const other = now === 'output' ? 'input' : 'output';
+  return (
+    <>
+      {now && <p>{say.isUp(say.ends[now])}</p>}
+      <p class="strip-warning">{voice.say('plan.danger', { danger: 'weight' })}</p>
+      <LargeButton other onPress={() => onTurn(other)}>
+        {say.turned(say.ends[other])}
+      </LargeButton>
+    </>
+  );
+}
+
 interface ReadyProps {
-  readonly study: Study;
   readonly draft: Draft;
   readonly onWrite: () => void;
 }
 
-// All that was said of the part, before it is written; and its photograph, for the job.
-function Ready({ study, draft, onWrite }: ReadyProps) {
+// All that was said of the part, before it is written.
+function Ready({ draft, onWrite }: ReadyProps) {
   const say = words();
-  const jobs = jobsOf(study);
   const told = Object.entries(draft).flatMap(([asked, its]) => {
     if (its === null || asked === 'name' || (Array.isArray(its) && its.length === 0)) return [];
-    const text = Array.isArray(its) ? its.join(', ') : String(its);
+    const text =
+      asked === 'up' ? say.ends[its as End] : Array.isArray(its) ? its.join(', ') : String(its);
     return [`${say.said[asked as Asked]}: ${visible(text)}`];
   });
   return (
@@ -212,11 +246,6 @@ function Ready({ study, draft, onWrite }: ReadyProps) {
         <LargeButton main onPress={onWrite}>
           {say.write}
         </LargeButton>
-        {jobs.open.value && (
-          <TakePhotograph jobs={jobs} shown={{ part: String(draft.name) }} camera>
-            {say.photograph}
-          </TakePhotograph>
-        )}
       </div>
     </>
   );

@@ -1,4 +1,5 @@
 import { signal } from '@preact/signals';
+import { notesIn } from '../../asking/build/index.ts';
 import { partsIn, type PartStanding } from '../../asking/job/index.ts';
 import type { Part } from '../../engine/train/index.ts';
 import type { Told } from '../../shop/records/index.ts';
@@ -16,6 +17,8 @@ interface Said {
   readonly way: StripTask;
   /** What is off, where no job says it. */
   readonly off: readonly string[];
+  /** What was noted, where no job is open. */
+  readonly notes: readonly string[];
   /** The part that is on the screen; absent: the next one. */
   readonly at?: string;
 }
@@ -57,6 +60,18 @@ export class Progress {
     return partsIn(this.jobs.open.value, this.names).get(name);
   }
 
+  /** What was noted of the unit. */
+  get notes(): readonly string[] {
+    return this.jobs.open.value ? notesIn(this.jobs.open.value) : this.said.value.notes;
+  }
+
+  /** Notes something; the browser remembers it until there is a job. */
+  async note(note: string): Promise<void> {
+    if (this.jobs.open.value) return void (await this.jobs.write({ kind: 'note', note }));
+    const { notes } = this.said.value;
+    this.say({ ...this.said.value, notes: [...notes, note] });
+  }
+
   /** What came off with no job open, while the one that is open has no part off or on. */
   get aside(): readonly string[] {
     const { value: job } = this.jobs.open;
@@ -67,10 +82,15 @@ export class Progress {
 
   /** Writes what came off with no job into the open one: it is the same unit. */
   async handOver(): Promise<void> {
-    for (const part of this.aside) {
+    const { notes } = read(recalled(keyOf(this.jobs.aside.value), ['browser']));
+    const told: readonly Told[] = [
+      ...notes.map((note) => ({ kind: 'note', note }) as const),
+      ...this.aside.map((part) => ({ kind: 'removed', part }) as const),
+    ];
+    for (const its of told) {
       // One after the other, as they came off; what was written is not aside any more.
       // oxlint-disable-next-line eslint/no-await-in-loop
-      if ((await this.jobs.write({ kind: 'removed', part })) !== 'kept') return;
+      if ((await this.jobs.write(its)) !== 'kept') return;
     }
     remember(keyOf(this.jobs.aside.value), '', ['browser']);
   }
@@ -87,13 +107,14 @@ export class Progress {
   }
 
   turn(way: StripTask): void {
-    this.say({ way, off: this.said.value.off });
+    const { off, notes } = this.said.value;
+    this.say({ way, off, notes });
   }
 
   /** Shows a part; without a name the next one. */
   show(at?: string): void {
-    const { way, off } = this.said.value;
-    this.say({ way, off, ...(at !== undefined && { at }) });
+    const { way, off, notes } = this.said.value;
+    this.say({ way, off, notes, ...(at !== undefined && { at }) });
   }
 
   /** Takes a part off or puts it on, and stays with it. */
@@ -107,9 +128,18 @@ export class Progress {
       await this.jobs.write(told);
       return;
     }
-    const { way, off } = this.said.value;
+    const { way, off, notes } = this.said.value;
     const without = off.filter((other) => other !== name);
-    this.say({ way, off: isOff ? without : [...off, name], at: name });
+    this.say({ way, off: isOff ? without : [...off, name], notes, at: name });
+  }
+
+  /** What is being typed of a part, and not written down yet. */
+  typed({ name }: Part): string {
+    return recalled(`${this.key} typed ${name}`, ['browser']);
+  }
+
+  type({ name }: Part, text: string): void {
+    remember(`${this.key} typed ${name}`, text, ['browser']);
   }
 
   private say(said: Said): void {
@@ -120,16 +150,21 @@ export class Progress {
 
 const keyOf = (work: string) => `strip ${work}`;
 
-const NOTHING: Said = { way: 'apart', off: [] };
+const NOTHING: Said = { way: 'apart', off: [], notes: [] };
 
 // What a browser remembers may be anybody's.
 function read(text: string): Said {
   try {
-    const { way, off, at } = JSON.parse(text) as Partial<Record<keyof Said, unknown>>;
-    const names = Array.isArray(off) ? off.filter((name) => typeof name === 'string') : [];
+    const its = JSON.parse(text) as Partial<Record<keyof Said, unknown>>;
+    const { way, at } = its;
     const place = typeof at === 'string' ? { at } : {};
-    return { way: way === 'together' ? way : 'apart', off: names, ...place };
+    const [off, notes] = [textsOf(its.off), textsOf(its.notes)];
+    return { way: way === 'together' ? way : 'apart', off, notes, ...place };
   } catch {
     return NOTHING;
   }
+}
+
+function textsOf(its: unknown): string[] {
+  return Array.isArray(its) ? its.filter((one) => typeof one === 'string') : [];
 }

@@ -3,7 +3,8 @@ import { standing } from '../../shop/records/index.ts';
 import { visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { jobsOf } from '../job/index.ts';
-import { room } from '../rooms/index.ts';
+import { measuringOf } from '../measure/index.ts';
+import { send } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
 import { words } from './words.ts';
 
@@ -14,10 +15,12 @@ export function Selective({ study, part }: { readonly study: Study; readonly par
   if (!part.selective || sets === undefined) return null;
   const { value: job } = jobsOf(study).open;
   const chosen = job && standing(job, 'chosen').findLast(({ told }) => told.of === sets);
+  const kind = measuringOf(study).things.value.find(({ name }) => name === sets)?.kind ?? '';
+  const go = () => send({ to: 'measure', from: 'strip', kind, name: sets });
   return (
     <div class="row">
       <p>{chosen ? say.chosen(visible(chosen.told.part)) : say.unchosen(visible(sets))}</p>
-      <LargeButton onPress={() => (room.value = 'measure')}>{say.measure}</LargeButton>
+      <LargeButton onPress={go}>{say.measure}</LargeButton>
     </div>
   );
 }

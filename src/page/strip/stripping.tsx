@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { type MeasuredThing, unreadWhole } from '../../asking/build/index.ts';
 import { type Part, type Train, upOf } from '../../engine/train/index.ts';
 import { kindOfPart } from '../../shop/strip/index.ts';
 import {
@@ -10,7 +11,8 @@ import {
   voiceOf,
 } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
-import { jobsOf } from '../job/index.ts';
+import { jobsOf, TakePhotograph } from '../job/index.ts';
+import { measuringOf } from '../measure/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
 import { Found } from './found.tsx';
@@ -37,6 +39,8 @@ export function Stripping({ study, train, work, onAdd }: Props) {
   const progress = useMemo(() => new Progress(work, teardown, jobsOf(study)), [work, teardown]);
   const { stripping, way, part } = progress;
   const { off } = stripping;
+  const isWhole = way === 'apart' && off.size === 0;
+  const unread = isWhole ? unreadWhole(measuringOf(study).things.value, progress.notes) : [];
   return (
     <>
       <div class="strip-ways row" role="group" aria-label={say.which}>
@@ -58,9 +62,9 @@ export function Stripping({ study, train, work, onAdd }: Props) {
         part={part}
         onPart={(name) => progress.show(name)}
       />
-      {way === 'apart' && off.size === 0 && <Before study={study} train={train} />}
+      {isWhole && <Before progress={progress} unread={unread} />}
       {part ? (
-        <Card key={part.name} {...{ study, train, part, progress }} />
+        <Card key={part.name} {...{ study, train, part, progress, unread }} />
       ) : (
         <p class="strip-done">{way === 'apart' ? say.allOff : say.allOn}</p>
       )}
@@ -91,19 +95,25 @@ export function Stripping({ study, train, work, onAdd }: Props) {
 interface CardProps extends Omit<Props, 'onAdd' | 'work'> {
   readonly part: Part;
   readonly progress: Progress;
+  /** What is to be read before anything comes off. */
+  readonly unread: readonly MeasuredThing[];
 }
 
 // What is done with one part, and what is looked at.
-function Card({ study, train, part, progress }: CardProps) {
+function Card({ study, train, part, progress, unread }: CardProps) {
   const say = words();
   const voice = voiceOf(language.value);
+  const jobs = jobsOf(study);
   const { stripping, way, teardown } = progress;
   const up = upOf(teardown);
   const isOff = stripping.off.has(part.name);
   const place = teardown.indexOf(part);
   const neighbour = teardown[way === 'apart' ? place - 1 : place + 1];
   const turned = neighbour && up(part) && up(neighbour) !== up(part) ? up(part) : undefined;
-  const refusal = strippingRefusal(stripping, part, voice);
+  const stopped = unread.map(({ name }) => visible(name));
+  const refusal =
+    strippingRefusal(stripping, part, voice) ??
+    (stopped.length > 0 ? say.stopped(voice.list(stopped)) : undefined);
   const toDo = way === 'apart' ? !isOff : isOff;
   const aside = teardown[place + (way === 'apart' ? -1 : 1)];
   return (
@@ -146,9 +156,12 @@ function Card({ study, train, part, progress }: CardProps) {
             <LargeButton onPress={() => progress.show(aside.name)}>{say.before}</LargeButton>
           )}
         </div>
-        {isOff && (
-          <Found study={study} train={train} part={part} standing={progress.standing(part)} />
+        {!isOff && jobs.open.value && (
+          <TakePhotograph jobs={jobs} shown={{ part: part.name }} camera>
+            {say.photograph}
+          </TakePhotograph>
         )}
+        {isOff && <Found study={study} train={train} part={part} progress={progress} />}
       </div>
       <Where train={train} part={part} />
     </section>

@@ -1,12 +1,4 @@
-import {
-  compare,
-  fraction,
-  minus,
-  over,
-  type Rational,
-  signOf,
-  times,
-} from '../../engine/linear/index.ts';
+import { compare, fraction, minus, over, signOf, times } from '../../engine/linear/index.ts';
 import { type Length, UM_PER_WRITTEN, type WrittenUnit } from '../length/index.ts';
 import {
   type Bounds,

@@ -1,4 +1,5 @@
 export { clearanceBounds, type ClearanceWay, type Measured } from './clearance.ts';
+export { gapByCount } from './counted.ts';
 export type { Gauge } from './gauge.ts';
 export { judgePack, type PackJudgement } from './judge.ts';
 export type { PackReadings } from './readings.ts';

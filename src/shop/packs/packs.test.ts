@@ -4,7 +4,7 @@ import { fraction, toNumber, toText } from '../../engine/linear/index.ts';
 import type { Pack, Train } from '../../engine/train/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import { digitsIn, type Length, lengthFrom } from '../length/index.ts';
-import { judgePack, readReadings } from './index.ts';
+import { gapByCount, judgePack, readReadings } from './index.ts';
 import { Tally } from '../../../test/tally.ts';
 
 // An invented pack; each case changes it, or its readings, in a word or two.
@@ -359,4 +359,24 @@ describe('a length of a file', () => {
       { seed: 5, numRuns: 400 },
     );
   });
+});
+
+it('what is counted otherwise changes the clearance by the plates that are missing or too many', () => {
+  const plates = [
+    { kind: 'steel', thickness: '1.80 mm' },
+    { kind: 'friction', thickness: '2.00 mm' },
+    { kind: 'friction', thickness: '2.10 mm' },
+  ] as const;
+  const pack = { device: 'low brake', plates };
+  const change = (friction: number, steel: number) => {
+    const gap = gapByCount(pack, { friction, steel });
+    return gap && [gap.least, gap.most].map((its) => toText(its.um));
+  };
+  expect(change(1, 0)).toEqual(['2000', '2100']);
+  expect(change(2, -1)).toEqual(['2200', '2400']);
+  expect(change(0, -1)).toEqual(['-1800', '-1800']);
+  expect(change(0, 0)).toBeUndefined();
+  expect(
+    gapByCount({ ...pack, plates: plates.slice(1) }, { friction: 0, steel: 1 }),
+  ).toBeUndefined();
 });

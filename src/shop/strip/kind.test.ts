@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { findingsOf } from './findings.ts';
+import { faultFrom, findingsOf } from './findings.ts';
 import { kindOfPart } from './kind.ts';
 
 const { train } = readTrain(`
@@ -55,9 +55,31 @@ it('a cage is a carrier to some: what it carries says more, and the file most', 
 });
 
 it('a drum that comes out with its plates is looked over as a pack too', () => {
-  expect(findingsOf('drum')).not.toContain('burnt');
-  expect(findingsOf('drum', true)).toEqual(
-    expect.arrayContaining(['worn bushing', 'burnt', 'hot spots']),
-  );
-  expect(new Set(findingsOf('pack', true)).size).toBe(findingsOf('pack', true).length);
+  const found = (carries: string[], notes = {}) =>
+    findingsOf(NAMED, { name: 'front drum', carries, ...notes });
+  expect(found(['shaft'])).not.toContain('burnt');
+  for (const its of [found(['shaft'], { frictions: 3 }), found(['shaft', 'top clutch'])]) {
+    expect(its).toEqual(expect.arrayContaining(['worn bushing', 'burnt', 'hot spots']));
+    expect(new Set(its).size).toBe(its.length);
+  }
+  // No band runs on it; on the other one does.
+  expect(found(['shaft'])).not.toContain('glazed');
+  expect(found(['set.ring'])).toContain('glazed');
+});
+
+it('what was fitted wrongly leads to the fault that it makes, of the device it carries', () => {
+  const cage = { name: 'cage', carries: ['low sprag'] };
+  expect(findingsOf(NAMED, cage)).toContain('backwards');
+  expect(faultFrom(NAMED, cage, 'backwards')).toEqual({
+    what: 'one-way',
+    device: 'low sprag',
+    is: 'backwards',
+  });
+  const pack = { name: 'low pack', carries: ['low brake'] };
+  expect(findingsOf(NAMED, pack)).toContain('wrong order');
+  expect(faultFrom(NAMED, pack, 'wrong order')).toMatchObject({ is: 'slips' });
+  expect(faultFrom(NAMED, pack, 'warped')).toBeUndefined();
+  // Every fault that a finding leads to is one of such a device.
+  const band = { name: 'strap', carries: ['low band'] };
+  expect(faultFrom(NAMED, band, 'strut out')).toMatchObject({ is: 'will not apply' });
 });

@@ -27,7 +27,7 @@ export { timeText, toldText } from './records.ts';
 export { refusedText, unknownWords } from './refused.ts';
 export { benchText, faultName, gearName, roadSignText, roadText } from './signs.ts';
 export { type CheckTold, isSprung, lastLook, type StepContext, stepTold } from './step.ts';
-export { findingText, strippingRefusal } from './stripping.ts';
+export { countedText, findingText, strippingRefusal } from './stripping.ts';
 export {
   causeText,
   evidenceText,
