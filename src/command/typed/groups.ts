@@ -3,7 +3,7 @@ import type { Verb } from './verbs.ts';
 
 /** The verbs by what a person is at, in the order of help; a group's example is of its first verb. */
 export const GROUPS = {
-  explain: ['flow', 'check', 'chart', 'capacity'],
+  explain: ['flow', 'describe', 'check', 'chart', 'capacity'],
   fault: ['suspects', 'faults'],
   measure: MEASURED_KINDS,
   build: ['plan', 'hand'],
@@ -18,6 +18,7 @@ const KESTREL = 'trains/kestrel-three-speed.train.yaml';
 /** What is typed after `holdturn`, in a checkout; the files of readings stand in `docs/`. */
 export const EXAMPLES: Readonly<Record<Verb | 'screen', string>> = {
   check: `check ${KESTREL}`,
+  describe: 'describe mine.train.yaml',
   flow: `flow ${KESTREL} --range D --gear 1`,
   chart: `chart ${KESTREL}`,
   hand: `hand ${KESTREL} --turn rear.carrier`,

@@ -3,6 +3,7 @@ import type { SheetKind } from '../../telling/sheets/index.ts';
 /** The verbs that ask about a train file, and the options of each, in the order of help. */
 export const VERBS = {
   check: ['json', 'lang'],
+  describe: ['lang'],
   flow: [
     'range',
     'gear',

@@ -63,6 +63,8 @@ async function replyTo(
       return (await import('./screen.ts')).screen(call.file, call.port, session({}));
     case 'check':
       return (await import('./check.ts')).check(call.file, session(call.options));
+    case 'describe':
+      return (await import('./describe.ts')).describe(call.file, session(call.options));
     case 'flow':
       return (await import('./flow.ts')).flow(call.file, session(call.options));
     case 'chart':

@@ -1,10 +1,15 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { labelOf, questionOf } from '../../telling/questions/index.ts';
-import { problemText } from '../../telling/narrative/index.ts';
+import {
+  anotherText,
+  noneText,
+  questionOf,
+  topicText,
+  wrongText,
+} from '../../telling/questions/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
-import type { Asked, Countable, Inquiry, Wrong } from '../../asking/describe/index.ts';
+import type { Asked, Countable, Inquiry } from '../../asking/describe/index.ts';
 import { Control } from './control.tsx';
 import { Brought } from './brought.tsx';
 import { type Guide, progressOf } from './guide.ts';
@@ -60,7 +65,7 @@ function Round({ guide, inquiry }: Props & { readonly inquiry: Inquiry }) {
     >
       <p class="describe-progress">
         {of > 1 && `${say.progress(at, of)} · `}
-        {inquiry.changes?.name || topicText(inquiry)}
+        {inquiry.changes?.name || topicText(inquiry, language.value)}
       </p>
       <h2 id="describe-question" class="describe-question">
         {question}
@@ -69,11 +74,11 @@ function Round({ guide, inquiry }: Props & { readonly inquiry: Inquiry }) {
       <Control
         prompt={prompt}
         before={inquiry.before.get(prompt.key)}
-        none={noneText(inquiry)}
+        none={noneText(inquiry, prompt, language.value)}
         onAnswer={(said) => guide.answer(said)}
       />
       <p role="alert" class="describe-refused">
-        {wrong && wrongText(wrong)}
+        {wrong && wrongText(wrong, language.value)}
       </p>
       <Back guide={guide} />
     </form>
@@ -84,7 +89,7 @@ function More({ guide, of }: Props & { readonly of: Countable }) {
   const say = words();
   return (
     <>
-      <h2 class="describe-question">{say.anotherOne[of]}</h2>
+      <h2 class="describe-question">{anotherText(of, language.value)}</h2>
       <Tiles>
         <LargeButton onPress={() => guide.add(of)}>{say.yes}</LargeButton>
         <LargeButton onPress={() => guide.settle(of)}>{say.no}</LargeButton>
@@ -121,38 +126,6 @@ function Back({ guide }: Props) {
       )}
     </div>
   );
-}
-
-function topicText({ topic, section = '' }: Inquiry): string {
-  return topic === 'entry' ? labelOf(section, language.value) : words().topics[topic];
-}
-
-// What picking nothing means.
-function noneText({ topic }: Inquiry): string {
-  const say = words();
-  if (topic === 'join') return say.nothing;
-  return topic === 'gear' ? say.none : say.nothingMore;
-}
-
-// What is wrong with an answer, and the way out.
-function wrongText(its: Wrong): string {
-  const say = words();
-  switch (its.wrong) {
-    case 'expected': {
-      const { what, found } = its;
-      const place = { line: 1, column: 1, length: found.length };
-      const problem = { problem: 'expected', severity: 'error', what, found, place } as const;
-      return problemText(problem, language.value);
-    }
-    case 'mistake':
-      return say.mistake(problemText(its.problem, language.value));
-    case 'doubt':
-      return say.doubt(its.most);
-    case 'same piece':
-      return say.samePiece(its.name);
-    default:
-      return say.refused[its.wrong];
-  }
 }
 
 function keyOf(asked: Asked, prompt: string | undefined): string {

@@ -35,7 +35,7 @@ export function Control({ prompt, before, none, onAnswer }: Props) {
           labelledBy="describe-question"
           start={typeof before === 'number' ? before : undefined}
           most={prompt.most}
-          none={prompt.optional ? say.notCounted : undefined}
+          none={prompt.optional ? none : undefined}
           onNumber={onAnswer}
         />
       );

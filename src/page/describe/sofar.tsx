@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { outputsOf, type Train } from '../../engine/train/index.ts';
 import { goingWith, pathOf } from '../../engine/trainfile/index.ts';
 import { problemText, voiceOf } from '../../telling/narrative/index.ts';
-import { labelOf } from '../../telling/questions/index.ts';
+import { labelOf, topicText } from '../../telling/questions/index.ts';
 import { room } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
@@ -50,7 +50,7 @@ export function SoFar({ study, guide, train, onPlace }: Props) {
             text !== '' && (
               <li key={topic}>
                 <button type="button" class="describe-thing" onClick={() => guide.add(topic)}>
-                  <b>{text}</b> <span>{say.topics[topic]}</span>
+                  <b>{text}</b> <span>{topicText({ topic }, language.value)}</span>
                 </button>
               </li>
             ),
@@ -219,7 +219,7 @@ function Add({ guide, train }: Pick<Props, 'guide' | 'train'>) {
       <div class="row">
         {TOPICS.map((topic) => (
           <button key={topic} type="button" onClick={() => guide.add(topic)}>
-            {say.topics[topic]}
+            {topicText({ topic }, language.value)}
           </button>
         ))}
         {sectionsToTell(train).map((section) => (

@@ -23,10 +23,6 @@ export const words = spoken({
     cancel: 'Leave this',
     yes: 'Yes',
     no: 'No, that is all',
-    notCounted: 'I cannot count it',
-    nothing: 'Nothing',
-    none: 'Nothing is applied',
-    nothingMore: 'Nothing more',
     another: 'Another part, not in the list',
     anotherName: 'Another',
     itsName: 'Its name',
@@ -52,34 +48,6 @@ export const words = spoken({
     taken: (size: string) => `Take out ${size}`,
     parts: 'The parts as they come off',
     brought: 'What this answer brings',
-    mistake: (text: string) =>
-      `The file would be wrong by this: ${text}. Answer anew, or take back an answer.`,
-    doubt: (most: number) =>
-      `As common practice this is hardly ever over ${most}. Is it counted right, and the unit right? If it is so, give it once more.`,
-    samePiece: (name: string) => `It cannot be ${name} here. Pick another.`,
-    refused: {
-      unreadable: 'The text cannot be read: mend it first.',
-      'no such place': 'There is no place for this in the text: change it there.',
-      'laid out by hand':
-        'The text is laid out by hand here: change it there, or a comment is lost.',
-      'not a name': 'A name is 1 to 80 characters, with no comma, colon or dot in it.',
-      'name taken': 'Something else has this name. Give it another.',
-      'cannot alternate':
-        'So many do not lie in turn: of frictions and steels there is one more at most, and the one at the piston begins. Count again, or take back an answer; what lies otherwise is written in the text.',
-      'must be said': 'This must be said. Leave the question if you do not know it.',
-    },
-    topics: {
-      name: 'name',
-      input: 'shaft that comes in',
-      output: 'shaft that goes out',
-      outputs: 'several shafts that go out',
-      set: 'planetary set',
-      'gear pair': 'gear pair',
-      join: 'what is splined to what',
-      device: 'clutch, brake, band, park pawl or one-way clutch',
-      gear: 'gear',
-      entry: 'figures',
-    },
     sections: {
       set: 'Planetary sets',
       'gear pair': 'Gear pairs',
@@ -96,11 +64,6 @@ export const words = spoken({
       gear: 'the gears, and what is applied in each',
     },
     loose: 'Nothing is splined to these yet, and nothing holds them:',
-    anotherOne: {
-      set: 'Is there another planetary set?',
-      device: 'Does anything else hold or join parts?',
-      gear: 'Is there another gear?',
-    },
     finished: 'All is asked. Pick what you would change, or add to it.',
     told: {
       set: {
@@ -151,10 +114,6 @@ export const words = spoken({
     cancel: 'Dejar esto',
     yes: 'Sí',
     no: 'No, eso es todo',
-    notCounted: 'No lo puedo contar',
-    nothing: 'A nada',
-    none: 'Nada está aplicado',
-    nothingMore: 'Nada más',
     another: 'Otra pieza, que no está en la lista',
     anotherName: 'Otro',
     itsName: 'Su nombre',
@@ -180,34 +139,6 @@ export const words = spoken({
     taken: (size: string) => `Quitar ${size}`,
     parts: 'Las piezas según salen',
     brought: 'Lo que trae esta respuesta',
-    mistake: (text: string) =>
-      `El archivo quedaría mal: ${text}. Responda de nuevo, o retire una respuesta.`,
-    doubt: (most: number) =>
-      `Como práctica común casi nunca pasa de ${most}. ¿Está bien contado, y bien la unidad? Si es así, dígalo otra vez.`,
-    samePiece: (name: string) => `Aquí no puede ser ${name}. Elija otra pieza.`,
-    refused: {
-      unreadable: 'El texto no se puede leer: arréglelo primero.',
-      'no such place': 'En el texto no hay lugar para esto: cámbielo ahí.',
-      'laid out by hand':
-        'Aquí el texto está ordenado a mano: cámbielo ahí, o se pierde un comentario.',
-      'not a name': 'Un nombre tiene de 1 a 80 caracteres, sin coma, dos puntos ni punto.',
-      'name taken': 'Otra cosa lleva ese nombre. Dele otro.',
-      'cannot alternate':
-        'Tantos no van alternados: de fricción y de acero hay a lo más uno de diferencia, y empieza el que va al pistón. Cuente otra vez, o retire una respuesta; lo que va de otro modo se escribe en el texto.',
-      'must be said': 'Esto hay que decirlo. Deje la pregunta si no lo sabe.',
-    },
-    topics: {
-      name: 'nombre',
-      input: 'eje que entra',
-      output: 'eje que sale',
-      outputs: 'varios ejes que salen',
-      set: 'juego planetario',
-      'gear pair': 'par de engranajes',
-      join: 'qué está estriado a qué',
-      device: 'embrague, freno, banda, trinquete o rueda libre',
-      gear: 'marcha',
-      entry: 'cifras',
-    },
     sections: {
       set: 'Juegos planetarios',
       'gear pair': 'Pares de engranajes',
@@ -224,11 +155,6 @@ export const words = spoken({
       gear: 'las marchas, y qué se aplica en cada una',
     },
     loose: 'A estas piezas todavía no está estriado nada, y nada las retiene:',
-    anotherOne: {
-      set: '¿Hay otro juego planetario?',
-      device: '¿Hay algo más que retenga o una piezas?',
-      gear: '¿Hay otra marcha?',
-    },
     finished: 'Todo está preguntado. Elija lo que quiera cambiar, o añada.',
     told: {
       set: {

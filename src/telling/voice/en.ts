@@ -482,6 +482,15 @@ export const en = {
     'Goggles on, a rag over the port, fingers out of pistons and servos, air at no more than the maker’s pressure. Hot oil drips from the open pan.',
   'caution.hand check':
     'Seen from the input end. Fingers out of teeth, lugs and splines; turn slowly, and agree who turns and who holds. Lift a unit with a hoist, or two people, and lock its stand.',
+  'describe.empty': 'Enter alone: {means}.',
+  'describe.further': 'What else is to be told? Enter alone ends.',
+  'describe.how':
+    'One question after another; answer by the number or in your words, several behind commas. back takes the last answer back, q ends. When a round of questions is whole it is written into {file}.',
+  'describe.known': '“{given}” is no answer here: give a number of the list, or what is asked for.',
+  'describe.no': 'no, that is all',
+  'describe.seen from the input': 'Seen from the input end.',
+  'describe.units': 'With its unit: {units}.',
+  'describe.yes': 'yes',
   'ask.how':
     'Each question is about one test. Answer y (as it should), n (not as it should), or what it did: {example}. A ? behind an answer says that you are not sure. s skips, p prints what was seen as a file, q ends.',
   'ask.test': '{test}, {minutes} min: {whole}, as it should? ({others})',
@@ -1102,6 +1111,7 @@ export const en = {
     'seen, reading, chosen, check, limit, photograph, note or signed, and its words, as in reading "low brake" "feeler: [0.42 mm]"',
   'cli.kind':
     'what to print: chart, drawing, diagnosis, strip, measure, build, one-way, capacity, job, or set for all',
+  'verb.describe': 'make a train file by questions, or go on with one',
   'verb.check': 'is this a train? every error and warning with its place',
   'verb.flow': 'a gear under power and on coast: speeds, torques, and why',
   'verb.chart': 'every combination of the friction devices, and the swaps between gears',
@@ -1229,6 +1239,8 @@ export const en = {
   'bad.full': 'the disk is full: {file} is not written whole; make room, then do it again',
   'bad.stdout': 'cannot print ({reason}): what was asked did not arrive; print it elsewhere',
   'bad.too big': 'too large: {file} has more than {most} MB; give the path of a train file',
+  'bad.nobody asked':
+    'describe asks questions: give the path of a train file, there or not yet, and a terminal to answer in',
   'bad.silent':
     'nothing comes from {file}, and nobody writes into it; give the path of a train file',
   'bad.link':

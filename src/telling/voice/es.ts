@@ -481,6 +481,16 @@ export const es: Messages = {
     'Con gafas, un trapo sobre el orificio, dedos fuera de pistones y servos, aire a no más de la presión del fabricante. Gotea aceite caliente.',
   'caution.hand check':
     'Visto desde el lado de entrada. Dedos fuera de dientes, orejetas y estriados; gire despacio, y acuerden quién gira y quién retiene. Levante la unidad con grúa o entre dos, y trabe su soporte.',
+  'describe.empty': 'Solo Intro: {means}.',
+  'describe.further': '¿Qué más hay que decir? Solo Intro termina.',
+  'describe.how':
+    'Una pregunta tras otra; responda con el número o con sus palabras, varias separadas por comas. back retira la última respuesta, q termina. Cuando una ronda de preguntas está completa, se escribe en {file}.',
+  'describe.known':
+    '“{given}” no es una respuesta aquí: dé un número de la lista, o lo que se pregunta.',
+  'describe.no': 'no, eso es todo',
+  'describe.seen from the input': 'Visto desde la entrada.',
+  'describe.units': 'Con su unidad: {units}.',
+  'describe.yes': 'sí',
   'ask.how':
     'Cada pregunta es sobre una prueba. Responda y (como debe), n (no como debe), o lo que hizo: {example}. Un ? detrás dice que no está seguro. s salta, p escribe lo visto como archivo, q termina.',
   'ask.test': '{test}, {minutes} min: {whole}, ¿como debe? ({others})',
@@ -1099,6 +1109,7 @@ export const es: Messages = {
     'seen (visto), reading (lectura), chosen (elegido), check (comprobación), limit (límite), photograph (fotografía), note (nota) o signed (firmado), y sus palabras, como reading "low brake" "feeler: [0.42 mm]"',
   'cli.kind':
     'qué se imprime: chart (tabla), drawing (dibujo), diagnosis (diagnóstico), strip (desmontaje), measure (medir), build (montaje), one-way (ruedas libres), capacity (capacidad de par), job (trabajo) o set (todas)',
+  'verb.describe': 'hace un archivo de tren con preguntas, o sigue con uno',
   'verb.check': '¿es esto un tren? cada error y aviso con su lugar',
   'verb.flow': 'una marcha en tracción y en retención: velocidades, pares y por qué',
   'verb.chart': 'cada combinación de los elementos de fricción, y los relevos entre marchas',
@@ -1232,6 +1243,8 @@ export const es: Messages = {
   'bad.stdout': 'no se puede imprimir ({reason}): lo pedido no llegó; imprímalo en otro lugar',
   'bad.too big':
     'demasiado grande: {file} tiene más de {most} MB; dé la ruta de un archivo de tren',
+  'bad.nobody asked':
+    'describe hace preguntas: dé la ruta de un archivo de tren, exista o no, y una terminal donde responder',
   'bad.silent': 'de {file} no llega nada, y nadie escribe en él; dé la ruta de un archivo de tren',
   'bad.link':
     'no existe el archivo: {file} es un enlace a {target}, que no está; arregle el enlace, o dé la ruta de un archivo de tren',
