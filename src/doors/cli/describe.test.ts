@@ -10,29 +10,17 @@ const folder = mkdtempSync(path.join(tmpdir(), 'holdturn-describe-'));
 it('makes a train file by questions, with wrong answers told where they are given', async () => {
   const file = path.join(folder, 'wren.train.yaml');
   const answers = [
-    ...['Wren', 'input shaft', 'input shaft', 'drum gear'],
+    ['Wren', 'input shaft', 'input shaft', 'drum gear'],
     // A set; its sun was counted wrong, and is taken back.
-    ...['main', '1', '31', 'back', '30', '66', '3', '', 'no, that is all'],
+    ['main', '1', '31', 'back', '30', '66', '3', '', 'no, that is all'],
     // Splines: the shaft to the sun, the drum to the carrier, the ring to nothing.
-    ...['main sun', 'main carrier', ''],
-    ...['2', 'low brake', 'case', 'main ring', '2'],
-    ...['D', '1', 'low brake', '2'],
+    ['main sun', 'main carrier', ''],
+    ['2', 'low brake', 'case', 'main ring', '2'],
+    ['D', '1', 'low brake', '2'],
     // The plates of its pack: forty are asked about, and seven steels cannot lie in turn.
-    ...[
-      'A pack of plates',
-      'low brake',
-      'A steel',
-      '40',
-      '4',
-      '7',
-      '5',
-      '2.00 mm',
-      '1.80',
-      '1.80 mm',
-      '',
-    ],
-    ...['', ''],
-  ];
+    ['A pack of plates', 'low brake', 'A steel', '40', '4', '7', '5', '2.00 mm', '1.80', '1.80 mm'],
+    ['', '', ''],
+  ].flat();
   const { out, exit } = await ask(`describe ${file}`, { stdin: answers.join('\n') });
   expect(exit).toBe(0);
   const text = readFileSync(file, 'utf8');

@@ -125,7 +125,11 @@ export class Told {
   }
 }
 
-const ASKED_FOR: ReadonlySet<string> = new Set(['set stands alone', 'member carries nothing']);
+const ASKED_FOR: ReadonlySet<string> = new Set([
+  'set stands alone',
+  'member carries nothing',
+  'device never applied',
+]);
 
 // What was typed, as an answer; undefined for what is none.
 function saidIn(word: string, prompt: Prompt, choices: readonly string[]): Said | undefined {

@@ -41,5 +41,9 @@ function textsOf(warnings: readonly Warned[]): string[] {
   return warnings.map(({ warning }) => problemText(warning, language.value));
 }
 
-/** Warnings that say the same as the list of what is missing, while it is described. */
-export const MISSED: ReadonlySet<string> = new Set(['set stands alone', 'member carries nothing']);
+/** Warnings of what is still missing, while it is described. */
+export const MISSED: ReadonlySet<string> = new Set([
+  'set stands alone',
+  'member carries nothing',
+  'device never applied',
+]);
