@@ -142,6 +142,10 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'page/measure',
     'What is measured of a unit, number by number, judged as it is typed, and written down.',
   ],
+  [
+    'page/handsfree',
+    'Steps read aloud, a word heard and the screen kept awake, by the device alone.',
+  ],
   ['page/lesson', 'A question in large type, votes by a tap, and the answer revealed.'],
   ['page/describe', 'A train described by questions or as text, drawn as it grows.'],
   ['page/strip', 'A unit taken apart and put together, a part a screen; its teardown made so.'],

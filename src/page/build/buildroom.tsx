@@ -1,10 +1,13 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
+import type { BuildTask } from '../../asking/build/index.ts';
 import { refusedText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
+import { HandsFree, handsFree } from '../handsfree/index.ts';
 import { AtJob, JobBar, jobsOf } from '../job/index.ts';
 import { room } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { language, stand } from '../words/index.ts';
+import { aloudOf } from './aloud.ts';
 import { Building } from './building.ts';
 import { StepList } from './steplist.tsx';
 import { Task } from './task.tsx';
@@ -47,8 +50,9 @@ function Unit({ study, work }: { readonly study: Study; readonly work: string })
     );
   }
   return (
-    <div class="build" ref={place}>
+    <div class={`build${handsFree.value ? ' build-free' : ''}`} ref={place}>
       <Keeping study={study} building={building} />
+      <HandsFree lines={task ? linesOf(building, task) : [say.built]} at={task?.key ?? ''} />
       {task ? (
         <Task key={task.key} building={building} task={task} />
       ) : (
@@ -57,6 +61,12 @@ function Unit({ study, work }: { readonly study: Study; readonly work: string })
       <StepList building={building} />
     </div>
   );
+}
+
+function linesOf(building: Building, task: BuildTask): readonly string[] {
+  const [train, { plan }] = [building.train.value, building];
+  if (!train || !plan) return [];
+  return aloudOf(task, { train, plan, voice: voiceOf(language.value), stand: stand.value });
 }
 
 /** Where it is written down: the open job; else this browser, until there is one. */

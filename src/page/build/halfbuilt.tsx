@@ -8,9 +8,11 @@ import type { Scene } from '../../telling/scene/index.ts';
 import { paintStickDiagram } from '../../telling/stickdiagram/index.ts';
 import { layoutOf } from '../diagram/index.ts';
 import { Drawing } from '../figure/index.ts';
+import { useWord } from '../handsfree/index.ts';
 import { lit } from '../strip/index.ts';
 import { isCalm, language, stand } from '../words/index.ts';
 import type { Building } from './building.ts';
+import { Grips } from './grips.tsx';
 import { HAND, TURN } from './hands.ts';
 import { words } from './words.ts';
 
@@ -27,27 +29,29 @@ interface Props {
 export function HalfBuilt({ building, step, check }: Props) {
   const say = words();
   const [train, { plan }] = [building.train.value, building];
-  const place = useRef<HTMLDivElement>(null);
+  const place = useRef<HTMLElement>(null);
   const [shown, show] = useState(isCalm() ? 0 : 1);
   const stands = useMemo(
     () => train && plan && standsAt(train, askHalfBuilt(train, plan, step), step, check),
     [train, plan, step, check],
   );
+  useWord('again', () => show(shown + 1));
   const title = say.picture(feltText(check.right, language.value, stand.value));
   const scene = useMemo(
     () => train && plan && sceneOf(train, partsOn(train, plan.steps, step), title),
     [train, plan, step, title],
   );
   useEffect(() => {
-    const svg = place.current?.querySelector('svg');
-    if (!svg || !train || !stands) return undefined;
-    layHands(svg, train, check);
-    return shown > 0 ? sway(svg, stands) : undefined;
+    const [its, svg] = [place.current, place.current?.querySelector('.build-drawing svg')];
+    if (!its || !svg || !train || !stands) return undefined;
+    layHands(svg as SVGSVGElement, train, check);
+    return shown > 0 ? sway(its, stands, labelOf(train, check.turn.member)) : undefined;
   }, [scene, stands, shown]);
   if (!scene || !stands) return null;
   return (
-    <figure class="build-half">
-      <div ref={place} class="build-drawing">
+    <figure class="build-half" ref={place}>
+      <Grips check={check} />
+      <div class="build-drawing">
         <Drawing scene={scene} />
       </div>
       <figcaption>
@@ -103,16 +107,30 @@ function sceneOf(train: Train, on: ReadonlySet<Part>, title: string): Scene {
   return lit(drawn, paintStickDiagram(drawn, title), half, together);
 }
 
-// A hand on the dial that is held, an arrow round the one that is turned.
-function layHands(svg: SVGSVGElement, train: Train, { hold, turn }: PlannedCheck): void {
+// The dial of a member, by its name.
+function labelOf(train: Train, member: string): string | undefined {
   const { bodies, bodyOf } = assemble(train);
+  return bodies[bodyOf(member) ?? -1]?.label;
+}
+
+// A hand on the dial that is held, arrows round the one that is turned; where one dial is both, it is
+// only pointed at, and each has a dial of its own beside the drawing.
+function layHands(svg: SVGSVGElement, train: Train, { hold, turn }: PlannedCheck): void {
   const handle = (member: string | undefined) => {
-    const label = member === undefined ? undefined : bodies[bodyOf(member) ?? -1]?.label;
+    const label = member === undefined ? undefined : labelOf(train, member);
     return label === undefined
       ? null
       : svg.querySelector<SVGGElement>(`.handle[data-name="${CSS.escape(label)}"]`);
   };
   for (const old of svg.querySelectorAll('.build-hand')) old.remove();
+  for (const look of ['build-held', 'build-turned', 'build-both']) {
+    for (const old of svg.querySelectorAll(`.handle.${look}`)) old.classList.remove(look);
+  }
+  const both = hold && handle(hold.member);
+  if (both && both === handle(turn.member)) {
+    both.classList.add('build-both');
+    return;
+  }
   const put = (at: SVGGElement | null, look: string, d: string) => {
     const path = document.createElementNS('http://www.w3.org/2000/svg', 'path');
     path.setAttribute('class', `build-hand ${look}`);
@@ -131,12 +149,14 @@ const LASH = 4;
 const TIMES = 2;
 
 // One way and back, then the other way and back, a few times; then it rests.
-function sway(svg: SVGSVGElement, stands: Stands): () => void {
-  const faces = [...svg.querySelectorAll('.handle')].flatMap((handle) => {
+function sway(figure: HTMLElement, stands: Stands, turned: string | undefined): () => void {
+  const handles = [...figure.querySelectorAll('.handle:not(.build-both)')];
+  const faces = handles.flatMap((handle) => {
     const face = handle.querySelector('.dial-face');
     return face ? [{ label: handle.getAttribute('data-name') ?? '', face }] : [];
   });
-  const turned = svg.querySelector('.build-turned')?.getAttribute('data-name') ?? '';
+  const own = figure.querySelector('.build-grip.build-turned .dial-face');
+  if (own) faces.push({ label: turned ?? '', face: own });
   const began = performance.now();
   let frame = 0;
   const paint = (now: number) => {
@@ -152,7 +172,7 @@ function sway(svg: SVGSVGElement, stands: Stands): () => void {
       const angle = rests ? 0 : Math.max(-360, Math.min(360, moves)) * swing;
       face.setAttribute('transform', `rotate(${angle.toFixed(1)})`);
     }
-    svg.classList.toggle('build-locks', !rests && speeds.size === 0);
+    figure.classList.toggle('build-locks', !rests && speeds.size === 0);
     if (!rests) frame = requestAnimationFrame(paint);
   };
   frame = requestAnimationFrame(paint);

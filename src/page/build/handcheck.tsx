@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import type { Felt, PlannedCheck, Step } from '../../engine/plan/index.ts';
 import { feltText, stepTold } from '../../telling/narrative/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
+import { WordButton } from '../handsfree/index.ts';
 import { language, stand } from '../words/index.ts';
 import { HalfBuilt } from './halfbuilt.tsx';
 import { TakeBack } from './takeback.tsx';
@@ -41,10 +42,12 @@ export function HandCheck({ building, task, context, isNext, step, check }: Prop
         <p class="build-right">{context.voice.say('plan.right', { felt: told.right })}</p>
         {isNext && !other && (
           <div class="row build-answers">
-            <LargeButton main onPress={() => answer(check.right)}>
+            <WordButton word="right" main onPress={() => answer(check.right)}>
               {wrong ? say.rightNow : say.right}
-            </LargeButton>
-            <LargeButton onPress={() => feel(true)}>{say.wrong}</LargeButton>
+            </WordButton>
+            <WordButton word="wrong" onPress={() => feel(true)}>
+              {say.wrong}
+            </WordButton>
           </div>
         )}
         {isNext && other && (

@@ -1,5 +1,6 @@
 import type { MeasuredThing } from '../../asking/build/index.ts';
 import { LargeButton } from '../controls/index.ts';
+import { WordButton } from '../handsfree/index.ts';
 import { send } from '../rooms/index.ts';
 import type { BodyProps } from './taskprops.ts';
 import { words } from './words.ts';
@@ -15,6 +16,7 @@ export function Measured({ building, task, isNext, thing, said }: Props) {
   const { kind, name, stands } = thing;
   const closed = stands === 'closed';
   const go = () => send({ to: 'measure', from: 'build', kind, name });
+  const done = (its: string) => void building.answer(task.key, 'done', its);
   return (
     <>
       <p class="build-stands" role="status">
@@ -25,15 +27,15 @@ export function Measured({ building, task, isNext, thing, said }: Props) {
           <LargeButton main={!closed} onPress={go}>
             {say.measure}
           </LargeButton>
-          <LargeButton
-            main={closed}
-            onPress={() => {
-              const left = closed ? said : `${said}: ${say.stands[stands]}`;
-              void building.answer(task.key, 'done', left);
-            }}
-          >
-            {closed ? say.done : say.leaveOpen}
-          </LargeButton>
+          {closed ? (
+            <WordButton word="next" main onPress={() => done(said)}>
+              {say.done}
+            </WordButton>
+          ) : (
+            <LargeButton onPress={() => done(`${said}: ${say.stands[stands]}`)}>
+              {say.leaveOpen}
+            </LargeButton>
+          )}
         </div>
       )}
     </>

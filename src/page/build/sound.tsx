@@ -1,6 +1,7 @@
 import type { Step } from '../../engine/plan/index.ts';
 import { stepTold } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
+import { WordButton } from '../handsfree/index.ts';
 import { Caution } from './caution.tsx';
 import type { BodyProps } from './taskprops.ts';
 import { TakeBack } from './takeback.tsx';
@@ -30,9 +31,13 @@ export function Sound({
       ))}
       {isNext && (
         <div class="row build-answers">
-          <LargeButton main onPress={() => void building.answer(task.key, 'right', thud)}>
+          <WordButton
+            word="right"
+            main
+            onPress={() => void building.answer(task.key, 'right', thud)}
+          >
             {thud}
-          </LargeButton>
+          </WordButton>
           {others.map((sound) => (
             <LargeButton key={sound} onPress={() => void building.answer(task.key, 'wrong', sound)}>
               {sound}

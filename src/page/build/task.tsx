@@ -1,6 +1,7 @@
 import { FIRST_START } from '../../shop/firststart/index.ts';
 import { startTold, stepTold, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
+import { WordButton } from '../handsfree/index.ts';
 import { language, stand } from '../words/index.ts';
 import type { Building } from './building.ts';
 import { Caution } from './caution.tsx';
@@ -102,9 +103,9 @@ function Go({ building, task, isNext, said }: BodyProps & { readonly said: strin
   if (!isNext) return null;
   return (
     <div class="row build-answers">
-      <LargeButton main onPress={() => void building.answer(task.key, 'done', said)}>
+      <WordButton word="next" main onPress={() => void building.answer(task.key, 'done', said)}>
         {say.done}
-      </LargeButton>
+      </WordButton>
     </div>
   );
 }

@@ -44,6 +44,8 @@ export const words = spoken({
     pictureKey:
       'Drawn faintly: not on yet. A hand lies on what is held; arrows are round what is turned.',
     again: 'Show it again',
+    held: 'Hold',
+    turned: 'Turn',
     heard: 'With the air on: what was heard?',
     measure: 'Measure it',
     leaveOpen: 'Go on, left open',
@@ -59,6 +61,7 @@ export const words = spoken({
       'Stop. The next step covers these: after it they are put right by stripping alone. Look for each now:',
     passStop: 'I have looked at each: cover them',
     foundOne: 'One of them is wrong',
+    byPress: 'It is passed by a press, and by nothing else.',
     built: 'The unit is built, and has run.',
     signNext: 'What was measured and what stands open is told where it is signed.',
     sign: 'To the job, to sign',
@@ -105,6 +108,8 @@ export const words = spoken({
     pictureKey:
       'En trazo débil: aún no puesto. Hay una mano en lo que está retenido y flechas en lo que se gira.',
     again: 'Mostrarlo otra vez',
+    held: 'Sujetar',
+    turned: 'Girar',
     heard: 'Con el aire puesto: ¿qué se oyó?',
     measure: 'Medirlo',
     leaveOpen: 'Seguir y dejarlo abierto',
@@ -120,6 +125,7 @@ export const words = spoken({
       'Alto. El paso siguiente los tapa: después solo se corrigen desmontando. Busque ahora cada uno:',
     passStop: 'He mirado cada uno: taparlos',
     foundOne: 'Uno de ellos está mal',
+    byPress: 'Se pasa pulsando, y de ningún otro modo.',
     built: 'La unidad está armada y ha funcionado.',
     signNext: 'Lo medido y lo que queda abierto se dice donde se firma.',
     sign: 'Al trabajo, a firmar',

@@ -1,0 +1,2 @@
+export { HandsFree, handsFree } from './handsfree.tsx';
+export { useWord, WordButton } from './wordbutton.tsx';
