@@ -4,31 +4,21 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
-import { askPlan } from '../../src/asking/build/index.ts';
-import { buildTasks } from '../../src/shop/build/index.ts';
-import type { Train } from '../../src/engine/train/index.ts';
-import { readTrain } from '../../src/engine/trainfile/index.ts';
 import { readJob, type Told } from '../../src/shop/records/index.ts';
 import { ROOT } from '../sources.ts';
 import { accessFaults } from './access.ts';
 import { withBrowser } from './browser.ts';
+import { buildAt as at, buildTo, MEANT, startBuild } from './builds.ts';
 import { textSaved } from './jobs.ts';
-import { ourText } from './links.ts';
 
 const open = withBrowser();
 const folder = mkdtempSync(path.join(tmpdir(), 'holdturn-build-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const TABLET = { viewport: { width: 820, height: 1180 }, hasTouch: true };
-const KESTREL = readTrain(ourText('kestrel-three-speed')).train as Train;
-const TASKS = buildTasks(askPlan(KESTREL));
-/** A press of a stop that comes sooner is not meant for it; milliseconds. */
-const MEANT = 1000;
 
 const button = (page: Page, name: string | RegExp) =>
   page.getByRole('button', { name, exact: typeof name === 'string' });
-const task = (page: Page) => page.locator('.build-task').getAttribute('data-task');
-const at = (page: Page, key: string) => expect.poll(() => task(page)).toBe(key);
 const command = (...words: string[]) =>
   execFileSync(process.execPath, [path.join(ROOT, 'dist/cli.cjs'), ...words], {
     encoding: 'utf8',
@@ -36,28 +26,11 @@ const command = (...words: string[]) =>
   });
 
 async function begin(page: Page): Promise<void> {
-  await button(page, 'Build it').tap();
+  await startBuild(page);
   await button(page, 'Begin a job…').tap();
   await page.getByLabel('Your initials').fill('TW');
   await button(page, 'Begin a job').tap();
   await button(page, /^Job: /u).waitFor();
-}
-
-// Every task by the press that goes on, from the one on the screen to that of a key.
-async function buildTo(page: Page, key: string): Promise<void> {
-  const now = await task(page);
-  for (const its of TASKS.slice(TASKS.findIndex((one) => one.key === now))) {
-    // One after the other: that is what is tried.
-    // oxlint-disable-next-line eslint/no-await-in-loop
-    await at(page, its.key);
-    if (its.key === key) return;
-    // oxlint-disable-next-line eslint/no-await-in-loop
-    if (its.what === 'stop') await page.waitForTimeout(MEANT);
-    const press = page.locator('.build-answers button');
-    const leave = press.filter({ hasText: 'left open' });
-    // oxlint-disable-next-line eslint/no-await-in-loop
-    await ((await leave.count()) > 0 ? leave : press.first()).tap();
-  }
 }
 
 async function entries(page: Page): Promise<readonly (Told | undefined)[]> {
@@ -160,7 +133,7 @@ describe('a unit of ours, built on the page', () => {
 
   it('goes to measure and comes back; then comes the first start; in Spanish too', async () => {
     const { page } = await open('', TABLET);
-    await button(page, 'Build it').tap();
+    await startBuild(page);
     await buildTo(page, '18');
     await button(page, 'Measure it').tap();
     await page.locator('.measure h2', { hasText: 'second brake' }).waitFor();

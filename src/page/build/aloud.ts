@@ -1,4 +1,3 @@
-import type { BuildTask } from '../../asking/build/index.ts';
 import { lastSeen } from '../../engine/plan/index.ts';
 import {
   mistakeText,
@@ -6,6 +5,7 @@ import {
   type StepContext,
   stepTold,
 } from '../../telling/narrative/index.ts';
+import type { BuildTask } from '../../shop/build/index.ts';
 import { titleOf } from './told.ts';
 import { words } from './words.ts';
 

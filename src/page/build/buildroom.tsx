@@ -1,5 +1,5 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
-import type { BuildTask } from '../../asking/build/index.ts';
+import type { BuildTask } from '../../shop/build/index.ts';
 import { refusedText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { HandsFree, handsFree } from '../handsfree/index.ts';
