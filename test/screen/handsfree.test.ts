@@ -46,8 +46,10 @@ async function onDevice(device: Device): Promise<Page> {
       window,
       'SpeechSynthesisUtterance',
       class extends EventTarget {
-        constructor(readonly text: string) {
+        readonly text: string;
+        constructor(text: string) {
           super();
+          this.text = text;
         }
       },
     );

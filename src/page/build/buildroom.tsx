@@ -32,7 +32,11 @@ function Unit({ study, work }: { readonly study: Study; readonly work: string })
   const task = building.task.value;
   // Who goes on is told where they are; and no key that is still down presses what comes.
   useEffect(() => {
-    if (begun.current) place.current?.querySelector('h2')?.focus();
+    if (begun.current) {
+      const title = place.current?.querySelector('h2');
+      title?.focus({ preventScroll: true });
+      title?.closest('section')?.scrollIntoView({ block: 'start' });
+    }
     begun.current = true;
   }, [task?.key]);
   const planned = building.planned.value;
@@ -73,27 +77,34 @@ function linesOf(building: Building, task: BuildTask): readonly string[] {
 function Keeping({ study, building }: { readonly study: Study; readonly building: Building }) {
   const say = words();
   const count = building.loose.value.length;
-  const open = building.jobs.open.value;
-  return (
-    <>
-      <JobBar study={study} none={say.noJob} />
-      {count > 0 && (
-        <div class="row">
-          {open ? (
+  if (building.jobs.open.value) {
+    return (
+      <>
+        <JobBar study={study} />
+        {count > 0 && (
+          <div class="row">
             <LargeButton onPress={() => void building.handOver()}>
               {say.handOver(count)}
             </LargeButton>
-          ) : (
-            <details>
-              <summary>{say.another}</summary>
-              <button type="button" onClick={() => building.forget()}>
-                {say.forget}
-              </button>
-            </details>
-          )}
-        </div>
+          </div>
+        )}
+      </>
+    );
+  }
+  // Offered in full at the start; later a line, for the work is below it.
+  return (
+    <details class="build-keeping" open={count === 0}>
+      <summary>{say.noneOpen}</summary>
+      <JobBar study={study} none={say.noJob} />
+      {count > 0 && (
+        <details>
+          <summary>{say.another}</summary>
+          <button type="button" onClick={() => building.forget()}>
+            {say.forget}
+          </button>
+        </details>
       )}
-    </>
+    </details>
   );
 }
 
