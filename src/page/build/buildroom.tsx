@@ -77,34 +77,27 @@ function linesOf(building: Building, task: BuildTask): readonly string[] {
 function Keeping({ study, building }: { readonly study: Study; readonly building: Building }) {
   const say = words();
   const count = building.loose.value.length;
-  if (building.jobs.open.value) {
-    return (
-      <>
-        <JobBar study={study} />
-        {count > 0 && (
-          <div class="row">
+  const open = building.jobs.open.value;
+  return (
+    <>
+      <JobBar study={study} none={say.noJob} />
+      {count > 0 && (
+        <div class="row">
+          {open ? (
             <LargeButton onPress={() => void building.handOver()}>
               {say.handOver(count)}
             </LargeButton>
-          </div>
-        )}
-      </>
-    );
-  }
-  // Offered in full at the start; later a line, for the work is below it.
-  return (
-    <details class="build-keeping" open={count === 0}>
-      <summary>{say.noneOpen}</summary>
-      <JobBar study={study} none={say.noJob} />
-      {count > 0 && (
-        <details>
-          <summary>{say.another}</summary>
-          <button type="button" onClick={() => building.forget()}>
-            {say.forget}
-          </button>
-        </details>
+          ) : (
+            <details>
+              <summary>{say.another}</summary>
+              <button type="button" onClick={() => building.forget()}>
+                {say.forget}
+              </button>
+            </details>
+          )}
+        </div>
       )}
-    </details>
+    </>
   );
 }
 

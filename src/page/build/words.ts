@@ -4,7 +4,6 @@ export const words = spoken({
   en: {
     noTrain: 'There is no train in this file yet: describe it first, or open another.',
     tellStrip: 'Tell how it comes apart',
-    noneOpen: 'No job is open',
     noJob: 'No job is open: how far the build is, only this browser remembers.',
     handOver: (count: number) => `Write these ${count} into the job`,
     another: 'Another unit is on the bench',
@@ -70,7 +69,6 @@ export const words = spoken({
   es: {
     noTrain: 'Aún no hay tren en este archivo: descríbalo antes, o abra otro.',
     tellStrip: 'Decir cómo se desarma',
-    noneOpen: 'No hay ningún trabajo abierto',
     noJob:
       'No hay ningún trabajo abierto: hasta dónde llega el armado solo lo recuerda este navegador.',
     handOver: (count: number) => `Pasar ${count} anotaciones al trabajo`,
