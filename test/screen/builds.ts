@@ -8,8 +8,7 @@ import { ourText } from './links.ts';
 
 const KESTREL = readTrain(ourText('kestrel-three-speed')).train as Train;
 
-/** What is done of the Kestrel, in order. */
-export const KESTREL_TASKS = buildTasks(askPlan(KESTREL));
+const KESTREL_TASKS = buildTasks(askPlan(KESTREL));
 
 /** A press of a stop that comes sooner is not meant for it; milliseconds. */
 export const MEANT = 1000;
@@ -20,8 +19,8 @@ export async function startBuild(page: Page): Promise<void> {
   await page.locator('.build-task').waitFor();
 }
 
-/** The task on the screen, by its key. */
-export async function buildTask(page: Page): Promise<string | null> {
+// The task on the screen, by its key.
+async function buildTask(page: Page): Promise<string | null> {
   return page.locator('.build-task').getAttribute('data-task');
 }
 

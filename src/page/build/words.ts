@@ -108,7 +108,7 @@ export const words = spoken({
     pictureKey:
       'En trazo débil: aún no puesto. Hay una mano en lo que está retenido y flechas en lo que se gira.',
     again: 'Mostrarlo otra vez',
-    held: 'Sujetar',
+    held: 'Retener',
     turned: 'Girar',
     heard: 'Con el aire puesto: ¿qué se oyó?',
     measure: 'Medirlo',

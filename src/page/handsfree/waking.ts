@@ -23,7 +23,7 @@ export class Waking {
     this.stands.value = 'off';
   }
 
-  // The browser lets it go whenever the page is hidden.
+  // The browser takes it back whenever the page is hidden.
   private readonly take = (): void => void this.taken();
 
   private async taken(): Promise<void> {

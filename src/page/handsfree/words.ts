@@ -34,11 +34,11 @@ export const words = spoken({
     does: 'Botones más grandes, la pantalla despierta, los pasos en voz alta',
     readAloud: 'Leer en voz alta',
     listen: 'Contestar de voz',
-    fetch: 'Traer a este dispositivo las palabras del español',
+    fetch: 'Traer a este aparato las palabras del español',
     again: 'Leerlo otra vez',
     waits: 'El navegador habla cuando usted ha pulsado: pulse «Leerlo otra vez».',
     noVoice:
-      'No se lee nada en voz alta: este dispositivo no tiene voz española propia, y no se usa otra.',
+      'No se lee nada en voz alta: este aparato no tiene voz española propia, y no se usa otra.',
     mayBeSaid: (all: string) => `Diga una palabra sola: ${all}. Un alto se pasa solo pulsando.`,
     heard: (word: string) => `Oído: ${word}`,
     nothingHere: (word: string) => `Oído: ${word}. Aquí hay que pulsar.`,
@@ -47,13 +47,13 @@ export const words = spoken({
       elsewhere:
         'No se oyen palabras: este navegador mandaría a otro lo que oye, y de esta página no sale nada.',
       fetchable:
-        'Este navegador puede oír palabras en el propio dispositivo cuando haya traído las suyas, para lo que hace falta red. Lo que se dice no se manda a nadie.',
+        'Este navegador puede oír palabras en el propio aparato cuando haya traído las suyas, para lo que hace falta red. Lo que se dice no se manda a nadie.',
       fetching: 'Se están trayendo las palabras del español.',
       refused: 'No se oyen palabras: se negó el micrófono, o no lo hay.',
     },
     stands: {
       awake: 'La pantalla sigue despierta.',
-      absent: 'Este navegador no puede tener la pantalla despierta: ajuste así el dispositivo.',
+      absent: 'Este navegador no puede tener la pantalla despierta: ajuste así el aparato.',
       refused: 'El navegador no tuvo la pantalla despierta: quizá queda poca batería.',
     },
   },
