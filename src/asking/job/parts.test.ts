@@ -47,6 +47,15 @@ describe('the parts of a job', () => {
     expect(fresh.found).toHaveLength(1);
   });
 
+  it('are on once the build has them on, and off again from where it came off', () => {
+    const built = ['built', '6', 'split cage'];
+    expect(after(off, built).off).toBe(false);
+    expect(after(off, built, ['built', '9', 'split cage'], ['unbuilt', '8', 'x']).off).toBe(false);
+    expect(after(off, built, ['unbuilt', '6', 'x']).off).toBe(true);
+    // It is the same one, as it was found.
+    expect(faultsOf(after(off, worn, built))).toHaveLength(1);
+  });
+
   it('are found sound in any language', async () => {
     await Promise.all(LANGUAGES.map(learn));
     for (const language of LANGUAGES) {

@@ -1,4 +1,4 @@
-import { type FoldedJob } from '../../shop/records/index.ts';
+import type { FoldedJob, Told } from '../../shop/records/index.ts';
 import { isFault } from '../../shop/strip/index.ts';
 
 /** How a part of the unit stands by what was written down of it. */
@@ -23,6 +23,8 @@ export function partsIn(
   names: readonly string[],
 ): ReadonlyMap<string, PartStanding> {
   const parts = new Map<string, PartStanding>(names.map((name) => [name, ON]));
+  // At which step of the build a part went on.
+  const built = new Map<string, number>();
   for (const { id, told, struckBy } of job?.entries ?? []) {
     if (!told || struckBy) continue;
     if (told.kind === 'note') {
@@ -33,7 +35,10 @@ export function partsIn(
       parts.set(name, { ...part, found: [...part.found, { id, says, isFault: isFault(says) }] });
       continue;
     }
+    if (told.kind === 'unbuilt') takeOff(parts, built, Number(told.step));
+    if (told.kind === 'built') putOn(parts, built, told);
     if (told.kind !== 'removed' && told.kind !== 'installed') continue;
+    built.delete(told.part);
     const { found } = parts.get(told.part) ?? {};
     if (!found) continue;
     if (told.kind === 'removed') parts.set(told.part, { off: true, found });
@@ -44,6 +49,27 @@ export function partsIn(
     }
   }
   return parts;
+}
+
+// The first step that is of a part fits it; it goes on as it is.
+function putOn(
+  parts: Map<string, PartStanding>,
+  built: Map<string, number>,
+  { task, of = '' }: Extract<Told, { kind: 'built' }>,
+): void {
+  const part = parts.get(of);
+  if (!part?.off || !/^\d+$/u.test(task)) return;
+  built.set(of, Number(task));
+  parts.set(of, { off: false, found: part.found });
+}
+
+function takeOff(parts: Map<string, PartStanding>, built: Map<string, number>, step: number): void {
+  for (const [name, at] of built) {
+    const { found } = parts.get(name) ?? {};
+    if (!found || at < step) continue;
+    built.delete(name);
+    parts.set(name, { off: true, found });
+  }
 }
 
 /** What speaks against a part as it is now: nothing, once another is in its place. */

@@ -65,7 +65,7 @@ function NoJob({ study, unfolded, text }: NoJobProps) {
           </button>
         )}
       </div>
-      {isOpen && <Begin study={study} />}
+      {isOpen && <Begin study={study} complaint={unfolded} />}
     </>
   );
 }

@@ -24,13 +24,15 @@ export function Measure({ study }: Props) {
   const sent = errand.value?.to === 'measure' ? errand.value : undefined;
   const at = measuring.at.value;
   const thing = measuring.thing.value;
-  // Who is sent here for one thing is brought to it.
+  const isLoaded = measuring.notes.isLoaded.value;
+  // Who is sent here for one thing is brought to it, once it is known where they were.
   useEffect(() => {
+    if (!isLoaded) return;
     const its = measuring.things.value.find(({ kind, name }) => {
       return kind === sent?.kind && name === sent.name;
     });
     if (its) measuring.go({ kind: its.kind, name: its.name });
-  }, [sent]);
+  }, [sent, isLoaded]);
   // Who goes to a thing, or back, is told where they are.
   useEffect(() => {
     if (begun.current) place.current?.querySelector('h2')?.focus();

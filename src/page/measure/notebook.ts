@@ -25,6 +25,8 @@ export class Notebook {
   private readonly keeper: JobDesk;
   // What was told with no job, while one is open.
   private readonly aside = signal<Kept>(NOTHING);
+  /** Whether what was kept before has come: it is not gone over. */
+  readonly isLoaded = signal(false);
   private loaded = '';
   private keeping: Promise<boolean> = Promise.resolve(true);
 
@@ -100,6 +102,7 @@ export class Notebook {
       this.aside.value = loose;
       this.kept.value = begun ? { ...typed, loose: [] } : kept;
       this.at.value = this.kept.value.at;
+      this.isLoaded.value = true;
     });
     if (!begun) return;
     this.aside.value = { ...NOTHING, loose: loose.loose };

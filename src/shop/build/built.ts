@@ -28,7 +28,9 @@ export function builtIn(plan: Plan, job: FoldedJob | undefined): ReadonlyMap<str
     }
     if (told.kind !== 'built') continue;
     const task = tasks.get(told.task);
-    if (!task || told.of !== subjectOf(task)) continue;
+    if (!task) continue;
+    const subject = subjectOf(task);
+    if (subject !== undefined && told.of !== subject) continue;
     answered.set(told.task, {
       outcome: told.went ?? 'done',
       said: told.said ?? told.of ?? '',
@@ -38,9 +40,12 @@ export function builtIn(plan: Plan, job: FoldedJob | undefined): ReadonlyMap<str
   return answered;
 }
 
-/** What a job is told of a task that ended so; the name of what it is of need not be said again. */
+/**
+ * What a job is told of a task that ended so. The name of what it is of is not said again; a step that
+ * is of the whole unit is of what is said.
+ */
 export function builtTold(task: BuildTask, outcome: Outcome, said?: string): Told {
-  const of = subjectOf(task);
+  const of = subjectOf(task) ?? (task.what === 'do' ? said : undefined);
   return {
     kind: 'built',
     task: task.key,
