@@ -4,6 +4,8 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     include: ['test/screen/**/*.test.ts'],
+    // Long walks are for ./prove, which sets LONG.
+    exclude: process.env['LONG'] ? [] : ['test/screen/long/**'],
     // One browser at a time: two cores.
     fileParallelism: false,
     testTimeout: 30_000,

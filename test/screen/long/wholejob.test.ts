@@ -31,7 +31,7 @@ async function byTheCommand(answers: Answers, text: string, train: string): Prom
   const { job } = readJob(text);
   if (!job?.train) throw new Error('no job');
   writeFileSync(path.join(folder, job.train.file), train);
-  return answers.told(job, path.join(folder, 'its.job.yaml'));
+  return answers.told(job, path.join(mkdtempSync(path.join(folder, 'a-')), 'its.job.yaml'));
 }
 
 describe('a whole job, from the complaint to the first start, signed and printed', () => {
