@@ -73,7 +73,7 @@ describe('where the page begins', () => {
 
   it('offers every room and every train of ours, the simplest first, with what each is about', async () => {
     const { page } = await open('', { isFirst: true });
-    const rooms = await page.locator('.page-rooms button').allTextContents();
+    const rooms = await page.locator('.head-rooms button').allTextContents();
     const offered = await page.locator('.begin-rooms b').allTextContents();
     expect(['Begin', ...offered]).toEqual(rooms);
     const ours = readdirSync(path.join(ROOT, 'trains')).filter((file) => file.endsWith('.yaml'));
@@ -136,7 +136,7 @@ describe("a stranger's minute, by what is in sight alone", () => {
 describe('in every size', () => {
   it.each(['en-GB', 'es-MX'])('no room is wider than a phone: %s', async (locale) => {
     const { page } = await open('', { ...PHONE, locale });
-    const rooms = page.locator('.page-rooms button');
+    const rooms = page.locator('.head-rooms button');
     for (let k = 0; k < (await rooms.count()); k++) {
       await rooms.nth(k).click();
       await page.waitForTimeout(300);

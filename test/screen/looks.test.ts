@@ -183,7 +183,7 @@ describe('for every reader', () => {
     for (const there of ['h1', '.diagram svg', '.why', '.chart table']) {
       expect(await page.locator(there).first().isVisible(), there).toBe(true);
     }
-    for (const gone of ['.page-rooms', '.desk', '.menu', '.gears', '.figure-tools button']) {
+    for (const gone of ['.head-rooms', '.desk', '.menu', '.gears', '.figure-tools button']) {
       expect(await page.locator(gone).first().isVisible(), gone).toBe(false);
     }
   });

@@ -21,8 +21,8 @@ it('each verb of the command has one row in the table, which names rooms of the 
     [...Object.keys(VERBS), 'screen'].toSorted(),
   );
   const { page } = await open();
-  const there = await page.locator('.page-head').getByRole('button').allTextContents();
-  const menus = await page.locator('.page-head summary').allTextContents();
+  const there = await page.locator('.head').getByRole('button').allTextContents();
+  const menus = await page.locator('.head summary').allTextContents();
   const named = new Set(rows.flatMap(({ rooms }) => rooms));
   expect(named.size).toBeGreaterThan(1);
   for (const name of named) expect([...there, ...menus]).toContain(name);

@@ -1,17 +1,16 @@
 import type { Study } from '../../page/study/index.ts';
-import { Desk, type FileDesk, Notice } from '../../page/desk/index.ts';
+import { type FileDesk, Notice } from '../../page/desk/index.ts';
 import { Applied, Gears, SideOf, Turner } from '../../page/gears/index.ts';
-import { visible } from '../../telling/narrative/index.ts';
 import { later } from '../../page/controls/index.ts';
 import { About, Begin } from '../../page/begin/index.ts';
 import { Diagram } from '../../page/diagram/index.ts';
 import { Problems } from '../../page/problems/index.ts';
-import { Reader } from '../../page/reader/index.ts';
-import { room, roomNames, ROOMS } from '../../page/rooms/index.ts';
+import { room } from '../../page/rooms/index.ts';
 import { Why } from '../../page/why/index.ts';
 import { spoken } from '../../page/words/index.ts';
 import { Builds } from '../../page/fault/index.ts';
 import { captions } from '../../page/figure/index.ts';
+import { Head } from './head.tsx';
 
 const Lesson = later(async () => (await import('../../page/lesson/index.ts')).Lesson);
 const Symptoms = later(async () => (await import('../../page/symptoms/index.ts')).Symptoms);
@@ -33,30 +32,12 @@ interface Props {
 
 /** The sheet: the train large in the middle, words beside what they speak of. */
 export function Page({ study, desk }: Props) {
-  const say = words();
-  const names = roomNames();
   return (
     <div class="page">
       <button type="button" class="page-skip" onClick={skip}>
-        {say.skip}
+        {words().skip}
       </button>
-      <header class="page-head">
-        <h1>{study.file.train.value?.name ?? visible(study.file.name.value)}</h1>
-        <nav class="page-rooms" aria-label={say.rooms}>
-          {ROOMS.map((name) => (
-            <button
-              key={name}
-              type="button"
-              aria-current={room.value === name ? 'page' : undefined}
-              onClick={() => (room.value = name)}
-            >
-              {names[name]}
-            </button>
-          ))}
-        </nav>
-        <Desk study={study} desk={desk} />
-        <Reader />
-      </header>
+      <Head study={study} desk={desk} />
       <div class="page-words">
         <Notice desk={desk} />
         {room.value !== 'describe' && <Problems study={study} />}
@@ -127,6 +108,6 @@ function skip(): void {
 }
 
 const words = spoken({
-  en: { rooms: 'What you are at', skip: 'Go to the picture' },
-  es: { rooms: 'Qué hace', skip: 'Ir al dibujo' },
+  en: { skip: 'Go to the picture' },
+  es: { skip: 'Ir al dibujo' },
 });

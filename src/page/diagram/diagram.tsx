@@ -61,8 +61,11 @@ export function Diagram({ study, build, caption, children }: Props) {
   useEffect(() => {
     const svg = place.current?.querySelector('svg');
     if (!svg) return undefined;
-    widenReach(svg);
-    return hearHands(svg, study);
+    const [narrow, deaf] = [widenReach(svg), hearHands(svg, study)];
+    return () => {
+      narrow();
+      deaf();
+    };
   }, [drawn.value]);
   useEffect(() => {
     const svg = place.current?.querySelector('svg');

@@ -1,20 +1,37 @@
 const RIM = 22; // sheet units, as the dial is drawn
 const MOST = 40;
+const INWARD = 36; // from the middle of a dial to the foot of the drawing
+const FINGER = 46; // pixels, whatever the sheet is drawn at
 
 /**
  * Makes each dial and device a target for a finger in a glove, wherever the sheet is drawn
- * smaller than it is: round a dial half the way to the next one, round a device its own box.
+ * smaller than it is, and again when it is drawn larger: round a dial half the way to the next
+ * one and over its name, round a device its own box. Returns what ends it.
  */
-export function widenReach(svg: SVGSVGElement): void {
+export function widenReach(svg: SVGSVGElement): () => void {
+  const watch = new ResizeObserver(() => widen(svg));
+  watch.observe(svg);
+  widen(svg);
+  return () => watch.disconnect();
+}
+
+function widen(svg: SVGSVGElement): void {
   const dials = [...svg.querySelectorAll<SVGGraphicsElement>('.dial')];
   const middles = dials.map((dial) => dial.transform.baseVal.consolidate()?.matrix);
+  const finger = FINGER / (svg.getScreenCTM()?.a || 1);
   dials.forEach((dial, k) => {
-    const [here, rest] = [middles[k], middles.filter((_, other) => other !== k)];
-    const away = rest.map((there) => {
-      return here && there ? Math.hypot(here.e - there.e, here.f - there.f) : MOST * 2;
+    const here = middles[k];
+    if (!here) return;
+    const beside = middles.flatMap((there, other) => {
+      if (!there || other === k || Math.abs(there.f - here.f) >= finger) return [];
+      return Math.abs(there.e - here.e);
     });
-    const r = Math.max(RIM, Math.min(MOST, ...away.map((distance) => distance / 2)));
-    put(dial, 'circle', { r });
+    const wide = Math.max(2 * RIM, Math.min(Math.max(2 * MOST, finger), ...beside));
+    const high = Math.max(2 * RIM, finger);
+    const inward = Math.min(high / 2, INWARD);
+    // Its name is on the side that is away from the drawing.
+    const y = nameIsAbove(dial) ? inward - high : -inward;
+    put(dial, { x: -wide / 2, y, width: wide, height: high });
   });
   for (const device of svg.querySelectorAll<SVGGraphicsElement>('.device')) {
     const boxes = [...device.querySelectorAll<SVGGraphicsElement>(SYMBOL)].map((part) =>
@@ -25,15 +42,21 @@ export function widenReach(svg: SVGSVGElement): void {
     const y = Math.min(...boxes.map((box) => box.y));
     const width = Math.max(...boxes.map((box) => box.x + box.width)) - x;
     const height = Math.max(...boxes.map((box) => box.y + box.height)) - y;
-    put(device, 'rect', { x, y, width, height });
+    put(device, { x, y, width, height });
   }
+}
+
+function nameIsAbove(dial: SVGGraphicsElement): boolean {
+  const name = dial.parentElement?.querySelector<SVGTextElement>(':scope > text');
+  const at = dial.transform.baseVal.consolidate()?.matrix;
+  return name !== null && name !== undefined && Number(name.getAttribute('y')) < (at?.f ?? 0);
 }
 
 const SYMBOL = '.plates, .band, .one-way';
 
-function put(within: Element, shape: 'circle' | 'rect', sizes: Record<string, number>): void {
+function put(within: Element, sizes: Record<string, number>): void {
   const there = within.querySelector('.diagram-reach');
-  const reach = there ?? document.createElementNS('http://www.w3.org/2000/svg', shape);
+  const reach = there ?? document.createElementNS('http://www.w3.org/2000/svg', 'rect');
   reach.setAttribute('class', 'diagram-reach');
   for (const [name, size] of Object.entries(sizes)) reach.setAttribute(name, size.toFixed(1));
   if (!there) within.append(reach);
