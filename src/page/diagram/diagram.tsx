@@ -82,6 +82,11 @@ export function Diagram({ study, build, caption, children }: Props) {
     }),
   );
   if (!scene) return null;
+  const legend = voiceOf(language.value).say('marks.picture');
+  const inFile = () => {
+    if (!drawn.value || !standings) return scene;
+    return paintStickDiagram(drawn.value, title, { ...standings, key: [caption, legend] });
+  };
   const locks = build.answer.value?.moves === false;
   const looks = [
     'diagram',
@@ -94,6 +99,7 @@ export function Diagram({ study, build, caption, children }: Props) {
       caption={caption}
       name={isWrong ? 'stick-diagram-wrong' : 'stick-diagram'}
       scene={scene}
+      inFile={inFile}
       table={<DiagramTable study={study} build={build} />}
       tools={
         <>
@@ -114,7 +120,7 @@ export function Diagram({ study, build, caption, children }: Props) {
       </div>
       <p id={help} class="aside diagram-help">
         <span class="diagram-hands">{say.help} </span>
-        {voiceOf(language.value).say('marks.picture')}
+        {legend}
       </p>
       <Warnings warnings={warnings} />
     </Figure>

@@ -13,6 +13,8 @@ interface Props {
   /** For the names of its files. */
   readonly name: string;
   readonly scene: Scene;
+  /** The same with its legend, for a file in which it stands by itself. */
+  readonly inFile?: () => Scene;
   /** The same as a table. */
   readonly table: ComponentChildren;
   /** What else stands in the caption. */
@@ -21,11 +23,12 @@ interface Props {
 }
 
 /** A picture with its caption, its twin as a table, and its files. */
-export function Figure({ caption, name, scene, table, tools, children }: Props) {
+export function Figure({ caption, name, scene, inFile, table, tools, children }: Props) {
   const say = words();
   const asTable = useSignal(false);
   const place = useRef<HTMLElement>(null);
-  const svg = () => new Blob([toSvg(scene)], { type: 'image/svg+xml' });
+  const alone = () => inFile?.() ?? scene;
+  const svg = (its: Scene) => new Blob([toSvg(its)], { type: 'image/svg+xml' });
   return (
     <figure class="figure" ref={place}>
       {children}
@@ -48,12 +51,12 @@ export function Figure({ caption, name, scene, table, tools, children }: Props) 
           >
             {say.table}
           </button>
-          <button type="button" onClick={() => download(`${name}.svg`, svg())}>
+          <button type="button" onClick={() => download(`${name}.svg`, svg(alone()))}>
             SVG
           </button>
           <button
             type="button"
-            onClick={async () => download(`${name}.png`, await pngOf(svg(), scene))}
+            onClick={async () => download(`${name}.png`, await pngOf(svg(alone()), alone()))}
           >
             PNG
           </button>

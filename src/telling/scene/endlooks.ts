@@ -21,7 +21,7 @@ export const END_LOOKS = `
   fill: var(--line, #ddd); fill-opacity: 0.5; fill-rule: evenodd;
   stroke-width: 1; stroke: var(--quiet, #555);
 }
-.drawing .end-chain { stroke-width: 3; stroke-dasharray: 9 5; stroke-linecap: butt; }
+.drawing .end-chain { stroke-width: 3; }
 .drawing .carrying > .end-rim { stroke: var(--load, #b93012); stroke-width: 5; }
 .drawing .held > .end-rim { stroke: var(--ink, #111); stroke-width: 6; stroke-dasharray: 14 6; }
 .drawing .free > .end-rim { stroke: var(--ink, #111); stroke-width: 2; stroke-dasharray: 2 6; }

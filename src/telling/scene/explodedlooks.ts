@@ -1,6 +1,6 @@
 /**
  * How the parts of an exploded row look: faces as white as the paper, outsides a little darker,
- * bores darker still; a part that is off is thin and broken, the next one strong.
+ * bores darker still; a part that is off is empty and thin, the next one strong.
  */
 export const EXPLODED_LOOKS = `
 .drawing .solid-side, .drawing .solid-face, .drawing .solid-bore, .drawing .solid-through,
@@ -17,21 +17,21 @@ export const EXPLODED_LOOKS = `
 .drawing .part-number { fill: var(--card, #fff); stroke-width: 1.5; }
 .drawing .part-faces { fill: var(--ink, #111); stroke-width: 0; }
 .drawing .exploded-axis { stroke-width: 1; stroke-dasharray: 18 5 3 5; stroke: var(--quiet, #555); }
-.drawing .exploded-turn { stroke-width: 2.5; stroke-dasharray: 1 6; }
+.drawing .exploded-turn { stroke-width: 1; }
 .drawing .part.off path {
-  fill: var(--card, #fff); stroke: var(--quiet, #555); stroke-width: 0.9; stroke-dasharray: 3 4;
+  fill: var(--card, #fff); stroke: var(--quiet, #555); stroke-width: 0.9;
 }
 .drawing .part.off .solid-line, .drawing .part.off .part-faces { display: none; }
-.drawing .part.off .part-number { stroke-dasharray: none; stroke-width: 1; }
+.drawing .part.off .part-number { stroke-width: 1; }
 .drawing .part .part-done, .drawing .part.off .part-done {
-  fill: none; stroke: var(--ink, #111); stroke-width: 3; stroke-dasharray: none;
+  fill: none; stroke: var(--ink, #111); stroke-width: 3;
 }
 .drawing .part.off .part-name { fill: var(--quiet, #555); }
 .drawing .part.next path { stroke-width: 2.4; }
 .drawing .part.next .solid-line { stroke-width: 1.1; }
 .drawing .part.next .part-number { fill: var(--ink, #111); }
 .drawing .part.next .part-figure { fill: var(--card, #fff); }
-.drawing .part.refused .part-number { stroke-width: 3; stroke-dasharray: 4 3; }
+.drawing .part.refused .part-number { stroke-width: 3; }
 .drawing .part-figure, .drawing .part.next .part-name { font-weight: 700; }
 .drawing .exploded-end { font-style: italic; }
 `.trim();

@@ -5,7 +5,8 @@ import { LEVER_LOOKS } from './leverlooks.ts';
 /**
  * How marks look: one style sheet for files and for the screen, which sets the colours by the
  * variables. What a mark means never hangs on a colour: weight, dashes, hatching, arrows and
- * marks say it.
+ * marks say it. A line of dashes stands still, one of dots is free, and no other is broken but the
+ * axis and teeth in mesh; every legend says so.
  */
 export const LOOKS = `
 .drawing { background: var(--card, #fff); font-family: 'Liberation Sans', Arial, sans-serif; }
@@ -40,10 +41,9 @@ export const LOOKS = `
 .drawing .weight-4, .drawing .weight-4 > path { stroke-width: 7.5; }
 .drawing .weight-5, .drawing .weight-5 > path { stroke-width: 9; }
 .drawing .free > path { stroke-dasharray: 2 6; }
-.drawing .over-running .one-way { stroke-dasharray: 5 4; }
 .drawing .released .plates, .drawing .released .band, .drawing .released .pawl { stroke-width: 1; }
-.drawing .idle .plates, .drawing .idle .band { stroke-width: 2.5; stroke-dasharray: 7 4; }
-.drawing .circling .planet { stroke-width: 5; stroke-dasharray: 3 3; }
+.drawing .idle .plates, .drawing .idle .band { stroke-width: 2.5; }
+.drawing .circling .planet { stroke-width: 5; }
 ${END_LOOKS}
 ${LEVER_LOOKS}
 ${EXPLODED_LOOKS}

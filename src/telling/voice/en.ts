@@ -973,7 +973,7 @@ export const en = {
   drawn: '{file}: stick diagram of {train}',
   'drawn.end': '{set}, {seen}',
   'drawn.circles':
-    'A strong circle carries load; a broken one is held (■), a dotted one free (~). Torques are for 100 N·m put in.',
+    'A strong circle carries load. Dashes stand still; dots are free. Torques are for 100 N·m put in.',
   'drawn.end written': '{file}: {title}',
   'drawn.lever': 'Lever diagram of {train}',
   'drawn.exploded': 'Exploded row of {train}{page, plural, =1 {} other {, part {page}}}',
@@ -996,7 +996,7 @@ export const en = {
     '{gear}, {side, select, coast {on coast} other {under power}}{state, select, neutral {: neutral} tied_up {: tied up} other {}}',
   'drawn.nothing on': 'Nothing applied',
   'marks.picture':
-    '● is on and carries load. ○ is on and carries nothing. ■ holds, or is held. » over-runs. ~ is free. A wide line carries load, the wider the more power; dashes stand still. Torques are for 100 N·m put in.',
+    '● is on and carries load. ○ is on and carries nothing. ■ holds, or is held. » over-runs. ~ is free. A wide line carries load, the wider the more power. Dashes stand still; dots are free. Torques are for 100 N·m put in.',
   'sheet.drawing': 'The half above the axis; sets and devices are symbols, not to scale.',
   'sheet.field':
     '{field, select, job {Job} complaint {Complaint} by {By} day {Date} initials {Initials} limit {Limit} source {Source} driver {What the driver says} other {Unit}}',

@@ -971,7 +971,7 @@ export const es: Messages = {
   drawn: '{file}: esquema cinemático de {train}',
   'drawn.end': '{set}, {seen}',
   'drawn.circles':
-    'Un círculo fuerte lleva carga; uno a trazos está retenido (■); uno a puntos, libre (~). Los pares son por 100 N·m a la entrada.',
+    'Un círculo fuerte lleva carga. A trazos: quieto; a puntos: libre. Los pares son para 100 N·m de entrada.',
   'drawn.end written': '{file}: {title}',
   'drawn.lever': 'Diagrama de palancas de {train}',
   'drawn.exploded': 'Despiece de {train}{page, plural, =1 {} other {, parte {page}}}',
@@ -995,7 +995,7 @@ export const es: Messages = {
     '{gear}, {side, select, coast {en retención} other {en tracción}}{state, select, neutral {: punto muerto} tied_up {: bloqueado} other {}}',
   'drawn.nothing on': 'Nada aplicado',
   'marks.picture':
-    '● está aplicado y lleva carga. ○ está aplicado y no lleva nada. ■ retiene, o está retenido. » gira libre. ~ queda libre. Una línea gruesa lleva carga, tanto más gruesa cuanta más potencia; las rayas están quietas. Los pares son para 100 N·m de entrada.',
+    '● está aplicado y lleva carga. ○ está aplicado y no lleva nada. ■ retiene, o está retenido. » gira libre. ~ queda libre. Una línea gruesa lleva carga, tanto más gruesa cuanta más potencia. A trazos: quieto; a puntos: libre. Los pares son para 100 N·m de entrada.',
   'sheet.drawing': 'La mitad sobre el eje; juegos y elementos son símbolos, sin escala.',
   'sheet.field':
     '{field, select, job {Trabajo} complaint {Queja} by {Por} day {Fecha} initials {Iniciales} limit {Límite} source {Fuente} driver {Lo que dice el conductor} other {Unidad}}',
