@@ -97,7 +97,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['telling/report', 'Answers to text for a screen or a printer of lines.'],
   ['telling/scene', 'Shapes and words as plain data, how they look, and SVG: no screen, no file.'],
   ['telling/stickdiagram', 'A train laid out as a stick diagram, and painted as it stands.'],
-  ['telling/endview', 'A set or a pair from its end: teeth that mesh at every angle.'],
+  ['telling/endview', 'A set, a pair, a one-way clutch from its end: teeth that mesh, what jams.'],
   ['telling/exploded', 'The parts of a teardown on their axis, drawn in order, each as its kind.'],
   ['telling/levers', 'The lever diagram of a train, with its speeds.'],
   ['telling/sheets', 'Answers to sheets of paper: plain data, then source text for a typesetter.'],

@@ -267,6 +267,25 @@ describe('the page under a hand', () => {
   });
 });
 
+describe('a one-way clutch that is tapped', () => {
+  it('shows its sprags standing and lying, both moving, and which it is now', async () => {
+    const { page } = await open();
+    const sprag = page.locator('.diagram .device[data-name="low sprag"]');
+    await sprag.press('Enter');
+    const now = page.locator('.races-now figcaption');
+    await expect.poll(() => now.textContent()).toBe('Holds (now)');
+    expect(await page.locator('.races svg').count()).toBe(2);
+    const inner = page.locator('.races-one:not(.races-hold) .races-inner');
+    const before = await inner.getAttribute('transform');
+    await expect.poll(() => inner.getAttribute('transform')).not.toBe(before);
+    await page.locator('.gears').getByRole('button', { name: '2', exact: true }).first().click();
+    await expect.poll(() => now.textContent()).toBe('Over-runs (now)');
+    expect(await accessFaults(page)).toEqual([]);
+    await button(page, 'Close').click();
+    expect(await page.locator('.races').count()).toBe(0);
+  });
+});
+
 describe('a wrong build', () => {
   it('is flipped in place where there is no room for two, its part ringed', async () => {
     const { page } = await open('', TABLET);

@@ -39,7 +39,6 @@ describe('the diagram', () => {
 
   it('has dials and devices for a finger in a glove on a phone, and lets the page scroll', async () => {
     const { page } = await open('', PHONE);
-    await button(page, 'Larger').click();
     const reaches = page.locator('.dial .diagram-reach');
     for (let k = 0; k < (await reaches.count()); k++) {
       const box = await reaches.nth(k).boundingBox();

@@ -8,11 +8,12 @@ import {
   paintStickDiagram,
 } from '../../telling/stickdiagram/index.ts';
 import { voiceOf } from '../../telling/narrative/index.ts';
+import { later } from '../controls/index.ts';
 import type { Study, Build } from '../study/index.ts';
 import { Drawing, Figure, faultsText } from '../figure/index.ts';
 import { Warnings, markWarned, warningsOf } from '../warnings/index.ts';
 import { room } from '../rooms/index.ts';
-import { dressDials, lightPointed, turnDials } from './dials.ts';
+import { dressDials, dressOneWays, lightPointed, turnDials } from './dials.ts';
 import { ringWrong, spoiled } from './ring.ts';
 import { hearHands } from './hands.ts';
 import { widenReach } from './reach.ts';
@@ -22,6 +23,8 @@ import { language } from '../words/index.ts';
 import { words } from './words.ts';
 import { drawn as firstDrawn, train as firstTrain } from 'virtual:first-train';
 import './diagram.css';
+
+const Races = later(async () => (await import('./races.tsx')).Races);
 
 interface Props {
   readonly study: Study;
@@ -55,6 +58,7 @@ export function Diagram({ study, build, caption, children }: Props) {
     const svg = place.current?.querySelector('svg');
     if (!svg) return undefined;
     const dials = dressDials(svg, study, build, say);
+    dressOneWays(svg, study, say);
     const stop = study.turning.onFrame(() => turnDials(dials, build));
     return () => void stop();
   });
@@ -122,6 +126,7 @@ export function Diagram({ study, build, caption, children }: Props) {
         <span class="diagram-hands">{say.help} </span>
         {legend}
       </p>
+      {study.lookedInto.value !== undefined && <Races study={study} build={build} />}
       <Warnings warnings={warnings} />
     </Figure>
   );

@@ -31,6 +31,17 @@ export function dressDials(
   });
 }
 
+/** Makes each one-way clutch a thing to be looked into, by keys and for a screen reader too. */
+export function dressOneWays(svg: Element, study: Study, say: ReturnType<typeof words>): void {
+  for (const mark of svg.querySelectorAll('.device:has(.one-way)')) {
+    const name = mark.getAttribute('data-name') ?? '';
+    mark.setAttribute('tabindex', '0');
+    mark.setAttribute('role', 'button');
+    mark.setAttribute('aria-expanded', String(study.lookedInto.value === name));
+    mark.setAttribute('aria-label', say.look(name));
+  }
+}
+
 /** Turns the faces by the angles of the build; the loop's whole work for the diagram. */
 export function turnDials(dials: readonly Dial[], build: Build): void {
   for (const { member, face } of dials) {

@@ -3,7 +3,7 @@ import type { Study } from '../study/index.ts';
 
 /**
  * Hands on the diagram: a dial that is dragged round turns its member, one that is tapped is held
- * or released; a device that is tapped is applied or released. The same by keys: the arrows turn,
+ * or released; a device that is tapped is applied or released, a one-way clutch looked into. The same by keys: the arrows turn,
  * Enter and the space bar hold. The returned function takes the hands away.
  */
 export function hearHands(svg: SVGSVGElement, study: Study): () => void {
@@ -40,7 +40,7 @@ export function hearHands(svg: SVGSVGElement, study: Study): () => void {
         const tapped = !drag && (event.target as Element).closest('.device');
         drag = undefined;
         if (!moved) study.lay(member);
-        if (tapped) study.toggle(tapped.getAttribute('data-name') ?? '');
+        if (tapped) touch(study, tapped);
       },
     ],
     ['pointercancel', () => (drag = undefined)],
@@ -73,7 +73,19 @@ function angleOf({ x, y }: { x: number; y: number }, { clientX, clientY }: Point
   return (Math.atan2(clientY - y, clientX - x) * 180) / Math.PI;
 }
 
+function touch(study: Study, device: Element): void {
+  const name = device.getAttribute('data-name') ?? '';
+  if (device.querySelector('.one-way')) study.lookInto(name);
+  else study.toggle(name);
+}
+
 function press(study: Study, event: KeyboardEvent): void {
+  const oneWay = (event.target as Element).closest('.device');
+  if (oneWay && (event.key === 'Enter' || event.key === ' ')) {
+    touch(study, oneWay);
+    event.preventDefault();
+    return;
+  }
   const member = (event.target as Element).closest('.handle')?.getAttribute('data-name');
   if (member === undefined || member === null) return;
   const degrees = { ArrowRight: 5, ArrowUp: 5, ArrowLeft: -5, ArrowDown: -5 }[event.key];

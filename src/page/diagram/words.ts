@@ -1,14 +1,38 @@
+import type { Way } from '../../engine/train/index.ts';
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
 import { voiceOf } from '../../telling/narrative/index.ts';
 import { spoken } from '../words/index.ts';
 
 const torque = (parts: number) => `${Math.round(parts * 100)} N·m`;
 
+/** How a one-way clutch works, in names of the reader's language. */
+interface Jams {
+  readonly seen: string;
+  readonly inner: string;
+  readonly outer: string;
+  readonly free: Way;
+}
+
+const WAYS = {
+  en: { clockwise: 'clockwise', anticlockwise: 'anticlockwise' },
+  es: { clockwise: 'horario', anticlockwise: 'antihorario' },
+} as const;
+
+const otherWay = (way: Way): Way => (way === 'clockwise' ? 'anticlockwise' : 'clockwise');
+
 export const words = spoken({
   en: {
     title: (train: string) => `Stick diagram of ${train}`,
     wrongTitle: (train: string, faults: string) => `Stick diagram of ${train}, ${faults}`,
-    help: 'Draw a dial round to turn its member; tap it to hold it. By keys: the arrows turn, Enter holds and releases. Tap a device to apply it.',
+    help: 'Draw a dial round to turn its member; tap it to hold it. By keys: the arrows turn, Enter holds and releases. Tap a device to apply it, a one-way clutch to look into it.',
+    look: (device: string) => `Look into the ${device}`,
+    close: 'Close',
+    races: (device: string) => `The ${device} from its end`,
+    holds: 'Holds',
+    'over-runs': 'Over-runs',
+    now: 'now',
+    jams: (it: Jams) =>
+      `${it.seen}: the inner race, the ${it.inner}, turns ${WAYS.en[it.free]} against the outer race, the ${it.outer}, and what stands between them lies down. Pushed ${WAYS.en[otherWay(it.free)]} it stands up, longer than the gap, and holds.`,
     enlarge: 'Larger',
     torque,
     dial: (member: string, speed: Quantity | undefined) => {
@@ -27,7 +51,15 @@ export const words = spoken({
   es: {
     title: (train: string) => `Esquema cinemático de ${train}`,
     wrongTitle: (train: string, faults: string) => `Esquema cinemático de ${train}, ${faults}`,
-    help: 'Arrastre un dial en círculo para girar su miembro; tóquelo para retenerlo. Con teclas: las flechas giran, Intro retiene y suelta. Toque un elemento para aplicarlo.',
+    help: 'Arrastre un dial en círculo para girar su miembro; tóquelo para retenerlo. Con teclas: las flechas giran, Intro retiene y suelta. Toque un elemento para aplicarlo; una rueda libre, para verla por dentro.',
+    look: (device: string) => `Ver por dentro: ${device}`,
+    close: 'Cerrar',
+    races: (device: string) => `${device}, visto desde un lado`,
+    holds: 'Retiene',
+    'over-runs': 'Gira libre',
+    now: 'ahora',
+    jams: (it: Jams) =>
+      `${it.seen}: la pista interior, ${it.inner}, gira en sentido ${WAYS.es[it.free]} respecto a la exterior, ${it.outer}, y lo que hay entre ellas se tumba. Empujada en sentido ${WAYS.es[otherWay(it.free)]} se pone en pie, más largo que el hueco, y retiene.`,
     enlarge: 'Más grande',
     torque,
     dial: (member: string, speed: Quantity | undefined) => {

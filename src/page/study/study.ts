@@ -39,6 +39,8 @@ export class Study {
   readonly answers = signal(false);
   /** What is pointed at, in whichever view. */
   readonly pointed = signal<SceneSubject | undefined>(undefined);
+  /** The one-way clutch whose races are shown, by name. */
+  readonly lookedInto = signal<string | undefined>(undefined);
 
   readonly right = new Build(this, this.file.train);
   readonly wrong = new Build(
@@ -80,6 +82,11 @@ export class Study {
       this.on.value = on;
       this.release(side);
     });
+  }
+
+  /** Looks into a one-way clutch, or no longer. */
+  lookInto(device: string): void {
+    this.lookedInto.value = this.lookedInto.value === device ? undefined : device;
   }
 
   /** Applies a friction device, or releases it. */
