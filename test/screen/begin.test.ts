@@ -270,7 +270,7 @@ describe('the page under a hand', () => {
 describe('a one-way clutch that is tapped', () => {
   it('shows its sprags standing and lying, both moving, and which it is now', async () => {
     const { page } = await open();
-    const sprag = page.locator('.diagram .device[data-name="low sprag"]');
+    const sprag = page.locator('.diagram .device[data-name="low sprag"] .one-way');
     await sprag.press('Enter');
     const now = page.locator('.races-now figcaption');
     await expect.poll(() => now.textContent()).toBe('Holds (now)');

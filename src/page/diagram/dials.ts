@@ -33,8 +33,8 @@ export function dressDials(
 
 /** Makes each one-way clutch a thing to be looked into, by keys and for a screen reader too. */
 export function dressOneWays(svg: Element, study: Study, say: ReturnType<typeof words>): void {
-  for (const mark of svg.querySelectorAll('.device:has(.one-way)')) {
-    const name = mark.getAttribute('data-name') ?? '';
+  for (const mark of svg.querySelectorAll('.device .one-way')) {
+    const name = mark.closest('.device')?.getAttribute('data-name') ?? '';
     mark.setAttribute('tabindex', '0');
     mark.setAttribute('role', 'button');
     mark.setAttribute('aria-expanded', String(study.lookedInto.value === name));

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { CASE, type OneWayClutch } from '../../engine/train/index.ts';
-import { freeWay, jammingScene } from '../../telling/endview/index.ts';
+import { freeWay, hasRollers, jammingScene } from '../../telling/endview/index.ts';
 import { seenFrom as seenFromText, voiceOf } from '../../telling/narrative/index.ts';
 import { placement } from '../../telling/scene/index.ts';
 import { Drawing } from '../figure/index.ts';
@@ -26,6 +26,7 @@ export function Races({ study, build }: Props) {
     inner: voice.name(device.first),
     outer: voice.name(device.second),
     free: freeWay(device, seenFrom.value),
+    rolls: hasRollers(device),
   });
   return (
     <section class="races" aria-label={say.races(device.name)}>

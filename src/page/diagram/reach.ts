@@ -24,14 +24,19 @@ function widen(svg: SVGSVGElement): void {
     if (!here) return;
     const beside = middles.flatMap((there, other) => {
       if (!there || other === k || Math.abs(there.f - here.f) >= finger) return [];
-      return Math.abs(there.e - here.e);
+      return (there.e - here.e) / 2;
     });
-    const wide = Math.max(2 * RIM, Math.min(Math.max(2 * MOST, finger), ...beside));
+    const left = Math.min(...beside.filter((away) => away < 0).map((away) => -away));
+    const right = Math.min(...beside.filter((away) => away >= 0));
+    const most = Math.max(MOST, finger / 2);
+    // Where one side is short of room, the other makes up for it.
+    const before = Math.max(RIM, Math.min(left, Math.max(most, finger - right)));
+    const behind = Math.max(RIM, Math.min(right, Math.max(most, finger - left)));
     const high = Math.max(2 * RIM, finger);
     const inward = Math.min(high / 2, INWARD);
     // Its name is on the side that is away from the drawing.
     const y = nameIsAbove(dial) ? inward - high : -inward;
-    put(dial, { x: -wide / 2, y, width: wide, height: high });
+    put(dial, { x: -before, y, width: before + behind, height: high });
   });
   for (const device of svg.querySelectorAll<SVGGraphicsElement>('.device')) {
     const boxes = [...device.querySelectorAll<SVGGraphicsElement>(SYMBOL)].map((part) =>

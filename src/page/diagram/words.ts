@@ -11,6 +11,7 @@ interface Jams {
   readonly inner: string;
   readonly outer: string;
   readonly free: Way;
+  readonly rolls: boolean;
 }
 
 const WAYS = {
@@ -32,7 +33,7 @@ export const words = spoken({
     'over-runs': 'Over-runs',
     now: 'now',
     jams: (it: Jams) =>
-      `${it.seen}: the inner race, the ${it.inner}, turns ${WAYS.en[it.free]} against the outer race, the ${it.outer}, and what stands between them lies down. Pushed ${WAYS.en[otherWay(it.free)]} it stands up, longer than the gap, and holds.`,
+      `${it.seen}: the inner race, the ${it.inner}, turns ${WAYS.en[it.free]} against the outer race, the ${it.outer}, and what is between them is loose. Pushed ${WAYS.en[otherWay(it.free)]} it ${it.rolls ? 'jams: each roller runs up its ramp, where the gap is less than it' : 'holds: each sprag stands up, longer than the gap'}.`,
     enlarge: 'Larger',
     torque,
     dial: (member: string, speed: Quantity | undefined) => {
@@ -59,7 +60,7 @@ export const words = spoken({
     'over-runs': 'Gira libre',
     now: 'ahora',
     jams: (it: Jams) =>
-      `${it.seen}: la pista interior, ${it.inner}, gira en sentido ${WAYS.es[it.free]} respecto a la exterior, ${it.outer}, y lo que hay entre ellas se tumba. Empujada en sentido ${WAYS.es[otherWay(it.free)]} se pone en pie, más largo que el hueco, y retiene.`,
+      `${it.seen}: la pista interior, ${it.inner}, gira en sentido ${WAYS.es[it.free]} respecto a la exterior, ${it.outer}, y lo que hay entre ellas queda suelto. Empujada en sentido ${WAYS.es[otherWay(it.free)]} retiene: ${it.rolls ? 'cada rodillo sube por su rampa, donde el hueco es menor que él' : 'cada calzo se pone en pie, más largo que el hueco'}.`,
     enlarge: 'Más grande',
     torque,
     dial: (member: string, speed: Quantity | undefined) => {

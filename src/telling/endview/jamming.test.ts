@@ -28,7 +28,7 @@ function ends(device: OneWayClutch, holds: boolean, seenFrom: 'input' | 'output'
     const [x, y] = [(ax + bx) / 2, (ay + by) / 2];
     return { radius: Math.hypot(x, y), degrees: (Math.atan2(x, -y) * 180) / Math.PI };
   };
-  return { outer: middle(0, 1), inner: middle(3, 4) };
+  return { outer: middle(0, 1), inner: middle(2, 3) };
 }
 
 const isOuter = ({ look }: Group) => look === 'races-outer';

@@ -23,8 +23,7 @@ const MIDDLE = { x: 100, y: 100, degrees: 0 };
  */
 export function jammingScene(device: OneWayClutch, { holds, seenFrom, title }: Jamming): Scene {
   const free = (device.lets === 'clockwise') === (seenFrom === 'input') ? 1 : -1;
-  const rolls = /roll|rodill/iu.test(device.name);
-  const between = rolls ? rollers(holds, free) : sprags(holds, free);
+  const between = hasRollers(device) ? rollers(holds, free) : sprags(holds, free);
   const race = (look: string, radii: readonly number[], mark: number): Group['marks'][number] => {
     const pen = new Pen();
     for (const radius of radii) pen.circle(radius);
@@ -50,20 +49,22 @@ export function freeWay({ lets }: OneWayClutch, seenFrom: 'input' | 'output'): W
   return lets === 'clockwise' ? 'anticlockwise' : 'clockwise';
 }
 
+/** Whether its name says that rollers jam in it; else sprags do. */
+export function hasRollers({ name }: OneWayClutch): boolean {
+  return /roll|rodill/iu.test(name);
+}
+
 function sprags(holds: boolean, free: 1 | -1): Group['marks'] {
   // As long in both; lying, the inner end has gone on, and is clear of its race (more than in life).
   const [lean, foot] = holds ? [8.6 * free, INNER + 0.5] : [17.7 * free, INNER + 7];
   const wide = 4;
   return around((degrees) => {
     const at = (radius: number, turn: number) => point(radius, degrees + turn);
-    const waist = (OUTER + foot) / 2;
     const pen = new Pen();
     pen.move(...at(OUTER - 0.5, -wide));
     pen.line(...at(OUTER - 0.5, wide));
-    pen.line(...at(waist, lean / 2 + wide * 0.7));
     pen.line(...at(foot, lean + wide * 1.5));
     pen.line(...at(foot, lean - wide * 1.5));
-    pen.line(...at(waist, lean / 2 - wide * 0.7));
     pen.close();
     return [{ mark: 'path', look: 'races-jam', d: pen.d }];
   });
@@ -75,8 +76,10 @@ function rollers(holds: boolean, free: 1 | -1): Group['marks'] {
     // The ramp is lowest on the side to which the inner race may not turn.
     const [low, high] = [INNER + 2 * size - 3, OUTER];
     const ramp = new Pen();
-    ramp.move(...point(low, degrees - 9 * free));
+    ramp.move(...point(high, degrees - 9 * free));
+    ramp.line(...point(low, degrees - 9 * free));
     ramp.line(...point(high, degrees + 11 * free));
+    ramp.close();
     const place = holds ? [INNER + size, -4 * free] : [INNER + size + 2.5, 7 * free];
     const [x, y] = point(place[0] ?? 0, degrees + (place[1] ?? 0));
     const d = `M${(x - size).toFixed(2)} ${y.toFixed(2)}a${size} ${size} 0 1 1 ${2 * size} 0a${size} ${size} 0 1 1 ${-2 * size} 0Z`;

@@ -23,7 +23,7 @@ export const END_LOOKS = `
 }
 .drawing .races-ring { fill: var(--line, #ddd); fill-rule: evenodd; stroke-width: 1.4; }
 .drawing .races-jam { fill: var(--card, #fff); stroke-width: 1.8; }
-.drawing .races-ramp { stroke-width: 2.5; }
+.drawing .races-ramp { fill: var(--line, #ddd); stroke-width: 1.2; }
 .drawing .end-chain { stroke-width: 3; }
 .drawing .carrying > .end-rim { stroke: var(--load, #b93012); stroke-width: 5; }
 .drawing .held > .end-rim { stroke: var(--ink, #111); stroke-width: 6; stroke-dasharray: 14 6; }
