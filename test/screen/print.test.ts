@@ -49,6 +49,34 @@ describe('sheets from the page', () => {
     expect(complaints).toEqual([]);
   });
 
+  it('shows the drawings of the other rooms too, to print and as files', async () => {
+    const { page, complaints } = await open('', { locale: 'es-MX' });
+    await press(page, 'Imprimir');
+    await press(page, 'Dibujos');
+    for (const name of [
+      'Media sección',
+      'Diagrama de palancas',
+      'Desde un lado: rear',
+      'Fila de despiece',
+    ]) {
+      await press(page, name);
+      await page.locator('.sheet-title, h2', { hasText: name }).first().waitFor();
+      const words = wordsOf(await page.pdf({ preferCSSPageSize: true }));
+      expect(words).toEqual(expect.arrayContaining(name.split(' ')));
+    }
+    await press(page, 'Media sección');
+    const file = async (kind: string) => {
+      const [download] = await Promise.all([page.waitForEvent('download'), press(page, kind)]);
+      return readFileSync(await download.path());
+    };
+    const svg = (await file('SVG')).toString();
+    expect(svg).toContain('A trazos: quieto; a puntos: libre.');
+    expect(svg).toContain('143 N·m');
+    expect((await file('PNG')).subarray(1, 4).toString()).toBe('PNG');
+    expect(await accessFaults(page)).toEqual([]);
+    expect(complaints).toEqual([]);
+  });
+
   it('keep to A4 and to Letter, and can be chosen without seeing', async () => {
     const { page } = await open();
     await press(page, 'Print');

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import type { Signal } from '@preact/signals';
 import type { Train } from '../../engine/train/index.ts';
 import { keyOf, voiceOf } from '../../telling/narrative/index.ts';
@@ -6,8 +7,16 @@ import { language } from '../words/index.ts';
 import { filling, paper, pressure, stallRatio, torque, WANTED, what } from './wanted.ts';
 import { words } from './words.ts';
 
+interface Props {
+  readonly train: Train;
+  /** Whether one is open. */
+  readonly job: boolean;
+  /** What is chosen further. */
+  readonly children?: ComponentChildren;
+}
+
 /** Which sheet, on which paper, filled in or not, and at which load. */
-export function Choosing({ train, job }: { readonly train: Train; readonly job: boolean }) {
+export function Choosing({ train, job, children }: Props) {
   const say = words();
   const voice = voiceOf(language.value);
   return (
@@ -16,13 +25,18 @@ export function Choosing({ train, job }: { readonly train: Train; readonly job: 
         <Tiles>
           {WANTED.map((one) => (
             <LargeButton key={one} pressed={one === what.value} onPress={() => (what.value = one)}>
-              {voice.say('sheet.title', { sheet: keyOf(one) })}
+              {one === 'pictures'
+                ? say.picturesTile
+                : voice.say('sheet.title', { sheet: keyOf(one) })}
             </LargeButton>
           ))}
         </Tiles>
       </div>
+      {children}
       {what.value === 'capacity' && <Load train={train} />}
-      {job && <OneOf label={say.filling} of={filling} words={say.fillings} />}
+      {job && what.value !== 'pictures' && (
+        <OneOf label={say.filling} of={filling} words={say.fillings} />
+      )}
       <OneOf label={say.paper} of={paper} words={say.papers} />
     </>
   );

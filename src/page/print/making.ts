@@ -8,12 +8,14 @@ import { jobNoteText, type Language, voiceOf } from '../../telling/narrative/ind
 import {
   kindsInSet,
   type Paper,
+  pictureSheet,
   type Printing,
   printingOf,
   type SheetKind,
   sheetOf,
 } from '../../telling/sheets/index.ts';
 import { beside } from '../thread/index.ts';
+import type { Picture } from './pictures.ts';
 
 /** What is to be printed, of which train, for whom. */
 export interface Order {
@@ -34,6 +36,17 @@ export interface Ordered {
   readonly printing: Printing;
   /** What is to be said of the job. */
   readonly notes: readonly string[];
+}
+
+/** One drawing on a page of its own. */
+export function pictured(
+  { scene, title, caption }: Picture,
+  { told, text, faults, language, paper }: Omit<Order, 'what'>,
+): Ordered {
+  const sheets = [pictureSheet(scene, title, caption)];
+  const hash = hashOf(text);
+  const its = { train: told, faults, hash, date: today(), language, paper } as const;
+  return { printing: printingOf(sheets, { ...its, kind: 'drawing' }), notes: [] };
 }
 
 /** Makes the sheets, as the command does; what takes long is worked out beside. Throws `NoAnswer`. */

@@ -7,9 +7,11 @@ import { JobBar, jobsOf } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
 import { language, stand } from '../words/index.ts';
 import { Choosing } from './choosing.tsx';
-import { madeFor, type Ordered } from './making.ts';
+import { madeFor, type Ordered, pictured } from './making.ts';
+import { OfPictures } from './ofpictures.tsx';
+import { picturesOf } from './pictures.ts';
 import { PaperView } from './paper.tsx';
-import { filling, paper, pressure, stallRatio, torque, what } from './wanted.ts';
+import { filling, paper, picture, pressure, stallRatio, torque, what } from './wanted.ts';
 import { words } from './words.ts';
 import './print.css';
 
@@ -28,7 +30,13 @@ export function PrintRoom({ study }: { readonly study: Study }) {
       made.value = undefined;
       return undefined;
     }
-    madeFor(order).then(
+    const { what: kind } = order;
+    const drawn = kind === 'pictures' ? chosenOf(study)?.draw() : undefined;
+    const making =
+      kind === 'pictures'
+        ? Promise.resolve(drawn && pictured(drawn, order))
+        : madeFor({ ...order, what: kind });
+    making.then(
       (its) => {
         if (!stale) made.value = its;
       },
@@ -50,7 +58,11 @@ export function PrintRoom({ study }: { readonly study: Study }) {
     <div class="print-room">
       <div class="print-choose">
         <JobBar study={study} none={say.noJob} />
-        <Choosing train={train} job={open} />
+        <Choosing train={train} job={open}>
+          {what.value === 'pictures' && (
+            <OfPictures offered={picturesOf(study, train)} chosen={chosenOf(study)?.draw()} />
+          )}
+        </Choosing>
         {faults && <p>{faults}</p>}
         {notes.map((note) => (
           <p key={note}>{note}</p>
@@ -79,6 +91,13 @@ export function PrintRoom({ study }: { readonly study: Study }) {
       )}
     </div>
   );
+}
+
+// The drawing that was chosen, or the first.
+function chosenOf(study: Study) {
+  const train = study.file.train.value;
+  const offered = train ? picturesOf(study, train) : [];
+  return offered.find(({ id }) => id === picture.value) ?? offered[0];
 }
 
 // Without a job every sheet is empty.

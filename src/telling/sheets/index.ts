@@ -21,7 +21,7 @@ export {
   type SheetWords,
 } from './document.ts';
 export { typstOf } from './typst.ts';
-export { drawingSheet } from './drawing.ts';
+export { drawingSheet, pictureSheet } from './drawing.ts';
 export { jobCard } from './job.ts';
 export { diagnosedOf, type Diagnosed, diagnosisSheet } from './diagnosis.ts';
 export { capacitySheet } from './capacity.ts';
