@@ -53,10 +53,11 @@ describe('sheets from the page', () => {
     const { page, complaints } = await open('', { locale: 'es-MX' });
     await press(page, 'Imprimir');
     await press(page, 'Dibujos');
+    const end = page.getByRole('button', { name: /^Desde un lado/u }).first();
     for (const name of [
-      'Media sección',
+      'Esquema cinemático en marcha',
       'Diagrama de palancas',
-      'Desde un lado: rear',
+      await end.innerText(),
       'Fila de despiece',
     ]) {
       await press(page, name);
@@ -64,7 +65,7 @@ describe('sheets from the page', () => {
       const words = wordsOf(await page.pdf({ preferCSSPageSize: true }));
       expect(words).toEqual(expect.arrayContaining(name.split(' ')));
     }
-    await press(page, 'Media sección');
+    await press(page, 'Esquema cinemático en marcha');
     const file = async (kind: string) => {
       const [download] = await Promise.all([page.waitForEvent('download'), press(page, kind)]);
       return readFileSync(await download.path());

@@ -3,8 +3,8 @@ import type { Study } from '../study/index.ts';
 
 /**
  * Hands on the diagram: a dial that is dragged round turns its member, one that is tapped is held
- * or released; a device that is tapped is applied or released, a one-way clutch looked into. The same by keys: the arrows turn,
- * Enter and the space bar hold. The returned function takes the hands away.
+ * or released; a device that is tapped is applied or released, a one-way clutch looked into. The
+ * same by keys: the arrows turn, Enter and the space bar hold. The returned function takes the hands away.
  */
 export function hearHands(svg: SVGSVGElement, study: Study): () => void {
   let drag: Drag | undefined;

@@ -28,7 +28,7 @@ export interface Offered {
   readonly draw: () => Picture | undefined;
 }
 
-/** Every drawing that the rooms show of a train: its half-section, the levers, each end, its parts. */
+/** Every drawing that the rooms show of a train: its stick diagram, the levers, each end, its parts. */
 export function picturesOf(study: Study, train: Train): Offered[] {
   const say = words();
   const voice = voiceOf(language.value);

@@ -1,5 +1,5 @@
 import type { OneWayClutch, Way } from '../../engine/train/index.ts';
-import type { Group, Scene } from '../scene/index.ts';
+import { type Group, round, type Scene } from '../scene/index.ts';
 import { Pen } from './pen.ts';
 
 /** How a one-way clutch is drawn from its end. */
@@ -82,7 +82,8 @@ function rollers(holds: boolean, free: 1 | -1): Group['marks'] {
     ramp.close();
     const place = holds ? [INNER + size, -4 * free] : [INNER + size + 2.5, 7 * free];
     const [x, y] = point(place[0] ?? 0, degrees + (place[1] ?? 0));
-    const d = `M${(x - size).toFixed(2)} ${y.toFixed(2)}a${size} ${size} 0 1 1 ${2 * size} 0a${size} ${size} 0 1 1 ${-2 * size} 0Z`;
+    const half = `a${size} ${size} 0 1 1`;
+    const d = `M${round(x - size)} ${round(y)}${half} ${2 * size} 0${half} ${-2 * size} 0Z`;
     return [
       { mark: 'path', look: 'races-ramp', d: ramp.d },
       { mark: 'path', look: 'races-jam', d },
