@@ -70,6 +70,8 @@ export interface Push {
 }
 
 export interface Passage {
+  /** Absent: a fault made it. */
+  readonly name?: string;
   readonly from: string;
   readonly to: string;
   readonly size: 'open' | 'orifice' | 'leak';

@@ -21,8 +21,8 @@ export type By =
 /** Ways that no valve changes: of the selector's position, the solenoids and the drillings. */
 export function fixedWays(circuit: Circuit, command: Command): WayNow[] {
   const { selector, solenoids, passages } = circuit;
-  const ways: WayNow[] = passages.map(({ oneWay = false, ...its }, index) => {
-    return { ...its, oneWay, by: { what: 'passage', index } };
+  const ways: WayNow[] = passages.map(({ oneWay = false, from, to, size }, index) => {
+    return { from, to, size, oneWay, by: { what: 'passage', index } };
   });
   const fed = selector.find(({ name }) => name === command.position)?.feeds ?? [];
   const by = { what: 'selector', position: command.position } as const;
