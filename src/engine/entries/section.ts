@@ -125,6 +125,10 @@ export function listOf<In, Out>(
 export function plainValue(data: unknown): Value | undefined {
   if (Array.isArray(data)) return data.map((item) => plainValue(item) as Value);
   if (typeof data !== 'object' || data === null) return data as string | undefined;
+  if (data instanceof Map) {
+    const entries = [...(data as ReadonlyMap<string, unknown>)];
+    return new Map(entries.map(([key, its]) => [key, plainValue(its) as Value]));
+  }
   return mapOf(
     Object.fromEntries(Object.entries(data).map(([key, its]) => [key, plainValue(its)])),
   );

@@ -1,5 +1,6 @@
 export { servoNow } from './applied.ts';
 export * from './circuit.ts';
+export { callsOf, circuitOf, type Controls } from './controls.ts';
 export { oilInRange } from './gears.ts';
 export type { LineState } from './lines.ts';
 export { restDoubt } from './proof.ts';

@@ -2,7 +2,7 @@ import * as v from 'valibot';
 import { APPLIED_DEVICE, byName, plainValue, section } from '../entries/index.ts';
 import { kinds, or, plainName, pressure } from '../form/index.ts';
 import type { Controls } from '../hydraulics/index.ts';
-import { checkControls } from './controlscheck.ts';
+import { checkControls, lookAtControls } from './controlscheck.ts';
 
 // What tells the devices to apply. The words are the trade's, the symbols' sense ISO 1219-1's.
 
@@ -34,7 +34,7 @@ const opens = v.pipe(
 );
 const BLEEDS = v.pipe(
   v.strictObject({ bleeds: line('The line that it empties while it is open.'), normally: opens }),
-  v.description('A two-way solenoid that lets oil go.'),
+  v.description('A two-way solenoid that drains its line.'),
 );
 const FEEDS = v.pipe(
   v.strictObject({
@@ -145,7 +145,11 @@ const CONTROLS_FORM = v.pipe(
     {
       pressures: named('A line.', pressure('Its pressure.'), 'Lines with a pressure of their own.'),
       selector: named('A position.', lines('The lines that it feeds.'), 'What the selector feeds.'),
-      solenoids: named('A solenoid.', SOLENOID, 'The solenoids, and how each stands without current.'),
+      solenoids: named(
+        'A solenoid.',
+        SOLENOID,
+        'The solenoids, and how each stands without current.',
+      ),
       valves: named('A valve.', VALVE, 'The valves, from the nearest to the pump.'),
       balls: named('A ball.', BALL, 'The check balls.'),
       orifices: named('An orifice.', ORIFICE, 'The orifices.'),
@@ -175,4 +179,5 @@ export const CONTROLS = section({
   },
   write: ({ controls }) => plainValue(controls),
   check: checkControls,
+  lookAgain: lookAtControls,
 });

@@ -4,6 +4,7 @@ import type { Train } from '../train/index.ts';
 import { BANDS } from './bands.ts';
 import { CAPACITIES } from './capacities.ts';
 import { CAR } from './car.ts';
+import { CONTROLS } from './controls.ts';
 import { DEVICES } from './devices.ts';
 import { END_PLAYS } from './endplay.ts';
 import { ENGINE } from './engine.ts';
@@ -33,6 +34,7 @@ const ALL = [
   JOINED,
   DEVICES,
   RANGES,
+  CONTROLS,
   TEARDOWN,
   CAPACITIES,
   ENGINE,

@@ -1,3 +1,4 @@
+import type { Controls } from '../hydraulics/index.ts';
 import type { BandSetting } from './band.ts';
 import type { Car } from './car.ts';
 import type { GearSet } from './gearset.ts';
@@ -33,6 +34,8 @@ export interface Train {
   readonly joins: readonly Join[];
   readonly devices: readonly Device[];
   readonly ranges: readonly Range[];
+  /** What tells the devices to apply; absent: not described. */
+  readonly controls?: Controls;
   /** The parts in the order in which they come off; absent: not described. */
   readonly teardown?: readonly Part[];
   /** The plates of clutches and brakes; absent: not described. */

@@ -28,6 +28,13 @@ devices:
   sprag: { one-way: [drum, case], lets: clockwise }
 ranges:
   D: { "1": [grip, stopper] }
+controls:
+  selector: { D: [drive] }
+  solenoids: { first: { bleeds: signal, normally: open } }
+  valves: { shift: { away: [signal], positions: [{ apply: exhaust }, { apply: drive }] } }
+  orifices: { feed: { from: drive, to: signal } }
+  oil: { grip: { applies: [drive] }, stopper: { applies: [apply] } }
+  asks: { D: { "1": [first] } }
 teardown:
   lid: { carries: [drum, grip], feeds: [grip] }
 `;

@@ -88,6 +88,19 @@ export type Expected =
   | 'step gauge' // what fits, and what does not fit
   | 'tyre' // 200 to 2500 mm
   | 'final drive' // 0.2 to 20
+  | 'controls' // selector, solenoids, valves, oil
+  | 'lines' // a list, possibly empty
+  | 'normally' // open or closed, high or low
+  | 'solenoid'
+  | 'solenoids' // a list, possibly empty
+  | 'valve'
+  | 'pressures' // a list
+  | 'positions' // a list, two or more
+  | 'one or two lines'
+  | 'ball' // its from and to
+  | 'orifice' // its from and to
+  | 'servo' // applies, releases
+  | 'side' // applies or releases
   // Of a job.
   | 'job' // 1
   | 'entry' // one thing told

@@ -149,6 +149,7 @@ export type FileMistake =
   | { readonly problem: 'changed since' }
   /** An entry of a job strikes one that is not there. */
   | { readonly problem: 'strikes nothing'; readonly id: string }
+  | OilMistake
   /** So many more were found. */
   | { readonly problem: 'and more'; readonly count: number };
 
@@ -176,7 +177,24 @@ export type Oddity =
       readonly part: string;
       readonly name: string;
       readonly later: string;
-    };
+    }
+  | OilMistake;
+
+/** Of what tells the devices to apply: a name that means nothing, or a part that can do nothing. */
+export interface OilMistake {
+  readonly problem: 'oil';
+  readonly is:
+    | 'unfed line'
+    | 'unknown solenoid'
+    | 'unknown range'
+    | 'unknown gear'
+    | 'range without position'
+    | 'never asked'
+    | 'no chamber'
+    | 'never pushed';
+  readonly name: string;
+  readonly near?: string;
+}
 
 export type NamedProblem = 'set' | 'gear pair' | 'device' | 'join';
 

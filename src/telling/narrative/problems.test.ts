@@ -350,6 +350,35 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
     [{ name: 'a', is: 'device' }, 'not a member: a is a device; name a member that it holds'],
     [{ name: 'a', is: 'join' }, 'not a member: a is a join; name a member of it'],
   ],
+  oil: [
+    [
+      { is: 'unfed line', name: 'drve', near: 'drive' },
+      'nothing gives this line oil: drve; did you mean drive?',
+    ],
+    [{ is: 'unfed line', name: 'lost' }, 'nothing gives this line oil: lost; say what feeds it'],
+    [
+      { is: 'unknown solenoid', name: 'shft A', near: 'shift A' },
+      'no such solenoid: shft A; did you mean shift A?',
+    ],
+    [{ is: 'unknown range', name: 'X' }, 'no such range: X; name one of the ranges'],
+    [{ is: 'unknown gear', name: '9' }, 'no such gear in this range: 9; name one of its gears'],
+    [
+      { is: 'range without position', name: 'L' },
+      'the selector has no position L, and the ranges do; say what it feeds there, [] for nothing',
+    ],
+    [
+      { is: 'never asked', name: 'shift B' },
+      'no gear gives shift B current, and none names its pressure; name it where it has some, or take it out',
+    ],
+    [
+      { is: 'no chamber', name: 'low brake' },
+      'nothing here brings oil to low brake; give its line, or say that something else moves it',
+    ],
+    [
+      { is: 'never pushed', name: 'latch' },
+      'only latch itself feeds what pushes it, so it never moves; name what moves it first',
+    ],
+  ],
   'joined to itself': [[{ member: 'a' }, 'joined to itself: a; name another member']],
   'case cannot turn': [
     [{ end: 'input' }, 'the case cannot turn: name another member as the input'],

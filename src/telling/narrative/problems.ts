@@ -3,6 +3,7 @@ import type { Problem } from '../../engine/yaml/index.ts';
 import type { FigureWarning } from '../../shop/figures/index.ts';
 import { oneCauseText } from './cause.ts';
 import { limitDoubtedText } from './packs.ts';
+import { alternatives, teethText } from './teeth.ts';
 import { keyOf, type Language, visible, type Voice, voiceOf } from '../voice/index.ts';
 
 /** Whatever is told of a train file. */
@@ -183,61 +184,14 @@ function word(p: Objection, voice: Voice): string {
       return voice.say('problem.feeds all', { part: visible(p.part) });
     case 'and more':
       return voice.say('problem.and more', { count: p.count });
-    case 'ring does not fit': {
-      const { ring, allowance } = p;
-      const { from, to } = p.fits;
-      const kind = to === null ? 'least' : from === to ? 'one' : 'several';
-      const fits = { kind, from, to: to ?? '' };
-      return voice.say('problem.ring does not fit', {
-        set: visible(p.set),
-        ring,
-        allowance,
-        ...fits,
-      });
-    }
-    case 'planets not evenly spaced': {
-      const { planets, sum, by } = p;
-      const has = p.counts.length === 0 ? 'no' : 'yes';
-      const counts = alternatives(p.counts.map(String), voice);
-      return voice.say('problem.planets not evenly spaced', {
-        set: visible(p.set),
-        rule: voice.say('spacing', { by: keyOf(by) }),
-        planets,
-        sum,
-        has,
-        counts,
-      });
-    }
-    case 'planets touch': {
-      const { planets, teeth, most } = p;
-      // The engine counts in half modules.
-      const overlap = modules(p.overlap, voice);
-      return voice.say('problem.planets touch', {
-        set: visible(p.set),
-        planets,
-        teeth,
-        overlap,
-        most,
-      });
-    }
-    case 'centre distances differ': {
-      const distances = p.distances.map(({ with: name, distance }) => {
-        return voice.say('centre distance', {
-          name: visible(name),
-          distance: modules(distance, voice),
-        });
-      });
-      return voice.say('problem.centre distances differ', {
-        set: visible(p.set),
-        name: visible(p.wheel),
-        distances: voice.list(distances),
-        allowance: p.allowance,
-      });
-    }
-    case 'no room inside': {
-      const [outer, inner] = p.teeth;
-      return voice.say('problem.no room inside', { name: visible(p.within), inner, outer });
-    }
+    case 'ring does not fit':
+    case 'planets not evenly spaced':
+    case 'planets touch':
+    case 'centre distances differ':
+    case 'no room inside':
+      return teethText(p, voice);
+    case 'oil':
+      return voice.say('problem.oil', { is: keyOf(p.is), name: visible(p.name), ...near(p.near) });
     case 'member carries nothing': {
       const names = { name: visible(p.member), touched: visible(p.touched) };
       return voice.say('problem.member carries nothing', names);
@@ -281,18 +235,6 @@ function word(p: Objection, voice: Voice): string {
       return voice.say('problem.one body', { name: visible(p.device), a, b });
     }
   }
-}
-
-// From half modules, in which pitch radii are teeth.
-function modules(halves: number, voice: Voice): string {
-  return voice.written((halves / 2).toFixed(2));
-}
-
-// "sun, ring or wheels".
-function alternatives(names: readonly string[], voice: Voice): string {
-  const last = names.at(-1) ?? '';
-  if (names.length < 2) return last;
-  return voice.say('list.either', { a: names.slice(0, -1).join(', '), b: last });
 }
 
 function codePoint(code: number): string {
