@@ -13,6 +13,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'Lines, valves and solenoids: what has oil, what moves, which devices are applied; no gears.',
   ],
   ['engine/train', 'Members, sets, pairs, joins, devices: what is connected to what; no speed.'],
+  ['engine/controls', 'The oil of a train: which devices each gear’s circuit applies.'],
   ['engine/teeth', 'Which teeth do not go together: planets that touch, rings that do not fit.'],
   ['engine/words', 'What each thing is called in each language, and what else is read for it.'],
   ['engine/yaml', 'Text with places: YAML that is checked, spliced and written; near names.'],

@@ -166,6 +166,8 @@ function placeOf(fault: Fault, train: Train): string {
       return fault.set;
     case 'part':
       return fault.part;
+    case 'oil':
+      return fault.name;
   }
 }
 

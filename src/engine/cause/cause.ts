@@ -74,5 +74,7 @@ function kindOf(fault: Fault): CauseWord {
       return 'part left out';
     case 'planet':
       return 'planet seized';
+    case 'oil':
+      return 'control';
   }
 }

@@ -172,6 +172,7 @@ function isOf(fault: Fault, name: string): boolean {
       return (fault.of ?? fault.join).startsWith(`${name}.`);
     case 'pair':
     case 'part':
+    case 'oil':
       return false;
   }
 }

@@ -6,6 +6,8 @@ import {
   type Train,
   type Way,
 } from '../train/index.ts';
+import { oilOf, rangesByOil } from '../controls/index.ts';
+import type { OilFault } from '../hydraulics/index.ts';
 import type { Fault } from './fault.ts';
 
 /**
@@ -82,7 +84,22 @@ function edited(train: Train, fault: Fault): Train {
     }
     case 'part':
       return withoutPart(train, fault.part);
+    case 'oil':
+      return withOil(train, fault);
   }
+}
+
+// What the devices get is worked out anew; one that leaks somewhere on its way carries less.
+function withOil(train: Train, fault: OilFault): Train {
+  const oilFaults = [...(train.oilFaults ?? []), fault];
+  const faulty = { ...train, oilFaults };
+  const weak = new Set(oilOf(faulty).flatMap((gears) => gears.flatMap((gear) => gear.weak)));
+  const devices = train.devices.map((device) => {
+    return weak.has(device.name) && !device.stuck
+      ? { ...device, stuck: 'slipping' as const }
+      : device;
+  });
+  return { ...faulty, devices, ranges: rangesByOil(faulty) };
 }
 
 const STUCK = {

@@ -1,4 +1,5 @@
 import { CASE, isApplied, isFriction, setGearing, type Train } from '../train/index.ts';
+import { circuitOf, type OilFault } from '../hydraulics/index.ts';
 import type { Fault } from './fault.ts';
 
 /**
@@ -50,7 +51,52 @@ export function faultText(fault: Fault): string {
       return `${fault.set}: ${fault.is}`;
     case 'part':
       return `${fault.part}: ${fault.is}`;
+    case 'oil':
+      return `${fault.name}: ${oilText(fault)}`;
   }
+}
+
+function oilText(fault: OilFault): string {
+  if (fault.is === 'stuck') return `stuck in position ${fault.at}`;
+  if (fault.is === 'swapped') return `wires swapped with ${fault.with}`;
+  return fault.is === 'joined' ? `joined to ${fault.with}` : fault.is;
+}
+
+/** Everything that can be wrong upstream of the devices, one thing at a time, in the file's order. */
+export function everyOilFault({ controls }: Train): Fault[] {
+  if (!controls) return [];
+  const { solenoids, valves, passages, servos } = circuitOf(controls);
+  const oil = (fault: OilFault): Fault => ({ what: 'oil', ...fault });
+  const lines = new Set(servos.flatMap(({ chambers }) => chambers.map(({ line }) => line)));
+  const names = solenoids.map(({ name }) => name);
+  return [
+    ...names.flatMap((name) =>
+      (['never flows', 'always flows', 'no current'] as const).map((is) =>
+        oil({ part: 'solenoid', name, is }),
+      ),
+    ),
+    ...names.flatMap((name, i) =>
+      names.slice(i + 1).map((other) => oil({ part: 'wires', name, is: 'swapped', with: other })),
+    ),
+    ...valves.flatMap(({ name, positions, stays }): Fault[] => {
+      if (stays) return [oil({ part: 'ball', name, is: 'left out' })];
+      const stuck = positions.map((_, i) => oil({ part: 'valve', name, is: 'stuck', at: i + 1 }));
+      return [...stuck, oil({ part: 'valve', name, is: 'spring broken' })];
+    }),
+    ...passages.flatMap(({ name, oneWay }): Fault[] => {
+      if (name === undefined) return [];
+      return [
+        oil(
+          oneWay
+            ? { part: 'ball', name, is: 'left out' }
+            : { part: 'orifice', name, is: 'blocked' },
+        ),
+      ];
+    }),
+    ...[...lines].flatMap((name) =>
+      (['leaks', 'blocked'] as const).map((is) => oil({ part: 'line', name, is })),
+    ),
+  ];
 }
 
 function deviceFaults(device: Train['devices'][number]): Fault[] {

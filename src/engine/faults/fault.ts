@@ -1,3 +1,4 @@
+import type { OilFault } from '../hydraulics/index.ts';
 import type { MemberName } from '../train/index.ts';
 
 /** One thing that is wrong with a train; an edit of the train makes it so. */
@@ -20,7 +21,9 @@ export type Fault =
   /** A set not fitted: its members are there, but mesh with nothing. */
   | { readonly what: 'set'; readonly set: string; readonly is: 'left out' }
   /** A part of the teardown not fitted: all that it carries is not there. */
-  | { readonly what: 'part'; readonly part: string; readonly is: 'left out' };
+  | { readonly what: 'part'; readonly part: string; readonly is: 'left out' }
+  /** Upstream of the devices: a solenoid, a valve, a line, a ball, an orifice. */
+  | ({ readonly what: 'oil' } & OilFault);
 
 /**
  * `slips` and `leaks`: it holds with a part of its strength, and lets the load run up above that;

@@ -1,7 +1,7 @@
 export type * from './answer.ts';
 export { Alike } from './alike.ts';
 export { applyFault } from './apply.ts';
-export { everyFault, everyParting, faultText } from './every.ts';
+export { everyFault, everyOilFault, everyParting, faultText } from './every.ts';
 export type * from './fault.ts';
 export { faultNamed, type NamedFault } from './name.ts';
 export { faultMatrix, type MatrixOptions } from './matrix.ts';

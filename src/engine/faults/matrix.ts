@@ -80,9 +80,12 @@ class RoadTest {
 
   /** `firm`: without what slips, as it is below the load at which that runs up. */
   row(motion: Motion, firm: Motion): FaultCell[] {
-    return this.gears.map(({ on }, k) => {
+    // What is wrong upstream of the devices applies others in the same gear.
+    const [now, firmly] = [motion, firm].map(({ train }) => gearsOf(train));
+    return this.gears.map((_, k) => {
+      const on = now?.[k]?.on ?? [];
       const [sound, found] = [this.sound[k] as Trial, this.trials.of(motion, on)];
-      const below = motion === firm ? found : this.trials.of(firm, on);
+      const below = motion === firm ? found : this.trials.of(firm, firmly?.[k]?.on ?? on);
       return cellOf(motion, sound, found, below);
     });
   }

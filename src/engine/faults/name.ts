@@ -1,4 +1,5 @@
 import { CASE, type Device, setGearing, type Train } from '../train/index.ts';
+import { everyOilFault, faultText } from './every.ts';
 import type { Fault, FrictionFault, OneWayFault } from './fault.ts';
 
 /**
@@ -37,7 +38,12 @@ export function faultNamed(text: string, train: Train): NamedFault {
           .trim()
           .toLowerCase()
           .replace(/\s+/g, ' ');
-  const choices = [...faultsOf(name, train), ...missing(name, train), ...parting(name, train)];
+  const choices = [
+    ...faultsOf(name, train),
+    ...missing(name, train),
+    ...parting(name, train),
+    ...everyOilFault(train).filter((fault) => fault.what === 'oil' && fault.name === name),
+  ];
   if (choices.length === 0) return { unknown: 'name', said: name, known: nameable(train) };
   const place = /^stripped at (.*)$/.exec(said)?.[1];
   const join = train.joins.find((other) => other.name === name);
@@ -46,8 +52,9 @@ export function faultNamed(text: string, train: Train): NamedFault {
     if (of === undefined) return { unknown: 'place', said: place, known: join.members };
     return { fault: { what: 'join', join: name, is: 'stripped', of } };
   }
-  const fault = choices.find(({ is }) => is === said);
-  return fault ? { fault } : { unknown: 'fault', said, known: choices.map(({ is }) => is) };
+  const words = choices.map((fault) => faultText(fault).slice(name.length + 2));
+  const fault = choices[words.findIndex((its) => its.toLowerCase() === said)];
+  return fault ? { fault } : { unknown: 'fault', said, known: words };
 }
 
 /** The faults that a name of the train can have; none for a name that it lacks. */
@@ -115,8 +122,9 @@ function nameable(train: Train): string[] {
     ...train.sets,
     ...(train.teardown ?? []),
   ];
+  const upstream = everyOilFault(train).flatMap((its) => (its.what === 'oil' ? [its.name] : []));
   const parts = train.sets.flatMap((set) => {
     return setGearing(train, set).meshes.flatMap(({ a, b }) => [a.member, b.member]);
   });
-  return [...new Set([...named.map(({ name }) => name), ...parts])];
+  return [...new Set([...named.map(({ name }) => name), ...parts, ...upstream])];
 }

@@ -1,7 +1,8 @@
 export { servoNow } from './applied.ts';
 export * from './circuit.ts';
 export { callsOf, circuitOf, type Controls } from './controls.ts';
-export { oilInRange } from './gears.ts';
+export { type OilFault, withOilFault, withoutCurrent } from './fault.ts';
+export { oilInRange, type OilInGear } from './gears.ts';
 export type { LineState } from './lines.ts';
 export { restDoubt } from './proof.ts';
 export { Settling } from './settle.ts';

@@ -73,7 +73,9 @@ export function trainOf(entries: Readonly<Record<string, unknown>>): Train {
 // What all sections say together. A field of the train that no section reads does not compile, but
 // for what faults alone set.
 type Said = ReturnType<(typeof ALL)[number]['read']>;
-type WhatIsSaid = Together<Said> | None<Exclude<keyof Train, KeyOf<Said> | 'healthy'>>;
+type WhatIsSaid =
+  | Together<Said>
+  | None<Exclude<keyof Train, KeyOf<Said> | 'healthy' | 'oilFaults'>>;
 type Together<Its> = (Its extends unknown ? (it: Its) => void : never) extends (
   it: infer All,
 ) => void

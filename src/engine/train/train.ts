@@ -1,4 +1,4 @@
-import type { Controls } from '../hydraulics/index.ts';
+import type { Controls, OilFault } from '../hydraulics/index.ts';
 import type { BandSetting } from './band.ts';
 import type { Car } from './car.ts';
 import type { GearSet } from './gearset.ts';
@@ -54,6 +54,8 @@ export interface Train {
   /** Tyre and final drive; absent: not described. */
   readonly car?: Car;
   readonly fluid?: Fluid;
+  /** Set by faults: what is wrong upstream of the devices; `ranges` says what that comes to. */
+  readonly oilFaults?: readonly OilFault[];
   /** Set by faults: the train before anything was wrong with it. Absent: it is in order. */
   readonly healthy?: Train;
 }

@@ -37,6 +37,7 @@ function subjectOf(fault: Fault): SceneSubject | undefined {
     case 'set':
       return { kind: 'set', name: fault.set };
     case 'part':
+    case 'oil':
       return undefined;
   }
 }

@@ -84,5 +84,7 @@ function wording(mistake: Mistake, train: Train): [name: string, what: string, p
       return [mistake.pair, keyOf(mistake.is), ''];
     case 'set':
       return [mistake.set, keyOf(mistake.is), ''];
+    case 'oil':
+      return [mistake.name, keyOf(mistake.is), ''];
   }
 }

@@ -23,9 +23,9 @@ import { keyOf, type Language, visible, type Voice, voiceOf } from '../voice/ind
 
 /** "low sprag: backwards", in the words of a language. */
 export function faultName(fault: Fault, language: Language = 'en'): string {
-  const place = fault.what === 'join' ? fault.of : undefined;
+  const place = placeOf(fault);
   const joined = place === undefined ? 'join' : 'stripped_at';
-  const is = fault.what === 'join' ? joined : keyOf(fault.is);
+  const is = fault.what === 'join' ? joined : (upstreamOf(fault) ?? keyOf(fault.is));
   const values = { name: visible(subjectOf(fault)), is, place: visible(place ?? '') };
   return voiceOf(language).say('fault', values);
 }
@@ -110,6 +110,19 @@ function handsFor(check: BenchSign['check'], train: Train, stand: Stand) {
   return { hold: [check.turn], turned: still, way: otherWay(check.way) };
 }
 
+// What a device leaks is its circuit's; a line leaks itself.
+function upstreamOf(fault: Fault): string | undefined {
+  return fault.what === 'oil' && fault.is === 'leaks' ? 'line_leaks' : undefined;
+}
+
+// Where a join is stripped, where a valve is stuck, and what is crossed or joined with what.
+function placeOf(fault: Fault): string | undefined {
+  if (fault.what === 'join') return fault.of;
+  if (fault.what !== 'oil') return undefined;
+  if (fault.is === 'stuck') return `${fault.at}`;
+  return fault.is === 'swapped' || fault.is === 'joined' ? fault.with : undefined;
+}
+
 function subjectOf(fault: Fault): string {
   switch (fault.what) {
     case 'device':
@@ -127,5 +140,7 @@ function subjectOf(fault: Fault): string {
       return fault.set;
     case 'part':
       return fault.part;
+    case 'oil':
+      return fault.name;
   }
 }

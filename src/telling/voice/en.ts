@@ -82,7 +82,7 @@ export const en = {
   'one-way.legend':
     'One way it should drag lightly and the other lock solid within a few degrees: try it at several angles. The words hold only with all four things: which race is held, which turns, seen from which end, which face is up.',
   fault:
-    '{name}: {is, select, will_not_apply {will not apply} will_not_release {will not release} slips {slips} leaks {its circuit leaks} parted {parted from its devices} seized {seized} backwards {backwards} left_out {left out} stripped_at {stripped at {place}} join {stripped} other {stripped}}',
+    '{name}: {is, select, will_not_apply {will not apply} will_not_release {will not release} slips {slips} leaks {its circuit leaks} parted {parted from its devices} seized {seized} backwards {backwards} left_out {left out} stripped_at {stripped at {place}} join {stripped} never_flows {never flows} always_flows {always flows} no_current {no current} swapped {wires swapped with {place}} spring_broken {spring broken} stuck {stuck in position {place}} line_leaks {leaks} blocked {blocked} joined {joined to {place}} other {stripped}}',
   'sign.bench':
     'On the bench: {count, plural, =0 {with nothing held} other {with the {held} held}}{air, plural, =0 {} other { and the {on} on air}}, the {turned} {turns, select, yes {turns {way}, where it should lock} other {locks {way}, where it should turn}}, {seen}.',
   'sign.bench.none': 'On the bench: no check with two things held or applied shows it.',

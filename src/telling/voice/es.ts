@@ -78,7 +78,7 @@ export const es: Messages = {
   'one-way.legend':
     'En un sentido debe arrastrar apenas y en el otro bloquearse en seco en pocos grados: pruebe en varios ángulos. Las palabras valen solo con las cuatro cosas: qué pista se retiene, cuál gira, desde qué lado se mira, qué cara queda arriba.',
   fault:
-    '{name}: {is, select, will_not_apply {no aplica} will_not_release {no suelta} slips {patina} leaks {su circuito fuga} parted {separado de sus elementos} seized {gripado} backwards {al revés} left_out {sin montar} stripped_at {estriado roto en {place}} join {estriado roto} other {dientes rotos}}',
+    '{name}: {is, select, will_not_apply {no aplica} will_not_release {no suelta} slips {patina} leaks {su circuito fuga} parted {separado de sus elementos} seized {gripado} backwards {al revés} left_out {sin montar} stripped_at {estriado roto en {place}} join {estriado roto} never_flows {nunca da paso} always_flows {siempre da paso} no_current {sin corriente} swapped {cables cruzados con {place}} spring_broken {muelle roto} stuck {clavada en la posición {place}} line_leaks {fuga} blocked {tapado} joined {comunicada con {place}} other {dientes rotos}}',
   'sign.bench':
     'En el banco: {count, plural, =0 {sin retener nada} other {reteniendo {held}}}{air, plural, =0 {} other { y con aire en {on}}}, {turned} {turns, select, yes {gira {way}, y debería bloquearse} other {se bloquea {way}, y debería girar}}, {seen}.',
   'sign.bench.none': 'En el banco: ninguna prueba con dos cosas retenidas o aplicadas lo muestra.',
