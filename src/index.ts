@@ -34,6 +34,9 @@ export type {
   Wheel,
 } from './engine/train/index.ts';
 
+// What tells its devices to apply, and what can be wrong with that.
+export type { Controls, OilFault } from './engine/hydraulics/index.ts';
+
 // What a train that can be read may have against it.
 export { check } from './engine/check/index.ts';
 export type { Mend, Misgiving, Warning } from './engine/check/index.ts';
