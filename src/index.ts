@@ -12,7 +12,7 @@
 export { readTrain, rename, trainText } from './engine/trainfile/index.ts';
 export { put, remove } from './engine/yaml/index.ts';
 export type { Reading, Renaming } from './engine/trainfile/index.ts';
-export type { Edited, Place, Problem, Refusal, Value } from './engine/yaml/index.ts';
+export type { Edited, OilMistake, Place, Problem, Refusal, Value } from './engine/yaml/index.ts';
 export type {
   Device,
   EndPlay,
@@ -33,9 +33,8 @@ export type {
   Way,
   Wheel,
 } from './engine/train/index.ts';
-
-// What tells its devices to apply, and what can be wrong with that.
-export type { Controls, OilFault } from './engine/hydraulics/index.ts';
+export type { BallEntry, ByName, Controls, OilFault } from './engine/hydraulics/index.ts';
+export type { ServoEntry, SolenoidEntry, ValveEntry } from './engine/hydraulics/index.ts';
 
 // What a train that can be read may have against it.
 export { check } from './engine/check/index.ts';

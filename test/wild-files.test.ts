@@ -15,7 +15,7 @@ function kept(file: string): string {
   return fs.readFileSync(new URL(`../${file}`, import.meta.url), 'utf8');
 }
 
-test(`a damaged experience file has a experience or an error, never a throw (SEED=${seed})`, () => {
+test(`a damaged experience file has an experience or an error, never a throw (SEED=${seed})`, () => {
   const good = [kept('experience.yaml')];
   const tally = new Tally({ read: 70, told: 400 });
   for (let k = 0; k < TRIES; k++) {

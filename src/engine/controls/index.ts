@@ -1,1 +1,1 @@
-export { differencesOf, type GearOil, oilOf, rangesByOil, withRanges } from './oil.ts';
+export { differencesOf, oilOf, rangesByOil, withRanges } from './oil.ts';

@@ -40,11 +40,12 @@ export function oilOf(
       gears.map((gear) => gear.name),
     );
     const faulty = faults.reduce(withOilFault, { circuit: circuitOf(controls), calls });
-    const its = dead ? withoutCurrent(faulty) : faulty;
-    return oilInRange(its.circuit, its.calls).map((gear) => {
+    const asked = dead ? withoutCurrent(faulty) : faulty;
+    return oilInRange(asked.circuit, asked.calls).map((gear) => {
       const pushed = (is: readonly string[]) => {
-        const names = gear.servos.filter((servo) => is.includes(servo.is)).map((s) => s.device);
-        return train.devices.filter((device) => names.includes(device.name)).map((d) => d.name);
+        const its = gear.servos.filter((servo) => is.includes(servo.is));
+        const names = new Set(its.map(({ device }) => device));
+        return train.devices.map((device) => device.name).filter((device) => names.has(device));
       };
       return { ...gear, on: pushed(['applied', 'weak']), weak: pushed(['weak']) };
     });
@@ -62,10 +63,10 @@ export function rangesByOil(train: Train, state?: OilState): readonly Range[] {
     const gears = range.gears.map((gear, k) => {
       const its = oil[i]?.[k];
       if (!its) return gear;
-      const kept = gear.on.filter((name) => !moved.has(name));
+      const kept = new Set(gear.on.filter((name) => !moved.has(name)));
       const on = train.devices
         .map(({ name }) => name)
-        .filter((name) => its.on.includes(name) || kept.includes(name));
+        .filter((name) => its.on.includes(name) || kept.has(name));
       return { ...gear, on };
     });
     return { ...range, gears };

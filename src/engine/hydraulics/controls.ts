@@ -33,7 +33,7 @@ export interface Controls {
   readonly taps?: ByName<string>;
 }
 
-type ByName<Its> = ReadonlyMap<string, Its>;
+export type ByName<Its> = ReadonlyMap<string, Its>;
 
 export type SolenoidEntry =
   | { readonly bleeds: string; readonly normally: 'open' | 'closed' }

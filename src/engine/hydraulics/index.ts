@@ -1,6 +1,15 @@
 export { servoNow } from './applied.ts';
 export * from './circuit.ts';
-export { callsOf, circuitOf, type Controls } from './controls.ts';
+export {
+  type BallEntry,
+  type ByName,
+  callsOf,
+  circuitOf,
+  type Controls,
+  type ServoEntry,
+  type SolenoidEntry,
+  type ValveEntry,
+} from './controls.ts';
 export { type OilFault, withOilFault, withoutCurrent } from './fault.ts';
 export { oilInRange, type OilInGear } from './gears.ts';
 export type { LineState } from './lines.ts';
