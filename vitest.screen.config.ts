@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 /** What a person does in a real browser, on the screen that stands in dist/web. */
@@ -6,8 +7,9 @@ export default defineConfig({
     include: ['test/screen/**/*.test.ts'],
     // Long walks are for ./prove, which sets LONG.
     exclude: process.env['LONG'] ? [] : ['test/screen/long/**'],
-    // One browser at a time: two cores.
-    fileParallelism: false,
+    // A browser a core, which the files of a worker share (test/screen/browser.ts).
+    maxWorkers: availableParallelism(),
+    isolate: false,
     testTimeout: 30_000,
     hookTimeout: 60_000,
     // A machine that is busy takes its time: what is waited for is seen, or it never is.

@@ -105,11 +105,8 @@ describe('a job that is taken up again', () => {
     const { page, address } = await open(linkTo(AVOCET), TABLET);
     const its = await h1(page);
     await begin(page, 'A-1');
-    await page
-      .context()
-      .newPage()
-      .then((next) => next.goto(address));
-    const next = page.context().pages()[1] as Page;
+    const next = await page.context().newPage();
+    await next.goto(address);
     await page.close();
     await expect.poll(() => h1(next)).toBe(its);
     await button(next, 'Measure').click();

@@ -271,7 +271,7 @@ describe('the room to measure in', () => {
 
   it('says so where the browser keeps nothing, and goes on', async () => {
     const { page } = await open('', TABLET);
-    await page.context().addInitScript(() => {
+    await page.addInitScript(() => {
       Object.defineProperty(globalThis, 'indexedDB', { value: undefined });
     });
     await page.reload();
