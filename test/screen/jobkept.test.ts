@@ -133,7 +133,7 @@ describe('where the browser keeps nothing', () => {
 });
 
 it('that a browser may forget an idle page is said until the job is on disk, once', async () => {
-  const { page } = await open();
+  const { page } = await open('', { isNew: true });
   await begin(page);
   await noticed(page).toContain('seven days');
   await note(page, 'one');

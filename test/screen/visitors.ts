@@ -6,8 +6,13 @@ import type {
   Page,
 } from 'playwright-core';
 
-/** Whether nobody has been here before, and how the browser is. */
-export type Visit = BrowserContextOptions & { readonly isFirst?: boolean };
+/** Who comes, and how the browser is. */
+export interface Visit extends BrowserContextOptions {
+  /** Nobody has been here before. */
+  readonly isFirst?: boolean;
+  /** The browser has never met the page: it knows how often a site was used, and trusts it more. */
+  readonly isNew?: boolean;
+}
 
 /**
  * Who comes to the page, each with nothing kept. A visitor of a common kind is kept over the tests and
@@ -24,9 +29,9 @@ export class Visitors {
   ) {}
 
   /** A page of somebody who was never here, or has begun once (unless `isFirst`) and no more. */
-  async come({ viewport = DESK, ...visit }: Visit): Promise<Page> {
+  async come({ viewport = DESK, isNew = false, ...visit }: Visit): Promise<Page> {
     const kind = JSON.stringify(visit);
-    if (!Object.keys(visit).every((option) => COMMON.has(option))) {
+    if (isNew || !Object.keys(visit).every((option) => COMMON.has(option))) {
       return (await this.meet({ viewport, ...visit })).newPage();
     }
     const kept = this.idle.get(kind)?.pop() ?? (await this.keep(kind, visit));
