@@ -1,10 +1,14 @@
-import { readFileSync } from 'node:fs';
-import { describe, expect, it } from 'vitest';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import path from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
 import { withBrowser } from './browser.ts';
 import { linkTo, ourText } from './links.ts';
 
 const open = withBrowser();
+const folder = mkdtempSync(path.join(tmpdir(), 'holdturn-files-'));
+afterAll(() => rmSync(folder, { recursive: true }));
 const WREN = ourText('wren-plain-set');
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
@@ -18,7 +22,9 @@ async function picks(page: Page, name: string, text: string | Buffer): Promise<v
     page.waitForEvent('filechooser'),
     page.getByText('Open…').click(),
   ]);
-  await chooser.setFiles({ name, mimeType: 'application/yaml', buffer: Buffer.from(text) });
+  const file = path.join(folder, name);
+  writeFileSync(file, text);
+  await chooser.setFiles(file);
 }
 
 async function fromMenu(page: Page, entry: string): Promise<void> {
