@@ -10,9 +10,9 @@ export default defineConfig({
     // A browser a core, which the files of a worker share (test/screen/browser.ts).
     maxWorkers: availableParallelism(),
     isolate: false,
-    testTimeout: 30_000,
+    testTimeout: 180_000,
     hookTimeout: 60_000,
     // A machine that is busy takes its time: what is waited for is seen, or it never is.
-    expect: { poll: { timeout: 10_000 } },
+    expect: { poll: { timeout: 30_000 } },
   },
 });

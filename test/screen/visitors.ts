@@ -56,7 +56,7 @@ export class Visitors {
     const context = await this.browser.newContext({ serviceWorkers: 'block', ...options });
     // As one comes back to it; for the first visit there is a test of its own.
     if (!isFirst) await context.addInitScript("localStorage.setItem('holdturn begun', 'yes')");
-    context.setDefaultTimeout(10_000);
+    context.setDefaultTimeout(30_000);
     return context;
   }
 
