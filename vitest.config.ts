@@ -9,8 +9,6 @@ export default defineConfig({
     // All cores; left to itself a run leaves one idle, which of two is half.
     maxWorkers: availableParallelism(),
     setupFiles: ['test/seed.ts'],
-    // Every core; left alone, vitest keeps one for itself, which of two is half.
-    maxWorkers: availableParallelism(),
     // The house is read once a worker, not once a file: no room keeps what another could trip over.
     isolate: false,
     // Laws over thousands of trains on a small machine.

@@ -7,8 +7,8 @@ import { withBrowser } from './browser.ts';
 import { linkTo, ourText } from './links.ts';
 
 const open = withBrowser();
-const folder = mkdtempSync(path.join(tmpdir(), 'holdturn-files-'));
-afterAll(() => rmSync(folder, { recursive: true }));
+const given = mkdtempSync(path.join(tmpdir(), 'holdturn-files-'));
+afterAll(() => rmSync(given, { recursive: true }));
 const WREN = ourText('wren-plain-set');
 
 const button = (page: Page, name: string) => page.getByRole('button', { name, exact: true });
@@ -22,7 +22,7 @@ async function picks(page: Page, name: string, text: string | Buffer): Promise<v
     page.waitForEvent('filechooser'),
     page.getByText('Open…').click(),
   ]);
-  const file = path.join(folder, name);
+  const file = path.join(given, name);
   writeFileSync(file, text);
   await chooser.setFiles(file);
 }
@@ -35,10 +35,10 @@ async function fromMenu(page: Page, entry: string): Promise<void> {
 // Files that the page may write back, in a folder that the browser keeps for it: `Open…` gives
 // them in this order, and `onDisk` reads them.
 async function disk(page: Page, files: Readonly<Record<string, string>>): Promise<void> {
-  await page.evaluate(async (given) => {
+  await page.evaluate(async (all) => {
     const folder = await navigator.storage.getDirectory();
     const handles: FileSystemFileHandle[] = [];
-    for (const [name, text] of Object.entries(given)) {
+    for (const [name, text] of Object.entries(all)) {
       const handle = await folder.getFileHandle(name, { create: true });
       const stream = await handle.createWritable();
       await stream.write(text);

@@ -20,13 +20,15 @@ export interface Visit extends BrowserContextOptions {
  * process and compiles the page anew.
  */
 export class Visitors {
+  private readonly browser: Browser;
+  private readonly address: string;
   private readonly idle = new Map<string, Kept[]>();
   private readonly here: Kept[] = [];
 
-  constructor(
-    private readonly browser: Browser,
-    private readonly address: string,
-  ) {}
+  constructor(browser: Browser, address: string) {
+    this.browser = browser;
+    this.address = address;
+  }
 
   /** A page of somebody who was never here, or has begun once (unless `isFirst`) and no more. */
   async come({ viewport = DESK, isNew = false, ...visit }: Visit): Promise<Page> {
