@@ -119,6 +119,7 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'The keeper of jobs: what the rooms of the page write down, on the disk when it says so.',
   ],
   ['page/figure', 'A picture with its caption, its twin as a table, and its files.'],
+  ['page/thread', 'What takes long, worked out beside the page by another thread.'],
   [
     'page/warnings',
     'What a file may have against it, with what each warning speaks of in a picture.',
@@ -132,7 +133,6 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
   ['page/chart', 'Which devices are applied in each gear, and every other combination.'],
   ['page/begin', 'Where a stranger begins: what this is, a dial to turn, what to do, which train.'],
   ['page/margins', 'How much torque each gear carries before something slips.'],
-  ['page/thread', 'What takes long, worked out beside the page by another thread.'],
   [
     'page/matrix',
     'Every fault against every gear; a cell that is touched shows the train, right and wrong.',

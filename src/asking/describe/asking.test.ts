@@ -336,6 +336,14 @@ describe('what is missing', () => {
     expect(lacksOf(soFar(describeKestrel().text))).toEqual([]);
   });
 
+  it('is what a device holds that leads nowhere', () => {
+    const text = describeKestrel().text.replace(
+      'low sprag:',
+      'odd clutch: { clutch: [turbine shaft, loose drum] }\n  low sprag:',
+    );
+    expect(lacksOf(soFar(text))).toEqual([{ lack: 'loose', member: 'loose drum' }]);
+  });
+
   it('comes back when a device is taken away', () => {
     const { text } = describeKestrel();
     const edited = discard(text, soFar(text), { thing: 'device', name: 'forward clutch' });

@@ -1,6 +1,6 @@
 import { isApplied, type MemberName, type Train } from '../../engine/train/index.ts';
 import type { Thing } from '../../engine/trainfile/index.ts';
-import { looseMembers } from './pieces.ts';
+import { deadEnds, looseMembers } from './pieces.ts';
 
 /** What one round of questions is about. */
 export type Topic =
@@ -82,7 +82,10 @@ export function lacksOf(train: Train): Lack[] {
   ];
   return [
     ...ends.map((lack): Lack => ({ lack })),
-    ...looseMembers(train).map((member): Lack => ({ lack: 'loose', member })),
+    ...[...looseMembers(train), ...deadEnds(train)].map((member): Lack => ({
+      lack: 'loose',
+      member,
+    })),
     ...counts.filter(([, count]) => count === 0).map(([lack]): Lack => ({ lack })),
   ];
 }

@@ -47,6 +47,23 @@ export function looseMembers(train: Train): MemberName[] {
   );
 }
 
+/** Members that one device alone touches, and that are no wheel: what it holds or joins leads nowhere. */
+export function deadEnds(train: Train): MemberName[] {
+  const { devices, joins, pairs, input } = train;
+  const touches = devices.flatMap(({ first, second }) => [first, second]);
+  const elsewhere = new Set<MemberName>([
+    CASE,
+    input,
+    ...outputsOf(train),
+    ...joins.flatMap(({ name, members }) => [name, ...members]),
+    ...pairs.flatMap(({ driver, driven }) => [driver.member, driven.member]),
+  ]);
+  return touches.filter((name, i) => {
+    const isOnce = touches.indexOf(name) === i && touches.lastIndexOf(name) === i;
+    return isOnce && !name.includes('.') && !elsewhere.has(name);
+  });
+}
+
 // The members of a set that turn about the main axis and are its own.
 function wheelsOf(set: GearSet): MemberName[] {
   const part = (name: string) => `${set.name}.${name}`;

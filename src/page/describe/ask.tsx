@@ -11,6 +11,7 @@ import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
 import type { Asked, Countable, Inquiry } from '../../asking/describe/index.ts';
 import { Control } from './control.tsx';
+import { Add } from './add.tsx';
 import { Brought } from './brought.tsx';
 import { type Guide, progressOf } from './guide.ts';
 import { words } from './words.ts';
@@ -105,6 +106,7 @@ function Finished({ guide }: Props) {
     <>
       <h2 class="describe-question">{say.finished}</h2>
       <Back guide={guide} />
+      {guide.train.value && <Add guide={guide} train={guide.train.value} />}
     </>
   );
 }

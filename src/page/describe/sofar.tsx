@@ -2,18 +2,12 @@ import { useState } from 'preact/hooks';
 import { outputsOf, type Train } from '../../engine/train/index.ts';
 import { goingWith, pathOf } from '../../engine/trainfile/index.ts';
 import { problemText, voiceOf } from '../../telling/narrative/index.ts';
-import { labelOf, topicText } from '../../telling/questions/index.ts';
-import { room } from '../rooms/index.ts';
+import { topicText } from '../../telling/questions/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
-import {
-  inquire,
-  inquireOf,
-  lacksOf,
-  sectionsToTell,
-  type Topic,
-} from '../../asking/describe/index.ts';
+import { inquireOf, lacksOf } from '../../asking/describe/index.ts';
 import { warningsOf } from '../warnings/index.ts';
+import { Add } from './add.tsx';
 import { MISSED } from './brought.tsx';
 import type { Guide } from './guide.ts';
 import { type Described, describedIn, entriesIn } from './thing.ts';
@@ -44,6 +38,7 @@ export function SoFar({ study, guide, train, onPlace }: Props) {
     <div class="describe-sofar">
       <h2>{say.soFar}</h2>
       {isEmpty && <p class="aside">{say.nothingYet}</p>}
+      {!isEmpty && <Missing guide={guide} train={train} />}
       <ul class="describe-things">
         {ends.map(
           ([topic, text]) =>
@@ -82,8 +77,7 @@ export function SoFar({ study, guide, train, onPlace }: Props) {
           </ul>
         </section>
       )}
-      <Missing guide={guide} train={train} />
-      <Add guide={guide} train={train} />
+      {guide.asked.value.ask !== 'nothing' && <Add guide={guide} train={train} />}
     </div>
   );
 }
@@ -204,37 +198,6 @@ function Missing({ guide, train }: Pick<Props, 'guide' | 'train'>) {
           </div>
         </>
       )}
-    </section>
-  );
-}
-
-const TOPICS: readonly Topic[] = ['set', 'gear pair', 'device', 'gear', 'outputs'];
-
-/** What can be told further: of the train, of its figures; its parts are told in a room of their own. */
-function Add({ guide, train }: Pick<Props, 'guide' | 'train'>) {
-  const say = words();
-  return (
-    <section aria-label={say.add}>
-      <h3>{say.add}</h3>
-      <div class="row">
-        {TOPICS.map((topic) => (
-          <button key={topic} type="button" onClick={() => guide.add(topic)}>
-            {topicText({ topic }, language.value)}
-          </button>
-        ))}
-        {sectionsToTell(train).map((section) => (
-          <button
-            key={section}
-            type="button"
-            onClick={() => guide.begin(inquire('entry', { section }))}
-          >
-            {labelOf(section, language.value)}
-          </button>
-        ))}
-        <button type="button" onClick={() => (room.value = 'strip')}>
-          {say.parts}
-        </button>
-      </div>
     </section>
   );
 }

@@ -63,7 +63,7 @@ export const words = spoken({
       device: 'what holds or joins parts',
       gear: 'the gears, and what is applied in each',
     },
-    loose: 'Nothing is splined to these yet, and nothing holds them:',
+    loose: 'These lead nowhere yet: nothing is splined to them, or one device alone touches them:',
     finished: 'All is asked. Pick what you would change, or add to it.',
     told: {
       set: {
@@ -154,7 +154,8 @@ export const words = spoken({
       device: 'lo que retiene o une piezas',
       gear: 'las marchas, y qué se aplica en cada una',
     },
-    loose: 'A estas piezas todavía no está estriado nada, y nada las retiene:',
+    loose:
+      'Estas no llevan a nada todavía: nada está estriado a ellas, o solo las toca un dispositivo:',
     finished: 'Todo está preguntado. Elija lo que quiera cambiar, o añada.',
     told: {
       set: {

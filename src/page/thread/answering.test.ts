@@ -1,6 +1,7 @@
 import fs from 'node:fs';
 import { expect, it } from 'vitest';
 import { caseOf, suspicionOf } from '../../asking/faults/index.ts';
+import { askCheck } from '../../asking/gears/index.ts';
 import { asIfTold } from '../../asking/job/index.ts';
 import { trainIn } from '../../asking/request/index.ts';
 import { refusedBy } from '../../asking/request/refusedby.ts';
@@ -63,4 +64,13 @@ it('refuses an entry that means nothing to the train, and a speed without a scal
   expect(fits('D 2', '"2150 rpm at 60 km/h"')).toMatchObject({
     problem: { problem: 'no scale of speeds' },
   });
+});
+
+it('tells of a file what the command tells of it, the one cause first', () => {
+  const answering = new Answering(experience);
+  const backwards = train.replace(/(low sprag: .*lets: )clockwise/u, '$1anticlockwise');
+  const told = answering.answer('checked', { train: backwards });
+  expect(told[0]?.problem).toBe('one cause');
+  expect(told).toEqual(askCheck(backwards).problems);
+  expect(answering.answer('checked', { train: 'holdturn: 1\n' })).toEqual([]);
 });

@@ -12,6 +12,8 @@ import {
   suspicionOf,
   underSuspicion,
 } from '../../asking/faults/index.ts';
+import { askCheck } from '../../asking/gears/index.ts';
+import type { Objection } from '../../telling/narrative/index.ts';
 import { askPlan } from '../../asking/build/index.ts';
 import { asIfTold } from '../../asking/job/index.ts';
 import { NoAnswer, trainAsFound, trainIn } from '../../asking/request/index.ts';
@@ -46,6 +48,8 @@ export interface Beside {
     readonly gives: Diagnosed;
   };
   planned: { readonly takes: Found; readonly gives: Plan };
+  /** What looks odd in a file that is a train, as `check` tells it. */
+  checked: { readonly takes: { readonly train: string }; readonly gives: readonly Objection[] };
 }
 
 /** A train's text, and what is wrong with it. */
@@ -89,6 +93,10 @@ export class Answering {
         return askFaults(trainOf(takes.train), {}).report;
       case 'diagnosed':
         return this.diagnosed(takes);
+      case 'checked': {
+        const { train, problems } = askCheck(takes.train);
+        return train ? problems.filter(({ severity }) => severity === 'warning') : [];
+      }
       case 'planned':
         return askPlan(trainAsFound(trainOf(takes.train), takes));
     }

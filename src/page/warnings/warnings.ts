@@ -1,4 +1,5 @@
 import { effect, type ReadonlySignal, signal } from '@preact/signals';
+import type { Train } from '../../engine/train/index.ts';
 import type { SceneSubject } from '../../telling/scene/index.ts';
 import type { Objection } from '../../telling/narrative/index.ts';
 import type { Study } from '../study/index.ts';
@@ -23,9 +24,10 @@ export function warningsOf(study: Study): ReadonlySignal<readonly Warned[]> {
   let waits: ReturnType<typeof setTimeout> | undefined;
   effect(() => {
     const text = study.file.text.value;
+    const { train } = study.file.reading.value;
     clearTimeout(waits);
     waits = setTimeout(() => {
-      void find(text).then((found) => {
+      void (train ? find(text, train) : Promise.resolve([])).then((found) => {
         if (study.file.text.value === text) warnings.value = found;
       });
     }, QUIET_MS);
@@ -36,23 +38,12 @@ export function warningsOf(study: Study): ReadonlySignal<readonly Warned[]> {
 // While someone types, no train is asked anything.
 const QUIET_MS = 250;
 
-async function find(text: string): Promise<readonly Warned[]> {
-  const [{ readTrain }, { check }, { lookAtFigures }, { subjectsOf }] = await Promise.all([
-    import('../../engine/trainfile/index.ts'),
-    import('../../engine/check/index.ts'),
-    import('../../shop/figures/index.ts'),
+// Asked beside the page: a key that is pressed meanwhile is answered.
+async function find(text: string, train: Train): Promise<readonly Warned[]> {
+  const [{ beside }, { subjectsOf }] = await Promise.all([
+    import('../thread/index.ts'),
     import('./subjects.ts'),
   ]);
-  const reading = readTrain(text);
-  const { train, problems } = reading;
-  if (!train) return [];
-  const checked = check(reading);
-  const isCause = (warning: Objection) => warning.problem === 'one cause';
-  const warnings = [
-    ...checked.filter(isCause),
-    ...problems.filter(({ severity }) => severity === 'warning'),
-    ...checked.filter((warning) => !isCause(warning)),
-    ...lookAtFigures(reading),
-  ];
+  const warnings = await beside('checked', { train: text });
   return warnings.map((warning) => ({ warning, about: subjectsOf(warning, train) }));
 }

@@ -5,7 +5,7 @@ import type { EntryWords } from './entrywords.ts';
  * to it; of several the longest.
  */
 export const ENTRIES_EN: EntryWords = {
-  'know?': ['', 'What else do you know of it? Pick all.', 'Nothing need be known.'],
+  'know?': ['', 'What do you know of it? Pick all.', 'What is not known can be told later.'],
   'change?': ['', 'What is to be told anew?', 'What is not picked stays as it is.'],
   more: ['', 'Is there another?'],
   about: ['What it is about', 'Say in a few lines what this train is.'],

@@ -2,7 +2,7 @@ import type { EntryWords } from './entrywords.ts';
 
 /** As in English: a label, a question, a hint. */
 export const ENTRIES_ES: EntryWords = {
-  'know?': ['', '¿Qué más sabe de ello? Elija todo.', 'No hace falta saber nada.'],
+  'know?': ['', '¿Qué sabe de ello? Elija todo.', 'Lo que no se sabe puede decirse más tarde.'],
   'change?': ['', '¿Qué hay que decir de nuevo?', 'Lo que no se elige queda como está.'],
   more: ['', '¿Hay otro?'],
   about: ['De qué trata', 'Diga en unas líneas qué tren es este.'],
