@@ -8,6 +8,15 @@ const sources = readSources();
 const pages = sources
   .filter(({ path }) => /^src\/(page|doors\/web)\/.*\.tsx?$/.test(path) && !path.includes('.test.'))
   .flatMap(spokenIn);
+// The questions by which a train is described stand in a file a language.
+const questions = sources
+  .filter(({ path }) => /^src\/telling\/questions\/.*\.(en|es)\.ts$/.test(path))
+  .flatMap(({ path, text }) =>
+    [...text.matchAll(/[\s[]'([^'\n]+)'|`([^`]+)`/gu)].map(([, plain, open]): Said => {
+      const said = plain ?? open ?? '';
+      return path.endsWith('.en.ts') ? { where: path, en: said } : { where: path, es: said };
+    }),
+  );
 // What a person reads of us in English: the README and the handbook without their examples, and
 // what files say of themselves.
 const papers = sources
@@ -20,6 +29,7 @@ const papers = sources
 describe('one word for one thing, in both languages', () => {
   it.each([
     ['the words of the page', pages],
+    ['the questions by which a train is described', questions],
     ['the handbook and what our trains say of themselves', papers],
   ] as const)('%s', (_, said) => {
     expect(said.length).toBeGreaterThan(5);

@@ -155,7 +155,7 @@ export const words = spoken({
       gear: 'las marchas, y qué se aplica en cada una',
     },
     loose:
-      'Estas no llevan a nada todavía: nada está estriado a ellas, o solo las toca un dispositivo:',
+      'Estas no llevan a nada todavía: nada está estriado a ellas, o solo las toca un elemento:',
     finished: 'Todo está preguntado. Elija lo que quiera cambiar, o añada.',
     told: {
       set: {

@@ -14,7 +14,7 @@ it('is the same train while what is read stays the same, so that nothing is laid
   expect(train?.sets.length).toBe(4);
   file.write(`# counted twice\n${text}`);
   expect(file.train.value).toBe(train);
-  file.write(text.replaceAll('    ', '  '));
+  file.write(`\n${text}\n`);
   expect(file.train.value).toBe(train);
   file.write(text.replace(/sun: (\d+)/u, (_, teeth: string) => `sun: ${Number(teeth) + 1}`));
   expect(file.train.value).not.toBe(train);

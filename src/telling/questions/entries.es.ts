@@ -22,8 +22,8 @@ export const ENTRIES_ES: EntryWords = {
     'El lado de la bomba, el lado del convertidor.',
   ],
   'ends.1': ['', '¿Y al otro extremo?', 'El lado de la tapa, la cola.'],
-  capacities: ['Cuánto soporta un dispositivo', ''],
-  'capacities@': ['', '¿De qué dispositivo sabe cuánto soporta?'],
+  capacities: ['Cuánto soporta un elemento', ''],
+  'capacities@': ['', '¿De qué elemento sabe cuánto soporta?'],
   'capacities!': ['', '¿Qué tiene de él?'],
   faces: [
     'Caras de fricción',
