@@ -1,7 +1,7 @@
 import { accountsOf, foreseen, type Observation } from '../../engine/suspects/index.ts';
 import { type Cause } from '../../engine/cause/index.ts';
 import { type TestOutcome } from '../../engine/sight/index.ts';
-import type { Suspicion } from './suspicion.ts';
+import type { Diagnosis } from '../../engine/triage/index.ts';
 
 /** What a suspect would show where something was seen. */
 export interface Explained {
@@ -26,7 +26,7 @@ export function explanationOf(
     inquiry,
     observations,
     ranking: { belief },
-  }: Pick<Suspicion, 'inquiry' | 'observations' | 'ranking'>,
+  }: Pick<Diagnosis, 'inquiry' | 'observations' | 'ranking'>,
   cause: Cause,
 ): Explained[] {
   const place = inquiry.causes.indexOf(cause);

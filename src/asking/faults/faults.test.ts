@@ -144,3 +144,65 @@ it.each<[string, Parameters<typeof askFaults>[1], object]>([
 ])('refuses %s', (_, request, why) => {
   expect(refusedBy(() => askFaults(kestrel, request))).toMatchObject(why);
 });
+
+describe('what a strip found', () => {
+  const at = (k: number) => `2026-11-25T12:4${k}:07.000Z`;
+  const head = newJobText({ unit: 'x', complaint: '', by: 'TW', at: at(0) });
+  type Said = Parameters<typeof entryText>[0]['told'];
+  const suspected = (...said: readonly NonNullable<Said>[]) => {
+    const lines = said.map((told, k) => entryText({ at: at(k + 1), who: 'TW', told }).text);
+    const job = openJob({ called: 'job', text: head + lines.join('') });
+    return suspicionOf(caseOf(kestrel, { experience, job }));
+  };
+  const chanceOf = ({ ranking }: ReturnType<typeof suspected>, device: string) =>
+    ranking.brackets
+      .flatMap(({ suspects }) => suspects)
+      .filter(({ cause: { faults } }) =>
+        faults.some((one) => 'device' in one && one.device === device),
+      )
+      .reduce((sum, { chance }) => sum + chance, 0);
+  const lost = { kind: 'seen', of: 'D 2', text: 'slips' } as const;
+  const note = (its: string) => ({ kind: 'note', note: its }) as const;
+
+  it('speaks for whom it is of, and for none that was sound', () => {
+    const before = suspected(lost);
+    const loose = suspected(lost, note('roller cage: Turns both ways'));
+    expect(chanceOf(before, 'second roller')).toBeLessThan(0.5);
+    expect(chanceOf(loose, 'second roller')).toBeGreaterThan(0.8);
+    const burnt = suspected(lost, note('second pack: Linings burnt'));
+    expect(chanceOf(burnt, 'second brake')).toBeGreaterThan(chanceOf(before, 'second brake'));
+    const split = suspected(lost, note('second pack: Seals cut or hard'));
+    expect(split.ranking.brackets[0]?.suspects[0]?.cause).toMatchObject({
+      cause: /leaks|not apply/u,
+    });
+    const sound = suspected(lost, note('roller cage: En buen estado'));
+    expect(chanceOf(sound, 'second roller')).toBeLessThan(chanceOf(before, 'second roller'));
+    expect(chanceOf(suspected(lost, note('second pack: not burnt')), 'second brake')).toBe(
+      chanceOf(before, 'second brake'),
+    );
+  });
+
+  it('asks no more of the car once the unit is in pieces, and again when it is whole', () => {
+    const off = { kind: 'removed', part: 'pump' } as const;
+    const on = { kind: 'installed', part: 'pump' } as const;
+    const onCar = ({
+      at: stage,
+      advice: { best, others, stops },
+    }: ReturnType<typeof suspected>) => [
+      stage,
+      [best, ...others].flatMap((one) => one ?? []).some(({ opening }) => opening > 0),
+      [best, ...others].some((one) =>
+        ['under power', 'fluid', 'pressure'].includes(one?.test.test ?? ''),
+      ),
+      stops.map((one) => one.stops),
+    ];
+    expect(onCar(suspected(lost))).toEqual([
+      'on the road',
+      false,
+      true,
+      ['pulling hard', 'stall test', 'opening'],
+    ]);
+    expect(onCar(suspected(lost, off))).toEqual(['in pieces', false, false, []]);
+    expect(onCar(suspected(lost, off, on)).slice(0, 3)).toEqual(['on the road', false, true]);
+  });
+});

@@ -11,6 +11,7 @@ export {
   type Case,
   caseOf,
   caseWith,
+  type Proof,
   type Suspicion,
   suspicionOf,
   type Witnessed,

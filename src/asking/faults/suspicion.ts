@@ -1,12 +1,19 @@
 import { complaintSeen } from '../../engine/complaint/index.ts';
-import { readExperience } from '../../engine/experience/index.ts';
-import { inquire, type Inquiry } from '../../engine/cause/index.ts';
+import { readExperience, type UnitStage } from '../../engine/experience/index.ts';
+import { type Cause, inquire, type Inquiry } from '../../engine/cause/index.ts';
 import { type Observation, readSeen } from '../../engine/suspects/index.ts';
 import { type Test, testText } from '../../engine/sight/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { diagnose, type Diagnosis } from '../../engine/triage/index.ts';
 import { gripsOf } from '../../shop/capacity/index.ts';
-import { type Failure, failuresOf, type Finding, findingsIn } from '../../shop/causes/index.ts';
+import {
+  type Failure,
+  failuresOf,
+  type Finding,
+  findingsIn,
+  type Shown,
+  shownOf,
+} from '../../shop/causes/index.ts';
 import { standing } from '../../shop/records/index.ts';
 import type { OpenJob } from '../job/index.ts';
 import {
@@ -17,6 +24,8 @@ import {
   type Renamed,
   renamedIn,
 } from '../request/index.ts';
+import { type Explained, explanationOf } from './explanation.ts';
+import { stageIn } from './stage.ts';
 
 /** What was seen, in a text of it and in a job, and how often things are wrong in the shop. */
 export interface SuspectsRequest {
@@ -41,6 +50,8 @@ export interface Witnessed {
   readonly observations: readonly Observation[];
   /** Those of them that a driver told, and in which words. */
   readonly heard: readonly Heard[];
+  /** Those that stand in notes of what was found as the unit came apart. */
+  readonly found?: readonly Shown[];
   /** What the driver says of which nothing could be made. */
   readonly unused: readonly string[];
 }
@@ -51,14 +62,24 @@ export interface Heard {
   readonly said: string;
 }
 
+/** That a cause explains what was seen, observation by observation, or what of it it does not. */
+export interface Proof {
+  readonly cause: Cause;
+  readonly explained: readonly Explained[];
+}
+
 /** What is known of a train under suspicion. */
 export interface Suspicion extends Diagnosis {
+  /** What the leading suspects would show of all that was seen. */
+  readonly proofs: readonly Proof[];
   /** Why it failed, where something was found as it came apart; it is put right before the build. */
   readonly failures: readonly Failure[];
   /** What the driver says of which nothing could be made. */
   readonly unused: readonly string[];
   /** What the shop's figures are called. */
   readonly experience: string;
+  /** Where the unit is, by its job. */
+  readonly at?: UnitStage;
 }
 
 /** Reads what was told. It takes as long as what a train's faults would show takes to work out. */
@@ -91,7 +112,16 @@ export function caseWith(
   const told = witnessedBy(inquiry, all, says, unsaid);
   const notes = job ? standing(job.job, 'note').map(({ told: { note } }) => note) : [];
   const findings = findingsIn(inquiry.train, notes, told.observations);
-  return { ...its, told, findings, renamed: [...its.renamed, ...read.renamed] };
+  const found = shownOf(inquiry, findings, told.observations);
+  const observations = [...told.observations, ...found.map(({ observation }) => observation)];
+  const at = job && stageIn(job.job, inquiry);
+  return {
+    ...its,
+    inquiry: at ? { ...inquiry, at } : inquiry,
+    told: { ...told, observations, found },
+    findings,
+    renamed: [...its.renamed, ...read.renamed],
+  };
 }
 
 /**
@@ -127,8 +157,17 @@ export function suspicionOf(
   // The fluid alone tells of no strip.
   const opened = findings.some(({ said }) => !said.startsWith('fluid: '));
   const failures = opened ? failuresOf(inquiry.train, findings) : [];
-  return { ...diagnose(inquiry, observations, open), failures, unused, experience };
+  const { at } = inquiry;
+  const its = diagnose(inquiry, observations, open);
+  const [leading] = observations.length > 0 ? its.ranking.brackets : [];
+  const proofs = (leading?.suspects ?? []).slice(0, MOST_PROVED).map(({ cause }) => {
+    return { cause, explained: explanationOf(its, cause) };
+  });
+  return { ...its, proofs, failures, unused, experience, ...(at && { at }) };
 }
+
+// More that nothing parts would show the same.
+const MOST_PROVED = 6;
 
 type Asked = Pick<Case, 'inquiry' | 'told' | 'experience'> & Partial<Pick<Case, 'findings'>>;
 

@@ -45,8 +45,8 @@ export async function interview(
   const offered = (test: Test) => !skipped.has(testText(test));
   const asked = (): Test | undefined => {
     const suspicion = suspicionOf({ inquiry, told, experience }, offered);
-    const { best, first } = suspicion.advice;
-    if (!best || (suspicion.ranking.enough && first === 0)) return undefined;
+    const { best, first, again } = suspicion.advice;
+    if (!best || (suspicion.ranking.enough && first + again === 0)) return undefined;
     const stops = suspicion.advice.stops.filter((stop) => {
       const text = stopText(stop, voice);
       return !stopped.has(text) && stopped.add(text);

@@ -1,4 +1,10 @@
-import { OUTCOMES, type Experience, type Stage, STAGES } from '../experience/index.ts';
+import {
+  OUTCOMES,
+  type Experience,
+  type Stage,
+  STAGES,
+  type UnitStage,
+} from '../experience/index.ts';
 import type { Train } from '../train/index.ts';
 import { type Cause, causesOf } from './cause.ts';
 import { type Prediction, Predictor } from './prediction.ts';
@@ -12,6 +18,8 @@ import { mannersOf } from './manners.ts';
 export interface Inquiry {
   readonly train: Train;
   readonly experience: Experience;
+  /** Where the unit is, where somebody knows; else it is as far open as what was seen needs. */
+  readonly at?: UnitStage;
   readonly causes: readonly Cause[];
   /** The manners in which they may be so, and the reasons; a road test parts the one, a table the other. */
   readonly manners: readonly Manner[];

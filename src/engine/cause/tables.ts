@@ -115,6 +115,7 @@ export class Tables {
       case 'air check':
       case 'band check':
       case 'seal rings':
+      case 'seals':
         if (device !== undefined) return device === test.device ? cause : undefined;
         return test.test === 'device pressure' ? eased(cause, test) : cause;
       case 'shift':
@@ -133,6 +134,8 @@ export class Tables {
       case 'end play':
         if (test.set === undefined || at === undefined) return cause;
         return at.startsWith(`${test.set}.`) ? cause : undefined;
+      case 'one-way check':
+        return device === test.device ? cause : undefined;
       case 'inspection':
         return at?.startsWith(`${test.device}.`) || (fault && isOf(fault, test.device))
           ? cause
@@ -144,6 +147,7 @@ export class Tables {
       case 'build record':
       case 'engine':
       case 'converter':
+      case 'pump':
       case 'pan':
       case 'filter':
       case 'valve body':

@@ -15,6 +15,14 @@ describe('the experience that comes with the package', () => {
     expect(OURS).toMatch(/common practice, not measured/i);
   });
 
+  it('reads a shop’s file that is older than a test as if it had ours', () => {
+    const old = OURS.replace(/^  pump: .*?(?=^  inspection:)/msu, '');
+    expect(old).not.toContain('one-way check');
+    const { experience, problems } = readExperience(old);
+    expect(problems).toEqual([]);
+    expect(experience?.tests).toEqual(readExperience(OURS).experience?.tests);
+  });
+
   it('lets nobody stall a train before its pressure is known to be good', () => {
     expect(readExperience(OURS).experience?.tests.stall.first).toMatchObject({ pressure: 'good' });
   });

@@ -45,6 +45,10 @@ export type ExperienceRow = CauseWord | ReasonWord | (typeof GEAR_ROWS)[number] 
 export const STAGES = ['in the car', 'pan off', 'on the bench'] as const;
 export type Stage = (typeof STAGES)[number];
 
+/** Where a unit is by what was written down of it. In pieces nothing is asked of the car. */
+export const UNIT_STAGES = ['on the road', 'on the hoist', 'open', 'in pieces'] as const;
+export type UnitStage = (typeof UNIT_STAGES)[number];
+
 /** What a test is made with. */
 export const TOOLS = [
   'nothing',
@@ -153,6 +157,9 @@ export const OUTCOMES = {
   'build record': ['complete', 'part missing', 'wrong way round'],
   engine: ['right', 'weak'],
   converter: ['good', 'worn'],
+  pump: ['good', 'worn'],
+  seals: ['good', 'cut'],
+  'one-way check': ['one way', 'turns both ways', 'locks both ways', 'wrong way'],
   inspection: ['sound', 'worn', 'broken'],
 } as const;
 /** A test, as files say it. */

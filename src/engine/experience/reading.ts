@@ -2,6 +2,7 @@ import { Walker } from '../form/index.ts';
 import { Findings, find, Lines, parseTree, type Problem } from '../yaml/index.ts';
 import { EXPERIENCE } from './definition.ts';
 import type { CauseWord, Experience, TestWord } from './experience.ts';
+import { LATER } from './later.ts';
 
 /** What a experience file says: a experience if it has no error, and every error with its place. */
 export interface ExperienceReading {
@@ -27,7 +28,11 @@ export function readExperience(text: string): ExperienceReading {
       findings.error(place, { problem: 'expected', what: 'proportions', found: '' });
     }
   }
-  return { experience: findings.errorCount === 0 ? read : undefined, problems: findings.list() };
+  const experience = { ...read, tests: { ...LATER, ...read?.tests } };
+  return {
+    experience: findings.errorCount === 0 ? experience : undefined,
+    problems: findings.list(),
+  };
 }
 
 // Rows in which nothing at all is shown: no proportion can be made of them.

@@ -21,7 +21,9 @@ export type Test =
   | ({ readonly test: 'device pressure'; readonly device: string } & Partial<TestGear> & Heat)
   /** In a gear that does not apply the device. */
   | ({ readonly test: 'stray pressure'; readonly device: string } & TestGear)
-  | { readonly test: 'air check' | 'band check' | 'seal rings'; readonly device: string }
+  | { readonly test: 'air check' | 'band check' | 'seal rings' | 'seals'; readonly device: string }
+  /** Of a one-way clutch out of the unit, in the hands. */
+  | { readonly test: 'one-way check'; readonly device: string }
   /** Of a device, or of a set. */
   | { readonly test: 'inspection'; readonly device: string }
   /** At part throttle, by a logger. */
@@ -38,6 +40,7 @@ export type UnitTest =
   | 'build record'
   | 'engine'
   | 'converter'
+  | 'pump'
   | 'manual shift';
 
 export interface TestGear {
@@ -100,6 +103,10 @@ export function testsOf(train: Train, drives: (on: On) => boolean, mostHands: nu
     ),
     ...friction.map(({ name }) => ({ test: 'air check', device: name }) as const),
     ...friction.map(({ name }) => ({ test: 'seal rings', device: name }) as const),
+    ...friction.map(({ name }) => ({ test: 'seals', device: name }) as const),
+    ...train.devices.flatMap(({ name, kind }) => {
+      return kind === 'one-way' ? ({ test: 'one-way check', device: name } as const) : [];
+    }),
     ...[...train.devices, ...train.sets].map(({ name }) => {
       return { test: 'inspection', device: name } as const;
     }),
@@ -120,6 +127,7 @@ const UNIT_TESTS: readonly UnitTest[] = [
   'build record',
   'engine',
   'converter',
+  'pump',
   'pan',
   'filter',
   'valve body',
@@ -186,12 +194,17 @@ export function baseText(test: Test): string {
     case 'build record':
     case 'engine':
     case 'converter':
+    case 'pump':
     case 'manual shift':
       return test.test;
     case 'slip log':
       return `log ${test.gear}`;
     case 'seal rings':
       return `rings ${test.device}`;
+    case 'seals':
+      return `seals ${test.device}`;
+    case 'one-way check':
+      return `one-way ${test.device}`;
     case 'inspection':
       return `inspect ${test.device}`;
     case 'end play':

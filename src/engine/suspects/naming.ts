@@ -72,6 +72,10 @@ export function namesOf(test: Test): string[] {
       return [text, `${test.gear} log`, `slip log ${test.gear}`];
     case 'seal rings':
       return [text, `seal rings ${test.device}`];
+    case 'seals':
+      return [text, `piston seals ${test.device}`];
+    case 'one-way check':
+      return [text, `one-way check ${test.device}`];
     case 'inspection':
       return [text, `teardown ${test.device}`];
     case 'pan':
@@ -81,6 +85,7 @@ export function namesOf(test: Test): string[] {
     case 'build record':
     case 'engine':
     case 'converter':
+    case 'pump':
     case 'codes':
     case 'filter':
     case 'end play':

@@ -198,13 +198,12 @@ function entropy(chances: readonly number[]): number {
 }
 
 /** From how far the unit is open now, as what was seen tells, to the stage. */
-function openingMinutes(
-  { experience }: Inquiry,
-  accounts: readonly Account[],
-  stage: Stage,
-): number {
+function openingMinutes(inquiry: Inquiry, accounts: readonly Account[], stage: Stage): number {
+  const { experience, at } = inquiry;
+  // What is still asked lies on the bench.
+  if (at === 'in pieces') return 0;
   const to = STAGES.indexOf(stage);
-  const now = STAGES.indexOf(openStage(experience, accounts));
+  const now = STAGES.indexOf(openStage(inquiry, accounts));
   return STAGES.slice(Math.min(now, to) + 1, Math.max(now, to) + 1).reduce((minutes, between) => {
     return minutes + experience['minutes to open'][between as Exclude<Stage, 'in the car'>];
   }, 0);

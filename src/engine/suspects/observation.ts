@@ -1,4 +1,4 @@
-import { type Experience, type Stage, STAGES, type Sureness } from '../experience/index.ts';
+import { type Stage, STAGES, type Sureness } from '../experience/index.ts';
 import type { Inquiry, Prediction } from '../cause/index.ts';
 import { meantBy, type Sight, type Test, testText } from '../sight/index.ts';
 
@@ -65,8 +65,13 @@ function accountOf(inquiry: Inquiry, observations: readonly Observation[]): Acco
   return { test, prediction, said, likelihoods: logs.map((log) => Math.exp(log - most)) };
 }
 
-/** How far the unit must be open for what was seen. */
-export function openStage({ tests }: Experience, accounts: readonly Account[]): Stage {
+/** How far the unit is open: by where it is, else as what was seen needs. */
+export function openStage(
+  { at, experience: { tests } }: Inquiry,
+  accounts: readonly Account[],
+): Stage {
+  if (at === 'in pieces') return 'on the bench';
+  if (at === 'on the road' || at === 'on the hoist') return 'in the car';
   const stages = new Set(accounts.map(({ test }) => tests[test.test].at));
   return STAGES.findLast((stage) => stages.has(stage)) ?? 'in the car';
 }

@@ -60,7 +60,7 @@ export function rank(inquiry: Inquiry, accounts: readonly Account[]): Ranking {
     const chance = sumOf(suspects.map((suspect) => suspect.chance));
     return { chance, suspects, evidence: spoken.flatMap((one) => evidenceOf(inquiry, one, among)) };
   });
-  const classes = inquiry.apart(openStage(inquiry.experience, accounts));
+  const classes = inquiry.apart(openStage(inquiry, accounts));
   const leading = Math.max(
     ...classes.map((among) => sumOf(among.map((c) => chances[c] as number))),
   );

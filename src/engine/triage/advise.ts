@@ -1,6 +1,6 @@
 import { type Account, type Advice, proposalOf, type Ranking } from '../suspects/index.ts';
 import { type Inquiry } from '../cause/index.ts';
-import { type Test } from '../sight/index.ts';
+import { type Test, testText } from '../sight/index.ts';
 import type { StoppedTest } from './bar.ts';
 import { chosen } from './choice.ts';
 import { type TestPlace, PLACES, placeOf } from './place.ts';
@@ -11,17 +11,27 @@ export interface Counsel extends Advice {
   readonly stops: readonly StoppedTest[];
   /** Of the tests that are proposed: so many come first in the trade, whatever they tell. */
   readonly first: number;
+  /** Before these, so many that were made already: what they showed does not fit with the rest. */
+  readonly again: number;
+}
+
+/** What is to be known of tests besides their train. */
+interface Ways {
+  /** Whether somebody would make a test at all. */
+  readonly open: (test: Test) => boolean;
+  /** What contradicts, and may be looked at again. */
+  readonly again: readonly Test[];
 }
 
 /**
- * What comes first of the trade's order, then the tests that tell most for what they cost, of
- * those that may be made. `open`: whether somebody would make a test at all.
+ * What contradicts is taken again where nothing need be opened for it, once; then what comes first of
+ * the trade's order, then the tests that tell most for what they cost, of those that may be made.
  */
 export function advise(
   inquiry: Inquiry,
   accounts: readonly Account[],
   { belief }: Ranking,
-  open: (test: Test) => boolean = () => true,
+  { open, again: doubted }: Ways,
 ): Counsel {
   const triage = triageOf(inquiry, accounts, belief);
   const may = (test: Test) => open(test) && !triage.barOf(test);
@@ -32,17 +42,33 @@ export function advise(
   const { proposed, heldBack } = chosen(inquiry, accounts, belief, (test) => {
     return may(test) && !sooner.has(test);
   });
-  const [best, ...after] = [...first, ...proposed];
+  const again = doubted
+    .filter((test) => open(test) && saidOf(accounts, test) < MOST_SAID)
+    .map((test) => proposalOf(inquiry, accounts, belief, test))
+    .filter(({ opening, practised }) => opening === 0 && practised.risk !== 'high')
+    .toSorted((a, b) => a.minutes - b.minutes)
+    .slice(0, MOST_AGAIN);
+  const anew = new Set(again.map(({ test }) => testText(test)));
+  const sound = [...first, ...proposed].filter(({ test }) => !anew.has(testText(test)));
+  const [best, ...after] = [...again, ...sound];
   return {
     ...(best && { best }),
     others: after.slice(0, Math.max(MOST_AFTER, first.length - 1)),
     heldBack,
     first: first.length,
+    again: again.length,
     stops: stopsOf(triage, leftOf(inquiry, triage, open)),
   };
 }
 
 const MOST_AFTER = 2;
+const MOST_AGAIN = 2;
+// What was seen twice is believed.
+const MOST_SAID = 2;
+
+function saidOf(accounts: readonly Account[], test: Test): number {
+  return accounts.find((its) => testText(its.test) === testText(test))?.said.length ?? 0;
+}
 
 // Where the road is closed nobody pulls; what closes it, or a pull, is no news of a stall.
 function stopsOf({ stops }: Triage, left: StoppedTest['left']): StoppedTest[] {

@@ -32,6 +32,8 @@ export type Bar =
   | { readonly why: 'not in question' }
   /** Nobody lets a car roll backwards to see whether it brakes. */
   | { readonly why: 'backwards' }
+  /** A test of the car, or of the unit whole. */
+  | { readonly why: 'in pieces' }
   | { readonly why: 'made' };
 
 /** A kind of test that stops, and what remains. */

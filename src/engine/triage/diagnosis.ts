@@ -39,7 +39,7 @@ export interface Diagnosis {
 export function diagnose(
   inquiry: Inquiry,
   observations: readonly Observation[],
-  open?: (test: Test) => boolean,
+  open: (test: Test) => boolean = () => true,
 ): Diagnosis {
   const accounts = accountsOf(inquiry, observations);
   const single = rank(inquiry, accounts);
@@ -53,12 +53,15 @@ export function diagnose(
   const again = againOf(inquiry, accounts, single, doubts);
   const told = { observations, doubts, again, pairs, growlers };
   if (pairs.length === 0) {
-    return { ...told, inquiry, ranking: single, advice: advise(inquiry, accounts, single, open) };
+    const advice = advise(inquiry, accounts, single, { open, again });
+    return { ...told, inquiry, ranking: single, advice };
   }
-  const both = inquiry.with(pairs);
+  const { at } = inquiry;
+  const both = { ...inquiry.with(pairs), ...(at && { at }) };
   const its = accountsOf(both, observations);
   const ranking = rank(both, its);
-  return { ...told, inquiry: both, ranking, advice: advise(both, its, ranking, open) };
+  const advice = advise(both, its, ranking, { open, again });
+  return { ...told, inquiry: both, ranking, advice };
 }
 
 // What every way of explaining the rest sets aside, the likeliest first, each test once.

@@ -27,9 +27,12 @@ const ORDER: Readonly<Record<TestWord, number>> = {
   stall: 21,
   'end play': 22,
   converter: 23,
-  'seal rings': 24,
-  inspection: 25,
-  'hand check': 26,
+  pump: 24,
+  'seal rings': 25,
+  seals: 26,
+  'one-way check': 27,
+  inspection: 28,
+  'hand check': 29,
 };
 
 /** The tests in the order in which the trade comes to a sick car; those of a kind as they stood. */

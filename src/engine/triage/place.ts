@@ -32,10 +32,31 @@ export function placeOf(test: TestWord): TestPlace {
     case 'air check':
       return 'on stands';
     case 'converter':
+    case 'pump':
     case 'seal rings':
+    case 'seals':
+    case 'one-way check':
     case 'end play':
     case 'inspection':
     case 'hand check':
       return 'on the bench';
   }
 }
+
+/** Whether it can be made of a unit that is in pieces: by looking at a part, or a record. */
+export function isOfParts(test: TestWord): boolean {
+  return OF_PARTS.has(test);
+}
+
+const OF_PARTS: ReadonlySet<TestWord> = new Set([
+  'build record',
+  'pan',
+  'filter',
+  'valve body',
+  'converter',
+  'pump',
+  'seal rings',
+  'seals',
+  'one-way check',
+  'inspection',
+]);

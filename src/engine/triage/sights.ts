@@ -54,12 +54,12 @@ export class Sights {
       );
   }
 
-  /** Whether something surely takes the vehicle forward under power, as it should. */
-  goes(isForward: (on: readonly string[]) => boolean): boolean {
+  /** Whether a gear of those that are asked for surely drives, as it should. */
+  goes(isAsked: (on: readonly string[]) => boolean): boolean {
     return this.accounts.some(({ test, said, prediction: { own } }) => {
       return (
         test.test === 'under power' &&
-        isForward(test.on) &&
+        isAsked(test.on) &&
         own !== undefined &&
         said.every(({ means }) => means.length === 1 && means[0] === own) &&
         said.some(({ observation }) => observation.sure === 'sure')

@@ -69,8 +69,13 @@ describe('a gear that does not drive', () => {
   const lost = 'D 1: no drive\nfluid: clean\npressure: good\n';
 
   it('stops a hard pull and not the road, where another surely goes forward', () => {
-    const { why } = counsel(seen(`${lost}D 2: drives\nR: drives`));
+    const { why } = counsel(seen(`${lost}L 1: drives\nR: drives`));
     expect([why('road test'), why('pulling hard')]).toEqual([[], ['no drive']]);
+  });
+
+  it('stops the road where what is left cannot pull away', () => {
+    const { why } = counsel(seen(`${lost}D 2: drives\nD 3: drives\nR: drives`));
+    expect(why('road test')).toEqual(['no drive']);
   });
 
   it.each(['', 'R: drives', 'D 2: drives, not sure'])('stops the road beside %j', (text) => {
@@ -240,8 +245,8 @@ describe('what is proposed', () => {
     expect(texts(`${lost}pressure at direct clutch: good\nN to D: none`)).not.toContain('pan');
   });
 
-  it('is never what was made, whatever was seen: twenty jobs by chance', () => {
-    const tally = new Tally({ offered: 30 });
+  it('is never what was made, but for what contradicts: twenty jobs by chance', () => {
+    const tally = new Tally({ offered: 20 });
     const seed = seedOfRun();
     const dice = new Dice(seed);
     for (let job = 0; job < 20; job++) {
@@ -251,11 +256,26 @@ describe('what is proposed', () => {
         return { test, sight: sightOf(dice.pick(kestrel.predict(test).outcomes)), sure: 'sure' };
       });
       const made = new Set(observations.map(({ test }) => baseText(test)));
-      const { offered } = counsel(observations);
+      const { offered: all, advice } = counsel(observations);
+      const offered = all.slice(advice.again);
       tally.met('offered', offered.length);
       const again = offered.map(baseText).filter((text) => made.has(text) && text !== 'selector');
       expect(again, `seed ${seed}, job ${job}`).toEqual([]);
     }
     tally.enough();
+  });
+});
+
+describe('what contradicts', () => {
+  // A gauge that was misread costs a quarter of an hour, the pan an hour; common practice, no source.
+  const wrong = `${DRIVES}fluid: clean\npressure: good\ncodes: none\nL 1: drives\nL 2: drives\n`;
+  const misread = `${wrong}pressure at direct clutch: low\nshift D 2-3: good\nN to R: normal\n`;
+
+  it('is taken again before anything is opened, and not a third time', () => {
+    const { advice } = counsel(seen(`${misread}D 2 coast: brakes`));
+    const [again, best] = [advice.again, advice.best];
+    expect([again > 0, best?.opening]).toEqual([true, 0]);
+    const twice = counsel(seen(`${misread}D 2 coast: brakes\n`).flatMap((one) => [one, one]));
+    expect(twice.advice.again).toBe(0);
   });
 });

@@ -5,7 +5,7 @@ import { type Test } from '../sight/index.ts';
 import type { Bar, Stopped } from './bar.ts';
 import { Suspected } from './suspected.ts';
 import { goesForward, Made } from './made.ts';
-import { placeOf } from './place.ts';
+import { isOfParts, placeOf } from './place.ts';
 import { Sights } from './sights.ts';
 
 /** What is looked at first, and what may not be done as things stand. */
@@ -28,10 +28,16 @@ export interface Triage {
 export function triageOf(inquiry: Inquiry, accounts: readonly Account[], belief: Belief): Triage {
   const sights = new Sights(accounts);
   const suspected = new Suspected(inquiry, belief);
-  const goes = sights.goes((on) => goesForward(inquiry, on) === true);
-  const stops = stopsOf(sights, suspected, goes);
+  // Third alone takes no car across a junction: what goes forward must pull away as well.
+  const starts = new Set(
+    inquiry.tests.flatMap((test) => (test.test === 'engagement' ? test.on.join() : [])),
+  );
+  const goes = sights.goes((on) => starts.has(on.join()) && goesForward(inquiry, on) === true);
+  const apart = inquiry.at === 'in pieces';
+  const stops = apart ? new Map<Stopped, Bar[]>() : stopsOf(sights, suspected, goes);
   const made = new Made(inquiry, accounts, sights.weak());
   const stopOf = (test: Test): Bar | undefined => {
+    if (apart) return isOfParts(test.test) ? undefined : { why: 'in pieces' };
     if (test.test === 'coast' && goesForward(inquiry, test.on) === false)
       return { why: 'backwards' };
     const stopped = stopsFor(test, inquiry).flatMap((stop) => stops.get(stop) ?? []);
@@ -103,7 +109,7 @@ function stopsOf(sights: Sights, suspected: Suspected, goes: boolean): Map<Stopp
     return because.length === 0 ? [] : [{ why, because }];
   };
   const creeping = sights.creeping();
-  // Where another gear goes forward the car is not stranded: it is driven lightly, and not pulled.
+  // Where another gear pulls away forward the car is not stranded: it is driven lightly, not pulled.
   const lost = [
     ...seen('no drive', ['under power'], ['no drive']),
     ...seen('no drive', ['engagement'], ['none']),

@@ -12,6 +12,10 @@ export const SIGNS_OF_THINGS = [
   'worn bushing',
   'worn thrust face',
   'worn splines',
+  'turns both ways',
+  'locks both ways',
+  'wrong way round',
+  'sound',
 ] as const;
 export const SIGNS_OF_UNITS = [
   'burnt fluid',
@@ -74,13 +78,19 @@ const SHOWN: Readonly<Record<string, FoundSign>> = {
   'converter: worn': 'worn converter',
   'end play: too big': 'worn thrust face',
   'inspection: broken': 'broken',
+  'inspection: sound': 'sound',
+  'seals: cut': 'bad seal',
+  'pump: worn': 'worn pump',
+  'one-way check: turns both ways': 'turns both ways',
+  'one-way check: locks both ways': 'locks both ways',
+  'one-way check: wrong way': 'wrong way round',
 };
 
 // "second pack: burnt": of the thing before the colon, else of the whole unit.
 function notedIn(train: Train, note: string): Finding[] {
   const [, before = '', after = note] = /^([^:]+): (.*)$/su.exec(note) ?? [];
-  const words = plain(`${before} ${after}`);
-  const told = plain(after);
+  const told = ` ${plain(after.replaceAll(DENIED, ''))}`;
+  const words = plain(before) + told;
   const thing =
     before === '' ? undefined : thingNamed(train, before.replaceAll(/[«»“”"]/gu, '').trim());
   return SIGNS.flatMap(([sign, form, unit]): Finding[] => {
@@ -88,6 +98,9 @@ function notedIn(train: Train, note: string): Finding[] {
     return said ? [{ sign, ...(!unit && thing !== undefined && { of: thing }), said: note }] : [];
   });
 }
+
+// "no metal in the pan", "not burnt": what was not found, as far as the next comma.
+const DENIED = /\b(?:no|not|never|without|sin|ni|ningun[ao]?|ningún)\b[^,;:.]*/giu;
 
 // The device that a part of the teardown carries says more than the part.
 function thingNamed(train: Train, name: string): string | undefined {
@@ -112,34 +125,39 @@ function plain(text: string): string {
     .trim();
 }
 
-// The words of a bench, and whether they are of the whole unit whatever stands before them.
+// The words of a bench, the thing before what it is or after it, and whether they are of the whole
+// unit whatever stands before them.
 const SIGNS: readonly (readonly [sign: FoundSign, form: RegExp, unit?: true])[] = [
-  ['burnt', any('burn(?:t|ed)|charred|worn linings?|glazed|quemad[oa]s?|forros? gastados?')],
-  ['hot spots', any('hot spots?|warped|coned|puntos? calientes?|manchas? de calor|alabead[oa]s?')],
-  [
-    'bad seal',
-    any(
-      'hard or cut|(?:cut|hard|torn) (?:seals?|lips?)|(?:retenes|reten) (?:duros?|cortados?|duro o)',
-    ),
-  ],
-  [
-    'worn rings',
-    any('worn ring grooves?|worn rings?|anillos? (?:o su ranura )?gastados?|ranuras? de anillo'),
-  ],
-  ['broken', any('broken|chipped|cracked|slips both ways|marked (?:rollers?|track|sprags?)')],
-  ['broken', any('rot[oa]s?|mellad[oa]s?|agrietad[oa]s?|rodillos? marcados?')],
-  ['blued', any('blued?|loose (?:pins?|planets?)|azulad[oa]s?|pernos? flojos?')],
-  ['worn bushing', any('worn bushings?|bushing worn|casquillos? gastados?')],
-  ['worn thrust face', any('worn thin|scored face|broken tangs?|washer worn|worn thrust face')],
-  ['worn thrust face', any('arandela gastada|cara rayada|cara de empuje gastada')],
-  ['worn splines', any('worn splines?|notched|estriado gastado|estrias? gastadas?')],
+  ['burnt', any('burn(?:t|ed)|charred|glazed|quemad[oa]s?|cristalizada')],
+  ['burnt', either('linings?|forros?', 'worn|gastados?')],
+  ['hot spots', any('hot spots?|warped|coned|(?:puntos?|manchas?) (?:calientes?|de calor)')],
+  ['hot spots', any('alabead[oa]s?')],
+  ['bad seal', any('hard or cut|cut or hard|(?:duros?|cortados?) o (?:duros?|cortados?)')],
+  ['bad seal', either('seals?|lips?|reten(?:es)?|labios?', 'cut|hard|torn|split|duros?|cortados?')],
+  ['worn rings', either('rings?|ring grooves?|anillos?(?: o su ranura)?', 'worn|gastad[oa]s?')],
+  ['worn rings', any('ranuras? del? anillos? gastadas?')],
+  ['broken', any('broken|chipped|cracked|marked (?:rollers?|track|sprags?)|falls apart')],
+  ['broken', any('(?:rollers?|sprags?|track) marked|se deshace|pista marcada')],
+  ['broken', any('rot[oa]s?|mellad[oa]s?|saltados|agrietad[oa]s?|(?:rodillos?|calzos) marcados?')],
+  ['turns both ways', any('(?:turns|slips) both ways|gira en ambos sentidos')],
+  ['locks both ways', any('locks both ways|seized|se bloquea en ambos sentidos|gripad[oa]')],
+  ['wrong way round', any('wrong way round|backwards|upside down|al reves')],
+  ['sound', /^ (?:sound|en buen estado)$/u],
+  ['blued', any('blued?|azul(?:ad[oa]s?)?')],
+  ['blued', either('pins?|planets?|pernos?|pasadores|satelites', 'loose|flojos?')],
+  ['worn bushing', either('bushings?|casquillos?', 'worn|gastados?')],
+  ['worn thrust face', any('worn thin|thrust face scored|scored face|broken tangs?|tangs? broken')],
+  ['worn thrust face', any('washer worn|worn thrust face|adelgazada|unas? rotas?')],
+  ['worn thrust face', any('arandela gastada|cara (?:de empuje )?rayada|cara de empuje gastada')],
+  ['worn splines', either('splines?|estriado|estrias?', 'worn|gastad[oa]s?')],
+  ['worn splines', any('notched|con muescas')],
   ['burnt fluid', both('fluid|aceite', 'burnt|quemado'), true],
   ['water', any('milky|water|lechos[oa]|agua'), true],
   ['metal', any('metal|slivers|virutas?|limaduras?'), true],
   ['lining dust', any('lining dust|friction dust|black flakes|polvo de forro'), true],
   ['blocked filter', both('filter|filtro', 'blocked|clogged|tapado|obstruido'), true],
   ['worn pump', both('pump|bomba', 'worn|scored|gastad[oa]s?|rayad[oa]s?'), true],
-  ['stuck valve', both('valves?|valvulas?', 'stuck|sticks|pegada|atascada'), true],
+  ['stuck valve', both('valves?|valvulas?', 'stuck|sticks|(?:se )?pega(?:da)?|atascada'), true],
   [
     'worn converter',
     both('converter|convertidor', 'worn|blued?|burnt|gastado|azulado|quemado'),
@@ -149,7 +167,12 @@ const SIGNS: readonly (readonly [sign: FoundSign, form: RegExp, unit?: true])[] 
 ];
 
 function any(words: string): RegExp {
-  return new RegExp(`\\b(?:${words})\\b`, 'u');
+  return new RegExp(`(?<![\\p{L}])(?:${words})(?![\\p{L}])`, 'u');
+}
+
+// "worn splines", "splines worn".
+function either(thing: string, is: string): RegExp {
+  return any(`(?:${thing}) (?:o |or )?(?:${is})|(?:${is}) (?:${thing})`);
 }
 
 function both(one: string, other: string): RegExp {

@@ -1,4 +1,5 @@
 export { type Failure, failuresOf, type Root } from './failure.ts';
+export { type Shown, shownOf } from './shown.ts';
 export {
   type Finding,
   findingsIn,

@@ -14,6 +14,7 @@ export function suspectsJson(suspicion: Suspicion): Json {
   const { observations, ranking, advice, doubts, again, pairs, growlers, failures } = suspicion;
   return {
     seen: observations.map(observationJson),
+    ...(suspicion.at && { at: suspicion.at }),
     suspects: ranking.brackets.map(({ chance, suspects, evidence }) => ({
       chance,
       bracket: suspects.map(({ cause, chance: its }) => ({ ...causeJson(cause), chance: its })),
@@ -24,11 +25,18 @@ export function suspectsJson(suspicion: Suspicion): Json {
       }),
     })),
     enough: ranking.enough,
+    proofs: suspicion.proofs.map(({ cause, explained }) => ({
+      ...causeJson(cause),
+      explained: explained.map(({ observation, shows, agrees, by }) => {
+        return { ...observationJson(observation), shows: outcomeJson(shows), agrees, by };
+      }),
+    })),
     doubts: doubts.map(({ observations: doubted, causes }) => {
       return { observations: doubted.map(observationJson), causes: causes.map(causeJson) };
     }),
     again: again.map(testText),
     pairs: pairs.map(causeJson),
+    rereads: advice.again,
     next: advice.best ? proposalJson(advice.best) : null,
     others: advice.others.map(proposalJson),
     failures: failures.map(({ root, of, by, explains }) => ({

@@ -1,4 +1,4 @@
-import type { Suspicion } from '../../asking/faults/index.ts';
+import type { Proof, Suspicion } from '../../asking/faults/index.ts';
 import type { Growler } from '../../engine/noise/index.ts';
 import {
   type Bracket,
@@ -47,8 +47,10 @@ export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): st
       ? paragraph(voice.say('suspects.nothing seen'), page)
       : section(voice.say('suspects.seen'), table(['test', 'seen', 'sure'], seen, page), page)),
     ...unusedLines(suspicion.unused, page),
+    ...stageLines(suspicion, page),
     ...section(voice.say('contradiction'), contradictionLines(suspicion, page), page),
     ...section(voice.say('suspects.ranked'), rankingLines(ranking, all, page), page),
+    ...section(voice.say('proof.title'), proofLines(suspicion.proofs, all, page), page),
     ...section(voice.say('noise.title'), growlerLines(suspicion.growlers, all, page), page),
     ...section(voice.say('failure.title'), failureLines(suspicion, page), page),
     ...section(voice.say('suspects.next'), adviceLines(advice, observations, page), page),
@@ -59,9 +61,14 @@ export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): st
   ].join('\n');
 }
 
+function stageLines({ at }: Suspicion, page: Page): string[] {
+  if (!at) return [];
+  return paragraph(voiceOf(page.language).say('suspects.stage', { stage: keyOf(at) }), page);
+}
+
 /** The proposed test, what it would part and its cautions; before it whatever must wait. */
 export function adviceLines(
-  { best, others, heldBack, stops }: Counsel,
+  { best, others, heldBack, stops, again }: Counsel,
   observations: readonly Observation[],
   page: Page,
 ): string[] {
@@ -70,7 +77,9 @@ export function adviceLines(
   return [
     ...held.flatMap((its) => paragraph(heldText(its, voice), page).map(page.ink.bad)),
     ...stopLines(stops, page),
-    ...(best ? proposalLines(best, observations, page) : paragraph(voice.say('next.none'), page)),
+    ...(best
+      ? proposalLines(best, again > 0 ? 'next.reread' : 'next.again', observations, page)
+      : paragraph(voice.say('next.none'), page)),
     ...(others.length === 0
       ? []
       : paragraph(
@@ -97,6 +106,7 @@ function stopLines(stops: readonly StoppedTest[], page: Page): string[] {
 
 function proposalLines(
   proposal: Proposal,
+  made: 'next.reread' | 'next.again',
   observations: readonly Observation[],
   page: Page,
 ): string[] {
@@ -114,7 +124,7 @@ function proposalLines(
   ]);
   return [
     ...paragraph(proposalText(proposal, voice), page),
-    ...(again ? paragraph(voice.say('next.again'), page) : []),
+    ...(again ? paragraph(voice.say(made), page) : []),
     ...paragraph(voice.say(`caution.${test.test}`), page).map(page.ink.odd),
     ...table(['seen', 'chance', 'leaves'], rows, page),
   ];
@@ -180,6 +190,27 @@ function bracketLines(
     }),
   ];
   return [...paragraph(head, page, INDENT), ...told.flatMap((line) => indented(line, inner))];
+}
+
+/** Of the leading suspects, whether they explain all that was seen, and how that is known. */
+function proofLines(proofs: readonly Proof[], all: boolean, page: Page): string[] {
+  const voice = voiceOf(page.language);
+  return proofs.slice(0, all ? proofs.length : 1).flatMap(({ cause, explained }) => {
+    const count = explained.filter(({ agrees }) => !agrees).length;
+    const id = count === 0 ? 'proof.all' : 'proof.not';
+    const rows = explained.map(({ observation, shows, agrees, by }) => [
+      observationText(observation, voice),
+      voice.say('proof.shows', {
+        agrees: agrees ? 'yes' : 'no',
+        outcome: outcomeText(shows, voice),
+      }),
+      voice.say('proof.by', { by }),
+    ]);
+    return [
+      ...paragraph(voice.say(id, { suspect: causeText(cause, voice), count }), page),
+      ...table(['seen', 'shows', 'known'], rows, page),
+    ];
+  });
 }
 
 function contradictionLines({ doubts, again, pairs }: Suspicion, page: Page): string[] {

@@ -20,7 +20,7 @@ export type Head =
       | 'step'
     )
   | ('release' | 'apply' | 'both' | 'neither' | 'turns' | 'part')
-  | ('test' | 'seen' | 'sure' | 'chance' | 'leaves')
+  | ('test' | 'seen' | 'sure' | 'chance' | 'leaves' | 'shows' | 'known')
   | ('way' | 'clearance' | 'spread' | 'worst' | 'rank' | 'size' | 'gives' | 'give' | 'likely')
   | ('then' | 'limit' | 'verdict' | 'stacks' | 'leave' | 'measure')
   | ('passes' | 'spare' | 'first' | 'must' | 'can')

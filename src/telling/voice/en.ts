@@ -282,7 +282,7 @@ export const en = {
     gear {gear} on {on} ratio {ratio} holding {holding} braking {engine braking}
     coast {on coast} step {from > to} release {off-going} apply {on-coming} both {overlap}
     neither {gap} turns {turns} part {part}
-    test {test} seen {seen} sure {sure} chance {chance} leaves {would leave}
+    test {test} seen {seen} sure {sure} chance {chance} leaves {would leave} shows {would show} known {how that is known}
     passes {passes, N·m} spare {margin} first {slips first}
     must {must carry, N·m} can {can carry, N·m}
     mistake {mistake} made {made} felt {felt at step} instead {instead} until {until}
@@ -352,12 +352,12 @@ export const en = {
   // Suspects: causes, tests, what was seen, and what to test next.
   cause:
     '{cause, select, low_line_pressure {low line pressure} high_line_pressure {high line pressure} stator_slips {the converter’s stator slips} engine_weak {a weak engine} selector_linkage {the selector linkage} control {the control stays in one gear} nothing_wrong {nothing wrong in the train} other {several faults}}',
-  test: '{test, select, under_power {{name} under power} coast {{name} on coast} noise {noise in {name}} shift {shift {name}} engagement {N to {name}} stall {stall in {name}} slip_log {slip in {name}, by a logger} manual_shift {gears by the lever alone} pan {pan and magnet} valve_body {valve body} build_record {record of the build} seal_rings {seal rings in the feed of the {name}} inspection {{name} taken apart and looked at} fluid {fluid} codes {codes and the commanded gear} selector {selector at the unit} filter {filter} end_play {{has, select, yes {end play of the {name} set} other {end play}}} pressure {{has, select, yes {line pressure in {name}} other {line pressure}}} device_pressure {pressure at the {name}} stray_pressure {pressure where there should be none, at the {name}} engine {the engine by itself} converter {the converter’s stator by hand} air_check {air check of the {name}} band_check {adjustment and travel of the {name}} other {hand check}}',
+  test: '{test, select, under_power {{name} under power} coast {{name} on coast} noise {noise in {name}} shift {shift {name}} engagement {N to {name}} stall {stall in {name}} slip_log {slip in {name}, by a logger} manual_shift {gears by the lever alone} pan {pan and magnet} valve_body {valve body} build_record {record of the build} seal_rings {seal rings in the feed of the {name}} seals {piston seals of the {name}} one_way_check {{name} turned in the hands, out of the unit} pump {pump taken apart} inspection {{name} taken apart and looked at} fluid {fluid} codes {codes and the commanded gear} selector {selector at the unit} filter {filter} end_play {{has, select, yes {end play of the {name} set} other {end play}}} pressure {{has, select, yes {line pressure in {name}} other {line pressure}}} device_pressure {pressure at the {name}} stray_pressure {pressure where there should be none, at the {name}} engine {the engine by itself} converter {the converter’s stator by hand} air_check {air check of the {name}} band_check {adjustment and travel of the {name}} other {hand check}}',
   'test.standing': '{name} with the engine running',
   'test.hand':
     '{name} turned {way}{count, plural, =0 {} other {, {held} held}}{devices, plural, =0 {} other {, {on} on}}',
   outcome:
-    '{word, select, drives {{has, select, yes {drives at {ratio}} other {drives}}} brakes {{has, select, yes {brakes at {ratio}} other {brakes}}} slips {slips} no_drive {no drive} ties_up {ties up} another_ratio {another ratio} runs_free {runs free} turns {turns} locks {locks} normal {normal} high {high} low {low} good {good} flares {flares} late {late} harsh {harsh} none {none} quiet {quiet} growls {growls} clear {clear} set {set} blocked {blocked} in_place {in place} out_of_place {out of place} right {right} too_big {too big} too_small {too small} loose {loose} tight {tight} thud {thud} hiss {hiss} nothing {nothing} clean {clean} burnt {burnt} metal {metal} milky {milky} holds {holds} gears_come {the gears come} gears_missing {gears are missing} friction {friction material} free {free} sticks {sticks} worn {worn} complete {complete} part_missing {a part is missing} wrong_way_round {fitted wrong way round} weak {weak} pressure {pressure} sound {sound} broken {broken} as_it_should {as it should} other {not as it should}}',
+    '{word, select, drives {{has, select, yes {drives at {ratio}} other {drives}}} brakes {{has, select, yes {brakes at {ratio}} other {brakes}}} slips {slips} no_drive {no drive} ties_up {ties up} another_ratio {another ratio} runs_free {runs free} turns {turns} locks {locks} normal {normal} high {high} low {low} good {good} flares {flares} late {late} harsh {harsh} none {none} quiet {quiet} growls {growls} clear {clear} set {set} blocked {blocked} in_place {in place} out_of_place {out of place} right {right} too_big {too big} too_small {too small} loose {loose} tight {tight} thud {thud} hiss {hiss} nothing {nothing} clean {clean} burnt {burnt} metal {metal} milky {milky} holds {holds} gears_come {the gears come} gears_missing {gears are missing} friction {friction material} free {free} sticks {sticks} worn {worn} complete {complete} part_missing {a part is missing} wrong_way_round {fitted wrong way round} cut {hard or cut} one_way {turns one way and locks the other} turns_both_ways {turns both ways} locks_both_ways {locks both ways} wrong_way {turns the wrong way} weak {weak} pressure {pressure} sound {sound} broken {broken} as_it_should {as it should} other {not as it should}}',
   'seen.said': '{test}: {outcome}',
   'seen.speed': '{reading}, a ratio of {from} to {to}',
   'seen.against': '{test}: {outcome}, not {would}',
@@ -366,6 +366,8 @@ export const en = {
   'suspects.title': '{train}: what may be wrong',
   'suspects.nothing seen': 'Nothing has been seen yet: this is how often things are wrong.',
   'suspects.seen': 'Seen',
+  'suspects.stage':
+    'Where the unit is, by the job: {stage, select, on_the_road {on the road} on_the_hoist {on the hoist} open {opened} other {in pieces; only what can be looked at on the bench is asked, and nothing of the car}}.',
   'suspects.ranked': 'Suspects, the likeliest first',
   'suspects.bracket':
     '{place}. {chance} %: {count, plural, one {{suspect}} other {{count} suspects that nothing seen so far surely tells apart}}',
@@ -385,6 +387,12 @@ export const en = {
   'few.more': '{count, plural, other { and {count} more}}',
   'suspects.legend':
     'Weights, minutes and risks are common practice, not measured, from {file}. The unit’s maker has the last word on every test.',
+  'proof.title': 'What it would show of all that was seen',
+  'proof.all': '{suspect}: explains everything that was seen.',
+  'proof.not':
+    '{count, plural, one {{suspect}: one thing that was seen it does not explain.} other {{suspect}: {count} things that were seen it does not explain.}}',
+  'proof.by': '{by, select, train {proved on the train} other {shop’s experience}}',
+  'proof.shows': '{agrees, select, yes {{outcome}} other {{outcome}: not explained}}',
   'suspects.next': 'Next best test',
   'next.best':
     '{test}: {minutes} min{opening, plural, =0 {} other {, and {opening} min to open the unit so far or to shut it}}, with {tool}; risk: {risk}.',
@@ -392,11 +400,13 @@ export const en = {
   'next.again': 'It has been made, and found so: put it right, then try again.',
   'next.held':
     '{shown, select, yes {Stop, no {test}: {first} has to be {must}, and that is not how it was seen; put it right first.} other {Stop, no {test} yet: {first} has to be {must}, and nobody has surely seen it; test that first.}}',
-  risk: '{risk, select, none {none} low {low} other {high}}',
+  risk: '{risk, select, none {little} low {low} other {high}}',
   contradiction: 'What was seen does not agree',
   'contradiction.doubt':
     '{count, plural, one {No one thing explains all of it. Without {observations} it may be {causes}.} other {No one thing explains all of it. Without these {count} it may be {causes}: {observations}.}}',
   'contradiction.again': 'Worth looking at again, before anything is opened: {tests}.',
+  'next.reread':
+    'It was seen already, and does not fit with the rest: look again before anything is opened.',
   'contradiction.more':
     '{count, plural, one {There is one other way to explain it by setting aside as many answers.} other {There are {count} other ways to explain it by setting aside as many answers.}}',
   'cause.at':
@@ -433,6 +443,12 @@ export const en = {
     'Springs and check balls jump out: glasses on, over a tray. Keep the valves in their order.',
   'caution.seal rings':
     'Lift a unit with a hoist, or two people, and lock its stand. Edges of bores cut.',
+  'caution.seals':
+    'Springs under snap rings store hundreds of newtons: the maker’s compressor, centred, the face out of line, eye protection on.',
+  'caution.one-way check':
+    'Fingers clear of its springs: one that jumps out takes rollers with it. Eye protection on; turn it slowly.',
+  'caution.pump':
+    'A pump is heavy and drips hot fluid, its edges cut; some have a spring under load. Eye protection on, mark which face of each gear is up.',
   'caution.build record': 'Nothing is touched.',
   'caution.engine':
     'Wheels chocked, park brake on, lever in park; hands, sleeves and hoses clear of belts, fan and exhaust. Exhaust out of the room.',
@@ -444,12 +460,12 @@ export const en = {
     'Springs under snap rings store hundreds of newtons: the maker’s compressor, centred, the face out of line. Lift a unit with a hoist, or two people, and lock its stand. Steels and snap rings cut.',
   stop: '{stops, select, road_test {Stop, no road test} pulling_hard {No hard pull} stall_test {No stall test} other {The unit stays shut}}: {count, plural, =0 {for the same reasons} other {{reasons}}}.',
   'stop.why':
-    '{why, select, low_pressure {low pressure burns whatever slips} high_pressure {the pressure is too high} bad_fluid {water or metal in the fluid ruins what still runs} burnt_fluid {the fluid is burnt} ties_up {a train that ties up can lock the wheels} no_drive {what should drive does not, and pulling on it breaks more} drives_in_neutral {it moves with the lever in neutral} end_play {with so much end play it cuts itself} growls {what growls is cutting itself} slips {pulling burns what slips} pressure_unknown {nobody has surely read the pressure} shows_nothing {it would show nothing that is in question} lever_first {the lever may be out of its place, which is looked at first} backwards {nobody lets a car roll backwards to see whether it brakes} not_in_question {nothing that was seen points at it} made {it was made already} other {the fluid is looked at first}}',
+    '{why, select, low_pressure {low pressure burns whatever slips} high_pressure {the pressure is too high} bad_fluid {water or metal in the fluid ruins what still runs} burnt_fluid {the fluid is burnt} ties_up {a train that ties up can lock the wheels} no_drive {what should drive does not, and pulling on it breaks more} drives_in_neutral {it moves with the lever in neutral} end_play {with so much end play it cuts itself} growls {what growls is cutting itself} slips {pulling burns what slips} pressure_unknown {nobody has surely read the pressure} shows_nothing {it would show nothing that is in question} lever_first {the lever may be out of its place, which is looked at first} backwards {nobody lets a car roll backwards to see whether it brakes} not_in_question {nothing that was seen points at it} made {it was made already} in_pieces {the unit is in pieces} other {the fluid is looked at first}}',
   'stop.seen': '{why} ({seen})',
   'stop.left':
     'What can be done meanwhile, {place, select, on_the_road {on the road} standing_still {standing still} on_stands {on stands} other {on the bench}}: {tests}.',
   'test.kind':
-    '{test, select, under_power {gears under power} coast {engine braking} noise {listening} shift {shifts} engagement {engagement from N} stall {stall} fluid {fluid} codes {codes} selector {lever and detent} filter {filter} end_play {end play} pressure {line pressure} device_pressure {pressure at a device} stray_pressure {pressure where there should be none} engine {the engine by itself} converter {the converter by hand} air_check {air checks} band_check {adjustment of bands} slip_log {slip by a logger, at part throttle} manual_shift {gears by the lever alone} pan {pan and magnet} valve_body {valve body} build_record {record of the build} seal_rings {seal rings} inspection {taking apart and looking} other {hand checks}}',
+    '{test, select, under_power {gears under power} coast {engine braking} noise {listening} shift {shifts} engagement {engagement from N} stall {stall} fluid {fluid} codes {codes} selector {lever and detent} filter {filter} end_play {end play} pressure {line pressure} device_pressure {pressure at a device} stray_pressure {pressure where there should be none} engine {the engine by itself} converter {the converter by hand} air_check {air checks} band_check {adjustment of bands} slip_log {slip by a logger, at part throttle} manual_shift {gears by the lever alone} pan {pan and magnet} valve_body {valve body} build_record {record of the build} seal_rings {seal rings} seals {piston seals} one_way_check {one-way clutches in the hands} pump {the pump taken apart} inspection {taking apart and looking} other {hand checks}}',
   'next.with':
     '{tool, select, nothing {nothing} road {a quiet road} rag_and_light {a rag and a light} scan_tool {a scan tool} stopwatch {a stopwatch} gauge {a pressure gauge} tachometer {a tachometer} logger {a logger} rule {a rule} air_nozzle {an air nozzle} dial_indicator {a dial indicator} other {the bench}}',
   'noise.title': 'Where the noise may be',
@@ -458,7 +474,7 @@ export const en = {
   // Why it failed: from what was found back to what caused it. Common practice, no source.
   'failure.title': 'Why it failed, from what was found',
   finding:
-    '{has, select, yes {{name}: } other {}}{sign, select, burnt {burnt} hot_spots {hot spots} bad_seal {a hard or cut seal} worn_rings {worn rings or their groove} broken {broken or chipped} blued {blued, or loose pins} worn_bushing {a worn bushing} worn_thrust_face {a worn thrust face} worn_splines {worn splines} burnt_fluid {burnt fluid} water {water in the fluid} metal {metal} lining_dust {lining dust} blocked_filter {a blocked filter} worn_pump {a worn pump} stuck_valve {a valve that sticks} worn_converter {a worn or blued converter} other {a blocked cooler}}',
+    '{has, select, yes {{name}: } other {}}{sign, select, burnt {burnt} hot_spots {hot spots} bad_seal {a hard or cut seal} worn_rings {worn rings or their groove} broken {broken or chipped} blued {blued, or loose pins} worn_bushing {a worn bushing} worn_thrust_face {a worn thrust face} worn_splines {worn splines} turns_both_ways {turns both ways} locks_both_ways {locks both ways} wrong_way_round {fitted wrong way round} sound {sound} burnt_fluid {burnt fluid} water {water in the fluid} metal {metal} lining_dust {lining dust} blocked_filter {a blocked filter} worn_pump {a worn pump} stuck_valve {a valve that sticks} worn_converter {a worn or blued converter} other {a blocked cooler}}',
   failure:
     '{root, select, low_pressure {Line pressure too low: it starved what is burnt} high_pressure {Line pressure too high: everything engaged like a hammer} poor_cooling {Too hot: little flow through the cooler, or none} water {Water in the fluid: it loosens linings and rusts what runs} debris {Debris went round: it blocks the filter, scores the pump and jams valves} wrong_fluid {Not the fluid that its linings and seals are made for} leaking_circuit {The circuit of the {name} leaks} wrong_clearance {The clearance of the {name} was not right: too much comes late and slips, too little drags} dragging_device {The {by} dragged against the {name}: the train ties up with the two on together} shock {Shock on the {name}: harsh engagement, or wheels that spun and gripped} no_lubrication {Too little oil came to the {name}} other {The end play at the {name} was not right, or its washer was missing or the wrong way round}}',
   'failure.from': '{failure} ({findings}).',
@@ -1032,7 +1048,7 @@ export const en = {
   'sheet.measure.preload by':
     '{by, select, turning {torque, kept turning} pull {force × radius} other {play}}',
   'sheet.test':
-    '{test, select, engine {Engine} stray_pressure {Pressure where none belongs} under_power {Road test} coast {Coast} noise {Noise} shift {Shifts} engagement {Engagement} stall {Stall test} fluid {Fluid} slip_log {Slip, by a logger} manual_shift {Lever alone} pan {Pan and magnet} valve_body {Valve body} build_record {Record of the build} seal_rings {Seal rings} inspection {Taken apart} codes {Codes} selector {Selector} filter {Filter} end_play {End play} pressure {Line pressure} device_pressure {Pressure at a device} air_check {Air checks} band_check {Bands} other {Hand checks}}: {caution}',
+    '{test, select, engine {Engine} stray_pressure {Pressure where none belongs} under_power {Road test} coast {Coast} noise {Noise} shift {Shifts} engagement {Engagement} stall {Stall test} fluid {Fluid} slip_log {Slip, by a logger} manual_shift {Lever alone} pan {Pan and magnet} valve_body {Valve body} build_record {Record of the build} seal_rings {Seal rings} seals {Piston seals} one_way_check {One-way clutches} pump {Pump} inspection {Taken apart} codes {Codes} selector {Selector} filter {Filter} end_play {End play} pressure {Line pressure} device_pressure {Pressure at a device} air_check {Air checks} band_check {Bands} other {Hand checks}}: {caution}',
   'sheet.diagnosis.tests': 'Tests, in the order of the trade',
   'sheet.diagnosis.notes': 'Reasoning: which rows point at it, and what would speak against it',
   'sheet.diagnosis.others':

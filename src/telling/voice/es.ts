@@ -280,7 +280,7 @@ export const es: Messages = {
     wheel {rueda} meshing {engrana con} gear {marcha} on {aplicados} ratio {relación}
     holding {retiene} braking {freno motor} coast {en retención} step {de > a} release {saliente}
     apply {entrante} both {solape} neither {hueco} turns {vueltas} part {pieza}
-    test {prueba} seen {visto} sure {seguro} chance {probab.} leaves {dejaría}
+    test {prueba} seen {visto} sure {seguro} chance {probab.} leaves {dejaría} shows {mostraría} known {cómo se sabe}
     passes {pasa, N·m} spare {margen} first {patina primero}
     must {debe llevar, N·m} can {puede llevar, N·m}
     mistake {error} made {hecho} felt {se nota en el paso} instead {en su lugar} until {hasta}
@@ -351,12 +351,12 @@ export const es: Messages = {
 
   cause:
     '{cause, select, low_line_pressure {presión de línea baja} high_line_pressure {presión de línea alta} stator_slips {el estator del convertidor patina} engine_weak {un motor débil} selector_linkage {el varillaje del selector} control {el control se queda en una marcha} nothing_wrong {nada mal en el tren} other {varias averías}}',
-  test: '{test, select, under_power {{name} en tracción} coast {{name} en retención} noise {ruido en {name}} shift {cambio {name}} engagement {N a {name}} stall {calado en {name}} slip_log {patinaje en {name}, con registrador} manual_shift {marchas solo con la palanca} pan {cárter e imán} valve_body {cuerpo de válvulas} build_record {registro del montaje} seal_rings {anillos en la alimentación de {name}} inspection {{name} desarmado y mirado} fluid {aceite} codes {códigos y marcha ordenada} selector {selector en la unidad} filter {filtro} end_play {{has, select, yes {juego axial del juego {name}} other {juego axial}}} pressure {{has, select, yes {presión de línea en {name}} other {presión de línea}}} device_pressure {presión en {name}} stray_pressure {presión donde no debe haberla, en {name}} engine {el motor por sí solo} converter {el estator del convertidor a mano} air_check {prueba de aire de {name}} band_check {ajuste y carrera de {name}} other {comprobación a mano}}',
+  test: '{test, select, under_power {{name} en tracción} coast {{name} en retención} noise {ruido en {name}} shift {cambio {name}} engagement {N a {name}} stall {calado en {name}} slip_log {patinaje en {name}, con registrador} manual_shift {marchas solo con la palanca} pan {cárter e imán} valve_body {cuerpo de válvulas} build_record {registro del montaje} seal_rings {anillos en la alimentación de {name}} seals {retenes del pistón de {name}} one_way_check {{name} girado en las manos, fuera de la unidad} pump {bomba desarmada} inspection {{name} desarmado y mirado} fluid {aceite} codes {códigos y marcha ordenada} selector {selector en la unidad} filter {filtro} end_play {{has, select, yes {juego axial del juego {name}} other {juego axial}}} pressure {{has, select, yes {presión de línea en {name}} other {presión de línea}}} device_pressure {presión en {name}} stray_pressure {presión donde no debe haberla, en {name}} engine {el motor por sí solo} converter {el estator del convertidor a mano} air_check {prueba de aire de {name}} band_check {ajuste y carrera de {name}} other {comprobación a mano}}',
   'test.standing': '{name} con el motor en marcha',
   'test.hand':
     '{name} girado {way}{count, plural, =0 {} other {, reteniendo {held}}}{devices, plural, =0 {} other {, con {on}}}',
   outcome:
-    '{word, select, drives {{has, select, yes {transmite a {ratio}} other {transmite}}} brakes {{has, select, yes {retiene a {ratio}} other {retiene}}} slips {patina} no_drive {no transmite} ties_up {se bloquea} another_ratio {otra relación} runs_free {no arrastra el motor} turns {gira} locks {se bloquea} normal {normal} high {alto} low {bajo} good {bien} flares {se revoluciona} late {tarde} harsh {brusco} none {no llega} quiet {silencio} growls {ruge} clear {limpio de códigos} set {con códigos} blocked {obstruido} in_place {en su sitio} out_of_place {fuera de sitio} right {correcto} too_big {demasiado grande} too_small {demasiado pequeño} loose {floja} tight {apretada} thud {golpe seco} hiss {silbido} nothing {nada} clean {limpio} burnt {quemado} metal {metal} milky {lechoso} holds {aguanta} gears_come {las marchas entran} gears_missing {faltan marchas} friction {material de fricción} free {libre} sticks {se atasca} worn {gastado} complete {completo} part_missing {falta una pieza} wrong_way_round {montado al revés} weak {flojo} pressure {presión} sound {sano} broken {roto} as_it_should {como debe} other {no como debe}}',
+    '{word, select, drives {{has, select, yes {transmite a {ratio}} other {transmite}}} brakes {{has, select, yes {retiene a {ratio}} other {retiene}}} slips {patina} no_drive {no transmite} ties_up {se bloquea} another_ratio {otra relación} runs_free {no arrastra el motor} turns {gira} locks {se bloquea} normal {normal} high {alto} low {bajo} good {bien} flares {se revoluciona} late {tarde} harsh {brusco} none {no llega} quiet {silencio} growls {ruge} clear {limpio de códigos} set {con códigos} blocked {obstruido} in_place {en su sitio} out_of_place {fuera de sitio} right {correcto} too_big {demasiado grande} too_small {demasiado pequeño} loose {floja} tight {apretada} thud {golpe seco} hiss {silbido} nothing {nada} clean {limpio} burnt {quemado} metal {metal} milky {lechoso} holds {aguanta} gears_come {las marchas entran} gears_missing {faltan marchas} friction {material de fricción} free {libre} sticks {se atasca} worn {gastado} complete {completo} part_missing {falta una pieza} wrong_way_round {montado al revés} cut {duros o cortados} one_way {gira en un sentido y se bloquea en el otro} turns_both_ways {gira en ambos sentidos} locks_both_ways {se bloquea en ambos sentidos} wrong_way {gira en el sentido que no es} weak {flojo} pressure {presión} sound {sano} broken {roto} as_it_should {como debe} other {no como debe}}',
   'seen.said': '{test}: {outcome}',
   'seen.speed': '{reading}, una relación de {from} a {to}',
   'seen.against': '{test}: {outcome}, no {would}',
@@ -365,6 +365,8 @@ export const es: Messages = {
   'suspects.title': '{train}: qué puede fallar',
   'suspects.nothing seen': 'Aún no se ha visto nada: así de a menudo falla cada cosa.',
   'suspects.seen': 'Visto',
+  'suspects.stage':
+    'Dónde está la unidad, según el trabajo: {stage, select, on_the_road {en carretera} on_the_hoist {en el elevador} open {abierta} other {desarmada; se pregunta solo lo que se mira en el banco, y nada del coche}}.',
   'suspects.ranked': 'Sospechosos, primero el más probable',
   'suspects.bracket':
     '{place}. {chance} %: {count, plural, one {{suspect}} other {{count} sospechosos que nada visto hasta ahora separa con seguridad}}',
@@ -384,6 +386,12 @@ export const es: Messages = {
   'few.more': '{count, plural, other { y {count} más}}',
   'suspects.legend':
     'Pesos, minutos y riesgos son práctica común, no medidos, de {file}. El fabricante de la unidad tiene la última palabra en cada prueba.',
+  'proof.title': 'Qué mostraría de todo lo que se vio',
+  'proof.all': '{suspect}: explica todo lo que se vio.',
+  'proof.not':
+    '{count, plural, one {{suspect}: una cosa que se vio no la explica.} other {{suspect}: {count} cosas que se vieron no las explica.}}',
+  'proof.by': '{by, select, train {demostrado en el tren} other {experiencia del taller}}',
+  'proof.shows': '{agrees, select, yes {{outcome}} other {{outcome}: no lo explica}}',
   'suspects.next': 'La mejor prueba siguiente',
   'next.best':
     '{test}: {minutes} min{opening, plural, =0 {} other {, y {opening} min para abrir la unidad hasta ahí o cerrarla}}, con {tool}; riesgo: {risk}.',
@@ -391,11 +399,12 @@ export const es: Messages = {
   'next.again': 'Ya se hizo, y se vio así: corríjalo y pruebe otra vez.',
   'next.held':
     '{shown, select, yes {Alto, nada de {test}: {first} debe estar {must}, y no se vio así; arréglelo antes.} other {Alto, nada de {test} todavía: {first} debe estar {must}, y nadie lo ha visto con seguridad; pruebe eso antes.}}',
-  risk: '{risk, select, none {ninguno} low {bajo} other {alto}}',
+  risk: '{risk, select, none {poco} low {bajo} other {alto}}',
   contradiction: 'Lo visto no concuerda',
   'contradiction.doubt':
     '{count, plural, one {Ninguna cosa sola lo explica todo. Sin {observations} puede ser {causes}.} other {Ninguna cosa sola lo explica todo. Sin estas {count} puede ser {causes}: {observations}.}}',
   'contradiction.again': 'Vale la pena mirar otra vez, antes de abrir nada: {tests}.',
+  'next.reread': 'Ya se vio, y no casa con lo demás: mire otra vez antes de abrir nada.',
   'contradiction.more':
     '{count, plural, one {Hay otra manera de explicarlo dejando de lado otras tantas respuestas.} other {Hay otras {count} maneras de explicarlo dejando de lado otras tantas respuestas.}}',
   'cause.at':
@@ -432,6 +441,12 @@ export const es: Messages = {
     'Saltan muelles y bolas: con gafas, sobre una bandeja. Guarde las válvulas en su orden.',
   'caution.seal rings':
     'Levante la unidad con grúa o entre dos, y trabe su soporte. Los bordes de los alojamientos cortan.',
+  'caution.seals':
+    'Los muelles bajo anillos elásticos guardan cientos de newtons: el compresor del fabricante, centrado, la cara fuera de la línea, con gafas.',
+  'caution.one-way check':
+    'Los dedos lejos de sus muelles: uno que salta se lleva rodillos. Con gafas; gírelo despacio.',
+  'caution.pump':
+    'Una bomba pesa y gotea aceite caliente, sus cantos cortan; algunas tienen un muelle cargado. Con gafas; marque qué cara de cada engranaje mira arriba.',
   'caution.build record': 'No se toca nada.',
   'caution.engine':
     'Ruedas calzadas, freno de mano puesto, palanca en P; manos, mangas y mangueras lejos de correas, ventilador y escape. Los gases, fuera del local.',
@@ -443,12 +458,12 @@ export const es: Messages = {
     'Los muelles bajo los anillos elásticos guardan cientos de newtons: el compresor del fabricante, centrado, la cara fuera de línea. Levante la unidad con grúa o entre dos, y trabe su soporte. Discos de acero y anillos elásticos cortan.',
   stop: '{stops, select, road_test {Alto, nada de prueba en carretera} pulling_hard {Nada de acelerar fuerte} stall_test {Nada de calado} other {La unidad sigue cerrada}}: {count, plural, =0 {por lo mismo} other {{reasons}}}.',
   'stop.why':
-    '{why, select, low_pressure {la presión baja quema lo que patina} high_pressure {la presión es demasiado alta} bad_fluid {agua o metal en el aceite estropea lo que aún anda} burnt_fluid {el aceite está quemado} ties_up {un tren que se bloquea puede clavar las ruedas} no_drive {lo que debería tirar no tira, y forzarlo rompe más} drives_in_neutral {se mueve con la palanca en punto muerto} end_play {con tanto juego axial se come a sí misma} growls {lo que suena se está comiendo} slips {tirar fuerte quema lo que patina} pressure_unknown {nadie ha leído la presión con seguridad} shows_nothing {no mostraría nada de lo que está en duda} lever_first {la palanca puede estar fuera de su punto, y eso se mira antes} backwards {nadie deja rodar un coche hacia atrás para ver si frena} not_in_question {nada de lo visto apunta ahí} made {ya se hizo} other {antes se mira el aceite}}',
+    '{why, select, low_pressure {la presión baja quema lo que patina} high_pressure {la presión es demasiado alta} bad_fluid {agua o metal en el aceite estropea lo que aún anda} burnt_fluid {el aceite está quemado} ties_up {un tren que se bloquea puede clavar las ruedas} no_drive {lo que debería tirar no tira, y forzarlo rompe más} drives_in_neutral {se mueve con la palanca en punto muerto} end_play {con tanto juego axial se come a sí misma} growls {lo que suena se está comiendo} slips {tirar fuerte quema lo que patina} pressure_unknown {nadie ha leído la presión con seguridad} shows_nothing {no mostraría nada de lo que está en duda} lever_first {la palanca puede estar fuera de su punto, y eso se mira antes} backwards {nadie deja rodar un coche hacia atrás para ver si frena} not_in_question {nada de lo visto apunta ahí} made {ya se hizo} in_pieces {la unidad está desarmada} other {antes se mira el aceite}}',
   'stop.seen': '{why} ({seen})',
   'stop.left':
     'Qué se puede hacer mientras, {place, select, on_the_road {en carretera} standing_still {parado} on_stands {sobre caballetes} other {en el banco}}: {tests}.',
   'test.kind':
-    '{test, select, under_power {marchas en tracción} coast {freno motor} noise {escuchar} shift {cambios} engagement {engrane desde N} stall {calado} fluid {aceite} codes {códigos} selector {palanca y retén} filter {filtro} end_play {juego axial} pressure {presión de línea} device_pressure {presión en un elemento} stray_pressure {presión donde no debe haberla} engine {el motor por sí solo} converter {el convertidor a mano} air_check {pruebas de aire} band_check {ajuste de bandas} slip_log {patinaje con registrador, a medio gas} manual_shift {marchas solo con la palanca} pan {cárter e imán} valve_body {cuerpo de válvulas} build_record {registro del montaje} seal_rings {anillos} inspection {desarmar y mirar} other {comprobaciones a mano}}',
+    '{test, select, under_power {marchas en tracción} coast {freno motor} noise {escuchar} shift {cambios} engagement {engrane desde N} stall {calado} fluid {aceite} codes {códigos} selector {palanca y retén} filter {filtro} end_play {juego axial} pressure {presión de línea} device_pressure {presión en un elemento} stray_pressure {presión donde no debe haberla} engine {el motor por sí solo} converter {el convertidor a mano} air_check {pruebas de aire} band_check {ajuste de bandas} slip_log {patinaje con registrador, a medio gas} manual_shift {marchas solo con la palanca} pan {cárter e imán} valve_body {cuerpo de válvulas} build_record {registro del montaje} seal_rings {anillos} seals {retenes de pistones} one_way_check {ruedas libres en las manos} pump {la bomba desarmada} inspection {desarmar y mirar} other {comprobaciones a mano}}',
   'next.with':
     '{tool, select, nothing {nada} road {una carretera tranquila} rag_and_light {un trapo y una luz} scan_tool {un lector de códigos} stopwatch {un cronómetro} gauge {un manómetro} tachometer {un tacómetro} logger {un registrador} rule {una regla} air_nozzle {una pistola de aire} dial_indicator {un reloj comparador} other {el banco}}',
   'noise.title': 'Dónde puede estar el ruido',
@@ -457,7 +472,7 @@ export const es: Messages = {
   // Por qué falló: de lo encontrado a su causa. Práctica común, sin fuente.
   'failure.title': 'Por qué falló, según lo encontrado',
   finding:
-    '{has, select, yes {{name}: } other {}}{sign, select, burnt {quemado} hot_spots {manchas de calor} bad_seal {un retén duro o cortado} worn_rings {anillos o su ranura gastados} broken {roto o mellado} blued {azulado, o pernos flojos} worn_bushing {un casquillo gastado} worn_thrust_face {una cara de empuje gastada} worn_splines {el estriado gastado} burnt_fluid {aceite quemado} water {agua en el aceite} metal {metal} lining_dust {polvo de forro} blocked_filter {el filtro tapado} worn_pump {la bomba gastada} stuck_valve {una válvula atascada} worn_converter {el convertidor gastado o azulado} other {el enfriador tapado}}',
+    '{has, select, yes {{name}: } other {}}{sign, select, burnt {quemado} hot_spots {manchas de calor} bad_seal {un retén duro o cortado} worn_rings {anillos o su ranura gastados} broken {roto o mellado} blued {azulado, o pernos flojos} worn_bushing {un casquillo gastado} worn_thrust_face {una cara de empuje gastada} worn_splines {el estriado gastado} turns_both_ways {gira en ambos sentidos} locks_both_ways {se bloquea en ambos sentidos} wrong_way_round {montado al revés} sound {en buen estado} burnt_fluid {aceite quemado} water {agua en el aceite} metal {metal} lining_dust {polvo de forro} blocked_filter {el filtro tapado} worn_pump {la bomba gastada} stuck_valve {una válvula atascada} worn_converter {el convertidor gastado o azulado} other {el enfriador tapado}}',
   failure:
     '{root, select, low_pressure {Presión de línea demasiado baja: dejó sin aceite a lo que está quemado} high_pressure {Presión de línea demasiado alta: todo entraba a golpes} poor_cooling {Demasiado calor: poco caudal por el enfriador, o ninguno} water {Agua en el aceite: despega los forros y oxida lo que gira} debris {Pasaron restos: tapan el filtro, rayan la bomba y atascan válvulas} wrong_fluid {No es el aceite para el que están hechos sus forros y retenes} leaking_circuit {Fuga en el circuito de {name}} wrong_clearance {El juego de {name} no era bueno: si sobra llega tarde y patina, si falta arrastra} dragging_device {{by} arrastraba contra {name}: con los dos aplicados el tren se bloquea} shock {Golpes en {name}: entrada brusca, o ruedas que patinaron y agarraron} no_lubrication {Llegaba poco aceite a {name}} other {El juego axial en {name} no era bueno, o su arandela faltaba o estaba al revés}}',
   'failure.from': '{failure} ({findings}).',
@@ -1031,7 +1046,7 @@ export const es: Messages = {
   'sheet.measure.preload by':
     '{by, select, turning {par, girando} pull {fuerza × radio} other {juego}}',
   'sheet.test':
-    '{test, select, engine {Motor} stray_pressure {Presión donde no debe haberla} under_power {Prueba en carretera} coast {Retención} noise {Ruido} shift {Cambios} engagement {Engrane de gama} stall {Prueba de calado} fluid {Aceite} slip_log {Patinaje, con registrador} manual_shift {Solo la palanca} pan {Cárter e imán} valve_body {Cuerpo de válvulas} build_record {Registro del montaje} seal_rings {Anillos} inspection {Desarmado} codes {Códigos} selector {Selector} filter {Filtro} end_play {Juego axial} pressure {Presión de línea} device_pressure {Presión en un elemento} air_check {Pruebas de aire} band_check {Bandas} other {Comprobaciones a mano}}: {caution}',
+    '{test, select, engine {Motor} stray_pressure {Presión donde no debe haberla} under_power {Prueba en carretera} coast {Retención} noise {Ruido} shift {Cambios} engagement {Engrane de gama} stall {Prueba de calado} fluid {Aceite} slip_log {Patinaje, con registrador} manual_shift {Solo la palanca} pan {Cárter e imán} valve_body {Cuerpo de válvulas} build_record {Registro del montaje} seal_rings {Anillos} seals {Retenes de pistones} one_way_check {Ruedas libres} pump {Bomba} inspection {Desarmado} codes {Códigos} selector {Selector} filter {Filtro} end_play {Juego axial} pressure {Presión de línea} device_pressure {Presión en un elemento} air_check {Pruebas de aire} band_check {Bandas} other {Comprobaciones a mano}}: {caution}',
   'sheet.diagnosis.tests': 'Pruebas, en el orden del oficio',
   'sheet.diagnosis.notes': 'Razones: qué filas lo señalan y qué hablaría en contra',
   'sheet.diagnosis.others':
