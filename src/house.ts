@@ -137,6 +137,8 @@ export const ROOMS: readonly (readonly [folder: string, purpose: string])[] = [
     'page/matrix',
     'Every fault against every gear; a cell that is touched shows the train, right and wrong.',
   ],
+  ['page/enquiry', 'What was told of a unit that is sick, and what comes of it, as it is told.'],
+  ['page/suspected', 'Who is suspected and why, what contradicts, what may not be done now.'],
   ['page/symptoms', 'From a complaint to the fault: one question a screen, the ranking beside it.'],
   ['page/problems', 'What is wrong with a file that is no train, with its places.'],
   [

@@ -91,8 +91,11 @@ describe.each(COMPLAINTS.map((complaint) => [complaint.id, complaint] as const))
 
 const MOST_STEPS = 4;
 
-function offeredBy({ advice: { best, others } }: Diagnosis): Test[] {
-  return [best, ...others].flatMap((proposal) => (proposal ? [proposal.test] : []));
+// What contradicts is taken again before anything is opened; that is no test made twice for nothing.
+function offeredBy({ advice: { best, others, again } }: Diagnosis): Test[] {
+  const all = [best, ...others].flatMap((proposal) => (proposal ? [proposal] : []));
+  expect(all.slice(0, again).filter(({ opening }) => opening > 0)).toEqual([]);
+  return all.slice(again).map(({ test }) => test);
 }
 
 function expectFit(

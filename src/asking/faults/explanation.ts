@@ -1,3 +1,5 @@
+import { type Fault, faultMatrix, type RoadSign, roadSign } from '../../engine/faults/index.ts';
+import type { Train } from '../../engine/train/index.ts';
 import { accountsOf, foreseen, type Observation } from '../../engine/suspects/index.ts';
 import { type Cause } from '../../engine/cause/index.ts';
 import { type TestOutcome } from '../../engine/sight/index.ts';
@@ -15,6 +17,22 @@ export interface Explained {
   readonly sound: boolean;
   /** `train`: worked out of the train, and proved; `experience`: as a shop's figures say. */
   readonly by: 'train' | 'experience';
+}
+
+/** What a suspect would show of all that was seen, and the gear in which it shows first. */
+export interface Explanation {
+  readonly cause: Cause;
+  readonly explained: readonly Explained[];
+  readonly road?: RoadSign;
+}
+
+export function explain(
+  known: Pick<Diagnosis, 'inquiry' | 'observations' | 'ranking'>,
+  cause: Cause,
+): Explanation {
+  const explained = explanationOf(known, cause);
+  const road = signOf(known.inquiry.train, cause.faults, explained);
+  return { cause, explained, ...(road && { road }) };
 }
 
 /**
@@ -50,3 +68,31 @@ export function explanationOf(
 }
 
 const LIKE = 0.2;
+
+// In a gear that was seen to be wrong, where one shows it; else in the first that does.
+function signOf(
+  train: Train,
+  faults: readonly Fault[],
+  explained: readonly Explained[],
+): RoadSign | undefined {
+  if (faults.length === 0) return undefined;
+  const matrix = faultMatrix(train, { only: faults, pairs: faults.length > 1 });
+  const row = matrix.rows.find((its) => its.faults.length === faults.length);
+  if (!row) return undefined;
+  for (const { observation, agrees, sound } of explained) {
+    const { test } = observation;
+    const end = ENDS.get(test.test);
+    if (!agrees || sound || !end || !('on' in test)) continue;
+    const place = matrix.gears.findIndex(({ on }) => on.join() === test.on?.join());
+    const [gear, now] = [matrix.gears[place], row.cells[place]?.[end]];
+    if (gear && now && now.is !== 'same') return { sign: 'road', gear, end, now };
+  }
+  return roadSign(matrix, row);
+}
+
+const ENDS: ReadonlyMap<string, 'drive' | 'coast'> = new Map([
+  ['under power', 'drive'],
+  ['shift', 'drive'],
+  ['slip log', 'drive'],
+  ['coast', 'coast'],
+]);

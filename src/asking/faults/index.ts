@@ -5,12 +5,13 @@ export {
   type TestQuestion,
   questionOf,
 } from './examination.ts';
-export { type Explained, explanationOf } from './explanation.ts';
-export { askFaults, type FaultsReport } from './faults.ts';
+export { explain, type Explanation, explanationOf } from './explanation.ts';
+export { askFaults, type FaultsReport, type FaultsRequest } from './faults.ts';
 export {
   type Case,
   caseOf,
   caseWith,
+  mustBeExperience,
   type Proof,
   type Suspicion,
   suspicionOf,

@@ -98,6 +98,12 @@ export function underSuspicion(
   return { inquiry, experience: called, renamed: renamedIn(called, problems) };
 }
 
+/** Refuses a text that is no shop's figures. */
+export function mustBeExperience({ called, text }: Given): void {
+  const { experience, problems } = readExperience(text);
+  if (!experience) throw new NoAnswer({ refused: 'bad.file', called, problems });
+}
+
 /** The same, with what was seen and said. */
 export function caseWith(
   its: Omit<Case, 'told' | 'findings'>,

@@ -1,4 +1,10 @@
-import { type Account, type Advice, proposalOf, type Ranking } from '../suspects/index.ts';
+import {
+  type Account,
+  type Advice,
+  type Proposal,
+  proposalOf,
+  type Ranking,
+} from '../suspects/index.ts';
 import { type Inquiry } from '../cause/index.ts';
 import { type Test, testText } from '../sight/index.ts';
 import type { StoppedTest } from './bar.ts';
@@ -24,7 +30,7 @@ interface Ways {
 }
 
 /**
- * What contradicts is taken again where nothing need be opened for it, once; then what comes first of
+ * What contradicts is taken again, once, where that costs less than what would be done next; then what comes first of
  * the trade's order, then the tests that tell most for what they cost, of those that may be made.
  */
 export function advise(
@@ -42,10 +48,12 @@ export function advise(
   const { proposed, heldBack } = chosen(inquiry, accounts, belief, (test) => {
     return may(test) && !sooner.has(test);
   });
+  const dearest = costOf(inquiry, [...first, ...proposed][0]);
   const again = doubted
     .filter((test) => open(test) && saidOf(accounts, test) < MOST_SAID)
     .map((test) => proposalOf(inquiry, accounts, belief, test))
     .filter(({ opening, practised }) => opening === 0 && practised.risk !== 'high')
+    .filter((its) => costOf(inquiry, its) < dearest)
     .toSorted((a, b) => a.minutes - b.minutes)
     .slice(0, MOST_AGAIN);
   const anew = new Set(again.map(({ test }) => testText(test)));
@@ -53,7 +61,7 @@ export function advise(
   const [best, ...after] = [...again, ...sound];
   return {
     ...(best && { best }),
-    others: after.slice(0, Math.max(MOST_AFTER, first.length - 1)),
+    others: after.slice(0, Math.max(MOST_AFTER, first.length - 1) + again.length),
     heldBack,
     first: first.length,
     again: again.length,
@@ -63,6 +71,13 @@ export function advise(
 
 const MOST_AFTER = 2;
 const MOST_AGAIN = 2;
+// In minutes at no risk; what is not there costs all that there is.
+function costOf({ experience }: Inquiry, proposal: Proposal | undefined): number {
+  if (!proposal) return Infinity;
+  const { opening, minutes, practised } = proposal;
+  return opening + minutes * experience.risks[practised.risk];
+}
+
 // What was seen twice is believed.
 const MOST_SAID = 2;
 

@@ -9,7 +9,7 @@ import {
 import { type Given, NoAnswer, type Refused, trainIn } from '../../asking/request/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { type FoldedJob, hashOf, partsOf, type Told } from '../../shop/records/index.ts';
-import { deskOf, readExperience } from '../desk/index.ts';
+import { deskOf, experienceUsed } from '../desk/index.ts';
 import type { Study } from '../study/index.ts';
 import { now } from './clock.ts';
 import { type Held, foldedOf, textOf, trainNameOf } from './held.ts';
@@ -228,7 +228,7 @@ export class JobDesk {
       return this.answered({ unkept: 'other train' });
     }
     // Without the figures only the form is known to be right, as without a train.
-    const experience = await readExperience().catch(() => undefined);
+    const experience = (await experienceUsed().catch(() => undefined))?.text;
     return this.refusing(async () => {
       const held = this.shelf.held(id);
       if (!held) return new NotKept('gone');

@@ -2,7 +2,7 @@ import { type ReadonlySignal, signal, useSignalEffect } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import type { TestQuestion } from '../../asking/faults/index.ts';
 import { beside } from '../thread/index.ts';
-import type { Enquiry } from './enquiry.ts';
+import type { Enquiry } from '../enquiry/index.ts';
 
 /** A test as a question, by its name, as things stand; the one of before while it is worked out. */
 export function useQuestion(

@@ -3,8 +3,8 @@ import { testText } from '../../engine/sight/index.ts';
 import { observationText, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { language } from '../words/index.ts';
-import type { Enquiry } from './enquiry.ts';
-import { seenEntries } from './told.ts';
+import type { Enquiry } from '../enquiry/index.ts';
+import { seenEntries } from '../enquiry/index.ts';
 import { words } from './words.ts';
 
 /** The driver's own words; what they were read as can be taken off, what said nothing is given back. */

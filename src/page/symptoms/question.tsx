@@ -14,9 +14,9 @@ import { language } from '../words/index.ts';
 import { Answers } from './answers.tsx';
 import { useQuestion } from './asked.ts';
 import { Conditions, type Under } from './conditions.tsx';
-import type { Enquiry } from './enquiry.ts';
+import type { Enquiry } from '../enquiry/index.ts';
 import { Speed } from './speed.tsx';
-import { standingOf } from './told.ts';
+import { standingOf } from '../enquiry/index.ts';
 import { words } from './words.ts';
 
 interface Props {

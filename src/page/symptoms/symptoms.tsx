@@ -4,16 +4,11 @@ import { AtJob, JobBar } from '../job/index.ts';
 import { visible } from '../../telling/narrative/index.ts';
 import { Matrix } from '../matrix/index.ts';
 import type { Study } from '../study/index.ts';
-import { Doubts } from './doubts.tsx';
 import { Driver } from './driver.tsx';
-import { Enquiry } from './enquiry.ts';
-import { Failed } from './failed.tsx';
-import { Opened } from './opened.tsx';
+import { Enquiry } from '../enquiry/index.ts';
+import { Doubts, Failed, Opened, Ranking, Stops, ToldSoFar } from '../suspected/index.ts';
 import { Question } from './question.tsx';
-import { Ranking } from './ranking.tsx';
-import { Stops } from './stops.tsx';
 import { TestList } from './testlist.tsx';
-import { ToldSoFar } from './toldsofar.tsx';
 import { words } from './words.ts';
 import './symptoms.css';
 

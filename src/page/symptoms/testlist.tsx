@@ -4,8 +4,8 @@ import { type Observation } from '../../engine/suspects/index.ts';
 import { keyOf, sightText, testName, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { language } from '../words/index.ts';
-import type { Enquiry } from './enquiry.ts';
-import { standingOf } from './told.ts';
+import type { Enquiry } from '../enquiry/index.ts';
+import { standingOf } from '../enquiry/index.ts';
 import { words } from './words.ts';
 
 /** Every test, kind by kind in the order of the trade; the gears are open, the others unfold. */

@@ -2,12 +2,7 @@ import { spoken } from '../words/index.ts';
 
 export const words = spoken({
   en: {
-    title: 'Find a fault',
     noJob: 'No job is open: what is told here is kept in this browser only.',
-    takeOver: (count: number) =>
-      count === 1
-        ? 'Take one answer from before into the job'
-        : `Take ${count} answers from before into the job`,
     keepIt: 'Keep it with a job',
     notKept:
       'This browser keeps nothing of it: what is told here is gone when the page is closed. Keep it with a job, and save the job to disk.',
@@ -44,7 +39,6 @@ export const words = spoken({
     notSure: 'I am not sure',
     heat: 'How warm',
     load: 'How hard',
-    any: 'as people drive',
     heats: { cold: 'cold', hot: 'hot' },
     loads: { light: 'light load', heavy: 'full load' },
     speed: 'Engine speed at a road speed',
@@ -55,66 +49,15 @@ export const words = spoken({
     enough: 'That is enough to act on; a further test is yours to choose.',
     stopped: 'Not now:',
     notNow: 'not now',
-    meanwhile: 'What can be done meanwhile',
-    why: 'For and against',
     seenAlready: 'If it was seen already, say what it showed.',
     struckBefore: 'Told of it already:',
-    seen: 'Told so far',
-    nothingTold: 'Nothing yet.',
-    strike: 'Strike',
-    strikeIt: (said: string) => `Strike: ${said}`,
-    mistaken: 'mistaken',
-    restore: 'Restore',
-    restoreIt: (said: string) => `Restore: ${said}`,
-    meant: 'it was right',
-    clear: 'Begin anew',
-    sureClear: 'All that was told of this train here is thrown away.',
     suspects: 'Suspects, the likeliest first',
-    nothingToldYet: 'nothing told yet',
-    leadingGroup: (count: number, chance: string) =>
-      `${chance} % ${count} together, not told apart`,
-    again: (test: string) => `Look again: ${test}`,
-    apart: 'nothing seen so far surely tells these apart',
-    for: 'For:',
-    against: 'Against:',
-    otherSuspects: (count: number, chance: string) => `${count} others, together ${chance} %`,
-    open: 'Show',
-    close: 'Close',
-    doubts: 'Not everything fits together',
-    growlers: 'What is at work where it growls',
-    explains: 'What it would show of all that was seen',
-    explainsAll: 'It explains everything that was seen.',
-    explainsNot: (count: number) =>
-      count === 1
-        ? 'One thing that was seen it does not explain.'
-        : `${count} things that were seen it does not explain.`,
-    columns: { seen: 'Seen', shows: 'It would show', by: 'How that is known' },
-    by: {
-      train: 'worked out of the train, and proved',
-      experience: 'shop’s experience, common practice',
-    },
-    agrees: { yes: 'explained', no: 'not explained' },
-    noGear: 'No gear shows it: it is seen by other tests.',
-    beside: 'not in the train: nothing to show on it',
-    rightWrong: 'Right and wrong, in the gear where it shows first',
-    onRoad: 'Gear by gear',
-    caution:
-      'A road test is driven by somebody who may, where it harms nobody. What the unit’s maker says comes first.',
     skipped: 'skipped',
-    foundSoFar: 'Found so far:',
-    foundOf: 'Something was found as it came apart: of what?',
-    foundWhat: (thing: string) => `${thing}: what was found?`,
-    wholeUnit: 'the whole unit',
     legend:
       'Weights, minutes and risks are common practice, not measured. The unit’s maker has the last word on every test.',
   },
   es: {
-    title: 'Buscar una avería',
     noJob: 'No hay ningún trabajo abierto: lo que se diga aquí queda solo en este navegador.',
-    takeOver: (count: number) =>
-      count === 1
-        ? 'Pasar al trabajo una respuesta de antes'
-        : `Pasar al trabajo ${count} respuestas de antes`,
     keepIt: 'Guardarlo con un trabajo',
     notKept:
       'Este navegador no guarda nada de esto: lo que se diga aquí se pierde al cerrar la página. Guárdelo con un trabajo, y el trabajo en el disco.',
@@ -151,7 +94,6 @@ export const words = spoken({
     notSure: 'No estoy seguro',
     heat: 'Temperatura',
     load: 'Carga',
-    any: 'como se conduce',
     heats: { cold: 'en frío', hot: 'en caliente' },
     loads: { light: 'poca carga', heavy: 'plena carga' },
     speed: 'Régimen del motor a una velocidad',
@@ -162,55 +104,10 @@ export const words = spoken({
     enough: 'Con esto basta para actuar; otra prueba es cosa suya.',
     stopped: 'Ahora no:',
     notNow: 'ahora no',
-    meanwhile: 'Qué se puede hacer mientras tanto',
-    why: 'A favor y en contra',
     seenAlready: 'Si ya se vio, diga qué mostró.',
     struckBefore: 'Ya dicho de ella:',
-    seen: 'Dicho hasta ahora',
-    nothingTold: 'Nada todavía.',
-    strike: 'Tachar',
-    strikeIt: (said: string) => `Tachar: ${said}`,
-    mistaken: 'equivocado',
-    restore: 'Recuperar',
-    restoreIt: (said: string) => `Recuperar: ${said}`,
-    meant: 'estaba bien',
-    clear: 'Empezar de nuevo',
-    sureClear: 'Se tira todo lo que se dijo aquí de este tren.',
     suspects: 'Sospechosos, el más probable primero',
-    nothingToldYet: 'aún no se dijo nada',
-    leadingGroup: (count: number, chance: string) => `${chance} % ${count} juntos, sin separar`,
-    again: (test: string) => `Mirar otra vez: ${test}`,
-    apart: 'nada de lo visto los separa con seguridad',
-    for: 'A favor:',
-    against: 'En contra:',
-    otherSuspects: (count: number, chance: string) => `${count} más, juntos ${chance} %`,
-    open: 'Mostrar',
-    close: 'Cerrar',
-    doubts: 'No todo encaja',
-    growlers: 'Qué trabaja donde hay ruido',
-    explains: 'Qué mostraría de todo lo visto',
-    explainsAll: 'Explica todo lo que se vio.',
-    explainsNot: (count: number) =>
-      count === 1
-        ? 'Una cosa que se vio no la explica.'
-        : `${count} cosas que se vieron no las explica.`,
-    columns: { seen: 'Visto', shows: 'Mostraría', by: 'Cómo se sabe' },
-    by: {
-      train: 'calculado del tren, y demostrado',
-      experience: 'experiencia del taller, práctica común',
-    },
-    agrees: { yes: 'explicado', no: 'no explicado' },
-    noGear: 'Ninguna marcha lo muestra: se ve con otras pruebas.',
-    beside: 'no está en el tren: no hay nada que mostrar en él',
-    rightWrong: 'Bien y mal, en la marcha donde se nota primero',
-    onRoad: 'Marcha por marcha',
-    caution:
-      'La prueba en carretera la conduce quien puede, donde no daña a nadie. Lo que dice el fabricante va primero.',
     skipped: 'saltada',
-    foundSoFar: 'Encontrado hasta ahora:',
-    foundOf: 'Se encontró algo al desarmarla: ¿en qué?',
-    foundWhat: (thing: string) => `${thing}: ¿qué se encontró?`,
-    wholeUnit: 'toda la unidad',
     legend:
       'Los pesos, minutos y riesgos son práctica común, no medidos. El fabricante tiene la última palabra en cada prueba.',
   },

@@ -9,7 +9,7 @@ import { entryText, foldJob, newJobText, readJob } from '../../shop/records/inde
 import { Answering } from './answering.ts';
 
 const train = fs.readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8');
-const experience = fs.readFileSync('experience.yaml', 'utf8');
+const experience = { called: 'ours', text: fs.readFileSync('experience.yaml', 'utf8') };
 const at = '2026-11-25T12:40:07.000Z';
 
 function jobOf(...said: readonly (readonly [string, string])[]) {
@@ -28,7 +28,7 @@ it('answers as the command does, and forgets nothing of another train', () => {
   const { ranking } = answering.answer('examine', told);
   const its = suspicionOf(
     caseOf(trainIn({ called: '', text: train }).train, {
-      experience: { called: '', text: experience },
+      experience,
       job: asIfTold(job, []),
     }),
   );

@@ -3,8 +3,10 @@ import {
   caseWith,
   type Examination,
   examine,
-  type Explained,
-  explanationOf,
+  explain,
+  type Explanation,
+  type FaultsRequest,
+  mustBeExperience,
   type FaultsReport,
   type TestQuestion,
   questionOf,
@@ -16,9 +18,7 @@ import { askCheck } from '../../asking/gears/index.ts';
 import type { Objection } from '../../telling/narrative/index.ts';
 import { askPlan } from '../../asking/build/index.ts';
 import { asIfTold } from '../../asking/job/index.ts';
-import { NoAnswer, trainAsFound, trainIn } from '../../asking/request/index.ts';
-import { type Fault, faultMatrix, type RoadSign, roadSign } from '../../engine/faults/index.ts';
-import type { Cause } from '../../engine/cause/index.ts';
+import { type Given, NoAnswer, trainAsFound, trainIn } from '../../asking/request/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { Plan } from '../../engine/plan/index.ts';
 import { type FoldedJob, seenProblems, type Told } from '../../shop/records/index.ts';
@@ -41,7 +41,12 @@ export interface Beside {
   };
   /** Whether an entry says what the train knows; throws where it does not. */
   fits: { readonly takes: AllTold & { readonly told: Told }; readonly gives: null };
-  faults: { readonly takes: { readonly train: string }; readonly gives: FaultsReport };
+  faults: {
+    readonly takes: { readonly train: string } & FaultsRequest;
+    readonly gives: FaultsReport;
+  };
+  /** Whether a shop's figures are sound; throws where they are not. */
+  weighs: { readonly takes: Given; readonly gives: null };
   /** What a diagnosis sheet says; filled in from no job, it has boxes. */
   diagnosed: {
     readonly takes: Found & { readonly job: FoldedJob | null };
@@ -58,23 +63,21 @@ export interface Found {
   readonly fault: readonly string[];
 }
 
-/** What a suspect would show of all that was seen, and the gear in which it shows first. */
-export interface Explanation {
-  readonly cause: Cause;
-  readonly explained: readonly Explained[];
-  readonly road?: RoadSign;
-}
-
 /** Answers, and remembers what the last train's faults would show. */
 export class Answering {
-  private readonly experience: { readonly called: string; readonly text: string };
+  private readonly experience: Given;
   private known:
     | { readonly text: string; readonly its: ReturnType<typeof underSuspicion> }
     | undefined;
   private last: { readonly key: string; readonly suspicion: Suspicion } | undefined;
 
-  constructor(experience: string) {
-    this.experience = { called: 'experience.yaml', text: experience };
+  constructor(experience: Given) {
+    this.experience = experience;
+  }
+
+  /** Whether it answers by these figures. */
+  knows({ called, text }: Given): boolean {
+    return this.experience.called === called && this.experience.text === text;
   }
 
   /** Throws `NoAnswer` where there is none. */
@@ -90,7 +93,10 @@ export class Answering {
       case 'fits':
         return this.fits(takes);
       case 'faults':
-        return askFaults(trainOf(takes.train), {}).report;
+        return askFaults(trainOf(takes.train), takes).report;
+      case 'weighs':
+        mustBeExperience(takes);
+        return null;
       case 'diagnosed':
         return this.diagnosed(takes);
       case 'checked': {
@@ -137,42 +143,11 @@ export class Answering {
 
   private explained({ bracket, suspect, ...told }: Beside['explain']['takes']): Explanation {
     const suspicion = this.suspicion(told);
-    const { inquiry, ranking } = suspicion;
-    const { cause } = ranking.brackets[bracket]?.suspects[suspect] ?? {};
+    const { cause } = suspicion.ranking.brackets[bracket]?.suspects[suspect] ?? {};
     if (!cause) throw new RangeError(`no suspect ${bracket}, ${suspect}`);
-    const explained = explanationOf(suspicion, cause);
-    const road = signOf(inquiry.train, cause.faults, explained);
-    return { cause, explained, ...(road && { road }) };
+    return explain(suspicion, cause);
   }
 }
-
-// In a gear that was seen to be wrong, where one shows it; else in the first that does.
-function signOf(
-  train: Train,
-  faults: readonly Fault[],
-  explained: readonly Explained[],
-): RoadSign | undefined {
-  if (faults.length === 0) return undefined;
-  const matrix = faultMatrix(train, { only: faults, pairs: faults.length > 1 });
-  const row = matrix.rows.find((its) => its.faults.length === faults.length);
-  if (!row) return undefined;
-  for (const { observation, agrees, sound } of explained) {
-    const { test } = observation;
-    const end = ENDS.get(test.test);
-    if (!agrees || sound || !end || !('on' in test)) continue;
-    const place = matrix.gears.findIndex(({ on }) => on.join() === test.on?.join());
-    const [gear, now] = [matrix.gears[place], row.cells[place]?.[end]];
-    if (gear && now && now.is !== 'same') return { sign: 'road', gear, end, now };
-  }
-  return roadSign(matrix, row);
-}
-
-const ENDS: ReadonlyMap<string, 'drive' | 'coast'> = new Map([
-  ['under power', 'drive'],
-  ['shift', 'drive'],
-  ['slip log', 'drive'],
-  ['coast', 'coast'],
-]);
 
 function trainOf(text: string): Train {
   return trainIn({ called: '', text }).train;

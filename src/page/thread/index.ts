@@ -1,2 +1,2 @@
-export type { AllTold, Explanation } from './answering.ts';
+export type { AllTold } from './answering.ts';
 export { beside } from './beside.ts';

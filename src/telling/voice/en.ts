@@ -282,7 +282,8 @@ export const en = {
     gear {gear} on {on} ratio {ratio} holding {holding} braking {engine braking}
     coast {on coast} step {from > to} release {off-going} apply {on-coming} both {overlap}
     neither {gap} turns {turns} part {part}
-    test {test} seen {seen} sure {sure} chance {chance} leaves {would leave} shows {would show} known {how that is known}
+    test {test} seen {seen} sure {sure} chance {chance} leaves {would leave}
+    shows {would show} known {how that is known}
     passes {passes, N·m} spare {margin} first {slips first}
     must {must carry, N·m} can {can carry, N·m}
     mistake {mistake} made {made} felt {felt at step} instead {instead} until {until}

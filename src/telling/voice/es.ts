@@ -280,7 +280,8 @@ export const es: Messages = {
     wheel {rueda} meshing {engrana con} gear {marcha} on {aplicados} ratio {relación}
     holding {retiene} braking {freno motor} coast {en retención} step {de > a} release {saliente}
     apply {entrante} both {solape} neither {hueco} turns {vueltas} part {pieza}
-    test {prueba} seen {visto} sure {seguro} chance {probab.} leaves {dejaría} shows {mostraría} known {cómo se sabe}
+    test {prueba} seen {visto} sure {seguro} chance {probab.} leaves {dejaría}
+    shows {mostraría} known {cómo se sabe}
     passes {pasa, N·m} spare {margen} first {patina primero}
     must {debe llevar, N·m} can {puede llevar, N·m}
     mistake {error} made {hecho} felt {se nota en el paso} instead {en su lugar} until {hasta}

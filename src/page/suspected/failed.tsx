@@ -5,7 +5,7 @@ import { failureTexts, foundText, visible, voiceOf } from '../../telling/narrati
 import { LargeButton, Tiles } from '../controls/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
-import type { Enquiry } from './enquiry.ts';
+import type { Enquiry } from '../enquiry/index.ts';
 import { words } from './words.ts';
 
 interface Props {

@@ -1,5 +1,6 @@
 import { signal, useSignalEffect } from '@preact/signals';
 import { useEffect, useMemo } from 'preact/hooks';
+import type { Explanation } from '../../asking/faults/index.ts';
 import { type Fault, faultText } from '../../engine/faults/index.ts';
 import {
   causeText,
@@ -13,9 +14,9 @@ import { LargeButton } from '../controls/index.ts';
 import { Builds } from '../fault/index.ts';
 import { Gears } from '../gears/index.ts';
 import type { Study } from '../study/index.ts';
-import { beside, type Explanation } from '../thread/index.ts';
+import { beside } from '../thread/index.ts';
 import { isCalm, language } from '../words/index.ts';
-import type { Enquiry } from './enquiry.ts';
+import type { Enquiry } from '../enquiry/index.ts';
 import { words } from './words.ts';
 
 interface Props {

@@ -2,7 +2,7 @@ import { testText } from '../../engine/sight/index.ts';
 import { causeText, observationText, testName, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { language } from '../words/index.ts';
-import type { Enquiry } from './enquiry.ts';
+import type { Enquiry } from '../enquiry/index.ts';
 import { words } from './words.ts';
 
 /**

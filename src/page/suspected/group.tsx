@@ -2,7 +2,7 @@ import { type Bracket, sidesOf, type Suspect } from '../../engine/suspects/index
 import { evidenceText, suspectText, voiceOf } from '../../telling/narrative/index.ts';
 import { percent } from '../../telling/report/index.ts';
 import { language } from '../words/index.ts';
-import type { Enquiry } from './enquiry.ts';
+import type { Enquiry } from '../enquiry/index.ts';
 import { words } from './words.ts';
 
 interface Props {

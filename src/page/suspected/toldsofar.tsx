@@ -1,7 +1,5 @@
 import { visible } from '../../telling/narrative/index.ts';
-import type { Enquiry } from './enquiry.ts';
-import { LooseSheet } from './sheet.ts';
-import { seenEntries } from './told.ts';
+import { type Enquiry, LooseSheet, seenEntries } from '../enquiry/index.ts';
 import { words } from './words.ts';
 
 /** What was written down, the last first; it can be struck, and what was struck stays to be seen. */

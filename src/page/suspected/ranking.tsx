@@ -5,9 +5,10 @@ import type { Bracket } from '../../engine/suspects/index.ts';
 import { growlerText, suspectText, type Voice, voiceOf } from '../../telling/narrative/index.ts';
 import { percent } from '../../telling/report/index.ts';
 import { language } from '../words/index.ts';
-import type { Enquiry } from './enquiry.ts';
+import type { Enquiry } from '../enquiry/index.ts';
 import { Group } from './group.tsx';
 import { words } from './words.ts';
+import './suspected.css';
 
 /** Who is suspected, and why. On a phone it folds. */
 export function Ranking({ enquiry }: { readonly enquiry: Enquiry }) {

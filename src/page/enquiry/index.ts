@@ -1,0 +1,3 @@
+export { Enquiry } from './enquiry.ts';
+export { LooseSheet } from './sheet.ts';
+export { seenEntries, standingOf } from './told.ts';
