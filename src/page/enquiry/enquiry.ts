@@ -2,6 +2,7 @@ import { batch, computed, effect, type ReadonlySignal, signal } from '@preact/si
 import type { Examination } from '../../asking/faults/index.ts';
 import { entryTold } from '../../asking/job/index.ts';
 import type { Told } from '../../shop/records/index.ts';
+import { ownExperience } from '../desk/index.ts';
 import { jobsOf } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
 import { type AllTold, beside } from '../thread/index.ts';
@@ -64,7 +65,8 @@ export class Enquiry {
   follow(): () => void {
     let last = 0;
     return effect(() => {
-      const told = this.told.value;
+      // Another shop's figures weigh it anew.
+      const [told] = [this.told.value, ownExperience.value];
       if (!told) return;
       const number = (last += 1);
       this.working.value = true;

@@ -6,6 +6,8 @@ export type Screen =
   | { readonly at: 'next' }
   /** Every test, to choose one. */
   | { readonly at: 'tests' }
+  /** A hand check of one's own. */
+  | { readonly at: 'hands' }
   /** A test, by the name that a file of what was seen has for it. */
   | { readonly at: 'test'; readonly test: string };
 

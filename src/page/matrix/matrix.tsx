@@ -2,12 +2,15 @@ import { useSignal, useSignalEffect } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import type { FaultsReport } from '../../asking/faults/index.ts';
 import { type FaultRow, faultText } from '../../engine/faults/index.ts';
+import { faultsCsv } from '../../telling/data/index.ts';
 import { faultName, gearName, voiceOf } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
+import { download } from '../desk/index.ts';
 import { Builds } from '../fault/index.ts';
 import type { Study } from '../study/index.ts';
 import { beside } from '../thread/index.ts';
-import { isCalm, language } from '../words/index.ts';
+import { isCalm, language, stand } from '../words/index.ts';
+import { Pairs } from './pairs.tsx';
 import { Rows } from './rows.tsx';
 import type { Touched } from './touched.ts';
 import { words } from './words.ts';
@@ -58,6 +61,10 @@ function WorkedOut({ study }: { readonly study: Study }) {
   if (!report.value) return <p role="status">{say.working}</p>;
   const { matrix } = report.value;
   if (matrix.gears.length === 0) return <p>{say.none}</p>;
+  const touch = (its: Touched) => {
+    touched.value = its;
+    show(study, its);
+  };
   const legend = voice.say('faults.legend', {
     tied: voice.say('faults.cell', { state: 'tied_up' }),
     slips: voice.say('faults.cell', { state: 'slips' }),
@@ -66,19 +73,18 @@ function WorkedOut({ study }: { readonly study: Study }) {
     <>
       <p>{say.how}</p>
       <p class="aside">{legend}</p>
+      <div class="row">
+        <LargeButton onPress={() => download(...csvOf(report.value as FaultsReport))}>
+          {say.csv}
+        </LargeButton>
+      </div>
       {touched.value && (
         <Shown study={study} touched={touched.value} close={() => (touched.value = undefined)} />
       )}
       <div class="matrix-frame" tabIndex={0} role="group" aria-label={say.title}>
-        <Rows
-          matrix={matrix}
-          touched={touched.value}
-          touch={(its) => {
-            touched.value = its;
-            show(study, its);
-          }}
-        />
+        <Rows matrix={matrix} touched={touched.value} touch={touch} />
       </div>
+      <Pairs train={study.file.text.value} matrix={matrix} touched={touched.value} touch={touch} />
     </>
   );
 }
@@ -111,6 +117,12 @@ function Shown({
       <Builds study={study} />
     </section>
   );
+}
+
+// As the command's faults --csv, from the end that is looked from; the name on disk is the train's.
+function csvOf(report: FaultsReport): [string, Blob] {
+  const text = faultsCsv(report, { language: language.value, stand: stand.value });
+  return [`${report.train.name ?? 'train'} faults.csv`, new Blob([text], { type: 'text/csv' })];
 }
 
 function namesOf({ faults }: FaultRow): string {

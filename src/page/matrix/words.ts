@@ -17,6 +17,11 @@ export const words = spoken({
     close: 'Close',
     how: 'Touch a cell: the train shows it, right and wrong, in that gear.',
     none: 'The file names no gears.',
+    csv: 'As CSV, for a spreadsheet',
+    pairs: 'Two faults at once',
+    pairsHow: 'Choose two or more; every pair of them is worked out.',
+    pairsChoose: 'Choose a fault …',
+    takeOut: ': take it out',
   },
   es: {
     title: 'Cada avería, marcha por marcha',
@@ -34,5 +39,10 @@ export const words = spoken({
     close: 'Cerrar',
     how: 'Toque una celda: el tren lo muestra, bien y mal, en esa marcha.',
     none: 'El archivo no nombra marchas.',
+    csv: 'En CSV, para una hoja de cálculo',
+    pairs: 'Dos averías a la vez',
+    pairsHow: 'Elija dos o más; se calcula cada pareja de ellas.',
+    pairsChoose: 'Elija una avería …',
+    takeOut: ': quitarla',
   },
 });

@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal, useSignalEffect } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import type { TestQuestion } from '../../asking/faults/index.ts';
+import { ownExperience } from '../desk/index.ts';
 import { beside } from '../thread/index.ts';
 import type { Enquiry } from '../enquiry/index.ts';
 
@@ -16,7 +17,7 @@ export function useQuestion(
   );
   asked.value = test;
   useSignalEffect(() => {
-    const told = enquiry.told.value;
+    const [told] = [enquiry.told.value, ownExperience.value];
     const { value: named } = asked;
     let stale = false;
     if (told && named !== undefined) {

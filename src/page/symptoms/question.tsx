@@ -43,11 +43,13 @@ export function Question({ enquiry, test, next }: Props) {
     );
   }
   if (!question || named === undefined) return <p role="status">{say.working}</p>;
-  const enough = proposed && found?.ranking.enough && found.advice.first === 0;
+  const reread = proposed && (found?.advice.again ?? 0) > 0;
+  const enough = proposed && !reread && found?.ranking.enough && found.advice.first === 0;
+  const over = reread ? say.reread : found?.advice.first ? say.first : say.next;
   return (
     <section class="symptoms-card" aria-labelledby="test-asked" aria-busy={enquiry.working.value}>
       {enough && <p class="symptoms-enough">{say.enough}</p>}
-      <p class="symptoms-over">{proposed ? (found?.advice.first ? say.first : say.next) : ''}</p>
+      <p class="symptoms-over">{proposed ? over : ''}</p>
       <Card key={named} enquiry={enquiry} question={question} named={named} />
       <Ways enquiry={enquiry} skip={named} />
     </section>
@@ -100,13 +102,21 @@ function Card({ enquiry, question, named }: CardProps) {
       )}
       <Conditions test={test} under={under} />
       <h3>{say.whatSeen}</h3>
-      <Answers question={question} give={give} />
-      <div class="row">
-        <LargeButton pressed={unsure.value} onPress={() => (unsure.value = !unsure.value)}>
+      <div class="row symptoms-sure" role="group" aria-label={say.howSure}>
+        <span>{say.howSure}</span>
+        <LargeButton pressed={!unsure.value} onPress={() => (unsure.value = false)}>
+          {say.sure}
+        </LargeButton>
+        <LargeButton pressed={unsure.value} onPress={() => (unsure.value = true)}>
           {say.notSure}
         </LargeButton>
-        {test.test === 'under power' && <Speed give={give} />}
       </div>
+      <Answers question={question} give={give} />
+      {test.test === 'under power' && (
+        <div class="row">
+          <Speed give={give} />
+        </div>
+      )}
     </>
   );
 }

@@ -1,7 +1,7 @@
 import { useComputed, useSignalEffect } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { AtJob, JobBar } from '../job/index.ts';
-import { visible } from '../../telling/narrative/index.ts';
+import { keyOf, visible, voiceOf } from '../../telling/narrative/index.ts';
 import { Matrix } from '../matrix/index.ts';
 import type { Study } from '../study/index.ts';
 import { Driver } from './driver.tsx';
@@ -9,6 +9,9 @@ import { Enquiry } from '../enquiry/index.ts';
 import { Doubts, Failed, Opened, Ranking, Stops, ToldSoFar } from '../suspected/index.ts';
 import { Question } from './question.tsx';
 import { TestList } from './testlist.tsx';
+import { language } from '../words/index.ts';
+import { Hands } from './hands.tsx';
+import { ShopFile } from './shopfile.tsx';
 import { words } from './words.ts';
 import './symptoms.css';
 
@@ -33,9 +36,18 @@ export function Symptoms({ study }: { readonly study: Study }) {
               {enquiry.trouble.value}
             </p>
           )}
+          {found?.at && (
+            <p class="symptoms-stage">
+              {voiceOf(language.value).say('suspects.stage', { stage: keyOf(found.at) })}
+            </p>
+          )}
           {found && <Stops stops={found.advice.stops} heldBack={found.advice.heldBack} />}
           <Doubts enquiry={enquiry} />
-          {opened ? <Opened study={study} enquiry={enquiry} /> : <Asking enquiry={enquiry} />}
+          {opened ? (
+            <Opened study={study} enquiry={enquiry} />
+          ) : (
+            <Asking study={study} enquiry={enquiry} />
+          )}
         </div>
         <aside class="symptoms-know" aria-label={say.suspects}>
           <Ranking enquiry={enquiry} />
@@ -45,7 +57,10 @@ export function Symptoms({ study }: { readonly study: Study }) {
           <Failed study={study} enquiry={enquiry} />
           <Matrix study={study} />
         </div>
-        <p class="aside">{say.legend}</p>
+        <div class="symptoms-all">
+          <ShopFile />
+          <p class="aside">{say.legend}</p>
+        </div>
       </div>
     </AtJob>
   );
@@ -82,7 +97,7 @@ function Keeping({ study, enquiry }: { readonly study: Study; readonly enquiry: 
 const MOST_SPOILT = 2000;
 
 /** One thing a screen. */
-function Asking({ enquiry }: { readonly enquiry: Enquiry }) {
+function Asking({ study, enquiry }: { readonly study: Study; readonly enquiry: Enquiry }) {
   const { value: screen } = enquiry.screen;
   const next = useComputed(() => enquiry.found.value?.advice.best?.test);
   switch (screen.at) {
@@ -90,6 +105,10 @@ function Asking({ enquiry }: { readonly enquiry: Enquiry }) {
       return <Driver enquiry={enquiry} />;
     case 'tests':
       return <TestList enquiry={enquiry} />;
+    case 'hands': {
+      const train = study.file.train.value;
+      return train ? <Hands enquiry={enquiry} train={train} /> : null;
+    }
     case 'test':
       return <Question enquiry={enquiry} test={screen.test} />;
     case 'next':

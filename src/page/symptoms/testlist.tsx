@@ -45,6 +45,7 @@ export function TestList({ enquiry }: { readonly enquiry: Enquiry }) {
         <LargeButton disabled={!enquiry.canGoBack.value} onPress={() => enquiry.back()}>
           {say.back}
         </LargeButton>
+        <LargeButton onPress={() => enquiry.go({ at: 'hands' })}>{say.hands}</LargeButton>
         <LargeButton onPress={() => enquiry.go({ at: 'driver' })}>{say.askDriver}</LargeButton>
         <LargeButton main onPress={() => enquiry.go({ at: 'next' })}>
           {say.next}

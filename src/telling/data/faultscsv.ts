@@ -17,7 +17,10 @@ import type { Page } from '../text/index.ts';
  * nothing), and its first signs. A cell is a ratio
  * (input speed over output speed, a decimal point in every language) or a word for the state.
  */
-export function faultsCsv({ train, matrix, bench }: FaultsReport, page: Page): string {
+export function faultsCsv(
+  { train, matrix, bench }: FaultsReport,
+  page: Pick<Page, 'language' | 'stand'>,
+): string {
   const { language, stand } = page;
   const voice = voiceOf(language);
   const head = (column: string, gear = '') => voice.say('faults.column', { column, gear });
