@@ -26,6 +26,7 @@ export type {
   Sureness,
   TestWord,
   Tool,
+  UnitStage,
 } from './engine/experience/index.ts';
 export type { RatioRange, RoadReading } from './engine/road/index.ts';
 export type { HeldBack, ProposalPart, Said, Belief } from './engine/suspects/index.ts';
@@ -126,3 +127,4 @@ export type {
 export type { SceneSubject } from './telling/scene/index.ts';
 export type { DiagramNode } from './telling/levers/index.ts';
 export type { LineBranch } from './telling/stickdiagram/index.ts';
+export type { Proof } from './asking/faults/index.ts';

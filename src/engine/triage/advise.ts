@@ -30,8 +30,9 @@ interface Ways {
 }
 
 /**
- * What contradicts is taken again, once, where that costs less than what would be done next; then what comes first of
- * the trade's order, then the tests that tell most for what they cost, of those that may be made.
+ * What contradicts is taken again, once, where that costs less than what would be done next; then
+ * what comes first of the trade's order, then the tests that tell most for what they cost, of those
+ * that may be made.
  */
 export function advise(
   inquiry: Inquiry,

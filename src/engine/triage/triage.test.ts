@@ -269,8 +269,8 @@ describe('what is proposed', () => {
 describe('what contradicts', () => {
   // A gauge that was misread costs a quarter of an hour, the pan twice as long, to open it an hour;
   // common practice, no source.
-  const misread = `D 1: drives\nD 2: slips\nD 3: drives\nL 1: drives\nL 2: drives\nL 2 coast: brakes\nR: drives
-fluid: clean\ncodes: clear\npressure: good\nN to D: normal\nN to R: normal\nselector: in place
+  const misread = `D 1: drives\nD 2: slips\nD 3: drives\nL 1: drives\nL 2: drives\nL 2 coast: brakes
+R: drives\nfluid: clean\ncodes: clear\npressure: good\nN to D: normal\nN to R: normal\nselector: in place
 shift 2-3: good\npressure at second brake: good\npressure at direct clutch: low\n`;
 
   it('is taken again before anything dearer is done, and not a third time', () => {

@@ -8,7 +8,7 @@ import { words } from './words.ts';
 
 const KINDS = { 'application/yaml': ['.yaml', '.yml'] };
 
-/** By whose experience suspects are weighed: common practice, or a file of the shop's, which is chosen here. */
+/** By whose experience suspects are weighed: common practice, or a shop's file, chosen here. */
 export function ShopFile() {
   const say = words();
   const trouble = useSignal<string | undefined>(undefined);

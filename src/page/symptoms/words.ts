@@ -131,10 +131,10 @@ export const words = spoken({
     skipped: 'saltada',
     legend:
       'Los pesos, minutos y riesgos son práctica común, no medidos. El fabricante tiene la última palabra en cada prueba.',
-    hands: 'A mano: sujetar y girar',
+    hands: 'A mano: retener y girar',
     handsHow:
-      'Pulse un miembro una vez para sujetarlo, otra para girarlo, otra para dejarlo libre. Con la unidad en el banco y nada aplicado salvo lo que se elija abajo.',
-    parts: { free: 'libre', held: 'sujeto', turned: 'girado' },
+      'Pulse un miembro una vez para retenerlo, otra para girarlo, otra para dejarlo libre. Con la unidad en el banco y nada aplicado salvo lo que se elija abajo.',
+    parts: { free: 'libre', held: 'retenido', turned: 'girado' },
     way: 'En qué sentido se gira',
     handsOn: 'Aplicado, con aire o a mano',
     handsAsk: (check: string) => `¿Gira? ${check}`,
