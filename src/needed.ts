@@ -127,4 +127,4 @@ export type {
 export type { SceneSubject } from './telling/scene/index.ts';
 export type { DiagramNode } from './telling/levers/index.ts';
 export type { LineBranch } from './telling/stickdiagram/index.ts';
-export type { Proof } from './asking/faults/index.ts';
+export type { Explained, Proof } from './asking/faults/index.ts';

@@ -5,7 +5,7 @@ export {
   type TestQuestion,
   questionOf,
 } from './examination.ts';
-export { explain, type Explanation, explanationOf } from './explanation.ts';
+export { explain, type Explained, type Explanation, explanationOf } from './explanation.ts';
 export { askFaults, type FaultsReport, type FaultsRequest } from './faults.ts';
 export {
   type Case,
