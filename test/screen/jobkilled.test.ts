@@ -6,7 +6,7 @@ import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
 import { Dice, seedOfRun } from '../dice.ts';
 import { CHROMIUM, withServer } from './browser.ts';
-import { begin, button, said } from './jobs.ts';
+import { begin, button, said, storesAreQuiet } from './jobs.ts';
 
 // How often the browser is killed: at a few fixed moments, or at as many of chance as KILLS says.
 const given = process.env['KILLS'];
@@ -61,6 +61,37 @@ async function started(): Promise<{ browser: Browser; page: Page; child: ChildPr
 }
 
 /**
+ * Types readings of one thing, and writes none of them down; says of each, once it is on the screen
+ * and whatever was begun before it is on the disk, which it was.
+ */
+async function types(page: Page, round: number): Promise<void> {
+  await button(page, 'Measure').click();
+  const back = button(page, '‹ All that is measured');
+  const tile = page.locator('.measure .tiles button');
+  await back.or(tile.first()).first().waitFor();
+  if (await back.isVisible()) await back.click();
+  await tile.nth(round % THINGS).click();
+  const input = page.locator('.decimal-shown input');
+  for (let n = 0; ; n++) {
+    const digits = `1.${String(100 * (round + 1) + n)}`;
+    /* oxlint-disable no-await-in-loop -- as somebody types */
+    await input.fill(digits);
+    await page.keyboard.press('Enter');
+    await page.locator('.measure-readings', { hasText: digits }).waitFor();
+    await storesAreQuiet(page);
+    await page.evaluate((text) => (window as unknown as Told).kept(text), digits);
+    /* oxlint-enable no-await-in-loop */
+  }
+}
+
+// Packs and shafts, whose first way takes as many readings as there are.
+const THINGS = 4;
+
+interface Told {
+  kept(text: string): void;
+}
+
+/**
  * Writes notes and photographs as fast as the page says that they are kept, and says of each, when
  * the page does, which it was.
  */
@@ -104,7 +135,7 @@ async function write(page: Page, round: number): Promise<void> {
         await until(() => all().includes(text));
       }
       if (document.querySelector('.job-unkept')?.textContent !== '') throw new Error('not kept');
-      (window as unknown as { kept: (text: string) => void }).kept(text);
+      (window as unknown as Told).kept(text);
     }
   }, round);
 }
@@ -114,25 +145,27 @@ describe('a browser that is killed while a job is written', () => {
     `has all that it said was kept (SEED=${seedOfRun()}, ${MOMENTS.length} kills)`,
     async () => {
       const kept: string[] = [];
+      const typed: string[] = [];
       for (const [round, moment] of [...MOMENTS, undefined].entries()) {
         // oxlint-disable-next-line no-await-in-loop
         const { browser, page, child } = await started();
         // oxlint-disable-next-line no-await-in-loop
         if (round === 0) await begin(page);
         // oxlint-disable-next-line no-await-in-loop
-        else await mustHave(page, kept);
+        else await mustHave(page, kept, typed);
         if (moment === undefined) {
           kill(child);
           break;
         }
+        const work = round % 3 === 2 ? types : write;
         let heard = () => {};
         const first = new Promise<void>((resolve) => (heard = resolve));
         // oxlint-disable-next-line no-await-in-loop
         await page.exposeFunction('kept', (text: string) => {
-          kept.push(text);
+          (work === types ? typed : kept).push(text);
           heard();
         });
-        const writing = write(page, round).catch((error: Error) => error.message);
+        const writing = work(page, round).catch((error: Error) => error.message);
         // oxlint-disable-next-line no-await-in-loop
         expect(await Promise.race([first, writing])).toBe(undefined);
         // oxlint-disable-next-line no-await-in-loop
@@ -143,14 +176,19 @@ describe('a browser that is killed while a job is written', () => {
         // oxlint-disable-next-line no-await-in-loop
         await browser.close().catch(() => {});
       }
-      expect(kept.length).toBeGreaterThanOrEqual(MOMENTS.length);
+      expect(kept.length + typed.length).toBeGreaterThanOrEqual(MOMENTS.length);
     },
     60_000 + MOMENTS.length * 30_000,
   );
 });
 
-// Every entry, and of every photograph its picture, whole.
-async function mustHave(page: Page, kept: readonly string[]): Promise<void> {
+// Every entry, of every photograph its picture, whole, and every number that was typed.
+async function mustHave(
+  page: Page,
+  kept: readonly string[],
+  typed: readonly string[],
+): Promise<void> {
+  expect(await lost(page, typed)).toEqual([]);
   await button(page, 'Job').click();
   await page.locator('.jobs-entries').waitFor();
   const texts = (await said(page)).map((text) => text.replace(/^Photograph: .*, of /u, ''));
@@ -160,6 +198,24 @@ async function mustHave(page: Page, kept: readonly string[]): Promise<void> {
   await page.getByLabel('Your initials').fill('TW');
   // They are read after the entries, and decoded after that.
   await expect.poll(() => page.evaluate(notShown), { timeout: 30_000 }).toEqual([]);
+}
+
+// By what the browser has of this job: a number stands there until it is written down or struck.
+async function lost(page: Page, typed: readonly string[]): Promise<readonly string[]> {
+  if (typed.length === 0) return [];
+  const there = await page.evaluate(async () => {
+    const database = await new Promise<IDBDatabase>((resolve) => {
+      const asked = indexedDB.open('holdturn measure');
+      asked.addEventListener('success', () => resolve(asked.result));
+    });
+    const all = await new Promise<unknown>((resolve) => {
+      const asked = database.transaction('readings').objectStore('readings').getAll();
+      asked.addEventListener('success', () => resolve(asked.result));
+    });
+    database.close();
+    return JSON.stringify(all);
+  });
+  return typed.filter((digits) => !there.includes(`${digits} `));
 }
 
 function notShown(): (string | null)[] {
