@@ -5,6 +5,7 @@ import {
   entryMade,
   entryTold,
   faultsOf,
+  howFar,
   jobIn,
   jobMade,
   partsIn,
@@ -54,6 +55,24 @@ describe('the parts of a job', () => {
     expect(after(off, built, ['unbuilt', '6', 'x']).off).toBe(true);
     // It is the same one, as it was found.
     expect(faultsOf(after(off, worn, built))).toHaveLength(1);
+  });
+
+  it('tell how far a unit is, from the job alone', () => {
+    let text = jobMade({ unit: 'P-3', complaint: '', by: 'TW', at: AT });
+    const all = [
+      off,
+      ['removed', 'pump'],
+      ['removed', 'drum'],
+      ['installed', 'drum'],
+      ['built', '1'],
+    ];
+    for (const [minute, words] of all.entries()) {
+      const at = `2026-11-25T12:0${minute + 1}:00.000Z`;
+      const { job } = jobIn({ called: 'p3', text });
+      text += entryMade({ told: entryTold(words, {}) }, { who: 'TW', at }, job).text;
+    }
+    const { off: names, built } = howFar(jobIn({ called: 'p3', text }).job);
+    expect([names, built?.told]).toEqual([['split cage', 'pump'], { kind: 'built', task: '1' }]);
   });
 
   it('are found sound in any language', async () => {

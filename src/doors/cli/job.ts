@@ -4,6 +4,7 @@ import {
   entryMade,
   entryMeant,
   entryTold,
+  howFar,
   jobIn,
   jobMade,
   openJob,
@@ -118,7 +119,7 @@ function shown(file: string, words: readonly string[], session: Session): Reply 
   const { job: its, problems } = jobIn(givenIn(file, session.world));
   return session.options.json
     ? json(jobJson(its, problems))
-    : done(jobText(its, problems, session.page));
+    : done(jobText(its, problems, howFar(its), session.page));
 }
 
 function spare(words: readonly string[]): void {

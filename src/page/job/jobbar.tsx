@@ -6,6 +6,7 @@ import { room } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
 import { trainNameOf } from './held.ts';
 import { type JobDesk, jobsOf } from './jobdesk.ts';
+import { KeptHere } from './kepthere.tsx';
 import { unkeptText } from './unkept.ts';
 import { words } from './words.ts';
 import './job.css';
@@ -37,6 +38,7 @@ export function JobBar({ study, home = false, unfolded = home, none }: Props) {
         jobs.known.value && <NoJob study={study} unfolded={unfolded} text={none ?? say.none} />
       )}
       {open && <Initials jobs={jobs} />}
+      {open && !home && <KeptHere />}
       <OtherTrain study={study} />
       <p class="job-unkept" role="alert">
         {unkept && unkeptText(unkept, study.file.name.value)}

@@ -18,13 +18,17 @@ export const nearlyFull = signal(false);
 
 const FEW_BYTES = 20 * 2 ** 20;
 
-/** Whether it was said already that a browser may forget a page, and read. */
-export const idleKnown = signal(recalled('idle known', ['browser']) !== '');
+/** Whether it was said lately that a browser may forget a page, and read. */
+export const idleKnown = signal(isLately(recalled('idle known', ['browser'])));
 
-/** It need not be said again. */
+/** It need not be said again for a while: before the seven days are over it is. */
 export function knowIdle(): void {
   idleKnown.value = true;
-  remember('idle known', 'yes', ['browser']);
+  remember('idle known', new Date().toISOString(), ['browser']);
+}
+
+function isLately(moment: string): boolean {
+  return Date.now() - Date.parse(moment) < 3 * 24 * 60 * 60 * 1000;
 }
 
 /** Finds out; with `ask` the browser is asked to keep what is here for good, as it may. */

@@ -19,6 +19,9 @@ export const words = spoken({
     isIts: 'It is this unit’s, edited since: go on with it',
     trainGone: (file: string) =>
       `${file} is not in this browser: open it from its file, under “File”.`,
+    keepsNothing:
+      'This browser keeps nothing for this page: what you write is on the screen alone. Save the job to disk before you close it.',
+    nearlyFull: 'The browser has little room left: save the job to disk, and discard old ones.',
     unkept: {
       'other train':
         'Not written down: another train than the job’s is on the page. Bring its own first.',
@@ -52,6 +55,10 @@ export const words = spoken({
     isIts: 'Es el de esta unidad, cambiado desde entonces: seguir con él',
     trainGone: (file: string) =>
       `${file} no está en este navegador: ábralo desde su archivo, en «Archivo».`,
+    keepsNothing:
+      'Este navegador no conserva nada de esta página: lo que escribe está solo en pantalla. Guarde el trabajo en disco antes de cerrar.',
+    nearlyFull:
+      'Al navegador le queda poco sitio: guarde el trabajo en disco y descarte los viejos.',
     unkept: {
       'other train':
         'No se anotó: en la página hay otro tren que el del trabajo. Traiga antes el suyo.',

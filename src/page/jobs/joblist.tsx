@@ -1,5 +1,12 @@
+import { howFar } from '../../asking/job/index.ts';
 import { standing } from '../../shop/records/index.ts';
-import { timeText, toldText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import {
+  howFarTexts,
+  timeText,
+  toldText,
+  visible,
+  voiceOf,
+} from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { foldedOf, type Held, type JobDesk, linesOf } from '../job/index.ts';
 import { language } from '../words/index.ts';
@@ -40,10 +47,14 @@ function Standing({ jobs, held }: { readonly jobs: JobDesk; readonly held: Held 
   const last = job.entries.at(-1);
   const signed = standing(job, 'signed').at(-1);
   const open = standingOpen(jobs, held);
+  const far = howFar(job);
   return (
     <>
       <span>{say.count(job.entries.length)}</span>
       {last && <span>{`${timeText(last.at, voice)}: ${toldText(last, voice)}`}</span>}
+      {howFarTexts({ off: far.off, ...(far.built !== last && far) }, voice).map((text) => (
+        <span key={text}>{text}</span>
+      ))}
       {open.length > 0 && <span>{say.stillOpen(voice.list(open.map(visible)))}</span>}
       {signed && <span>{say.signed(visible(signed.told.what), visible(signed.who))}</span>}
     </>

@@ -6,9 +6,9 @@ import {
   idleKnown,
   type JobDesk,
   keeping,
+  KeptHere,
   knowIdle,
   linesOf,
-  nearlyFull,
 } from '../job/index.ts';
 import { language } from '../words/index.ts';
 import { words } from './words.ts';
@@ -23,7 +23,7 @@ export function Notices({ jobs }: { readonly jobs: JobDesk }) {
   const unsaved = held && linesOf(held).length > (held.job.saved?.lines ?? -1);
   return (
     <div class="jobs-notices" role="status">
-      {keeping.value === 'nothing' && <p class="jobs-odd">{say.keepsNothing}</p>}
+      <KeptHere />
       {keeping.value === 'while used' && unsaved && !idleKnown.value && (
         <p>
           {say.keepsAWhile}{' '}
@@ -37,7 +37,6 @@ export function Notices({ jobs }: { readonly jobs: JobDesk }) {
           </button>
         </p>
       )}
-      {nearlyFull.value && <p class="jobs-odd">{say.nearlyFull}</p>}
       {disk?.disk === 'asks' && (
         <p>
           {say.diskAsks(visible(held?.job.handle?.name ?? ''))}{' '}

@@ -73,13 +73,10 @@ export const words = spoken({
       'not text': 'That file is neither a job nor a zip with one. Nothing was changed.',
       'too large': 'That file is larger than any job. Nothing was changed.',
     },
-    keepsNothing:
-      'This browser keeps nothing for this page: what you write is on the screen alone. Save the job to disk before you close it.',
     keepsAWhile:
       'This job is in this browser alone, and a browser may forget a page that is not opened for seven days. Save the job to disk, or install this page.',
     install: 'Install this page',
     known: 'I know',
-    nearlyFull: 'The browser has little room left: save the job to disk, and discard old ones.',
     diskAsks: (name: string) => `Entries are not written to ${name} yet: the browser asks first.`,
     allow: 'Write to it',
     diskWritten: (name: string) => `${name} on disk has all of it.`,
@@ -169,14 +166,10 @@ export const words = spoken({
       'not text': 'Ese archivo no es un trabajo ni un zip con uno. Nada ha cambiado.',
       'too large': 'Ese archivo es mayor que cualquier trabajo. Nada ha cambiado.',
     },
-    keepsNothing:
-      'Este navegador no conserva nada de esta página: lo que escribe está solo en pantalla. Guarde el trabajo en disco antes de cerrar.',
     keepsAWhile:
       'Este trabajo está solo en este navegador, y un navegador puede olvidar una página que no se abre en siete días. Guarde el trabajo en disco, o instale esta página.',
     install: 'Instalar esta página',
     known: 'Lo sé',
-    nearlyFull:
-      'Al navegador le queda poco sitio: guarde el trabajo en disco y descarte los viejos.',
     diskAsks: (name: string) => `Aún no se escribe en ${name}: el navegador pregunta antes.`,
     allow: 'Escribir en él',
     diskWritten: (name: string) => `${name}, en disco, lo tiene todo.`,

@@ -23,7 +23,7 @@ export { type Objection, problemText } from './problems.ts';
 export { startTold } from './firststart.ts';
 export { failureTexts, foundText } from './failure.ts';
 export { sentences } from './reasons.ts';
-export { timeText, toldText } from './records.ts';
+export { howFarTexts, timeText, toldText } from './records.ts';
 export { refusedText, unknownWords } from './refused.ts';
 export { benchText, faultName, gearName, roadSignText, roadText } from './signs.ts';
 export { type CheckTold, isSprung, lastLook, type StepContext, stepTold } from './step.ts';

@@ -10,6 +10,18 @@ export function toldText({ told }: JobEntry, voice: Voice): string {
   return voice.say('sheet.told', { kind: told.kind, of, what: whatText(told, voice) });
 }
 
+/** How far a unit is taken apart and put together, a line each; none where nothing was begun. */
+export function howFarTexts(
+  { off, built }: { readonly off: readonly string[]; readonly built?: JobEntry },
+  voice: Voice,
+): readonly string[] {
+  const names = voice.list(off.map(visible));
+  return [
+    ...(off.length > 0 ? [voice.say('job.off', { count: off.length, names })] : []),
+    ...(built ? [toldText(built, voice)] : []),
+  ];
+}
+
 /** "2026-11-25 13:40 UTC+01:00" of "2026-11-25T13:40:07.000+01:00", and UTC alone of a Z. */
 export function timeText(at: string, voice: Voice): string {
   return voice.say('sheet.job.time', {

@@ -1,10 +1,23 @@
 import type { FoldedEntry, FoldedJob } from '../../shop/records/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
-import { problemText, timeText, toldText, visible, voiceOf } from '../narrative/index.ts';
+import type { HowFar } from '../../asking/job/index.ts';
+import {
+  howFarTexts,
+  problemText,
+  timeText,
+  toldText,
+  visible,
+  voiceOf,
+} from '../narrative/index.ts';
 import { type Page, paragraph, section } from '../text/index.ts';
 
 /** A job as it stands, struck entries between ~~ and ~~; and what of its file cannot be read. */
-export function jobText(job: FoldedJob, problems: readonly Problem[], page: Page): string {
+export function jobText(
+  job: FoldedJob,
+  problems: readonly Problem[],
+  far: HowFar,
+  page: Page,
+): string {
   const voice = voiceOf(page.language);
   const { unit, train, complaint, by, at, entries } = job;
   const lines = (text: string, hang = '') => paragraph(text, page, hang);
@@ -17,6 +30,7 @@ export function jobText(job: FoldedJob, problems: readonly Problem[], page: Page
     ...(train ? lines(voice.say('job.train', { file: visible(train.file) })) : []),
     ...lines(voice.say('job.complaint', { complaint: visible(complaint) })),
     ...(at === '' ? [] : lines(voice.say('job.opened', { by, at: timeText(at, voice) }))),
+    ...howFarTexts(far, voice).flatMap((text) => lines(text)),
     ...section(voice.say('job.damaged'), told, page),
     '',
     page.ink.strong(voice.say('sheet.job.entries')),

@@ -1082,6 +1082,7 @@ export const en = {
   'sheet.job.other train':
     '{file} was opened with another version of the train file: look whether it still fits.',
   'sheet.job.time': '{day} {time} UTC{zone}',
+  'job.off': '{count, plural, one {One part is off} other {# parts are off}}: {names}.',
   'sheet.told':
     '{kind, select, seen {Seen, {of}: {what}} reading {Read, {of}: {what}} chosen {Chosen, {of}: {what}} check {Checked, {of}: {what}} limit {Limit, {of}: {what}} photograph {Photograph: {what}} removed {Off: {what}} installed {On: {what}} built {Build: {what}} unbuilt {Taken off again: {what}} note {{what}} signed {Signed: {what}} other {Correction}}',
   'sheet.photograph':

@@ -1080,6 +1080,7 @@ export const es: Messages = {
   'sheet.job.other train':
     '{file} se abrió con otra versión del archivo de tren: mire si aún le corresponde.',
   'sheet.job.time': '{day} {time} UTC{zone}',
+  'job.off': '{count, plural, one {Una pieza está fuera} other {# piezas están fuera}}: {names}.',
   'sheet.told':
     '{kind, select, seen {Visto, {of}: {what}} reading {Leído, {of}: {what}} chosen {Elegido, {of}: {what}} check {Comprobado, {of}: {what}} limit {Límite, {of}: {what}} photograph {Fotografía: {what}} removed {Fuera: {what}} installed {Puesta: {what}} built {Montaje: {what}} unbuilt {Quitado otra vez: {what}} note {{what}} signed {Firmado: {what}} other {Corrección}}',
   'sheet.photograph':
