@@ -11,7 +11,7 @@ import { packText } from '../../src/telling/report/index.ts';
 import { ROOT } from '../sources.ts';
 import { accessFaults } from './access.ts';
 import { withBrowser } from './browser.ts';
-import { begin, button, saved, textSaved, storesAreQuiet } from './jobs.ts';
+import { begin, button, note, saved, textSaved, storesAreQuiet } from './jobs.ts';
 
 const open = withBrowser();
 const TABLET = { viewport: { width: 820, height: 1180 }, hasTouch: true };
@@ -266,6 +266,67 @@ describe('the room to measure in', () => {
     // Nothing else of the file is touched, and undo takes it back.
     expect(file.split('\n').filter((line) => !TEXT.includes(line))).toHaveLength(1);
     await button(page, 'Undo').click();
+    expect(await fileText(page)).toBe(TEXT);
+  });
+
+  it('takes a limit and a shelf into this job alone, half typed over a reload, and asks for new plates', async () => {
+    const { page } = await open('', TABLET);
+    await begin(page);
+    await note(page, 'second pack: Linings burnt');
+    const hands = await measuring(page);
+    await hands.go('turbine shaft');
+    await hands.press('Enter limits');
+    await hands.unit('mm');
+    await hands.types('0.40');
+    await room(page).getByLabel('Where it stands').fill('bulletin 3');
+    await storesAreQuiet(page);
+    await page.reload();
+    await expect.poll(() => typed(page)).toEqual(['0.40 mm']);
+    await expect
+      .poll(() => room(page).getByLabel('Where it stands').inputValue())
+      .toBe('bulletin 3');
+    await hands.types('0.60');
+    await hands.press('Into this job alone');
+    await room(page).getByText('Written down.').waitFor();
+
+    await hands.go('second brake');
+    await hands.press('Enter the shelf');
+    await hands.unit('mm');
+    await hands.types('2.00');
+    await hands.press('2.00 mm');
+    await storesAreQuiet(page);
+    await page.reload();
+    await expect
+      .poll(() => button(page, '2.00 mm').last().getAttribute('aria-pressed'))
+      .toBe('true');
+    await hands.press('Into this job alone');
+    await room(page).getByText('Written down.').waitFor();
+    await hands.press('Readings');
+    await hands.types('1.38', '1.40', '1.39');
+    await expect.poll(() => against(page).textContent()).toContain('were found burnt');
+    await hands.press('New ones are in: write it down');
+    await expect.poll(() => against(page).count()).toBe(0);
+    expect(await parts(page).count()).toBe(4);
+
+    await button(page, 'Job').click();
+    const text = await textSaved(page);
+    const told = readJob(text).job?.entries.map((its) => its.told) ?? [];
+    const row = 'part: snap ring, fitted: 2.00 mm, sizes: [1.40 mm, 1.60 mm, 1.80 mm, 2.00 mm]';
+    expect(told.slice(1)).toEqual([
+      entryTold(['limit', 'turbine shaft', 'least: 0.40 mm, most: 0.60 mm, source: bulletin 3'], {
+        by: 'TW',
+      }),
+      entryTold(['shelf', 'second brake', row], {}),
+      entryTold(['installed', 'second brake', 'replaced'], {}),
+    ]);
+    // The file is as it was, and the command judges by the job.
+    const asked = openJob({ called: 'unit-7.job.yaml', text });
+    const train = asked.withLimits(KESTREL);
+    expect(train.packs?.find(({ device }) => device === 'second brake')?.shelf?.sizes).toHaveLength(
+      4,
+    );
+    expect(train.endPlays?.[0]?.limit?.most).toBe('0.60 mm');
+    await button(page, 'Describe it').click();
     expect(await fileText(page)).toBe(TEXT);
   });
 

@@ -8,6 +8,7 @@ import { buildTasks, subjectOf } from '../../shop/build/index.ts';
 import {
   type FoldedJob,
   limitMisfit,
+  shelfMisfit,
   measuredNames,
   readingProblems,
   seenProblems,
@@ -54,6 +55,11 @@ function problemsOf(told: Told, train: Train, { experience, job }: Before): read
     case 'built':
       mustBeTask(told, train);
       return [];
+    case 'shelf': {
+      const mistake = shelfMisfit(told.of, told.shelf, train);
+      const place = { line: 0, column: 0, length: 0 };
+      return mistake ? [{ ...mistake, severity: 'error', place }] : [];
+    }
     case 'limit': {
       const mistake = limitMisfit(told, train, job);
       const place = { line: 0, column: 0, length: 0 };

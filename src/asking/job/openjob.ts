@@ -1,3 +1,4 @@
+import type { ShelfSaid } from '../../engine/trainfile/index.ts';
 import type { Inquiry } from '../../engine/cause/index.ts';
 import type { SeenReading } from '../../engine/suspects/index.ts';
 import type { Train } from '../../engine/train/index.ts';
@@ -12,6 +13,7 @@ import {
   seenIn,
   type Told,
   withLimitsOf,
+  withShelvesOf,
 } from '../../shop/records/index.ts';
 import { type Given, NoAnswer } from '../request/index.ts';
 
@@ -33,6 +35,8 @@ export interface OpenJob {
 export type JobNote =
   /** A limit that stands in the place of the file's. */
   | { readonly note: 'limit'; readonly replaced: Replaced }
+  /** A shelf that stands in the place of the file's. */
+  | { readonly note: 'shelf'; readonly of: string; readonly shelf: ShelfSaid }
   /** Lines that were left out, and what is wrong with the first. */
   | {
       readonly note: 'unused';
@@ -61,6 +65,7 @@ export function asIfTold(job: FoldedJob | undefined, told: readonly Told[]): Ope
 
 function opened(job: FoldedJob, called: string, problems: readonly Problem[]): OpenJob {
   let replaced: readonly Replaced[] = [];
+  let shelves: ReadonlyMap<string, ShelfSaid> = new Map();
   const unused = new Map<number, Problem>();
   const used = <Its extends { readonly problems: readonly Problem[] }>(its: Its): Its => {
     for (const problem of its.problems) unused.set(problem.place.line, problem);
@@ -75,7 +80,9 @@ function opened(job: FoldedJob, called: string, problems: readonly Problem[]): O
     withLimits(train) {
       const limited = used(withLimitsOf(job, train));
       replaced = limited.replaced;
-      return limited.train;
+      const stocked = used(withShelvesOf(job, limited.train));
+      shelves = stocked.shelves;
+      return stocked.train;
     },
     notes(hash, names) {
       const [first] = [...unused.values()].toSorted((a, b) => a.place.line - b.place.line);
@@ -85,6 +92,9 @@ function opened(job: FoldedJob, called: string, problems: readonly Problem[]): O
         ...replaced
           .filter(({ of }) => names?.has(of) ?? true)
           .map((one) => ({ note: 'limit', replaced: one }) as const),
+        ...[...shelves]
+          .filter(([of]) => names?.has(of) ?? true)
+          .map(([of, shelf]) => ({ note: 'shelf', of, shelf }) as const),
         ...(first ? [{ note: 'unused', called, count: unused.size, first } as const] : []),
         ...(other ? [{ note: 'other train', called } as const] : []),
       ];

@@ -1,6 +1,7 @@
 import { Findings, Lines, type Node, parseTree } from '../../engine/yaml/index.ts';
 import { flowText, KINDS, type Told } from '../../shop/records/index.ts';
 import type { FileLimit } from '../../engine/train/index.ts';
+import type { ShelfSaid } from '../../engine/trainfile/index.ts';
 import { NoAnswer, unknown } from '../request/index.ts';
 
 /** Who writes an entry, and what a hand check was expected to show. */
@@ -48,6 +49,8 @@ export function entryTold(words: readonly string[], { by, predicted }: EntryRequ
       return { kind, of, part: said };
     case 'check':
       return { kind, of, ...(predicted !== undefined && { predicted }), felt: said };
+    case 'shelf':
+      return { kind, of, shelf: shelfOf(nodeOf(said, kind), said) };
     case 'limit': {
       // Who typed it is known; where it comes from may not be.
       const { of: which, sure, ...limit } = limitOf(nodeOf(said, kind), said);
@@ -107,7 +110,7 @@ function halves(text: string): [string, string] {
 }
 
 // "feeler: [1.42 mm]" or "0.82 mm, 0.84 mm", without the outer brackets or with them.
-function nodeOf(said: string, kind: 'seen' | 'reading' | 'limit'): Node {
+function nodeOf(said: string, kind: 'seen' | 'reading' | 'limit' | 'shelf'): Node {
   const plain = kind === 'seen' ? said : said.replaceAll(COMMA, '.');
   const bare = kind === 'seen' || /^[[{]/u.test(plain);
   const text = bare ? plain : plain.includes(':') ? `{ ${plain} }` : `[${plain}]`;
@@ -121,6 +124,21 @@ function nodeOf(said: string, kind: 'seen' | 'reading' | 'limit'): Node {
 // A comma between two digits before a unit is a point, or it would end an item of a list.
 const COMMA =
   /(?<=[0-9]),(?=[0-9]{1,6} ?(?:mm|[uµμ]m|in|inch|inches|"|thou|mil|kPa|MPa|bar|psi|Nm)\b)/gu;
+
+// "part: snap ring, fitted: 1.60 mm, sizes: [1.40 mm, 1.60 mm]"; the entry's reading refuses what is none.
+function shelfOf(node: Node, said: string): ShelfSaid {
+  const bad = () => new NoAnswer({ refused: 'bad.words', kind: 'shelf', given: said });
+  if (node.kind !== 'section') throw bad();
+  const textOf = (key: string) => {
+    const its = node.entries.find((one) => one.key === key)?.value;
+    return its?.kind === 'scalar' ? `${its.value ?? ''}` : undefined;
+  };
+  const row = node.entries.find(({ key }) => key === 'sizes')?.value;
+  const [part, fitted, tolerance] = ['part', 'fitted', 'tolerance'].map(textOf);
+  if (row?.kind !== 'list' || part === undefined || fitted === undefined) throw bad();
+  const sizes = row.items.map((its) => (its.kind === 'scalar' ? `${its.value ?? ''}` : ''));
+  return { part, fitted, sizes, ...(tolerance !== undefined && { tolerance }) };
+}
 
 // Its values as texts, of which the entry's reading refuses those that are none.
 function limitOf(node: Node, said: string): SaidLimit {

@@ -1,6 +1,7 @@
 import type { MeasuredThing } from '../../asking/build/index.ts';
 import { compare, toNumber } from '../../engine/linear/index.ts';
 import { quantityFrom } from '../../engine/quantity/index.ts';
+import type { Told } from '../../shop/records/index.ts';
 import { asWritten } from '../../shop/length/index.ts';
 import type { Remark } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
@@ -39,6 +40,13 @@ export function Against({ measuring, thing, telling, way }: Props) {
         return (
           <div key={text}>
             <p>{text}</p>
+            {remark.remark === 'plates spent' && (
+              <div class="row">
+                <LargeButton onPress={() => void measuring.enter(newPlates(thing))}>
+                  {say.newPlates}
+                </LargeButton>
+              </div>
+            )}
             {places.length > 0 && (
               <div class="row">
                 {meant !== undefined && (
@@ -67,6 +75,11 @@ export function Against({ measuring, thing, telling, way }: Props) {
       {shelfOf(thing) && <p>{say.withheld}</p>}
     </div>
   );
+}
+
+// By the pack's own name: no part of the teardown is said to be on by it.
+function newPlates({ name }: MeasuredThing): Told {
+  return { kind: 'installed', part: name, replaced: true };
 }
 
 type Placed = Typed & { readonly place: number };

@@ -33,12 +33,14 @@ export interface Kept {
   readonly at?: Place;
   /** By `keyOf` of a place. */
   readonly typed: Readonly<Record<string, readonly Typed[]>>;
+  /** Words beside the numbers: a source, a part. By `keyOf` of a place, and what they are. */
+  readonly texts: Readonly<Record<string, string>>;
   readonly units: Readonly<Record<string, string>>;
   readonly used: readonly string[];
   readonly loose: readonly Loose[];
 }
 
-export const NOTHING: Kept = { typed: {}, units: {}, used: [], loose: [] };
+export const NOTHING: Kept = { typed: {}, texts: {}, units: {}, used: [], loose: [] };
 
 /** What was kept of a job, or of a train in none; nothing where the browser keeps nothing. */
 export async function keptOf(work: string): Promise<Kept> {

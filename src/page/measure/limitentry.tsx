@@ -32,7 +32,7 @@ interface Props {
 /** A limit of the unit's own data, with its source and initials: into the train file, or this job. */
 export function LimitEntry({ measuring, study, thing }: Props) {
   const say = words();
-  const [source, tellSource] = useState('');
+  const source = measuring.text('source') ?? '';
   const [edited, refuse] = useState(true);
   const [done, tell] = useState(false);
   const voice = voiceOf(language.value);
@@ -58,8 +58,7 @@ export function LimitEntry({ measuring, study, thing }: Props) {
     return { kind: 'limit', of: at.name, ...of, limit, ...(sure && { sure: true as const }) };
   };
   const back = () => {
-    measuring.clear();
-    tellSource('');
+    measuring.forget();
     tell(true);
   };
   const toJob = async (sure: boolean) => {
@@ -112,7 +111,7 @@ export function LimitEntry({ measuring, study, thing }: Props) {
             <input
               value={source}
               maxLength={200}
-              onInput={({ currentTarget }) => tellSource(currentTarget.value)}
+              onInput={({ currentTarget }) => measuring.setText('source', currentTarget.value)}
             />
           </label>
           {!open.value && (

@@ -113,6 +113,16 @@ export class Measuring {
     this.put1([]);
   }
 
+  /** Throws away the words beside it, too. */
+  forget(): void {
+    const key = this.key();
+    const texts = Object.entries(this.notes.kept.value.texts);
+    batch(() => {
+      this.put1([]);
+      const others = texts.filter(([its]) => !its.startsWith(`${key} `));
+      this.notes.change({ texts: Object.fromEntries(others) });
+    });
+  }
   /** A number in the unit that stands beside it. */
   add(number: string): void {
     const [field, unit] = [this.field.value, this.unit.value];
@@ -121,6 +131,16 @@ export class Measuring {
       ...this.typed.value.filter((its) => field.many || its.field !== field.field || its.struck),
       { field: field.field, text: unit === '' ? number : `${number} ${unit}` },
     ]);
+  }
+
+  /** Words that are told beside the numbers here; undefined while nobody told any. */
+  text(what: string): string | undefined {
+    return this.notes.kept.value.texts[`${this.key()} ${what}`];
+  }
+
+  setText(what: string, text: string): void {
+    const { texts } = this.notes.kept.value;
+    this.notes.change({ texts: { ...texts, [`${this.key()} ${what}`]: text } });
   }
 
   setUnit(unit: string): void {

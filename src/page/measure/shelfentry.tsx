@@ -26,8 +26,8 @@ export function ShelfEntry({ measuring, study, thing }: Props) {
   const voice = voiceOf(language.value);
   const before = shelfOf(thing);
   const parts: readonly string[] = thing.kind === 'wear' ? [] : PARTS[thing.kind];
-  const [part, pick] = useState(before?.part ?? parts[0] ?? '');
-  const [fitted, fit] = useState(before?.fitted ?? '');
+  const part = measuring.text('part') ?? before?.part ?? parts[0] ?? '';
+  const fitted = measuring.text('fitted') ?? before?.fitted ?? '';
   const [edited, refuse] = useState(true);
   const [done, tell] = useState(false);
   const [at, field] = [measuring.at.value, SHELF.fields[0]];
@@ -36,14 +36,19 @@ export function ShelfEntry({ measuring, study, thing }: Props) {
   const sizes = [...new Set([...(before?.sizes ?? []), ...typed])].toSorted((a, b) => {
     return compare((lengthFrom(a) as Length).um, (lengthFrom(b) as Length).um);
   });
-  const write = () => {
-    const tolerance = before?.tolerance;
-    const shelf = { part, fitted, sizes, ...(tolerance !== undefined && { tolerance }) };
+  const tolerance = before?.tolerance;
+  const shelf = { part, fitted, sizes, ...(tolerance !== undefined && { tolerance }) };
+  const toJob = async () => {
+    if (!(await measuring.enter({ kind: 'shelf', of: at.name, shelf }))) return;
+    measuring.forget();
+    tell(true);
+  };
+  const toFile = () => {
     const put = putShelf(study.file.text.value, at, shelf);
     refuse('text' in put);
     if (!('text' in put)) return;
     study.file.write(put.text);
-    measuring.clear();
+    measuring.forget();
     tell(true);
   };
   return (
@@ -65,7 +70,11 @@ export function ShelfEntry({ measuring, study, thing }: Props) {
           <h3>{say.part}</h3>
           <div role="group" aria-label={say.part} class="measure-choices">
             {parts.map((its) => (
-              <LargeButton key={its} pressed={its === part} onPress={() => pick(its)}>
+              <LargeButton
+                key={its}
+                pressed={its === part}
+                onPress={() => measuring.setText('part', its)}
+              >
                 {voice.say('shelf part', { part: keyOf(its) })}
               </LargeButton>
             ))}
@@ -74,15 +83,24 @@ export function ShelfEntry({ measuring, study, thing }: Props) {
           <h3>{say.whichFitted}</h3>
           <div class="measure-parts" role="group" aria-label={say.whichFitted}>
             {sizes.map((size) => (
-              <LargeButton key={size} pressed={size === fitted} onPress={() => fit(size)}>
+              <LargeButton
+                key={size}
+                pressed={size === fitted}
+                onPress={() => measuring.setText('fitted', size)}
+              >
                 {size}
               </LargeButton>
             ))}
           </div>
           <div class="row">
-            <LargeButton main disabled={!sizes.includes(fitted)} onPress={write}>
+            <LargeButton main disabled={!sizes.includes(fitted)} onPress={toFile}>
               {say.toFile}
             </LargeButton>
+            {measuring.keeper.open.value && (
+              <LargeButton disabled={!sizes.includes(fitted)} onPress={() => void toJob()}>
+                {say.toJob}
+              </LargeButton>
+            )}
             <LargeButton onPress={() => measuring.go({ kind: at.kind, name: at.name })}>
               {say.readings}
             </LargeButton>

@@ -1,7 +1,7 @@
 import * as v from 'valibot';
 import type { FileLimit } from '../../engine/train/index.ts';
 import { note, text, Walker } from '../../engine/form/index.ts';
-import { LIMIT } from '../../engine/entries/index.ts';
+import { LIMIT, shelf } from '../../engine/entries/index.ts';
 import {
   type Expected,
   Findings,
@@ -10,6 +10,7 @@ import {
   parseTree,
   type Problem,
 } from '../../engine/yaml/index.ts';
+import type { ShelfSaid } from '../../engine/trainfile/index.ts';
 import type { JobEntry, Told } from './job.ts';
 import { limitMistake } from './limits.ts';
 import { flowText } from './line.ts';
@@ -29,6 +30,7 @@ export const KINDS = [
   'chosen',
   'check',
   'limit',
+  'shelf',
   'photograph',
   'removed',
   'installed',
@@ -113,6 +115,7 @@ const ENTRY = v.strictObject(
         or('limit'),
       ),
     ),
+    shelf: each(shelf(note('What sets it.'), 'The row of parts that sets it.')),
     photograph: v.exactOptional(
       v.union(
         [
@@ -209,6 +212,8 @@ function toldBy(told: Others): Told | undefined {
     const more = { ...(which !== undefined && { which }), ...(sure && { sure: true as const }) };
     return { kind: 'limit', of: limit[0], ...more, limit: its };
   }
+  const [row] = named<ShelfSaid>(told.shelf);
+  if (row) return { kind: 'shelf', of: row[0], shelf: row[1] };
   if (typeof photograph === 'string') return { kind: 'photograph', name: photograph };
   if (photograph !== undefined) {
     const { file: name, ...of } = photograph;

@@ -12,3 +12,4 @@ export { type JobReadings, measuredNames, readingProblems, readingsIn } from './
 export { seenIn, seenProblems } from './seen.ts';
 export { entryText, newJobText } from './writing.ts';
 export type { EntryDraft } from './writing.ts';
+export { shelfMisfit, withShelvesOf } from './shelves.ts';

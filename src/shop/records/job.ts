@@ -1,4 +1,5 @@
 import type { FileLimit } from '../../engine/train/index.ts';
+import type { ShelfSaid } from '../../engine/trainfile/index.ts';
 
 /** A job as its file tells it. What the file does not tell is ''. */
 export interface Job {
@@ -53,6 +54,8 @@ export type Told =
       /** It is meant, however far it is from the train file's. */
       readonly sure?: true;
     }
+  /** The row of parts from which this unit's gap is set, in the place of the train file's. */
+  | { readonly kind: 'shelf'; readonly of: string; readonly shelf: ShelfSaid }
   /** A picture's file name; which part it is of, or which step of the work. */
   | {
       readonly kind: 'photograph';

@@ -78,6 +78,12 @@ function toldText(told: Told): string {
       const said = all.map(([key, its]) => `${quoted(key)}: ${quoted(its)}`);
       return `limit: { ${quoted(told.of)}: { ${said.join(', ')} } }`;
     }
+    case 'shelf': {
+      const { part, fitted, sizes, tolerance } = told.shelf;
+      const more = tolerance === undefined ? '' : `, tolerance: ${quoted(tolerance)}`;
+      const row = `sizes: [${sizes.map(quoted).join(', ')}]${more}`;
+      return `shelf: { ${quoted(told.of)}: { part: ${quoted(part)}, fitted: ${quoted(fitted)}, ${row} } }`;
+    }
     case 'photograph':
       return `photograph: ${photographText(told)}`;
     case 'removed':

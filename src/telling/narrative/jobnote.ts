@@ -1,6 +1,7 @@
 import type { JobNote } from '../../asking/job/index.ts';
 import { boundsOf } from '../../shop/limits/index.ts';
 import { boundsText } from './packs.ts';
+import { shelfText } from './records.ts';
 import { problemText } from './problems.ts';
 import { visible, type Voice } from '../voice/index.ts';
 
@@ -15,6 +16,11 @@ export function jobNoteText(note: JobNote, voice: Voice): string {
         file: boundsText(boundsOf(file), voice),
       });
     }
+    case 'shelf':
+      return voice.say('sheet.job.shelf', {
+        of: visible(note.of),
+        row: shelfText(note.shelf, voice),
+      });
     case 'unused': {
       const { called, count, first } = note;
       return voice.say('sheet.job.unused', {

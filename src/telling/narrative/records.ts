@@ -1,7 +1,8 @@
 import { boundsOf } from '../../shop/limits/index.ts';
 import type { JobEntry, Told } from '../../shop/records/index.ts';
 import { boundsText } from './packs.ts';
-import { visible, type Voice } from '../voice/index.ts';
+import type { ShelfSaid } from '../../engine/trainfile/index.ts';
+import { keyOf, visible, type Voice } from '../voice/index.ts';
 
 /** What an entry of a job says, in a line; of one that only strikes another, "Correction". */
 export function toldText({ told }: JobEntry, voice: Voice): string {
@@ -31,6 +32,15 @@ export function timeText(at: string, voice: Voice): string {
   });
 }
 
+/** "snap ring 1.40 mm, 1.60 mm, 1.80 mm (1.60 mm is in)". */
+export function shelfText({ part, fitted, sizes }: ShelfSaid, voice: Voice): string {
+  return voice.say('sheet.shelf', {
+    part: voice.say('shelf part', { part: keyOf(part) }),
+    sizes: visible(sizes.join(', ')),
+    fitted: visible(fitted),
+  });
+}
+
 function whatText(told: Told, voice: Voice): string {
   switch (told.kind) {
     case 'seen':
@@ -50,6 +60,8 @@ function whatText(told: Told, voice: Voice): string {
     }
     case 'limit':
       return boundsText(boundsOf(told.limit), voice);
+    case 'shelf':
+      return shelfText(told.shelf, voice);
     case 'photograph': {
       const { name, part = '', step = '' } = told;
       const of = part !== '' && step !== '' ? 'both' : part !== '' ? 'part' : 'step';

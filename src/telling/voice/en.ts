@@ -1084,7 +1084,9 @@ export const en = {
   'sheet.job.time': '{day} {time} UTC{zone}',
   'job.off': '{count, plural, one {One part is off} other {# parts are off}}: {names}.',
   'sheet.told':
-    '{kind, select, seen {Seen, {of}: {what}} reading {Read, {of}: {what}} chosen {Chosen, {of}: {what}} check {Checked, {of}: {what}} limit {Limit, {of}: {what}} photograph {Photograph: {what}} removed {Off: {what}} installed {On: {what}} built {Build: {what}} unbuilt {Taken off again: {what}} note {{what}} signed {Signed: {what}} other {Correction}}',
+    '{kind, select, seen {Seen, {of}: {what}} reading {Read, {of}: {what}} chosen {Chosen, {of}: {what}} check {Checked, {of}: {what}} limit {Limit, {of}: {what}} shelf {Shelf, {of}: {what}} photograph {Photograph: {what}} removed {Off: {what}} installed {On: {what}} built {Build: {what}} unbuilt {Taken off again: {what}} note {{what}} signed {Signed: {what}} other {Correction}}',
+  'sheet.shelf': '{part} {sizes} ({fitted} is in)',
+  'sheet.job.shelf': '{of}: the shelf is this job’s: {row}.',
   'sheet.photograph':
     '{of, select, part {{name}, of {part}} step {{name}, at {step}} both {{name}, of {part}, at {step}} other {{name}}}',
   'sheet.installed':

@@ -1082,7 +1082,9 @@ export const es: Messages = {
   'sheet.job.time': '{day} {time} UTC{zone}',
   'job.off': '{count, plural, one {Una pieza está fuera} other {# piezas están fuera}}: {names}.',
   'sheet.told':
-    '{kind, select, seen {Visto, {of}: {what}} reading {Leído, {of}: {what}} chosen {Elegido, {of}: {what}} check {Comprobado, {of}: {what}} limit {Límite, {of}: {what}} photograph {Fotografía: {what}} removed {Fuera: {what}} installed {Puesta: {what}} built {Montaje: {what}} unbuilt {Quitado otra vez: {what}} note {{what}} signed {Firmado: {what}} other {Corrección}}',
+    '{kind, select, seen {Visto, {of}: {what}} reading {Leído, {of}: {what}} chosen {Elegido, {of}: {what}} check {Comprobado, {of}: {what}} limit {Límite, {of}: {what}} shelf {Surtido, {of}: {what}} photograph {Fotografía: {what}} removed {Fuera: {what}} installed {Puesta: {what}} built {Montaje: {what}} unbuilt {Quitado otra vez: {what}} note {{what}} signed {Firmado: {what}} other {Corrección}}',
+  'sheet.shelf': '{part} {sizes} (está puesta la de {fitted})',
+  'sheet.job.shelf': '{of}: el surtido es de este trabajo: {row}.',
   'sheet.photograph':
     '{of, select, part {{name}, de {part}} step {{name}, en {step}} both {{name}, de {part}, en {step}} other {{name}}}',
   'sheet.installed':
