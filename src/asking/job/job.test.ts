@@ -139,3 +139,36 @@ describe('an open job', () => {
     });
   });
 });
+
+describe('a shelf of the job', () => {
+  const row = 'part: snap ring, fitted: 1.60 mm, sizes: [1.50 mm, 1.60 mm], tolerance: 0.02 mm';
+  const first = (...words: string[]) => `${NEW}${entry('shelf', ...words).text}`;
+
+  it('stands in the place of the file’s, and the answer says so', () => {
+    const job = openJob({ called: 'bench 4', text: first('second brake', row) });
+    const its = job.withLimits(kestrel).packs?.find(({ device }) => device === 'second brake');
+    expect(its?.shelf).toEqual({
+      part: 'snap ring',
+      fitted: '1.60 mm',
+      sizes: ['1.50 mm', '1.60 mm'],
+      tolerance: '0.02 mm',
+    });
+    expect(job.notes('0123456789ab')).toMatchObject([{ note: 'shelf', of: 'second brake' }]);
+  });
+
+  it.each([
+    ['no shaft', row],
+    ['stator bushing', row],
+    ['main shaft', row],
+    ['second brake', 'part: snap ring, fitted: 1.60, sizes: [1.50 mm]'],
+    ['second brake', 'part: snap ring, fitted: 1.60 mm'],
+    ['second brake', '1.60 mm'],
+  ])('%s: %s is refused', (of, said) => {
+    const job = openJob({ called: 'bench 4', text: NEW }).job;
+    const refused = refusedBy(() => {
+      const told = entryTold(['shelf', of, said], {});
+      entryMade({ told }, { who: 'TW', at }, job, { train: kestrel, experience });
+    });
+    expect(refused).toBeDefined();
+  });
+});

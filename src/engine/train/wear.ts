@@ -18,6 +18,7 @@ export const WEAR_KINDS = [
   'ring gap',
   'ring side',
   'drum dish',
+  'spline play',
   'thickness',
   'spring length',
 ] as const;

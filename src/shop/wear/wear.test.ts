@@ -63,6 +63,12 @@ describe('wear', () => {
     });
   });
 
+  it('of splines is their widest play', () => {
+    const splines: WearCheck = { part: 's', measure: 'spline play', limit: { most: '0.15 mm' } };
+    const its = judgeWear(splines, { read: lengths('0.10 mm', '0.17 mm', '0.11 mm') });
+    expect(its).toMatchObject({ verdict: 'too big', worst: { um: fraction(170) } });
+  });
+
   it('of a spring at its new length is none', () => {
     expect(judgeWear(SPRINGS, { read: lengths('32.0 mm') }).verdict).toBe('inside');
   });

@@ -182,6 +182,7 @@ export const ENTRY_OPTIONS_EN: Readonly<Record<string, Readonly<Record<string, s
     'ring gap': 'A seal ring’s gap',
     'ring side': 'A seal ring in its groove',
     'drum dish': 'A drum that is dished',
+    'spline play': 'Play of splines',
     thickness: 'How thick it still is',
     'spring length': 'A spring’s free length',
   },

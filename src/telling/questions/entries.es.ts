@@ -191,6 +191,7 @@ export const ENTRY_OPTIONS_ES: Readonly<Record<string, Readonly<Record<string, s
     'ring gap': 'La abertura de un aro de sello',
     'ring side': 'Un aro de sello en su ranura',
     'drum dish': 'Un tambor abombado',
+    'spline play': 'Juego de un estriado',
     thickness: 'Qué espesor le queda',
     'spring length': 'La longitud libre de un muelle',
   },
