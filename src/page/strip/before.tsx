@@ -25,16 +25,6 @@ export function Before({ progress, unread }: Props) {
   return (
     <section class="strip-before" aria-labelledby="strip-before">
       <h2 id="strip-before">{voice.say('sheet.strip.before')}</h2>
-      {cautions.map((text) => (
-        <p key={text} class="strip-warning">
-          {text}
-        </p>
-      ))}
-      <ul class="strip-looks">
-        {FIRST.map((what) => (
-          <li key={what}>{voice.say('sheet.strip.first', { what })}</li>
-        ))}
-      </ul>
       {unread.length > 0 && (
         <div class="strip-stop" role="group" aria-label={say.stop}>
           <p>
@@ -45,6 +35,16 @@ export function Before({ progress, unread }: Props) {
           ))}
         </div>
       )}
+      <div class="strip-warning strip-cautions">
+        {cautions.map((text) => (
+          <p key={text}>{text}</p>
+        ))}
+      </div>
+      <ul class="strip-looks">
+        {FIRST.map((what) => (
+          <li key={what}>{voice.say('sheet.strip.first', { what })}</li>
+        ))}
+      </ul>
     </section>
   );
 }

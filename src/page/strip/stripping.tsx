@@ -13,6 +13,7 @@ import {
 import { LargeButton } from '../controls/index.ts';
 import { jobsOf, TakePhotograph } from '../job/index.ts';
 import { measuringOf } from '../measure/index.ts';
+import { room } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
 import { language } from '../words/index.ts';
 import { Found } from './found.tsx';
@@ -84,9 +85,13 @@ export function Stripping({ study, train, work, onAdd }: Props) {
             </li>
           ))}
         </ol>
-        <LargeButton other onPress={onAdd}>
-          {say.add}
-        </LargeButton>
+        <div class="row">
+          <LargeButton onPress={() => (room.value = 'print')}>{say.onPaper}</LargeButton>
+          <LargeButton onPress={() => (room.value = 'ask')}>{say.asQuestion}</LargeButton>
+          <LargeButton other onPress={onAdd}>
+            {say.add}
+          </LargeButton>
+        </div>
       </details>
     </>
   );
