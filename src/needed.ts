@@ -99,6 +99,7 @@ export type {
   NamedProblem,
   Syntax,
 } from './engine/yaml/index.ts';
+export type { ShelfSaid } from './engine/trainfile/index.ts';
 export type { Judgements } from './asking/build/index.ts';
 export type { BandRemark } from './shop/bands/index.ts';
 export type { Failure, Finding, Root, FoundSign } from './shop/causes/index.ts';

@@ -269,7 +269,7 @@ describe('the room to measure in', () => {
     expect(await fileText(page)).toBe(TEXT);
   });
 
-  it('takes a limit and a shelf into this job alone, half typed over a reload, and asks for new plates', async () => {
+  it('takes a limit and a shelf into this job alone, over a reload, and asks for new plates', async () => {
     const { page } = await open('', TABLET);
     await begin(page);
     await note(page, 'second pack: Linings burnt');
