@@ -43,12 +43,16 @@ export { stickDiagram } from './src/telling/stickdiagram/index.ts';`,
   return import(`data:text/javascript;base64,${code}`);
 }
 
-// Plain data as JSON has it; a train that holds more is no train for this.
+// Data as a script writes it: what JSON has, maps, sets and large numbers.
 function plain(data) {
-  return JSON.stringify(data, (_, value) => {
-    if (value instanceof Map || value instanceof Set || typeof value === 'bigint') {
-      throw new TypeError('the first train must be plain data');
-    }
-    return value;
-  });
+  if (typeof data === 'bigint') return `${data}n`;
+  if (data instanceof Map) return `new Map(${plain([...data])})`;
+  if (data instanceof Set) return `new Set(${plain([...data])})`;
+  if (Array.isArray(data)) return `[${data.map(plain).join()}]`;
+  if (data === null || typeof data !== 'object') return JSON.stringify(data);
+  if (![Object.prototype, null].includes(Object.getPrototypeOf(data))) {
+    throw new TypeError(`the first train must be plain data, not ${data.constructor?.name}`);
+  }
+  const entries = Object.entries(data).filter(([, value]) => value !== undefined);
+  return `{${entries.map(([key, value]) => `${JSON.stringify(key)}:${plain(value)}`).join()}}`;
 }
