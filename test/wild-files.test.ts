@@ -8,7 +8,7 @@ import { Tally } from './tally.ts';
 import { ours } from './trains.ts';
 import { wildText } from './wild-text.ts';
 
-const TRIES = tries(1000);
+const TRIES = tries(250);
 const seed = seedOfRun();
 
 function kept(file: string): string {
@@ -17,7 +17,7 @@ function kept(file: string): string {
 
 test(`a damaged experience file has an experience or an error, never a throw (SEED=${seed})`, () => {
   const good = [kept('experience.yaml')];
-  const tally = new Tally({ read: 70, told: 400 });
+  const tally = new Tally({ read: 17, told: 100 });
   for (let k = 0; k < TRIES; k++) {
     const { experience, problems } = readExperience(wildText(seed + k, good));
     expect(experience !== undefined || problems.length > 0, `SEED=${seed + k}`).toBe(true);
@@ -34,7 +34,7 @@ test(`damaged observations are read or told, never a throw (SEED=${seed})`, () =
     'D 1: slips\nL 1: drives\nL 2 coast: brakes\nR: drives, not sure\nfluid: burnt\n',
     '- turn rear.carrier clockwise, hold front.ring: turns\n- pressure: good\n- stall D: high\n',
   ];
-  const tally = new Tally({ read: 200, told: 400 });
+  const tally = new Tally({ read: 50, told: 100 });
   for (let k = 0; k < TRIES; k++) {
     const text = wildText(seed + k, good);
     const { observations, problems } = readSeen(text, inquiry);
