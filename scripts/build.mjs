@@ -29,8 +29,8 @@ try {
   await buildScreen();
   if (process.argv[2] !== 'command') await buildLibrary();
 } catch (error) {
-  // esbuild has told its own errors, with their places.
-  if (!(error instanceof Error && 'errors' in error)) console.error(error);
+  // esbuild has told its own errors, with their places; the builder of the screen tells none.
+  if (!(error instanceof Error && 'warnings' in error)) console.error(error);
   process.exitCode = 1;
 }
 
