@@ -2,7 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { differencesOf, oilOf, withRanges } from '../src/engine/controls/index.ts';
 import { applyFault, everyOilFault, faultNamed, faultText } from '../src/engine/faults/index.ts';
 import { gearsOf } from '../src/engine/train/index.ts';
-import { OURS, ours } from './trains.ts';
+import { check } from '../src/engine/check/index.ts';
+import { readTrain } from '../src/engine/trainfile/index.ts';
+import { problemText } from '../src/telling/narrative/index.ts';
+import { OURS, ours, textOf } from './trains.ts';
 
 const told = OURS.map((name) => [name, ours(name)] as const).filter(([, { controls }]) => controls);
 
@@ -110,5 +113,53 @@ describe('a fault upstream', () => {
     const weak = devices.filter(({ stuck }) => stuck === 'slipping').map(({ name }) => name);
     expect(weak).toContain('low brake');
     expect(weak).toContain('direct clutch');
+  });
+});
+
+describe('a file whose oil is not what its ranges say', () => {
+  const text = textOf(CURLEW);
+  const told = (from: string, to: string) => {
+    expect(text).toContain(from);
+    const reading = readTrain(text.replace(from, to));
+    const problems = [...reading.problems, ...check(reading)];
+    return problems.map((its) => `${its.place.line > 1} ${problemText(its)}`);
+  };
+
+  it('is told the gear and the device', () => {
+    // By hand: with one solenoid more in second the 2-3 valve is where first has it, and the 1-2 valve too.
+    expect(told('"2": [shift B]', '"2": [shift A, shift B]')).toEqual([
+      expect.stringMatching(/^true no oil applies second brake in D 2/u),
+    ]);
+  });
+
+  it.each([
+    [
+      'switches',
+      'shift A: { bleeds: signal A, normally: open }',
+      'shift A: { bleeds: signl A, normally: open }',
+      /nothing gives this line oil: signl A; did you mean signal A/u,
+    ],
+    ['asks', '"2": [shift B]', '"2": [shift C]', /no such solenoid: shift C/u],
+    ['gears', '"4": [shift A] }', '"5": [shift A] }', /no such gear in this range: 5/u],
+    [
+      'ranges',
+      '    L: { "1": [shift A, shift B] }',
+      '    M: { "1": [shift A, shift B] }',
+      /no such range: M/u,
+    ],
+    [
+      'positions',
+      'low], R: [reverse], N: [] }',
+      'low], N: [] }',
+      /the selector has no position R/u,
+    ],
+    [
+      'chambers',
+      '    low brake:        { applies: [low apply] }\n',
+      '',
+      /nothing here brings oil to low brake/u,
+    ],
+  ])('or has a mistake in its %s: its place and the way out', (_, from, to, words) => {
+    expect(told(from, to).some((its) => its.startsWith('true') && words.test(its))).toBe(true);
   });
 });

@@ -18,6 +18,7 @@ export function ours(name: string): Train {
   return train;
 }
 
-function textOf(name: string): string {
+/** Its file. */
+export function textOf(name: string): string {
   return readFileSync(path.join(FOLDER, `${name}.train.yaml`), 'utf8');
 }

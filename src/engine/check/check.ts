@@ -1,3 +1,4 @@
+import { differencesOf, oilOf } from '../controls/index.ts';
 import { stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge, portsOf } from '../reckon/index.ts';
@@ -26,6 +27,7 @@ export function check(reading: Reading): Warning[] {
     ...idleMembers(motion),
     ...idleDevices(motion),
     ...oddGears(motion),
+    ...oddOil(train),
     ...forwardTaken(train),
   ];
   return [
@@ -34,6 +36,25 @@ export function check(reading: Reading): Warning[] {
       return { ...finding, severity: 'warning', place: reading.place(...path) };
     }),
   ];
+}
+
+function oddOil(train: Train): Pointed[] {
+  const differ = differencesOf(train).map(({ byOil, ...its }): Pointed => {
+    const does = byOil ? 'applies' : 'leaves off';
+    return {
+      finding: { problem: 'oil differs', ...its, does },
+      path: ['ranges', its.range, its.gear],
+    };
+  });
+  const unsettled = oilOf(train).flatMap((range) =>
+    range.flatMap(({ call: { range: name, gear }, settled, race }): Pointed[] => {
+      if (settled.rest && !race) return [];
+      const is = settled.rest ? 'race' : 'chase';
+      const finding = { problem: 'oil unsettled', range: name, gear, is } as const;
+      return [{ finding, path: ['controls', 'valves'] }];
+    }),
+  );
+  return [...unsettled, ...differ];
 }
 
 // Of odd gears the one cause comes first: the one change that mends them all and makes nothing else odd.

@@ -24,6 +24,21 @@ export type Misgiving =
   | { readonly problem: 'device never applied'; readonly device: string }
   | { readonly problem: 'gear is neutral'; readonly range: string; readonly gear: string }
   | { readonly problem: 'gear ties up'; readonly range: string; readonly gear: string }
+  /** The ranges and the oil of the controls do not apply the same: `does` is what the oil does. */
+  | {
+      readonly problem: 'oil differs';
+      readonly range: string;
+      readonly gear: string;
+      readonly device: string;
+      readonly does: 'applies' | 'leaves off';
+    }
+  /** Valves that chase each other, or whose order decides where they come to rest. */
+  | {
+      readonly problem: 'oil unsettled';
+      readonly range: string;
+      readonly gear: string;
+      readonly is: 'chase' | 'race';
+    }
   /** Gears drive the output both ways, and the file does not say which is forward. */
   | { readonly problem: 'forward taken'; readonly way: Way }
   /** The file says which is forward, and most gears that drive go the other way. */

@@ -596,6 +596,26 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
   'gear is neutral': [
     [{ range: 'D', gear: '2' }, 'neutral gear: D 2 drives nothing; look at what it applies'],
   ],
+  'oil differs': [
+    [
+      { range: 'D', gear: '2', device: 'second brake', does: 'leaves off' },
+      'no oil applies second brake in D 2, and the ranges do; look at its line, and at what the gear applies',
+    ],
+    [
+      { range: 'D', gear: '1', device: 'low brake', does: 'applies' },
+      'oil applies low brake in D 1, and the ranges do not; look at its line, and at what the gear applies',
+    ],
+  ],
+  'oil unsettled': [
+    [
+      { range: 'D', gear: '2', is: 'chase' },
+      'valves chase each other in D 2, and nothing comes to rest; look at what pushes them',
+    ],
+    [
+      { range: 'D', gear: '2', is: 'race' },
+      'which valve moves first decides what D 2 applies; look at what pushes them',
+    ],
+  ],
   'gear ties up': [
     [{ range: 'D', gear: '2' }, 'tied-up gear: D 2 lets nothing turn; look at what it applies'],
   ],

@@ -204,6 +204,14 @@ function word(p: Objection, voice: Voice): string {
     case 'gear ties up':
     case 'neutral drives':
       return voice.say(`problem.${p.problem}`, { name: visible(`${p.range} ${p.gear}`) });
+    case 'oil differs':
+    case 'oil unsettled': {
+      const gear = visible(`${p.range} ${p.gear}`);
+      if (p.problem === 'oil unsettled')
+        return voice.say('problem.oil unsettled', { gear, is: p.is });
+      const device = visible(p.device);
+      return voice.say('problem.oil differs', { gear, device, does: keyOf(p.does) });
+    }
     case 'counts differ': {
       const counts = p.counts.map(({ in: section, frictions }) => {
         const faces = section === 'capacities' ? 'yes' : 'no';

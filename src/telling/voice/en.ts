@@ -235,6 +235,10 @@ export const en = {
   'problem.one cause':
     '{mend, select, turned {turned-round one-way clutch: look at {name} first; with {key},} devices {exchanged devices: look at {name} and {other} first; each with the members of the other,} members {exchanged members: look at {name} and {other} first; each where the file has the other,} other {other member: look at {name} first; with {other} in place of {was},}} {gears, plural, one {nothing is odd in the gear named below} other {nothing is odd in any of the # gears named below}}',
   'problem.gear is neutral': 'neutral gear: {name} drives nothing; look at what it applies',
+  'problem.oil differs':
+    '{does, select, applies {oil applies {device} in {gear}, and the ranges do not} other {no oil applies {device} in {gear}, and the ranges do}}; look at its line, and at what the gear applies',
+  'problem.oil unsettled':
+    '{is, select, chase {valves chase each other in {gear}, and nothing comes to rest} other {which valve moves first decides what {gear} applies}}; look at what pushes them',
   'problem.gear ties up': 'tied-up gear: {name} lets nothing turn; look at what it applies',
   'problem.neutral drives': 'driving neutral: {name} drives the output; look at what it applies',
   'problem.counts differ':

@@ -233,6 +233,10 @@ export const es: Messages = {
   'problem.one cause':
     '{mend, select, turned {rueda libre del revés: mire primero {name}; con {key},} devices {elementos cambiados entre sí: mire primero {name} y {other}; cada uno con los miembros del otro,} members {miembros cambiados entre sí: mire primero {name} y {other}; cada uno donde el archivo tiene el otro,} other {otro miembro: mire primero {name}; con {other} en lugar de {was},}} {gears, plural, one {no queda nada raro en la marcha nombrada abajo} other {no queda nada raro en ninguna de las # marchas nombradas abajo}}',
   'problem.gear is neutral': 'marcha en punto muerto: {name} no mueve nada; mire qué aplica',
+  'problem.oil differs':
+    '{does, select, applies {el aceite aplica {device} en {gear}, y las marchas no} other {ningún aceite aplica {device} en {gear}, y las marchas sí}}; mire su línea, y qué aplica la marcha',
+  'problem.oil unsettled':
+    '{is, select, chase {las válvulas se persiguen en {gear}, y nada queda quieto} other {qué válvula se mueve primero decide qué aplica {gear}}}; mire qué las empuja',
   'problem.gear ties up': 'marcha bloqueada: {name} no deja girar nada; mire qué aplica',
   'problem.neutral drives': 'punto muerto que transmite: {name} mueve la salida; mire qué aplica',
   'problem.counts differ':
