@@ -118,7 +118,7 @@ describe('a fault upstream', () => {
 
 describe('a file whose oil is not what its ranges say', () => {
   const text = textOf(CURLEW);
-  const told = (from: string, to: string) => {
+  const toldOf = (from: string, to: string) => {
     expect(text).toContain(from);
     const reading = readTrain(text.replace(from, to));
     const problems = [...reading.problems, ...check(reading)];
@@ -127,7 +127,7 @@ describe('a file whose oil is not what its ranges say', () => {
 
   it('is told the gear and the device', () => {
     // By hand: with one solenoid more in second the 2-3 valve is where first has it, and the 1-2 valve too.
-    expect(told('"2": [shift B]', '"2": [shift A, shift B]')).toEqual([
+    expect(toldOf('"2": [shift B]', '"2": [shift A, shift B]')).toEqual([
       expect.stringMatching(/^true no oil applies second brake in D 2/u),
     ]);
   });
@@ -160,6 +160,6 @@ describe('a file whose oil is not what its ranges say', () => {
       /nothing here brings oil to low brake/u,
     ],
   ])('or has a mistake in its %s: its place and the way out', (_, from, to, words) => {
-    expect(told(from, to).some((its) => its.startsWith('true') && words.test(its))).toBe(true);
+    expect(toldOf(from, to).some((its) => its.startsWith('true') && words.test(its))).toBe(true);
   });
 });
