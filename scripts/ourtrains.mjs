@@ -18,12 +18,13 @@ export function ourTrains(folder) {
       const trains = files.map((file) => {
         this.addWatchFile(path.join(folder, file));
         const { train } = readTrain(fs.readFileSync(path.join(folder, file), 'utf8'));
-        const { name: called, about, sets, pairs, devices } = train;
+        const { name: called, about, sets, pairs, devices, languages = {} } = train;
         const meshes = sets.length + pairs.length;
         return {
           file: file.replace('.train.yaml', ''),
           name: called,
           about,
+          languages: Object.fromEntries(Object.entries(languages).map(withoutNames)),
           meshes,
           devices: devices.length,
         };
@@ -32,4 +33,9 @@ export function ourTrains(folder) {
       return `export const trains = ${JSON.stringify(trains)};\n`;
     },
   };
+}
+
+// The names of its things come with the train itself.
+function withoutNames([language, { name, about }]) {
+  return [language, { name, about }];
 }

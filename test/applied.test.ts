@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { voiceOf } from '../src/telling/narrative/index.ts';
 import { chart } from '../src/engine/chart/index.ts';
 import { check } from '../src/engine/check/index.ts';
 import { faultMatrix, everyFault } from '../src/engine/faults/index.ts';
@@ -25,7 +26,7 @@ describe('which devices are applied in a gear is asked of one function', () => {
     capacity: (train) => marginsOf(train, limitsOf(train)),
     suspects: (train) => experience && inquire(train, experience, gripsOf(train)).tests.length,
     lesson: (train) => questionsOf(train, { seed: 1 }).length,
-    'chart on paper': (train) => chartSheet(train, 'en').title,
+    'chart on paper': (train) => chartSheet(train, voiceOf('en')).title,
   };
 
   it.each(Object.entries(asked))('%s', (_, ask) => {

@@ -35,6 +35,7 @@ import {
   LANGUAGES,
   misconceptionText,
   questionText,
+  voiceOf,
 } from '../src/telling/narrative/index.ts';
 import cases from './published/cases.json' with { type: 'json' };
 import { randomTrain } from './random-train.ts';
@@ -114,9 +115,9 @@ describe('choices', () => {
         expect(choices.length).toBeLessThan(6);
         expect(choices.filter(({ right }) => right)).toHaveLength(1);
         for (const language of LANGUAGES) {
-          const texts = choices.map(({ answer }) => choiceText(answer, language));
+          const texts = choices.map(({ answer }) => choiceText(answer, voiceOf(language, train)));
           expect(new Set(texts).size, texts.join(' / ')).toBe(texts.length);
-          expect(questionText(question, language)).toMatch(/\?$/);
+          expect(questionText(question, voiceOf(language, train))).toMatch(/\?$/);
         }
       }
     }
@@ -158,7 +159,7 @@ describe('choices', () => {
     );
     expect(MISCONCEPTIONS.filter((idea) => !met.has(idea))).toEqual([]);
     for (const language of LANGUAGES) {
-      const texts = MISCONCEPTIONS.map((idea) => misconceptionText(idea, language));
+      const texts = MISCONCEPTIONS.map((idea) => misconceptionText(idea, voiceOf(language)));
       expect(new Set(texts).size).toBe(MISCONCEPTIONS.length);
     }
   });

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { voiceOf } from '../src/telling/narrative/index.ts';
 import { describe, expect, it } from 'vitest';
 import { askStanding, askMeasurements } from '../src/asking/build/index.ts';
 import {
@@ -42,7 +43,7 @@ describe('what is measured has its place', () => {
     const train = ours(file);
     const standing = askStanding(train).filter((its) => its.kind === kind);
     expect(standing.map((its) => its.name)).toContain(name);
-    const sheet = JSON.stringify(measureSheet(train, askMeasurements(train, {}), 'en'));
+    const sheet = JSON.stringify(measureSheet(train, askMeasurements(train, {}), voiceOf('en')));
     expect(sheet).toContain(name);
 
     // Its limit can be told in a job, and one that is turned round is told of the file.

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { voiceOf } from '../src/telling/narrative/index.ts';
 import { flowsOf } from '../src/asking/gears/index.ts';
 import { chart } from '../src/engine/chart/index.ts';
 import { chartCsv, chartJson } from '../src/telling/data/index.ts';
@@ -37,7 +38,7 @@ describe('a minus', () => {
     const train = ours('kestrel-three-speed');
     const flows = flowsOf(train);
     const texts = [
-      chartCsv(train, flows, { language: 'en' }),
+      chartCsv(train, flows, { voice: voiceOf('en') }),
       JSON.stringify(chartJson(chart(train))),
     ];
     for (const text of texts) {

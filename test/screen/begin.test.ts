@@ -5,7 +5,6 @@ import { describe, expect, it } from 'vitest';
 import type { Train } from '../../src/engine/train/index.ts';
 import { readTrain } from '../../src/engine/trainfile/index.ts';
 import { questionsOf } from '../../src/shop/lessons/index.ts';
-import { SPANISH } from '../../src/page/begin/spanish.ts';
 import { ROOT } from '../sources.ts';
 import { accessFaults } from './access.ts';
 import { withBrowser } from './browser.ts';
@@ -85,9 +84,6 @@ describe('where the page begins', () => {
     expect(['Begin', ...offered]).toEqual(rooms);
     const ours = readdirSync(path.join(ROOT, 'trains')).filter((file) => file.endsWith('.yaml'));
     const trains = ours.filter((file) => file.endsWith('.train.yaml'));
-    expect(Object.keys(SPANISH).toSorted()).toEqual(
-      trains.map((file) => file.replace('.train.yaml', '')).toSorted(),
-    );
     const names = await page.locator('.begin-list b').allTextContents();
     expect(names.length).toBe(trains.length);
     const list = page.locator('.begin-list li');

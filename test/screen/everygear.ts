@@ -25,20 +25,20 @@ export async function everyGear(
   for (const range of train.ranges) {
     for (const gear of range.gears) {
       const answer = flow(train, appliedIn(train, gear));
-      const label = gearName({ range: range.name, gear: gear.name });
+      const label = gearName({ range: range.name, gear: gear.name }, voiceOf('en'));
       await page
         .locator('.chart tbody')
         .getByRole('button', { name: label, exact: true })
         .first()
         .click();
       await page.getByRole('button', { name: 'under power', exact: true }).first().click();
-      expect(await reasons(page)).toEqual(sentences(answer.drive.facts, 'en', stand));
+      expect(await reasons(page)).toEqual(sentences(answer.drive.facts, voiceOf('en'), stand));
       const { ratio, state } = answer.drive;
       const caption = await page.locator('.figure-caption').first().textContent();
       const told = ratio ? voiceOf('en').number(ratio) : voiceOf('en').say('state', { state });
       expect(caption, ratio && toText(ratio)).toContain(told);
       await page.getByRole('button', { name: 'on coast', exact: true }).first().click();
-      expect(await reasons(page)).toEqual(sentences(answer.coast.facts, 'en', stand));
+      expect(await reasons(page)).toEqual(sentences(answer.coast.facts, voiceOf('en'), stand));
     }
   }
   expect(await accessFaults(page)).toEqual([]);

@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { voiceOf } from '../../src/telling/narrative/index.ts';
 import path from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
@@ -193,7 +194,7 @@ describe('the room to measure in', () => {
     });
     const bare = (its: string) => its;
     const ink = { strong: bare, faint: bare, bad: bare, odd: bare };
-    const page80 = { language: 'en', columns: 80, ink } as const;
+    const page80 = { voice: voiceOf('en'), columns: 80, ink } as const;
     const report = flat(packText(KESTREL, before.judged, page80));
     for (const sentence of sentences) expect(report).toContain(flat(sentence).replace(/^! /u, ''));
     expect(complaints).toEqual([]);

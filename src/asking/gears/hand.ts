@@ -57,7 +57,7 @@ function racesOf(train: Train, name: string | true, request: HandRequest, stand:
   if (option) throw new NoAnswer({ refused: 'bad.one-way', option });
   const held = raceHeld(stand, request.hold);
   const all = train.devices.filter((device): device is OneWayClutch => device.kind === 'one-way');
-  const chosen = name === true ? all : [clutchOf(all, name)];
+  const chosen = name === true ? all : [clutchOf(train, all, name)];
   const turned = new Set<string>();
   // A fault changes the unit, not what the file describes.
   const clutches = chosen.map((clutch): OneWayClutch => {
@@ -71,9 +71,9 @@ function racesOf(train: Train, name: string | true, request: HandRequest, stand:
 
 const OF_HANDS = ['turn', 'way', 'on', 'range', 'gear'] as const;
 
-function clutchOf(all: readonly OneWayClutch[], given: string): OneWayClutch {
+function clutchOf(train: Train, all: readonly OneWayClutch[], given: string): OneWayClutch {
   const names = all.map(({ name }) => name);
-  const clutch = all.find(({ name }) => name === meant(given, names));
+  const clutch = all.find(({ name }) => name === meant(given, names, train));
   if (!clutch) throw new NoAnswer({ refused: 'no.one-way', ...unknown(given, names) });
   return clutch;
 }

@@ -10,6 +10,7 @@ import {
   type Told,
 } from '../../shop/records/index.ts';
 import { NoAnswer } from '../request/index.ts';
+import { toldInFileNames } from './filenames.ts';
 import { mustFit } from './fits.ts';
 
 /** What somebody writes into a job: what they tell, what they strike through, or both. */
@@ -26,14 +27,16 @@ export interface Writer {
 
 /**
  * An entry as it is to be appended to a job (`text`), known to be read again as what was said.
- * Refuses what could not be, and what means nothing to the train, where there is one.
+ * Names stand as the train's file has them. Refuses what could not be, and what means nothing to the
+ * train, where there is one.
  */
 export function entryMade(
-  { told, strikes }: ToldOrStruck,
+  { told: saidOf, strikes }: ToldOrStruck,
   { at, who }: Writer,
   before: FoldedJob,
   its?: { readonly train: Train; readonly experience: string },
 ): { readonly id: string; readonly text: string } {
+  const told = saidOf && its ? toldInFileNames(saidOf, its.train) : saidOf;
   const said = { ...(told && { told }), ...(strikes && { strikes }) };
   const { id, body, text } = entryText({ at, who, ...said });
   const [problem] = readEntry(body, id).problems;

@@ -25,8 +25,8 @@ export function trainAsFound(file: Train, { fault = [], without = '', load }: As
   const train = trainLoaded(file, load);
   const fitted = [...train.devices, ...train.pairs, ...train.sets].map(({ name }) => name);
   const parts = [...fitted, ...train.joins.map(({ name }) => name)];
-  const missing = split(without, parts).map((given) => {
-    const name = meant(given, parts);
+  const missing = split(without, parts, train).map((given) => {
+    const name = meant(given, parts, train);
     if (name === undefined) throw new NoAnswer({ refused: 'no.part', ...unknown(given, parts) });
     return fitted.includes(name) ? `${name}: left out` : `${name}: stripped`;
   });
@@ -59,11 +59,15 @@ function faultOf(train: Train, text: string, of: 'fault' | 'only'): Fault {
   const read = faultNamed(text, train);
   if ('fault' in read) return read.fault;
   if (read.unknown === 'name') {
-    const name = meant(given, read.known);
+    const name = meant(given, read.known, train);
     if (name !== undefined && name !== given.trim() && colon >= 0) {
       return faultOf(train, `${name}${text.slice(colon)}`, of);
     }
     throw new NoAnswer({ refused: 'no.fault name', ...unknown(read.said, read.known), of });
+  }
+  const place = read.unknown === 'place' ? meant(read.said, read.known, train) : undefined;
+  if (place !== undefined && place !== read.said) {
+    return faultOf(train, `${given}: stripped at ${place}`, of);
   }
   const refused = read.unknown === 'fault' ? 'no.fault' : 'no.fault place';
   throw new NoAnswer({ refused, ...unknown(read.said, read.known), name: given.trim() });

@@ -6,7 +6,7 @@ import { NoAnswer } from './refused.ts';
 export function trainLoaded(train: Train, texts: readonly string[] = []): Train {
   const outputs = outputsOf(train);
   const loads = new Map<string, OutputLoad>();
-  for (const [output, load] of texts.map((text) => loadOf(text, outputs))) {
+  for (const [output, load] of texts.map((text) => loadOf(train, text, outputs))) {
     if (loads.has(output)) throw new NoAnswer({ refused: 'bad.load twice', output });
     loads.set(output, load);
   }
@@ -15,10 +15,14 @@ export function trainLoaded(train: Train, texts: readonly string[] = []): Train 
   return withLoads(train, loads);
 }
 
-function loadOf(text: string, outputs: readonly string[]): readonly [string, OutputLoad] {
+function loadOf(
+  train: Train,
+  text: string,
+  outputs: readonly string[],
+): readonly [string, OutputLoad] {
   const colon = text.lastIndexOf(':');
   const [given, how] = colon < 0 ? [text, ''] : [text.slice(0, colon), text.slice(colon + 1)];
-  const name = meant(given, outputs);
+  const name = meant(given, outputs, train);
   if (name === undefined) {
     throw new NoAnswer({ refused: 'no.output', ...unknown(given.trim(), outputs) });
   }

@@ -21,7 +21,7 @@ export function handsOf(train: Train, { hold, turn, way }: Hands, stand: Stand) 
   const names = bodies.flatMap((body) => body.names);
   const turned = memberOf(train, turn);
   // The case stands still without a hand.
-  const held = split(hold ?? '', names)
+  const held = split(hold ?? '', names, train)
     .map((given) => memberOf(train, given))
     .filter((name) => name !== CASE);
   if (bodyOf(turned) === 0) throw new NoAnswer({ refused: 'bad.case turned' });
@@ -50,7 +50,7 @@ export function speedsOf(train: Train, text: string): Map<MemberName, Rational> 
 // The member that a name means; refuses with the nearest.
 function memberOf(train: Train, given: string): MemberName {
   const names = assemble(train).bodies.flatMap((body) => body.names);
-  const name = meant(given, names);
+  const name = meant(given, names, train);
   if (name === undefined) throw new NoAnswer({ refused: 'no.member', ...unknown(given, names) });
   return name;
 }

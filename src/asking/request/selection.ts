@@ -44,7 +44,7 @@ function rangesOf(train: Train, range: string | undefined): readonly Range[] {
   if (range === undefined) return train.ranges;
   const names = train.ranges.map(({ name }) => name);
   if (names.length === 0) throw new NoAnswer({ refused: 'no.ranges' });
-  const name = meant(range, names);
+  const name = meant(range, names, train);
   if (name === undefined) throw new NoAnswer({ refused: 'no.range', ...unknown(range, names) });
   return train.ranges.filter((other) => other.name === name);
 }
@@ -56,6 +56,7 @@ function gearOf(train: Train, range: string | undefined, gear: string): [Gear, R
     const name = meant(
       gear,
       among.gears.map((other) => other.name),
+      train,
     );
     return among.gears
       .filter((other) => other.name === name)
@@ -78,8 +79,8 @@ function devicesOn(train: Train, text: string): string[] {
   const friction = train.devices.filter(isApplied).map(({ name }) => name);
   const all = train.devices.map(({ name }) => name);
   const chosen = new Set(
-    split(text, friction).map((given) => {
-      const name = meant(given, all);
+    split(text, friction, train).map((given) => {
+      const name = meant(given, all, train);
       if (name !== undefined && friction.includes(name)) return name;
       if (name !== undefined) throw new NoAnswer({ refused: 'no.friction', given: name });
       if (friction.length === 0) throw new NoAnswer({ refused: 'no.device.at all', given });

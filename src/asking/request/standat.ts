@@ -4,10 +4,11 @@ import { NoAnswer } from './refused.ts';
 import { AT_THE_INPUT, type Stand } from './stand.ts';
 
 /** Where a person who names an end, by the file's name for it or as input or output, stands. */
-export function standAt({ ends }: Train, seenFrom?: string): Stand {
+export function standAt(train: Train, seenFrom?: string): Stand {
+  const { ends } = train;
   const stand = { ...AT_THE_INPUT, ...(ends && { ends }) };
   if (seenFrom === undefined) return stand;
-  const own = ends && meant(seenFrom, ends);
+  const own = ends && meant(seenFrom, ends, train);
   const end =
     own === undefined
       ? ENDS.get(seenFrom.trim().toLowerCase())

@@ -2,17 +2,17 @@ import type { Train } from '../../engine/train/index.ts';
 import { type EndNote, endScene, endView } from '../../telling/endview/index.ts';
 import { type Scene, type Standings } from '../../telling/scene/index.ts';
 import { meant, type Stand } from '../../asking/request/index.ts';
-import { seenFrom, visible, type Voice } from '../../telling/narrative/index.ts';
+import { seenFrom, type Voice } from '../../telling/narrative/index.ts';
 import { suggestion } from '../session/index.ts';
 import { Misuse } from '../machine/index.ts';
 
 /** The end view of a set or gear pair that a person names, with the words below it. */
 export function endSceneOf(train: Train, name: string, { stand, voice, standings }: Asked): Scene {
   const known = [...train.sets, ...train.pairs].map((part) => part.name);
-  const view = endView(train, meant(name, known) ?? '', stand.seenFrom);
+  const view = endView(train, meant(name, known, train) ?? '', stand.seenFrom);
   if (!view) throw new Misuse('no.set', suggestion(name, known));
   const title = voice.say('drawn.end', {
-    set: visible(view.name),
+    set: voice.called(view.name),
     seen: seenFrom(stand, voice),
   });
   const notes = [
@@ -20,7 +20,12 @@ export function endSceneOf(train: Train, name: string, { stand, voice, standings
     ...view.notes.map((note) => worded(note, voice)),
     ...(standings ? [standings.key?.[0] ?? '', voice.say('drawn.circles')] : []),
   ];
-  return endScene(view, new Map(), { title, notes, ...(standings && { standings }) });
+  return endScene(view, new Map(), {
+    title,
+    notes,
+    nameOf: (member) => voice.called(member),
+    ...(standings && { standings }),
+  });
 }
 
 interface Asked {
@@ -33,7 +38,7 @@ function worded(note: EndNote, voice: Voice): string {
   switch (note.note) {
     case 'teeth not counted':
       return voice.say('drawn.teeth not counted', {
-        planets: voice.list(note.members.map(visible)),
+        planets: voice.names(note.members),
       });
     case 'planets not counted':
       return voice.say('drawn.planets not counted', { drawn: note.drawn });

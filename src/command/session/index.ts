@@ -4,5 +4,5 @@ export { patiently } from './patiently.ts';
 export { printed, printedOn } from './printing.ts';
 export { done, json, type Reply, type Session, type Options } from './session.ts';
 export { trainOf, textOf, givenIn, hashOf, tellRenamed } from './source.ts';
-export { lookingAt } from './stand.ts';
+export { lookingAt, speakingOf } from './stand.ts';
 export { write, unwritable } from './written.ts';

@@ -1,5 +1,5 @@
 import { type OpenJob, openJob } from '../../asking/job/index.ts';
-import { jobNoteText, voiceOf } from '../../telling/narrative/index.ts';
+import { jobNoteText } from '../../telling/narrative/index.ts';
 import { paragraph } from '../../telling/text/index.ts';
 import type { Session } from './session.ts';
 import { givenIn, hashOf } from './source.ts';
@@ -13,10 +13,10 @@ export function jobAsked({ options, world }: Session): OpenJob | undefined {
 export function notesOf(
   job: OpenJob | undefined,
   hash: string,
-  { language }: Session,
+  { page }: Session,
   names?: ReadonlySet<string>,
 ): readonly string[] {
-  return (job?.notes(hash, names) ?? []).map((note) => jobNoteText(note, voiceOf(language)));
+  return (job?.notes(hash, names) ?? []).map((note) => jobNoteText(note, page.voice));
 }
 
 /** A text with what of the job was left out behind it; the text alone without a job. */

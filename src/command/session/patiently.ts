@@ -1,4 +1,3 @@
-import { voiceOf } from '../../telling/narrative/index.ts';
 import type { Session } from './session.ts';
 
 /**
@@ -9,8 +8,8 @@ export function patiently<Answer>(
   session: Session,
   work: (tell: (done: number, all: number) => void, within: Session) => Answer,
 ): Answer {
-  const { language, world } = session;
-  const voice = voiceOf(language);
+  const { page, world } = session;
+  const { voice } = page;
   const line = (is: 'plain' | 'counted') => {
     return `holdturn: ${voice.say('working', { is, seconds: 'SECONDS', done: 'DONE', all: 'ALL' })}`;
   };

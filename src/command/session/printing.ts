@@ -1,4 +1,4 @@
-import { visible, voiceOf } from '../../telling/narrative/index.ts';
+import { visible } from '../../telling/narrative/index.ts';
 import { type Paper, PAPERS, type Printing, typstOf } from '../../telling/sheets/index.ts';
 import { type Printed, Misuse } from '../machine/index.ts';
 import { done, type Options, type Reply, type Session } from './session.ts';
@@ -6,9 +6,9 @@ import { hashOf } from './source.ts';
 import { write } from './written.ts';
 
 /** What stands on every page of the sheets of a file, on the paper that was asked for. */
-export function printedOn(file: string, { language, options, world }: Session) {
+export function printedOn(file: string, { page, options, world }: Session) {
   return {
-    language,
+    voice: page.voice,
     paper: paperOf(options),
     faults: options.fault ?? [],
     hash: hashOf(file, world),
@@ -26,7 +26,7 @@ export async function printed(
   session: Session,
 ): Promise<Reply> {
   const { output } = session.options;
-  const voice = voiceOf(session.language);
+  const { voice } = session.page;
   if (output === undefined) throw new Misuse('bad.missing output');
   const source = typstOf(printing);
   if (output.endsWith('.typ')) {

@@ -1,13 +1,11 @@
-import type { Language } from '../../telling/narrative/index.ts';
 import type { Page } from '../../telling/text/index.ts';
 import type { World } from '../machine/index.ts';
 
-/** One call of the command: who asks, in what language, on what page, with which options. */
+/** One call of the command: who asks, on what page and in whose words, with which options. */
 export interface Session {
   readonly world: World;
   /** The files that were read so far. */
   readonly inputs: ReadonlySet<string>;
-  readonly language: Language;
   readonly page: Page;
   readonly options: Options;
 }

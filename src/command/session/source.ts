@@ -15,10 +15,10 @@ export function trainOf(file: string, session: Session): Train {
 }
 
 /** Tells, on standard error, which words of files have another name now. */
-export function tellRenamed(renamed: readonly Renamed[], { world, language }: Session): void {
+export function tellRenamed(renamed: readonly Renamed[], { world, page }: Session): void {
   for (const { called, problem } of renamed) {
     const { line, column } = problem.place;
-    world.err(`holdturn: ${called}:${line}:${column}: ${problemText(problem, language)}\n`);
+    world.err(`holdturn: ${called}:${line}:${column}: ${problemText(problem, page.voice)}\n`);
   }
 }
 

@@ -1,5 +1,5 @@
 import { askCheck } from '../../asking/gears/index.ts';
-import { problemText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { problemText, visible } from '../../telling/narrative/index.ts';
 import {
   anotherText,
   noneText,
@@ -19,10 +19,11 @@ import { Told } from './told.ts';
  * last question is answered. Goes on with a file that is there; ends with what `check` says of it.
  */
 export async function describe(file: string, session: Session): Promise<Reply> {
-  const { world, page, language } = session;
+  const { world, page } = session;
+  const { voice } = page;
+  const { language } = voice;
   if (file === '-' || !world.lines) throw new Misuse('bad.nobody asked');
   const told = new Told(world.start(file) === undefined ? '' : textOf(file, world));
-  const voice = voiceOf(language);
   const tell = (lines: readonly string[]) => world.out(`${lines.join('\n')}\n`);
   const show = () => {
     const { strong, choices, hint } = wordsOf(told, session);
@@ -52,7 +53,7 @@ export async function describe(file: string, session: Session): Promise<Reply> {
         throw unwritable(file, error);
       }
       told.isWritten = false;
-      const fresh = told.fresh().map((one) => problemText(one, language));
+      const fresh = told.fresh().map((one) => problemText(one, voice));
       if (fresh.length > 0) tell(fresh.flatMap((text) => paragraph(text, page)));
     }
     show();
@@ -62,9 +63,9 @@ export async function describe(file: string, session: Session): Promise<Reply> {
 }
 
 // The question of the moment, and what may be picked.
-function wordsOf(told: Told, { language }: Session) {
+function wordsOf(told: Told, { page: { voice } }: Session) {
+  const { language } = voice;
   const { asked, prompt } = told;
-  const voice = voiceOf(language);
   if (asked.ask === 'more') {
     const choices = [voice.say('describe.yes'), voice.say('describe.no')];
     return { strong: anotherText(asked.of, language), hint: '', choices };

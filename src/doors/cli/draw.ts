@@ -9,7 +9,7 @@ import {
   selectionOf,
   trainAsFound,
 } from '../../asking/request/index.ts';
-import { gearName, visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
+import { gearName, visible, type Voice } from '../../telling/narrative/index.ts';
 import { endSceneOf, explodedSceneOf, leverSceneOf } from '../../command/drawing/index.ts';
 import {
   suggestion,
@@ -29,10 +29,9 @@ import { CHOICES } from '../../command/typed/index.ts';
  * the parts of the teardown in a row. SVG, printed or in a file.
  */
 export function draw(file: string, session: Session): Reply {
-  const { options, language } = session;
-  const voice = voiceOf(language);
+  const { options } = session;
   const train = trainAsFound(trainOf(file, session), options);
-  const { stand = AT_THE_INPUT } = lookingAt(train, session).page;
+  const { stand = AT_THE_INPUT, voice } = lookingAt(train, session).page;
   const selection = selectionOf(train, options);
   const alone = options.range ?? options.side;
   if (!selection && alone !== undefined) throw new Misuse('bad.side alone');
@@ -40,14 +39,15 @@ export function draw(file: string, session: Session): Reply {
   if (chosen.length > 1) throw new Misuse('bad.picture');
   if (options.exploded && selection) throw new Misuse('bad.exploded in gear');
   const standings = selection && standingsIn(train, selection, sideOf(options), voice);
-  const name = visible(train.name);
+  const name = voice.train(train);
+  const nameOf = (its: string) => voice.called(its);
   const half = chosen.length === 0;
   const scene = options.exploded
     ? explodedSceneOf(train, voice)
     : options.lever
       ? leverSceneOf(train, { selection, side: sideOf(options), voice })
       : options.end === undefined
-        ? paintStickDiagram(stickDiagram(train), name, standings)
+        ? paintStickDiagram(stickDiagram(train, nameOf), name, standings)
         : endSceneOf(train, options.end, { stand, voice, standings });
   const svg = toSvg(scene);
   const { output } = options;
@@ -83,8 +83,8 @@ function standingsIn(
   };
   const shown = { ends, speeds, ledger, devices, branches, circling };
   const applied = gear
-    ? gearName(gear)
-    : voice.list(on.map(visible)) || voice.say('drawn.nothing on');
+    ? gearName(gear, voice)
+    : voice.list(on.map((name) => voice.called(name))) || voice.say('drawn.nothing on');
   return {
     ...standingsOf(assemble(train), shown, words),
     key: [

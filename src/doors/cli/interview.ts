@@ -17,7 +17,6 @@ import {
   testName,
   visible,
   type Voice,
-  voiceOf,
 } from '../../telling/narrative/index.ts';
 import { adviceLines, percent, suspectsText, unusedLines } from '../../telling/report/index.ts';
 import { paragraph } from '../../telling/text/index.ts';
@@ -34,7 +33,7 @@ export async function interview(
   lines: AsyncIterable<string>,
   { world, page, options }: Session,
 ): Promise<Reply> {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   let told = known;
   const skipped = new Set<string>();
   // What stops is said when it begins.
@@ -101,7 +100,7 @@ export async function interview(
 
 // What was made of the driver's words, and what was not.
 function understood({ observations, unused }: Witnessed, page: Session['page']): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const texts = observations.map((one) => observationText(one, voice)).join('; ');
   return [
     ...(texts === '' ? [] : paragraph(voice.say('ask.understood', { observations: texts }), page)),
@@ -114,7 +113,7 @@ function question(
   { advice, ranking, observations, inquiry }: Suspicion,
   page: Session['page'],
 ): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const { best } = advice;
   if (!best) return [];
   const leading = ranking.brackets.slice(0, 3).flatMap(({ suspects, chance: its }) => {

@@ -12,7 +12,7 @@ import {
 } from '../../asking/job/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
-import { visible, voiceOf } from '../../telling/narrative/index.ts';
+import { visible } from '../../telling/narrative/index.ts';
 import { jobJson } from '../../telling/data/index.ts';
 import { jobText } from '../../telling/report/index.ts';
 import {
@@ -77,7 +77,7 @@ function opened(file: string, words: readonly string[], session: Session): Reply
   kept(file, session, (ledger) => ledger.create(file, text));
   return session.options.json
     ? json({ file })
-    : done(voiceOf(session.language).say('job.new', { file: visible(file) }));
+    : done(session.page.voice.say('job.new', { file: visible(file) }));
 }
 
 // Where the train file stands as seen from the job file, and the hash that sheets print too.
@@ -106,7 +106,7 @@ function added(file: string, said: ToldOrStruck, session: Session): Reply {
   kept(file, session, (ledger) => ledger.append(file, text));
   const values = { id, strikes: strikes ? 'yes' : 'no', struck: strikes?.id ?? '' };
   const open = told?.kind === 'signed' ? openWhere(before, file, session) : [];
-  const voice = voiceOf(session.language);
+  const { voice } = session.page;
   const more =
     open.length > 0 ? [voice.say('job.open', { open: voice.list(open.map(visible)) })] : [];
   return session.options.json

@@ -31,6 +31,7 @@ import {
   type Reply,
   type Session,
   givenIn,
+  speakingOf,
   trainOf,
 } from '../../command/session/index.ts';
 import { Misuse } from '../../command/machine/index.ts';
@@ -62,7 +63,7 @@ interface Kind<Judged> {
 
 function judge<Judged>({ verb, ask, toJson, toText }: Kind<Judged>): Judge {
   return (file, readings, session) => {
-    const { options, page, world } = session;
+    const { options, world } = session;
     if (file === '-' && readings === '-') throw new Misuse('bad.stdin twice');
     const job = jobAsked(session);
     if (readings === undefined && !job) throw new Misuse('bad.missing readings', { verb });
@@ -72,6 +73,7 @@ function judge<Judged>({ verb, ask, toJson, toText }: Kind<Judged>): Judge {
       ...(readings !== undefined && { readings: givenIn(readings, world) }),
       ...(job && { job }),
     });
+    const { page } = speakingOf(train, session);
     const unit = options.inch ? 'in' : 'mm';
     const { text } = options.json
       ? json(toJson(judged))

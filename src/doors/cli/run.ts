@@ -55,8 +55,8 @@ async function replyTo(
   if (call.verb === 'completion') return (await import('./completion.ts')).completion(call.shell);
   const ink = inkOf(world);
   const session = (options: Session['options']): Session => {
-    const page = { language, columns: 80, ink };
-    return { world, inputs, language, page, options };
+    const page = { voice: voiceOf(language), columns: 80, ink };
+    return { world, inputs, page, options };
   };
   switch (call.verb) {
     case 'screen':

@@ -1,5 +1,4 @@
 import path from 'node:path';
-import { voiceOf } from '../../telling/narrative/index.ts';
 import { ours, Misuse, type Handed } from '../../command/machine/index.ts';
 import { done, type Reply, type Session, textOf } from '../../command/session/index.ts';
 
@@ -13,7 +12,7 @@ const PORT = 8477;
 export async function screen(
   file: string | undefined,
   given: string | undefined,
-  { world, language }: Session,
+  { world, page }: Session,
 ): Promise<Reply> {
   if (!world.serve) throw new Misuse('no.screen');
   const handed = file === undefined ? undefined : givenOf(file, textOf(file, world));
@@ -23,11 +22,11 @@ export async function screen(
   }
   const say = (address: string) => {
     const link = handed ? `${address}#${handed.path}` : address;
-    world.out(`${voiceOf(language).say('screen.at', { address: link })}\n`);
+    world.out(`${page.voice.say('screen.at', { address: link })}\n`);
     return link;
   };
   await world.serve(ours('dist', 'web'), port, say, handed);
-  return done(voiceOf(language).say('screen.over'));
+  return done(page.voice.say('screen.over'));
 }
 
 // The browser is told a short address, and fetches the file from there: what stands on a command

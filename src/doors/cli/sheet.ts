@@ -1,7 +1,7 @@
 import path from 'node:path';
 import type { Train } from '../../engine/train/index.ts';
 import { AT_THE_INPUT, meant, trainAsFound } from '../../asking/request/index.ts';
-import { keyOf, voiceOf } from '../../telling/narrative/index.ts';
+import { keyOf } from '../../telling/narrative/index.ts';
 import {
   diagnosedOf,
   kindsInSet,
@@ -59,8 +59,8 @@ export async function sheet(given: string, file: string, typed: Session): Promis
   return printed(printing, notes, session);
 }
 
-function leftOut(kinds: readonly SheetKind[], { language }: Session): string[] {
-  const voice = voiceOf(language);
+function leftOut(kinds: readonly SheetKind[], { page }: Session): string[] {
+  const { voice } = page;
   const sheets = kinds.map((kind) => voice.say('sheet.title', { sheet: keyOf(kind) }));
   return kinds.length === 0 ? [] : [voice.say('sheet.left out', { sheets: voice.list(sheets) })];
 }
@@ -86,12 +86,12 @@ interface Asked {
 }
 
 function made(kind: SheetKind, { told, train, session, job }: Asked): Sheet {
-  const { language, page, options } = session;
-  const { stand = AT_THE_INPUT } = page;
+  const { page, options } = session;
+  const { voice, stand = AT_THE_INPUT } = page;
   if (kind === 'job' && !job) throw new Misuse('no.job');
   return sheetOf(
     kind,
-    { train, language, stand, job: job?.job },
+    { train, voice, stand, job: job?.job },
     {
       diagnosed: () => {
         const suspicion = suspicionOfFile(train, options.seen, session, job);

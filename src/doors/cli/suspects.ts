@@ -14,6 +14,7 @@ import {
   type Session,
   givenIn,
   tellRenamed,
+  speakingOf,
   trainOf,
 } from '../../command/session/index.ts';
 import { ours, Misuse } from '../../command/machine/index.ts';
@@ -27,14 +28,15 @@ export async function suspects(
   seen: string | undefined,
   session: Session,
 ): Promise<Reply> {
-  const { options, page, world } = session;
+  const { options, world } = session;
   if (file === '-' && seen === '-') throw new Misuse('bad.stdin twice');
   const train = trainOf(file, session);
+  const { page } = speakingOf(train, session);
   const job = jobAsked(session);
   const its = caseIn(train, seen, session, job);
   const nothing = seen === undefined && !job;
   const typed = file !== '-' && seen !== '-' && options.json !== true && world.lines;
-  if (typed && (nothing || options.ask)) return interview(its, typed(), session);
+  if (typed && (nothing || options.ask)) return interview(its, typed(), { ...session, page });
   const suspicion = patiently(session, () => suspicionOf(its));
   return options.json
     ? json(suspectsJson(suspicion))

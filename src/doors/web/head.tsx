@@ -3,7 +3,7 @@ import { Desk, type FileDesk } from '../../page/desk/index.ts';
 import { Reader } from '../../page/reader/index.ts';
 import { room, roomNames, ROOMS } from '../../page/rooms/index.ts';
 import type { Study } from '../../page/study/index.ts';
-import { spoken } from '../../page/words/index.ts';
+import { spoken, voiceNow } from '../../page/words/index.ts';
 import { visible } from '../../telling/narrative/index.ts';
 import './head.css';
 
@@ -14,9 +14,10 @@ interface Props {
 
 /** Which train it is, what one may be at, and its file. On a phone the rooms lie under the thumb. */
 export function Head({ study, desk }: Props) {
+  const train = study.file.train.value;
   return (
     <header class="head">
-      <h1>{study.file.train.value?.name ?? visible(study.file.name.value)}</h1>
+      <h1>{train ? voiceNow().train(train) : visible(study.file.name.value)}</h1>
       <Rooms />
       <Desk study={study} desk={desk} />
       <Reader />

@@ -1,7 +1,7 @@
 export { fits, type Form, kinds, mayBeAbsent, opened, within } from './form.ts';
 export { isMemberName, isName, memberName, plainName } from './name.ts';
 export { readNamed } from './named.ts';
-export type { Mention, NamedKind, Role } from './role.ts';
+export { isBorne, type Mention, type NamedKind, type Role } from './role.ts';
 export {
   count,
   force,

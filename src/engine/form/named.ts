@@ -8,6 +8,8 @@ import {
   parseTree,
   type Problem,
 } from '../yaml/index.ts';
+import type { Train } from '../train/index.ts';
+import { inFileNames } from '../words/index.ts';
 import { Walker } from './walker.ts';
 
 /** Things by name; none of them where the file has a mistake. */
@@ -18,23 +20,30 @@ export interface NamedReading<Its> {
 
 /**
  * Reads a file of things by name, each of the form that `form` gives its entries. A name that is
- * not among the known is the mistake that `unknown` makes of it. Never throws.
+ * not among the known, in whatever language of the train's file, is the mistake that `unknown` makes
+ * of it. Never throws.
  */
 export function readNamed<Its>(
   text: string,
   form: v.GenericSchema,
   known: readonly string[] | undefined,
   unknown: (name: string, near: { readonly near?: string }) => FileMistake,
+  train?: Train,
 ): NamedReading<Its> {
   const findings = new Findings(new Lines(text));
   const root = parseTree(text, findings);
   if (!root) return { things: new Map(), problems: findings.list() };
   const walker = new Walker(text, findings, (name) => name);
   const start = { from: root.at.from, to: root.at.from };
-  const read = walker.value(root, form as never, [], start) as ReadonlyMap<string, Its>;
+  const said = walker.value(root, form as never, [], start) as ReadonlyMap<string, Its>;
+  const read = new Map(known ? [] : said);
   if (findings.errorCount === 0 && known) {
-    for (const name of read.keys()) {
-      if (known.includes(name)) continue;
+    for (const [name, its] of said) {
+      const own = train && !known.includes(name) ? inFileNames(name, train) : name;
+      if (read.has(own))
+        findings.error(find(root, [name]), { problem: 'duplicate key', key: name });
+      read.set(own, its);
+      if (known.includes(own)) continue;
       findings.error(find(root, [name]), () => {
         const near = nearest(name, known);
         return unknown(name, near === undefined ? {} : { near });

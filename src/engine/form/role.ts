@@ -29,7 +29,9 @@ export type NamedKind =
   | 'wheel'
   | 'part'
   | 'carried'
-  | 'gap';
+  | 'gap'
+  /** Whatever has a name. */
+  | 'anything';
 
 /** A name as it stands somewhere in the file. */
 export interface Mention {
@@ -38,4 +40,12 @@ export interface Mention {
   /** The keys and indices that lead to it. */
   readonly path: readonly string[];
   readonly at: Passage;
+}
+
+/** Whether something bears a name, by what the file mentions: itself, or as a part of it. */
+export function isBorne(name: string, mentions: readonly Mention[]): boolean {
+  const [whose] = name.split('.');
+  return mentions.some(({ role, name: its }) => {
+    return role.names !== 'anything' && (its === name || (role.own && its === whose));
+  });
 }

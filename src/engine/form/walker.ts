@@ -10,7 +10,7 @@ import {
   type Passage,
 } from '../yaml/index.ts';
 import { type Entries, fits, type Form, type Leaf, mayBeAbsent, type Union } from './form.ts';
-import type { Mention } from './role.ts';
+import type { Mention, NamedKind } from './role.ts';
 
 // A name longer than this is near to nothing.
 const LONGEST = 80;
@@ -213,8 +213,7 @@ export class Walker {
   private mention(form: Form, found: string, path: readonly string[], at: Passage): string {
     const { role } = form;
     if (role === undefined) return found;
-    const ofMember = role.names === 'member' || role.names === 'carried';
-    const name = ofMember ? this.ownMember(found) : found;
+    const name = MAY_BE_MEMBER.has(role.names) ? this.ownMember(found) : found;
     this.mentions.push({ role, name, path, at });
     return name;
   }
@@ -226,6 +225,8 @@ export class Walker {
     else this.findings.error(at, { problem: 'expected keys', keys: what, found });
   }
 }
+
+const MAY_BE_MEMBER: ReadonlySet<NamedKind> = new Set(['member', 'carried', 'anything']);
 
 function isAbove(found: Scalar['value'] | undefined, newest: number): found is number {
   return typeof found === 'number' && found > newest;

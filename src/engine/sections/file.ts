@@ -11,6 +11,7 @@ import { ENGINE } from './engine.ts';
 import { FLUID } from './fluid.ts';
 import { ABOUT, FINAL_DRIVE, FORWARD, INPUT, NAME, OUTPUT, UNIT_ENDS } from './head.ts';
 import { JOINED } from './joined.ts';
+import { IN_LANGUAGES } from './languages.ts';
 import { PACKS } from './packs.ts';
 import { PAIRS } from './pairs.ts';
 import { PRELOADS } from './preload.ts';
@@ -45,6 +46,7 @@ const ALL = [
   BANDS,
   WEAR,
   PACKS,
+  IN_LANGUAGES,
 ] as const;
 
 export const SECTIONS: readonly AnySection[] = ALL;

@@ -10,7 +10,7 @@ import {
   type Passage,
 } from '../yaml/index.ts';
 import { type RoadReading, roadReadingFrom, roadReadingText } from '../road/index.ts';
-import { newWord } from '../words/index.ts';
+import { inFileNames, newWord } from '../words/index.ts';
 import {
   splitConditions,
   under,
@@ -131,7 +131,7 @@ class Reader {
           this.complaint(value, keyAt);
           continue;
         }
-        const test = this.testNamed(key) ?? this.testRenamed(key, keyAt);
+        const test = this.testNamed(key) ?? this.testCalled(key) ?? this.testRenamed(key, keyAt);
         if (test) this.outcome(test, key, value, keyAt, observations);
         else {
           this.findings.error(keyAt, () => {
@@ -201,6 +201,12 @@ class Reader {
     const { rest, said } = splitConditions(name);
     const test = said.length > 0 ? this.tests.get(rest) : undefined;
     return test && under(test, said);
+  }
+
+  // By names in another language than the file's.
+  private testCalled(key: string): Test | undefined {
+    const own = inFileNames(key, this.inquiry.train);
+    return own === key ? undefined : this.testNamed(own);
   }
 
   // "D 1 over-run", which is called "D 1 coast" now.

@@ -26,6 +26,9 @@ export {
 } from './teardown.ts';
 export { MEASURED, MEASURED_KINDS, type MeasuredKind } from './measured.ts';
 export * from './member.ts';
+export { namesOf } from './names.ts';
+export type * from './namesin.ts';
+export { membersOf, partsOf } from './parts.ts';
 export * from './train.ts';
 export * from './preload.ts';
 export * from './wear.ts';

@@ -6,6 +6,7 @@ import type { Capacity, Engine } from './capacity.ts';
 import type { EndPlay } from './endplay.ts';
 import type { Pack } from './pack.ts';
 import type { Join, MemberName, Way, Wheel } from './member.ts';
+import type { NamesIn } from './namesin.ts';
 import type { Fluid, Part } from './part.ts';
 import type { Preload } from './preload.ts';
 import type { WearCheck } from './wear.ts';
@@ -56,6 +57,8 @@ export interface Train {
   readonly fluid?: Fluid;
   /** Set by faults: what is wrong upstream of the devices; `ranges` says what that comes to. */
   readonly oilFaults?: readonly OilFault[];
+  /** What things are called in other languages than the file's; absent: in none. */
+  readonly languages?: Readonly<Record<string, NamesIn>>;
   /** Set by faults: the train before anything was wrong with it. Absent: it is in order. */
   readonly healthy?: Train;
 }

@@ -1,4 +1,12 @@
-import { fits, type Form, mayBeAbsent, type Mention, opened, within } from '../form/index.ts';
+import {
+  fits,
+  type Form,
+  isBorne,
+  mayBeAbsent,
+  type Mention,
+  opened,
+  within,
+} from '../form/index.ts';
 import { FILE } from '../sections/index.ts';
 import type { Train } from '../train/index.ts';
 import { type Edited, inTurn, remove } from '../yaml/index.ts';
@@ -19,9 +27,10 @@ export function discard(text: string, train: Train, thing: Thing): Edited {
   const gone = [...goingWith(train, thing), thing];
   const things = gone.map(pathOf);
   const { mentions } = readFile(text);
-  const lost = mentions
-    .filter(({ path }) => !things.some((one) => leads(one, path)))
-    .filter((mention) => isLost(mention, gone))
+  const beside = mentions.filter(({ path }) => !things.some((one) => leads(one, path)));
+  const kept = beside.filter((mention) => !isLost(mention, gone));
+  const lost = beside
+    .filter((mention) => !kept.includes(mention) || isNobody(mention, mentions, kept))
     .map(({ path }) => path);
   const isEmptied = (list: readonly string[]) =>
     mentions.filter(({ path }) => leads(list, path)).length ===
@@ -60,6 +69,11 @@ function isLost({ role, name }: Mention, gone: readonly Thing[]): boolean {
     default:
       return false;
   }
+}
+
+// Whether what is told of a name in another language is told of nobody now.
+function isNobody({ role, name }: Mention, before: readonly Mention[], kept: readonly Mention[]) {
+  return role.names === 'anything' && isBorne(name, before) && !isBorne(name, kept);
 }
 
 // How far down a path something may be left out: an entry by name, an item, a key that need not

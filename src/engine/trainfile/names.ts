@@ -1,7 +1,6 @@
 import type { Mention, NamedKind } from '../form/index.ts';
-import { CASE, type GearSet, outputsOf, type Train } from '../train/index.ts';
+import { CASE, type GearSet, outputsOf, partsOf, type Train } from '../train/index.ts';
 import { type Findings, looksLike, type NamedProblem, near } from '../yaml/index.ts';
-import { partsOf } from './parts.ts';
 
 /**
  * Does every name mean something, and one thing? `train` is what could be read; a name that
@@ -74,7 +73,8 @@ export function checkNames(train: Train, mentions: readonly Mention[], findings:
           }));
         }
         break;
-      case 'part': // what these mean is the teardown's to check
+      case 'part': // what these mean is their section's to check
+      case 'anything':
       case 'carried':
       case 'gap':
       case 'range':

@@ -1,8 +1,7 @@
 import { type Form, opened, type Role, within } from '../form/index.ts';
 import { FILE } from '../sections/index.ts';
-import type { Train } from '../train/index.ts';
+import { membersOf, namesOf, type Train } from '../train/index.ts';
 import { type Caret, caretAt, scalarText } from '../yaml/index.ts';
-import { membersOf } from './parts.ts';
 
 /** What may be typed at a place: it takes the place of the text from `from` to the caret. */
 export interface Offers {
@@ -150,6 +149,8 @@ export function namesFor(role: Role, train: Train, within_: string): string[] {
       ];
     case 'part':
       return teardown.map(nameOf);
+    case 'anything':
+      return namesOf(train);
     case 'range':
     case 'gear':
       return [];

@@ -2,9 +2,8 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { Dice, seedOfRun, tries } from '../../../test/dice.ts';
 import { randomTrain } from '../../../test/random-train.ts';
-import { type GearSet, setGearing } from '../train/index.ts';
+import { type GearSet, partsOf, setGearing } from '../train/index.ts';
 import { readTrain, trainText } from './index.ts';
-import { partsOf } from './parts.ts';
 import { Tally } from '../../../test/tally.ts';
 
 const TRAINS = new URL('../../../trains/', import.meta.url);

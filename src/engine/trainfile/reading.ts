@@ -1,6 +1,6 @@
 import { type Mention } from '../form/index.ts';
 import { SECTIONS, trainOf } from '../sections/index.ts';
-import type { Train } from '../train/index.ts';
+import { partsOf, type Train } from '../train/index.ts';
 import {
   find,
   Findings,
@@ -12,7 +12,6 @@ import {
 } from '../yaml/index.ts';
 import { checkNames, lookAtNames } from './names.ts';
 import { type Outline, outlineOf } from './outline.ts';
-import { partsOf } from './parts.ts';
 
 /** The most that is read of one train. */
 const MOST_MEMBERS = 120;

@@ -1,4 +1,4 @@
-import { isMemberName, isName, type Mention } from '../form/index.ts';
+import { isBorne, isMemberName, isName, type Mention } from '../form/index.ts';
 import {
   dataOf,
   type Edited,
@@ -33,9 +33,12 @@ export function rename(text: string, renaming: Renaming): Edited {
   const dotless = what !== 'member' || !to.includes('.');
   if (!dotless || !(what === 'member' ? isMemberName(to) : isName(to)))
     return { refused: 'not a name' };
+  // Who else bears the name keeps what is told of it.
+  const kept = mentions.filter((mention) => renamedTo(mention, renaming) === undefined);
   const renamed = mentions.flatMap((mention) => {
     const name = renamedTo(mention, renaming);
-    return name === undefined ? [] : [{ mention, name }];
+    const stays = mention.role.names === 'anything' && isBorne(mention.name, kept);
+    return name === undefined || stays ? [] : [{ mention, name }];
   });
   if (renamed.length === 0) return { refused: 'no such place' };
   if (from !== to && mentions.some((mention) => clashes(mention, renaming)))
@@ -52,15 +55,17 @@ export function rename(text: string, renaming: Renaming): Edited {
 function renamedTo({ role, name, path }: Mention, renaming: Renaming): string | undefined {
   const { names } = role;
   const { what, from, to } = renaming;
-  const ofMember = names === 'member' || names === 'carried';
+  const any = names === 'anything';
+  const ofMember = names === 'member' || names === 'carried' || any;
   const within = (thing: string) =>
     name.startsWith(`${thing}.`) ? to + name.slice(thing.length) : undefined;
+  if (any && what !== 'wheel' && name === from) return to;
   switch (what) {
     case 'set':
       if (names === 'set') return name === from ? to : undefined;
       return ofMember ? within(from) : undefined;
     case 'device':
-      if (names === 'carried') return name === from ? to : within(from);
+      if (names === 'carried' || any) return name === from ? to : within(from);
       return (names === 'device' || names === 'gap') && name === from ? to : undefined;
     case 'member':
       return ofMember && name === from ? to : undefined;

@@ -183,6 +183,7 @@ function nameFor(role: Role | undefined): string {
     case 'carried':
       return 'drum';
     case 'set':
+    case 'anything':
       return 'front';
     case 'gear pair':
       return 'final';

@@ -3,6 +3,11 @@ const MEANT: ReadonlyMap<string, readonly string[]> = new Map([
   ['break', ['brake']],
   ['differential', ['sides', 'sets']],
   ['bevel', ['sides', 'sets']],
+  ['sp', ['es']],
+  ['spanish', ['es']],
+  ['español', ['es']],
+  ['english', ['en']],
+  ['inglés', ['en']],
 ]);
 
 /** Which of the words that may stand here is meant by one that no spelling leads to. */

@@ -98,6 +98,15 @@ export type FileMistake =
   /** Sets, gear pairs and devices have names of their own. */
   | { readonly problem: 'name taken'; readonly name: string; readonly by: NamedProblem }
   | { readonly problem: 'reserved name'; readonly name: string }
+  /** What is told in another language is the name of nothing in the file. */
+  | { readonly problem: 'name of nobody'; readonly name: string; readonly near?: string }
+  /** Two things by one name: `other` is told so too, or stands so in the file. */
+  | {
+      readonly problem: 'told alike';
+      readonly name: string;
+      readonly said: string;
+      readonly other: string;
+    }
   /** A member is asked for, and the name is another thing's; a set's parts are members. */
   | { readonly problem: 'not a member'; readonly name: string; readonly is: NamedProblem }
   | { readonly problem: 'joined to itself'; readonly member: string }

@@ -5,8 +5,7 @@ import { Diagram } from '../diagram/index.ts';
 import { captions } from '../figure/index.ts';
 import { room, roomNames, ROOMS } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
-import { voiceOf } from '../../telling/narrative/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 import './begin.css';
 
@@ -39,7 +38,7 @@ export function Begin({ study, desk }: Props) {
       dial.classList.toggle('begin-asks', asks);
     }
   });
-  const nameOf = (member: string) => voiceOf(language.value).name(member);
+  const nameOf = (member: string) => voiceNow().name(member);
   return (
     <div class="begin">
       <section class="begin-what" aria-label={names.begin}>

@@ -5,6 +5,10 @@ declare module 'virtual:our-trains' {
     readonly file: string;
     readonly name: string;
     readonly about: string;
+    /** The same in other languages. */
+    readonly languages: Readonly<
+      Record<string, { readonly name?: string; readonly about?: string }>
+    >;
     readonly meshes: number;
     readonly devices: number;
   }[];

@@ -2,8 +2,7 @@ import { trains } from 'virtual:our-trains';
 import { LargeButton } from '../controls/index.ts';
 import type { FileDesk } from '../desk/index.ts';
 import { room } from '../rooms/index.ts';
-import { language } from '../words/index.ts';
-import { aboutIn } from './told.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 /** Our trains, the simplest first: the first sentence of what each is about, and the rest on asking. */
@@ -15,8 +14,8 @@ export function Trains({ desk }: { readonly desk: FileDesk }) {
   };
   return (
     <ol class="begin-list">
-      {trains.map(({ file, name, about, meshes, devices }) => {
-        const told = aboutIn(about, language.value);
+      {trains.map(({ file, meshes, devices, ...its }) => {
+        const [name, told] = [voiceNow().train(its), voiceNow().about(its)];
         const line = /^.+?[.:](?= |$)/u.exec(told)?.[0] ?? told;
         return (
           <li key={file}>

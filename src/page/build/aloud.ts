@@ -32,7 +32,7 @@ export function aloudOf(task: BuildTask, context: StepContext): readonly string[
     }
     case 'stop': {
       const watched = lastSeen(plan, step);
-      const names = watched.map(({ mistake }) => mistakeText(mistake, train, voice.language));
+      const names = watched.map(({ mistake }) => mistakeText(mistake, train, voice));
       return [say.lookNow, ...names, say.byPress];
     }
   }

@@ -1,3 +1,4 @@
+import { inFileNames } from '../../engine/words/index.ts';
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import { askPlan, askStanding, type MeasuredThing } from '../../asking/build/index.ts';
 import { asIfTold } from '../../asking/job/index.ts';
@@ -91,14 +92,20 @@ export class Building {
   async answer(key: string, outcome: Outcome, said?: string): Promise<void> {
     const task = this.next.value;
     if (!task || key !== task.key) return;
-    await this.write(builtTold(task, outcome, said));
+    await this.write(builtTold(task, outcome, said && this.written(said)));
     this.show();
   }
 
   /** Everything from a step on is taken off again. */
   async takeOff(step: number, because: string): Promise<void> {
-    await this.write({ kind: 'unbuilt', step: `${step}`, why: because });
+    await this.write({ kind: 'unbuilt', step: `${step}`, why: this.written(because) });
     this.show();
+  }
+
+  /** A sentence as it stands in a job: with the names of the train's own file. */
+  written(said: string): string {
+    const train = this.train.value;
+    return train ? inFileNames(said, train) : said;
   }
 
   /** Puts what stands in no job into the open one. */

@@ -1,12 +1,12 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { BuildTask } from '../../shop/build/index.ts';
-import { refusedText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { refusedText, visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { HandsFree, handsFree } from '../handsfree/index.ts';
 import { AtJob, JobBar, jobsOf } from '../job/index.ts';
 import { room } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
-import { language, stand } from '../words/index.ts';
+import { stand, voiceNow } from '../words/index.ts';
 import { aloudOf } from './aloud.ts';
 import { Building } from './building.ts';
 import { StepList } from './steplist.tsx';
@@ -44,7 +44,7 @@ function Unit({ study, work }: { readonly study: Study; readonly work: string })
   if ('refused' in planned) {
     return (
       <div class="build">
-        <p>{refusedText(planned.refused, visible(file), voiceOf(language.value))}</p>
+        <p>{refusedText(planned.refused, visible(file), voiceNow())}</p>
         <div class="row">
           <LargeButton main onPress={() => (room.value = 'strip')}>
             {say.tellStrip}
@@ -70,7 +70,7 @@ function Unit({ study, work }: { readonly study: Study; readonly work: string })
 function linesOf(building: Building, task: BuildTask): readonly string[] {
   const [train, { plan }] = [building.train.value, building];
   if (!train || !plan) return [];
-  return aloudOf(task, { train, plan, voice: voiceOf(language.value), stand: stand.value });
+  return aloudOf(task, { train, plan, voice: voiceNow(), stand: stand.value });
 }
 
 /** Where it is written down: the open job; else this browser, until there is one. */

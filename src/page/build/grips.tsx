@@ -1,6 +1,5 @@
 import type { PlannedCheck } from '../../engine/plan/index.ts';
-import { language } from '../words/index.ts';
-import { voiceOf } from '../../telling/narrative/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { HAND, TURN } from './hands.ts';
 import { words } from './words.ts';
 
@@ -10,7 +9,7 @@ import { words } from './words.ts';
  */
 export function Grips({ check: { hold, turn } }: { readonly check: PlannedCheck }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   return (
     // The question says the same in words.
     <div class="build-grips" aria-hidden="true">

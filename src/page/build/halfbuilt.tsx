@@ -10,7 +10,7 @@ import { layoutOf } from '../diagram/index.ts';
 import { Drawing } from '../figure/index.ts';
 import { useWord } from '../handsfree/index.ts';
 import { lit } from '../strip/index.ts';
-import { isCalm, language, stand } from '../words/index.ts';
+import { isCalm, stand, voiceNow } from '../words/index.ts';
 import type { Building } from './building.ts';
 import { Grips } from './grips.tsx';
 import { HAND, TURN } from './hands.ts';
@@ -36,7 +36,7 @@ export function HalfBuilt({ building, step, check }: Props) {
     [train, plan, step, check],
   );
   useWord('again', () => show(shown + 1));
-  const title = say.picture(feltText(check.right, language.value, stand.value));
+  const title = say.picture(feltText(check.right, voiceNow(), stand.value));
   const scene = useMemo(
     () => train && plan && sceneOf(train, partsOn(train, plan.steps, step), title),
     [train, plan, step, title],
@@ -99,7 +99,7 @@ function partsOn({ teardown = [] }: Train, steps: readonly Step[], at: Step): Re
 
 // All that is on counts as one part, whose lines are lit.
 function sceneOf(train: Train, on: ReadonlySet<Part>, title: string): Scene {
-  const drawn = layoutOf(train);
+  const drawn = layoutOf(train, voiceNow());
   const { teardown = [] } = train;
   const together: Part = { name: '', carries: [...on].flatMap(({ carries }) => carries) };
   const rest = teardown.filter((part) => !on.has(part));

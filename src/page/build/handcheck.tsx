@@ -3,7 +3,7 @@ import type { Felt, PlannedCheck, Step } from '../../engine/plan/index.ts';
 import { feltText, stepTold } from '../../telling/narrative/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
 import { WordButton } from '../handsfree/index.ts';
-import { language, stand } from '../words/index.ts';
+import { stand, voiceNow } from '../words/index.ts';
 import { HalfBuilt } from './halfbuilt.tsx';
 import { TakeBack } from './takeback.tsx';
 import { Caution } from './caution.tsx';
@@ -26,9 +26,9 @@ export function HandCheck({ building, task, context, isNext, step, check }: Prop
   const answered = building.answered.value.get(task.key);
   const wrong = answered?.outcome === 'wrong' ? answered : undefined;
   if (!told) return null;
-  const saidOf = (felt: Felt) => `${told.ask} ${feltText(felt, language.value, stand.value)}`;
+  const saidOf = (felt: Felt) => `${told.ask} ${feltText(felt, voiceNow(), stand.value)}`;
   // What was written in another language, or seen from the other end, is asked again.
-  const felt = FELTS.find((its) => wrong?.said === saidOf(its));
+  const felt = FELTS.find((its) => wrong?.said === building.written(saidOf(its)));
   const answer = (its: Felt) => {
     feel(false);
     void building.answer(task.key, its === check.right ? 'right' : 'wrong', saidOf(its));
@@ -56,7 +56,7 @@ export function HandCheck({ building, task, context, isNext, step, check }: Prop
             <Tiles>
               {FELTS.filter((its) => its !== check.right).map((its) => (
                 <LargeButton key={its} onPress={() => answer(its)}>
-                  {say.it} {feltText(its, language.value, stand.value)}
+                  {say.it} {feltText(its, voiceNow(), stand.value)}
                 </LargeButton>
               ))}
               <LargeButton other onPress={() => feel(false)}>
@@ -68,9 +68,7 @@ export function HandCheck({ building, task, context, isNext, step, check }: Prop
         {isNext && wrong && !other && (
           <>
             <p class="build-felt" role="alert">
-              {say.felt(
-                felt === undefined ? wrong.said : feltText(felt, language.value, stand.value),
-              )}
+              {say.felt(felt === undefined ? wrong.said : feltText(felt, voiceNow(), stand.value))}
             </p>
             <TakeBack building={building} context={context} mistakes={mistakes} />
           </>

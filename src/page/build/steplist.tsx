@@ -1,5 +1,4 @@
-import { voiceOf } from '../../telling/narrative/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Building } from './building.ts';
 import { titleOf } from './told.ts';
 import { words } from './words.ts';
@@ -12,7 +11,7 @@ export function StepList({ building }: { readonly building: Building }) {
   const at = building.task.value?.key;
   const open = building.next.value;
   const end = open ? tasks.indexOf(open) : tasks.length;
-  const context = { train, plan, voice: voiceOf(language.value) };
+  const context = { train, plan, voice: voiceNow() };
   return (
     <details class="build-list">
       <summary>{say.all}</summary>

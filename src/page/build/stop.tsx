@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { lastSeen, type Step } from '../../engine/plan/index.ts';
 import { mistakeText } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { TakeBack } from './takeback.tsx';
 import type { BodyProps } from './taskprops.ts';
 import { words } from './words.ts';
@@ -36,7 +36,7 @@ export function Stop({
     return () => box?.removeEventListener('keydown', still, { capture: true });
   }, []);
   const watched = lastSeen(plan, step);
-  const names = watched.map(({ mistake }) => mistakeText(mistake, train, language.value));
+  const names = watched.map(({ mistake }) => mistakeText(mistake, train, voiceNow()));
   const pass = () => {
     if (performance.now() < begun.current) return;
     void building.answer(task.key, 'done', names.join('; '));

@@ -20,7 +20,7 @@ export function TakeBack({ building, context, mistakes }: Props) {
       <h3>{say.mayBe}</h3>
       <ul>
         {mistakes.map((mistake) => {
-          const name = mistakeText(mistake, train, voice.language);
+          const name = mistakeText(mistake, train, voice);
           const made = plan.mistakes.find((its) => its.mistake === mistake)?.made ?? 1;
           return (
             <li key={name}>

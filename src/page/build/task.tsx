@@ -1,8 +1,8 @@
 import { FIRST_START } from '../../shop/firststart/index.ts';
-import { startTold, stepTold, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { startTold, stepTold, visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { WordButton } from '../handsfree/index.ts';
-import { language, stand } from '../words/index.ts';
+import { stand, voiceNow } from '../words/index.ts';
 import type { Building } from './building.ts';
 import { Caution } from './caution.tsx';
 import { HandCheck } from './handcheck.tsx';
@@ -18,7 +18,7 @@ export function Task({ building, task }: TaskProps) {
   const say = words();
   const [train, { plan }] = [building.train.value, building];
   if (!train || !plan) return null;
-  const context = { train, plan, voice: voiceOf(language.value), stand: stand.value };
+  const context = { train, plan, voice: voiceNow(), stand: stand.value };
   const isNext = building.next.value?.key === task.key;
   const parts = FIRST_START.length;
   return (

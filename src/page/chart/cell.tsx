@@ -1,6 +1,6 @@
 import type { Fact, Working } from '../../engine/flow/index.ts';
-import { doingOf, sentences, voiceOf } from '../../telling/narrative/index.ts';
-import { language, stand } from '../words/index.ts';
+import { doingOf, sentences } from '../../telling/narrative/index.ts';
+import { stand, voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -11,15 +11,15 @@ interface Props {
 /** Why a device does in a gear what the chart's cell says, in the engine's own sentences. */
 export function CellReason({ working, device }: Props) {
   const say = words();
-  const told = sentences(working.facts, language.value, stand.value);
+  const told = sentences(working.facts, voiceNow(), stand.value);
   const reasons = working.facts.flatMap((fact, i) => (speaksOf(fact, device) ? [told[i]] : []));
   const work = working.devices.get(device);
   return (
     <div class="chart-reason" role="status">
       <p>
-        <b>{device}</b>: {work && say.does[doingOf(work)]}
-        {work && `. ${say.torque(voiceOf(language.value).quantity(work.torque))}`}
-        {work && ` ${say.slip(voiceOf(language.value).quantity(work.slip))}`}
+        <b>{voiceNow().called(device)}</b>: {work && say.does[doingOf(work)]}
+        {work && `. ${say.torque(voiceNow().quantity(work.torque))}`}
+        {work && ` ${say.slip(voiceNow().quantity(work.slip))}`}
       </p>
       {reasons.map((reason) => (
         <p key={reason}>{reason}</p>

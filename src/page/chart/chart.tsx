@@ -1,12 +1,13 @@
+import { faultsText } from '../figure/index.ts';
 import { Fragment } from 'preact';
 import { useComputed, useSignal } from '@preact/signals';
 import { flowsOf, type NamedFlow } from '../../asking/gears/index.ts';
 import type { Working } from '../../engine/flow/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { chartCsv } from '../../telling/data/index.ts';
-import { doingOf, gearName, type Language, MARKS, voiceOf } from '../../telling/narrative/index.ts';
+import { doingOf, gearName, MARKS } from '../../telling/narrative/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { CellReason } from './cell.tsx';
 import { download } from '../desk/index.ts';
 import { Every } from './every.tsx';
@@ -19,7 +20,7 @@ import './chart.css';
  */
 export function Chart({ study }: { readonly study: Study }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const side = useSignal<'drive' | 'coast'>('drive');
   const open = useSignal<{ readonly gear: string; readonly device: string } | undefined>(undefined);
   const ofWrong = useSignal(false);
@@ -61,10 +62,10 @@ export function Chart({ study }: { readonly study: Study }) {
             aria-pressed={ofWrong.value}
             onClick={() => (ofWrong.value = !ofWrong.value)}
           >
-            {say.wrong(study.faults.value.join(', '))}
+            {say.wrong(faultsText(study))}
           </button>
         )}
-        <button type="button" onClick={() => download(...csvOf(train, rows.value, language.value))}>
+        <button type="button" onClick={() => download(...csvOf(train, rows.value))}>
           {say.csv}
         </button>
       </header>
@@ -75,7 +76,7 @@ export function Chart({ study }: { readonly study: Study }) {
               <th scope="col">{say.gear}</th>
               {train.devices.map(({ name }) => (
                 <th key={name} scope="col" class="chart-device">
-                  {name}
+                  {voice.called(name)}
                 </th>
               ))}
               <th scope="col">{say.ratio}</th>
@@ -92,7 +93,7 @@ export function Chart({ study }: { readonly study: Study }) {
                       aria-pressed={here.has(keyOf(row))}
                       onClick={() => study.run(row.flow.on, side.value)}
                     >
-                      {gearName(row)}
+                      {gearName(row, voice)}
                     </button>
                   </th>
                   {train.devices.map(({ name }) => {
@@ -104,7 +105,7 @@ export function Chart({ study }: { readonly study: Study }) {
                         <button
                           type="button"
                           aria-expanded={shown}
-                          aria-label={`${name}: ${say.does[doing]}`}
+                          aria-label={`${voice.called(name)}: ${say.does[doing]}`}
                           onClick={() => {
                             open.value = shown ? undefined : { gear: keyOf(row), device: name };
                             if (!shown) study.pointed.value = { kind: 'device', name };
@@ -139,8 +140,8 @@ export function Chart({ study }: { readonly study: Study }) {
 }
 
 // As the command's chart --csv; the name on disk is the train's.
-function csvOf(train: Train, rows: readonly NamedFlow[], its: Language): [string, Blob] {
-  const text = chartCsv(train, rows, { language: its });
+function csvOf(train: Train, rows: readonly NamedFlow[]): [string, Blob] {
+  const text = chartCsv(train, rows, { voice: voiceNow() });
   return [`${train.name ?? 'chart'}.csv`, new Blob([text], { type: 'text/csv' })];
 }
 

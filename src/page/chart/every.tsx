@@ -2,9 +2,9 @@ import { useSignal } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { chart, type ChartGear, MOST_DEVICES } from '../../engine/chart/index.ts';
 import { isApplied, isFriction, type Train } from '../../engine/train/index.ts';
-import { coastText, gearName, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { coastText, gearName } from '../../telling/narrative/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { Swaps } from './swaps.tsx';
 import { words } from './words.ts';
 
@@ -17,7 +17,7 @@ interface Props {
 /** Every combination of the friction devices, and the swaps; worked out when it is opened. */
 export function Every({ study, train }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const open = useSignal(false);
   const drivesOnly = useSignal(true);
   const asked = open.value && train.devices.filter(isApplied).length <= MOST_DEVICES;
@@ -34,7 +34,7 @@ export function Every({ study, train }: Props) {
         <>
           <p class="chart-count">
             {voice.say('chart.title', {
-              train: visible(train.name),
+              train: voice.train(train),
               devices: train.devices.filter(isFriction).length,
               pawls: train.devices.filter(({ kind }) => kind === 'pawl').length,
               combinations: found.gears.length,
@@ -77,7 +77,7 @@ export function Every({ study, train }: Props) {
                     </td>
                     {own && <td>{gear.beforeFinal && voice.number(gear.beforeFinal)}</td>}
                     <td>{coastText(gear, voice)}</td>
-                    <td>{gear.named.map(gearName).join(', ')}</td>
+                    <td>{gear.named.map((its) => gearName(its, voice)).join(', ')}</td>
                   </tr>
                 ))}
               </tbody>

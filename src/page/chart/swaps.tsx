@@ -1,6 +1,6 @@
 import type { Chart } from '../../engine/chart/index.ts';
-import { gearName, throughText, visible, voiceOf } from '../../telling/narrative/index.ts';
-import { language } from '../words/index.ts';
+import { gearName, throughText } from '../../telling/narrative/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 const HEADS = ['step', 'release', 'apply', 'both', 'neither'] as const;
@@ -8,11 +8,11 @@ const HEADS = ['step', 'release', 'apply', 'both', 'neither'] as const;
 /** Shifts by one device, and what an overlap or a gap between two gives. */
 export function Swaps({ chart }: { readonly chart: Chart }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   if (chart.shifts.length === 0) return null;
   const name = (place: number) => {
     const [first] = chart.gears[place]?.named ?? [];
-    return first ? gearName(first) : '';
+    return first ? gearName(first, voice) : '';
   };
   const through = (place: number | undefined) => {
     const gear = place === undefined ? undefined : chart.gears[place];
@@ -38,8 +38,8 @@ export function Swaps({ chart }: { readonly chart: Chart }) {
                 <th scope="row">
                   {name(from)} &gt; {name(to)}
                 </th>
-                <td>{visible(release)}</td>
-                <td>{visible(apply)}</td>
+                <td>{voice.called(release ?? '')}</td>
+                <td>{voice.called(apply ?? '')}</td>
                 <td>{through(both)}</td>
                 <td>{through(neither)}</td>
               </tr>

@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { problemText } from '../../telling/narrative/index.ts';
 import type { Study } from '../study/index.ts';
 import { type Warned, warningsOf } from '../warnings/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Guide } from './guide.ts';
 import { words } from './words.ts';
 
@@ -38,7 +38,7 @@ export function Brought({ study, guide }: Props) {
 }
 
 function textsOf(warnings: readonly Warned[]): string[] {
-  return warnings.map(({ warning }) => problemText(warning, language.value));
+  return warnings.map(({ warning }) => problemText(warning, voiceNow()));
 }
 
 /** Warnings of what is still missing, while it is described. */

@@ -1,7 +1,6 @@
 import { useState } from 'preact/hooks';
-import { voiceOf } from '../../telling/narrative/index.ts';
 import { optionText } from '../../telling/questions/index.ts';
-import { language } from '../words/index.ts';
+import { language, voiceNow } from '../words/index.ts';
 import type { Prompt, Reply } from '../../asking/describe/index.ts';
 import { DecimalPad, LargeButton, NameEntry, NumberPad, Tiles } from '../controls/index.ts';
 import { words } from './words.ts';
@@ -233,6 +232,6 @@ function unitOf({ options }: Prompt, before: Reply | undefined): string {
 function useOptionNames(prompt: Prompt): (option: string) => string {
   if (prompt.of === 'names') return (option) => option;
   if (prompt.of === 'words') return (option) => optionText(prompt, option, language.value);
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   return (option) => voice.name(option);
 }

@@ -3,7 +3,7 @@ import { useEffect, useMemo } from 'preact/hooks';
 import type { Problem } from '../../engine/yaml/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { Ask } from './ask.tsx';
 import { Guide } from './guide.ts';
 import { keepHalfway } from './halfway.ts';
@@ -51,7 +51,7 @@ function Mistakes({ guide, onPlace }: Pick<Props, 'onPlace'> & { readonly guide:
         {mistakes.map((problem: Problem) => (
           <li key={`${problem.place.line} ${problemText(problem)}`}>
             <span class="aside">{say.place(problem.place.line)}</span>{' '}
-            {problemText(problem, language.value)}{' '}
+            {problemText(problem, voiceNow())}{' '}
             <button type="button" onClick={() => onPlace(problem.place.line, problem.place.column)}>
               {say.inText}
             </button>

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
 import { outputsOf, type Train } from '../../engine/train/index.ts';
 import { goingWith, pathOf } from '../../engine/trainfile/index.ts';
-import { problemText, voiceOf } from '../../telling/narrative/index.ts';
+import { problemText } from '../../telling/narrative/index.ts';
 import { topicText } from '../../telling/questions/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { language, voiceNow } from '../words/index.ts';
 import { inquireOf, lacksOf } from '../../asking/describe/index.ts';
 import { warningsOf } from '../warnings/index.ts';
 import { Add } from './add.tsx';
@@ -24,7 +24,7 @@ interface Props {
 /** What is described so far, to be picked and changed; what is missing; what else can be added. */
 export function SoFar({ study, guide, train, onPlace }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const naming = (name: string) => voice.name(name);
   const ends = [
     ['name', train.name],
@@ -145,7 +145,7 @@ function Item({ study, guide, train, onPlace, told }: Props & { readonly told: D
       </details>
       {warnings.map(({ warning }) => (
         <p key={problemText(warning)} class="describe-warning">
-          {problemText(warning, language.value)}
+          {problemText(warning, voiceNow())}
         </p>
       ))}
     </li>
@@ -163,7 +163,7 @@ const KINDS = {
 
 function Missing({ guide, train }: Pick<Props, 'guide' | 'train'>) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const lacks = lacksOf(train);
   const loose = lacks.flatMap((lack) => (lack.lack === 'loose' ? [lack] : []));
   if (lacks.length === 0) return <p class="aside">{say.complete}</p>;

@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import { problemText } from '../../telling/narrative/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { warningsOf } from '../warnings/index.ts';
 import type { Editor, Mark } from './editor.ts';
 import { words } from './words.ts';
@@ -37,7 +37,7 @@ export function TextWay({ study, goal }: Props) {
       : found.map((problem) => ({
           severity: problem.severity,
           place: problem.place,
-          text: problemText(problem, language.value),
+          text: problemText(problem, voiceNow()),
         }));
   });
   useEffect(() => {

@@ -1,3 +1,4 @@
+import type { Voice } from '../../telling/narrative/index.ts';
 import { useComputed, useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useId, useMemo, useRef } from 'preact/hooks';
@@ -7,7 +8,6 @@ import {
   stickDiagram,
   paintStickDiagram,
 } from '../../telling/stickdiagram/index.ts';
-import { voiceOf } from '../../telling/narrative/index.ts';
 import { later } from '../controls/index.ts';
 import type { Study, Build } from '../study/index.ts';
 import { Drawing, Figure, faultsText } from '../figure/index.ts';
@@ -19,7 +19,7 @@ import { hearHands } from './hands.ts';
 import { widenReach } from './reach.ts';
 import { shownOf, standingsFor } from './shown.ts';
 import { DiagramTable } from './table.tsx';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 import { drawn as firstDrawn, train as firstTrain } from 'virtual:first-train';
 import './diagram.css';
@@ -41,10 +41,10 @@ interface Props {
 export function Diagram({ study, build, caption, children }: Props) {
   const say = words();
   const place = useRef<HTMLDivElement>(null);
-  const drawn = useComputed(() => build.train.value && layoutOf(build.train.value));
+  const drawn = useComputed(() => build.train.value && layoutOf(build.train.value, voiceNow()));
   const shown = useComputed(() => shownOf(build));
   const standings = standingsFor(build, shown.value);
-  const name = drawn.value?.name ?? '';
+  const name = build.train.value ? voiceNow().train(build.train.value) : '';
   const isWrong = build === study.wrong;
   const title = isWrong ? say.wrongTitle(name, faultsText(study)) : say.title(name);
   const help = useId();
@@ -86,7 +86,7 @@ export function Diagram({ study, build, caption, children }: Props) {
     }),
   );
   if (!scene) return null;
-  const legend = voiceOf(language.value).say('marks.picture');
+  const legend = voiceNow().say('marks.picture');
   const inFile = () => {
     if (!drawn.value || !standings) return scene;
     return paintStickDiagram(drawn.value, title, { ...standings, key: [caption, legend] });
@@ -135,7 +135,11 @@ export function Diagram({ study, build, caption, children }: Props) {
 // In sheet units: a longer train is small beside its reasons.
 const LONG = 1200;
 
-/** The layout of a train; the first train's was made when the page was built. */
-export function layoutOf(train: Train): StickDiagram {
-  return train === firstTrain ? firstDrawn : stickDiagram(train);
+/**
+ * The layout of a train, with names in a voice; the first train's, as its file has them, was made
+ * when the page was built.
+ */
+export function layoutOf(train: Train, voice: Voice): StickDiagram {
+  const asMade = train === firstTrain && !train.languages?.[voice.language];
+  return asMade ? firstDrawn : stickDiagram(train, (name) => voice.called(name));
 }

@@ -1,11 +1,11 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { CASE, type OneWayClutch } from '../../engine/train/index.ts';
 import { freeWay, hasRollers, jammingScene } from '../../telling/endview/index.ts';
-import { seenFrom as seenFromText, voiceOf } from '../../telling/narrative/index.ts';
+import { seenFrom as seenFromText } from '../../telling/narrative/index.ts';
 import { placement } from '../../telling/scene/index.ts';
 import { Drawing } from '../figure/index.ts';
 import type { Build, Study } from '../study/index.ts';
-import { language, seenFrom, stand } from '../words/index.ts';
+import { seenFrom, stand, voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -16,7 +16,7 @@ interface Props {
 /** The one-way clutch that was tapped, from its end: how it holds and how it over-runs, both moving. */
 export function Races({ study, build }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const device = build.train.value?.devices.find(({ name }) => name === study.lookedInto.value);
   if (device?.kind !== 'one-way') return null;
   const state = build.answer.value?.devices.get(device.name)?.state;

@@ -1,13 +1,12 @@
-import { voiceOf } from '../../telling/narrative/index.ts';
 import type { Study, Build } from '../study/index.ts';
 import { speedText } from '../figure/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 /** The diagram as a table: every member, how it turns, and hands to hold and turn it by. */
 export function DiagramTable({ study, build }: { readonly study: Study; readonly build: Build }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const assembly = build.assembly.value;
   const answer = build.answer.value;
   if (!assembly || !answer) return null;

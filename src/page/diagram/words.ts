@@ -1,7 +1,6 @@
 import type { Way } from '../../engine/train/index.ts';
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
-import { voiceOf } from '../../telling/narrative/index.ts';
-import { spoken } from '../words/index.ts';
+import { spoken, voiceNow } from '../words/index.ts';
 
 const torque = (parts: number) => `${Math.round(parts * 100)} N·m`;
 
@@ -37,10 +36,10 @@ export const words = spoken({
     enlarge: 'Larger',
     torque,
     dial: (member: string, speed: Quantity | undefined) => {
-      const name = voiceOf('en').name(member);
+      const name = voiceNow().name(member);
       if (speed === undefined) return `${name}: stands still`;
       if (isSpan(speed)) return `${name}: free`;
-      return `${name}: ${voiceOf('en').number(speed)}`;
+      return `${name}: ${voiceNow().number(speed)}`;
     },
     member: 'member',
     turns: 'turns, clockwise positive',
@@ -64,10 +63,10 @@ export const words = spoken({
     enlarge: 'Más grande',
     torque,
     dial: (member: string, speed: Quantity | undefined) => {
-      const name = voiceOf('es').name(member);
+      const name = voiceNow().name(member);
       if (speed === undefined) return `${name}: quieto`;
       if (isSpan(speed)) return `${name}: libre`;
-      return `${name}: ${voiceOf('es').number(speed)}`;
+      return `${name}: ${voiceNow().number(speed)}`;
     },
     member: 'miembro',
     turns: 'gira, horario positivo',

@@ -1,10 +1,10 @@
 import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { type EndNote, endScene, type EndView } from '../../telling/endview/index.ts';
-import { seenFrom, voiceOf } from '../../telling/narrative/index.ts';
+import { seenFrom } from '../../telling/narrative/index.ts';
 import type { Study, Build } from '../study/index.ts';
 import { Drawing, Figure, large, SpeedTable } from '../figure/index.ts';
 import { shownOf, standingsFor } from '../diagram/index.ts';
-import { language, stand } from '../words/index.ts';
+import { stand, voiceNow } from '../words/index.ts';
 import { hearDrags } from './handling.ts';
 import { rollerOf } from './roller.ts';
 import { words } from './words.ts';
@@ -18,14 +18,20 @@ interface Props {
 /** One set from its end; it turns only while it is in sight. */
 export function EndFigure({ study, build, view }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const place = useRef<HTMLDivElement>(null);
   const standings = standingsFor(build, shownOf(build));
   const title = say.of(voice.name(view.name), seenFrom(stand.value, voice));
   // For a class at the other end of the room each wheel has its name.
   const names = large.value !== null && large.value.contains(place.current);
   const scene = useMemo(
-    () => endScene(view, build.angles, { title, names, ...(standings && { standings }) }),
+    () =>
+      endScene(view, build.angles, {
+        title,
+        names,
+        nameOf: (member) => voice.called(member),
+        ...(standings && { standings }),
+      }),
     [view, build.answer.value, title, names],
   );
   useEffect(() => {

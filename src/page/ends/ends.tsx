@@ -1,8 +1,7 @@
 import { useComputed } from '@preact/signals';
 import { endView } from '../../telling/endview/index.ts';
 import type { Study, Build } from '../study/index.ts';
-import { voiceOf } from '../../telling/narrative/index.ts';
-import { language, seenFrom } from '../words/index.ts';
+import { seenFrom, voiceNow } from '../words/index.ts';
 import { EndFigure } from './endfigure.tsx';
 import { words } from './words.ts';
 import './ends.css';
@@ -24,7 +23,7 @@ export function Ends({ study, build }: { readonly study: Study; readonly build: 
           <EndFigure key={view.name} study={study} build={build} view={view} />
         ))}
       </div>
-      <p class="aside">{voiceOf(language.value).say('drawn.circles')}</p>
+      <p class="aside">{voiceNow().say('drawn.circles')}</p>
     </section>
   );
 }

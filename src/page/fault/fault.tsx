@@ -2,7 +2,7 @@ import { useComputed } from '@preact/signals';
 import { everyFault, type Fault, faultText } from '../../engine/faults/index.ts';
 import { faultName } from '../../telling/narrative/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 /** What is wrong with the build that stands beside the right one; nothing: it is not shown. */
@@ -29,7 +29,7 @@ export function FaultBeside({ study }: { readonly study: Study }) {
           <option value="">{place === 0 ? say.beside : say.another}</option>
           {known.value.map((one) => (
             <option key={faultText(one)} value={faultText(one)}>
-              {faultName(one, language.value)}
+              {faultName(one, voiceNow())}
             </option>
           ))}
         </select>

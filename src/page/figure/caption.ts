@@ -1,7 +1,7 @@
 import { faultNamed } from '../../engine/faults/index.ts';
-import { faultName, gearName, voiceOf } from '../../telling/narrative/index.ts';
+import { faultName, gearName } from '../../telling/narrative/index.ts';
 import type { Study, Build } from '../study/index.ts';
-import { language, spoken } from '../words/index.ts';
+import { spoken, voiceNow } from '../words/index.ts';
 
 /** What stands under the diagrams: the gear, its ratio, and what is wrong with the wrong build. */
 export const captions = spoken({
@@ -24,16 +24,16 @@ export function faultsText(study: Study): string {
   const train = study.file.train.value;
   const names = study.faults.value.map((text) => {
     const named = train && faultNamed(text, train);
-    return named && 'fault' in named ? faultName(named.fault, language.value) : text;
+    return named && 'fault' in named ? faultName(named.fault, voiceNow()) : text;
   });
   return names.join(', ');
 }
 
 // "D 1, L 1: 17/7 = 2.429", or what state it is in.
 function told(study: Study, build: Build): string {
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const gears = study.gears.value.map(({ range, gear }) => {
-    return gearName({ range: range.name, gear: gear.name });
+    return gearName({ range: range.name, gear: gear.name }, voice);
   });
   const on = gears.length > 0 ? gears.join(', ') : voice.names(study.on.value);
   const setting = study.setting.value;

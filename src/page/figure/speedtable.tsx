@@ -1,6 +1,5 @@
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
-import { voiceOf } from '../../telling/narrative/index.ts';
-import { language, spoken } from '../words/index.ts';
+import { spoken, voiceNow } from '../words/index.ts';
 
 interface Props {
   readonly members: readonly string[];
@@ -10,7 +9,7 @@ interface Props {
 
 /** Members, and how each turns: the twin of a picture in which they turn. */
 export function SpeedTable({ members, speeds }: Props) {
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   return (
     <table>
       <tbody>
@@ -27,7 +26,7 @@ export function SpeedTable({ members, speeds }: Props) {
 
 /** How a member turns: its speed, or how far it is free to. */
 export function speedText(speed: Quantity | undefined): string {
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const say = words();
   if (speed === undefined) return say.still;
   return isSpan(speed) ? say.free(voice.quantity(speed)) : voice.number(speed);

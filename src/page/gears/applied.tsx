@@ -1,3 +1,4 @@
+import { voiceNow } from '../words/index.ts';
 import { isApplied } from '../../engine/train/index.ts';
 import type { Study } from '../study/index.ts';
 import { useRoving } from '../controls/index.ts';
@@ -19,7 +20,7 @@ export function Applied({ study }: { readonly study: Study }) {
           aria-pressed={study.on.value.includes(name)}
           onClick={() => study.toggle(name)}
         >
-          {name}
+          {voiceNow().called(name)}
         </button>
       ))}
     </fieldset>

@@ -1,3 +1,4 @@
+import { voiceNow } from '../words/index.ts';
 import type { Study } from '../study/index.ts';
 import { useRoving } from '../controls/index.ts';
 import './gears.css';
@@ -6,13 +7,14 @@ import './gears.css';
 export function Gears({ study }: { readonly study: Study }) {
   const train = study.file.train.value;
   const here = new Set(study.gears.value.map(({ gear }) => gear));
+  const voice = voiceNow();
   const row = useRoving<HTMLDivElement>();
   if (!train) return null;
   return (
     <div class="gears" {...row}>
       {train.ranges.map((range) => (
         <fieldset key={range.name} class="gears-row">
-          <legend>{range.name}</legend>
+          <legend>{voice.called(range.name)}</legend>
           {range.gears.map((gear) => (
             <button
               key={gear.name}
@@ -20,7 +22,7 @@ export function Gears({ study }: { readonly study: Study }) {
               aria-pressed={here.has(gear)}
               onClick={() => study.shift(range, gear)}
             >
-              {gear.name}
+              {voice.called(gear.name)}
             </button>
           ))}
         </fieldset>

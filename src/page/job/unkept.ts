@@ -1,5 +1,5 @@
-import { refusedText, visible, voiceOf } from '../../telling/narrative/index.ts';
-import { language } from '../words/index.ts';
+import { refusedText, visible } from '../../telling/narrative/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Unkept } from './jobdesk.ts';
 import { words } from './words.ts';
 
@@ -12,7 +12,7 @@ export function unkeptText(unkept: Unkept, train = ''): string {
     case 'no picture':
       return say.noPicture(visible(unkept.name));
     case 'refused':
-      return refusedText(unkept.why, train, voiceOf(language.value));
+      return refusedText(unkept.why, train, voiceNow());
     default:
       return say.unkept[unkept.unkept];
   }

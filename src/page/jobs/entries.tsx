@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { FoldedEntry, FoldedJob } from '../../shop/records/index.ts';
-import { timeText, toldText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { timeText, toldText, visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { type JobDesk, pendingIds } from '../job/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -51,7 +51,7 @@ interface EntryProps {
 
 function Entry({ jobs, entry, signer, isPending }: EntryProps) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const { id, at, who, strikes, struckBy } = entry;
   const told = toldText(entry, voice);
   return (

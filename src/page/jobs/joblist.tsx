@@ -1,15 +1,9 @@
 import { howFar } from '../../asking/job/index.ts';
 import { standing } from '../../shop/records/index.ts';
-import {
-  howFarTexts,
-  timeText,
-  toldText,
-  visible,
-  voiceOf,
-} from '../../telling/narrative/index.ts';
+import { howFarTexts, timeText, toldText, visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { foldedOf, type Held, type JobDesk, linesOf } from '../job/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { standingOpen } from './standingopen.ts';
 import { words } from './words.ts';
 
@@ -42,7 +36,7 @@ export function JobList({ jobs }: { readonly jobs: JobDesk }) {
 // What was said last, what is signed, and what was measured and stands open.
 function Standing({ jobs, held }: { readonly jobs: JobDesk; readonly held: Held }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const job = foldedOf(held);
   const last = job.entries.at(-1);
   const signed = standing(job, 'signed').at(-1);

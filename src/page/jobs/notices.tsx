@@ -10,7 +10,7 @@ import {
   knowIdle,
   linesOf,
 } from '../job/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 /** What is to be said of where jobs are kept, and of files; never a box in the way. */
@@ -72,7 +72,7 @@ function saidOf(word: FileWord, say: ReturnType<typeof words>): string {
       return say.severalJobs(listed(word.names));
     case 'no job': {
       const [first] = word.problems;
-      const why = first ? problemText(first, language.value) : '';
+      const why = first ? problemText(first, voiceNow()) : '';
       return say.noJob(visible(word.name), why);
     }
     case 'failed':

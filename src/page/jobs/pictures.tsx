@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type FoldedJob, standing } from '../../shop/records/index.ts';
-import { toldText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { toldText, visible } from '../../telling/narrative/index.ts';
 import { type JobDesk, TakePhotograph } from '../job/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 /** Taking a photograph: by camera, or from a file. */
@@ -39,7 +39,7 @@ export function Pictures({ jobs }: { readonly jobs: JobDesk }) {
 /** The photographs of a job, each with what its entry says of it; those too that no entry names. */
 export function Gallery({ jobs, job }: { readonly jobs: JobDesk; readonly job: FoldedJob }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const all = standing(job, 'photograph');
   const named = job.entries.flatMap(({ told }) => (told?.kind === 'photograph' ? [told.name] : []));
   const seen = usePictures(jobs, named.join('\n'));

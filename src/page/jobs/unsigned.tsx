@@ -2,9 +2,9 @@ import { useEffect, useState } from 'preact/hooks';
 import { unreadIn } from '../../asking/build/index.ts';
 import { faultsOf, partsIn } from '../../asking/job/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
-import { visible, voiceOf } from '../../telling/narrative/index.ts';
+import { visible } from '../../telling/narrative/index.ts';
 import type { JobDesk } from '../job/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { standingOpen } from './standingopen.ts';
 import { words } from './words.ts';
 
@@ -18,7 +18,7 @@ interface Props {
 /** All that a signature would stand under, and is not done: it is told, and prevents nothing. */
 export function Unsigned({ jobs, job, signed }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const typed = useTyped(jobs, job);
   const held = jobs.held.value;
   const train = held && jobs.trainOf(held);
@@ -26,7 +26,7 @@ export function Unsigned({ jobs, job, signed }: Props) {
   const parts = [...partsIn(job, train?.teardown?.map(({ name }) => name) ?? [])];
   const faulty = parts.flatMap(([name, its]) => {
     const faults = faultsOf(its).map(({ says }) => visible(says));
-    return faults.length > 0 ? [say.foundTo(visible(name), faults.join('; '))] : [];
+    return faults.length > 0 ? [say.foundTo(voice.called(name), faults.join('; '))] : [];
   });
   const list = (names: readonly string[]) => voice.list(names.map(visible));
   const open = standingOpen(jobs, held);

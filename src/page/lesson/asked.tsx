@@ -5,7 +5,7 @@ import {
   questionText,
   sentences,
 } from '../../telling/narrative/index.ts';
-import { language, stand } from '../words/index.ts';
+import { stand, voiceNow } from '../words/index.ts';
 import { LETTERS, type Presses } from './keys.ts';
 import { words } from './words.ts';
 
@@ -26,7 +26,7 @@ export function Asked({ round, presses, again }: Props) {
   const { total, choices } = tally(round);
   return (
     <section class="lesson-asked">
-      <h2 class="lesson-question">{questionText(question, language.value, stand.value)}</h2>
+      <h2 class="lesson-question">{questionText(question, voiceNow(), stand.value)}</h2>
       <ol class="lesson-choices">
         {question.choices.map((choice, k) => {
           const { votes, share, change } = choices[k] ?? { votes: 0, share: 0 };
@@ -43,7 +43,7 @@ export function Asked({ round, presses, again }: Props) {
               >
                 <span class="lesson-letter">{LETTERS[k]}</span>
                 <span>
-                  {choiceText(choice.answer, language.value, stand.value)}
+                  {choiceText(choice.answer, voiceNow(), stand.value)}
                   {revealed && choice.right && <b> {say.right}</b>}
                 </span>
                 <output aria-label={say.votes(votes)}>
@@ -73,13 +73,11 @@ export function Asked({ round, presses, again }: Props) {
                 <meter class="lesson-share" min="0" max="1" value={share} aria-label={say.share} />
               )}
               {revealed && !choice.right && (
-                <p class="lesson-reason">
-                  {misconceptionText(choice.misconception, language.value)}
-                </p>
+                <p class="lesson-reason">{misconceptionText(choice.misconception, voiceNow())}</p>
               )}
               {revealed && choice.right && question.setting.fault && (
                 <p class="lesson-reason">
-                  {sentences(question.facts, language.value, stand.value).join(' ')}
+                  {sentences(question.facts, voiceNow(), stand.value).join(' ')}
                 </p>
               )}
             </li>

@@ -1,3 +1,4 @@
+import { voiceNow } from '../words/index.ts';
 import { useMemo } from 'preact/hooks';
 import type { Question } from '../../shop/lessons/index.ts';
 import { stickDiagram, paintStickDiagram } from '../../telling/stickdiagram/index.ts';
@@ -12,10 +13,20 @@ interface Props {
 /** The train as it lies: nothing moves, and no mark tells what carries. */
 export function HiddenAnswer({ study, question }: Props) {
   const train = study.file.train.value;
-  const scene = useMemo(() => train && paintStickDiagram(stickDiagram(train)), [train]);
+  const voice = voiceNow();
+  const title = train && voice.train(train);
+  const scene = useMemo(
+    () =>
+      train &&
+      paintStickDiagram(
+        stickDiagram(train, (name) => voice.called(name)),
+        title,
+      ),
+    [train, voice],
+  );
   const lit = new Set(question.subject.map(({ kind, name }) => `${kind} ${name}`));
   return (
-    <div class="diagram lesson-hidden" tabIndex={0} role="group" aria-label={train?.name}>
+    <div class="diagram lesson-hidden" tabIndex={0} role="group" aria-label={title}>
       {scene && (
         <Drawing scene={{ ...scene, marks: scene.marks.map((mark) => lightened(mark, lit)) }} />
       )}

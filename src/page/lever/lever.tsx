@@ -2,10 +2,9 @@ import { useComputed, useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { isApplied } from '../../engine/train/index.ts';
 import { leverDiagram, leverScene } from '../../telling/levers/index.ts';
-import { voiceOf } from '../../telling/narrative/index.ts';
 import type { Study, Build } from '../study/index.ts';
 import { Drawing, Figure, SpeedTable } from '../figure/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { dressNodes, type Hold, hearPulls } from './pulling.ts';
 import { words } from './words.ts';
 import './lever.css';
@@ -16,13 +15,15 @@ import './lever.css';
  */
 export function Lever({ study, build }: { readonly study: Study; readonly build: Build }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const place = useRef<HTMLDivElement>(null);
   const hold = useSignal<Hold | undefined>(undefined);
   // On a phone the arms are shorter, so that the names stay large.
   const diagram = useComputed(() => {
+    const its = voiceNow();
+    const nameOf = (name: string) => its.called(name);
     const width = matchMedia('(max-width: 40rem)').matches ? 400 : 1000;
-    return build.train.value && leverDiagram(build.train.value, width);
+    return build.train.value && leverDiagram(build.train.value, width, nameOf);
   });
   const answer = build.answer.value;
   const train = build.train.value;
@@ -43,7 +44,7 @@ export function Lever({ study, build }: { readonly study: Study; readonly build:
     speeds: hold.value ? new Map() : answer.speeds,
     on: new Set(study.on.value.filter((name) => frictions.has(name))),
     figure: (speed) => voice.written(speed.toFixed(2)),
-    title: say.of(train.name),
+    title: say.of(voice.train(train)),
     ...(hold.value && { most: hold.value.most }),
   });
   const members = [...new Set(diagram.value.levers.flat().map(({ member }) => member))];

@@ -1,3 +1,4 @@
+import { faultsText } from '../figure/index.ts';
 import { useComputed, useSignal } from '@preact/signals';
 import {
   type MarginReport,
@@ -6,10 +7,10 @@ import {
   USUAL_KPA,
 } from '../../asking/gears/index.ts';
 import { NoAnswer, type Refused } from '../../asking/request/index.ts';
-import { refusedText, voiceOf } from '../../telling/narrative/index.ts';
+import { refusedText } from '../../telling/narrative/index.ts';
 import { firstToSlipText, marginSources } from '../../telling/report/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { type Load, LoadEntry } from './load.tsx';
 import { MarginTable } from './margintable.tsx';
 import { words } from './words.ts';
@@ -21,7 +22,7 @@ import './margins.css';
  */
 export function Margins({ study }: { readonly study: Study }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const load = useSignal<Load>({ pressure: USUAL_KPA, unit: 'kPa', torque: '', stallRatio: '' });
   const ofWrong = useSignal(false);
   const open = useSignal(false);
@@ -63,7 +64,7 @@ export function Margins({ study }: { readonly study: Study }) {
                   aria-pressed={ofWrong.value}
                   onClick={() => (ofWrong.value = !ofWrong.value)}
                 >
-                  {say.wrong(study.faults.value.join(', '))}
+                  {say.wrong(faultsText(study))}
                 </button>
               )}
               {answer && !('load' in answer) && (
@@ -97,7 +98,7 @@ export function Margins({ study }: { readonly study: Study }) {
 
 function Report({ report }: { readonly report: MarginReport }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const first = firstToSlipText(report.gears, voice);
   return (
     <>

@@ -3,9 +3,9 @@ import { useSignal } from '@preact/signals';
 import type { MarginReport } from '../../asking/gears/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import type { GearMargin, SideMargin } from '../../engine/margin/index.ts';
-import { gearName, voiceOf } from '../../telling/narrative/index.ts';
+import { gearName } from '../../telling/narrative/index.ts';
 import { deviceCells, marginCells } from '../../telling/report/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 const SIDES = ['drive', 'coast', 'inReverse'] as const;
@@ -13,7 +13,7 @@ const SIDES = ['drive', 'coast', 'inReverse'] as const;
 /** A row a gear for either way of the load; a gear that is pressed tells its devices. */
 export function MarginTable({ report }: { readonly report: MarginReport }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const open = useSignal('');
   const heads = ['passes', 'spare', 'first'].map((head) => voice.say('head', { head }));
   const cell = (its: ReturnType<typeof marginCells>[number] | undefined) => {
@@ -37,9 +37,9 @@ export function MarginTable({ report }: { readonly report: MarginReport }) {
         </thead>
         <tbody>
           {report.gears.map((gear) => (
-            <Fragment key={gearName(gear)}>
+            <Fragment key={gearName(gear, voice)}>
               {SIDES.map((side) => gear[side] && row(gear, side, gear[side]))}
-              {open.value === gearName(gear) && (
+              {open.value === gearName(gear, voice) && (
                 <tr>
                   <td colSpan={7}>
                     <Devices gear={gear} />
@@ -57,7 +57,7 @@ export function MarginTable({ report }: { readonly report: MarginReport }) {
     const { mostNm, askedNm, state } = its;
     const slips = mostNm !== null && toNumber(mostNm) < toNumber(askedNm);
     const cells = marginCells(its, report.pressureUnit, voice);
-    const name = gearName(gear);
+    const name = gearName(gear, voice);
     return (
       <tr key={side} class={slips ? 'margins-slips' : ''}>
         {side === 'drive' && (
@@ -93,7 +93,7 @@ export function MarginTable({ report }: { readonly report: MarginReport }) {
 // What each device must and can carry in a gear.
 function Devices({ gear }: { readonly gear: GearMargin }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const heads = ['device', 'must', 'can', 'spare'].map((head) => voice.say('head', { head }));
   return (
     <>
@@ -103,7 +103,7 @@ function Devices({ gear }: { readonly gear: GearMargin }) {
         return (
           <table key={side} class="margins-devices">
             <caption>
-              {gearName(gear)}, {say[side]}
+              {gearName(gear, voice)}, {say[side]}
             </caption>
             <thead>
               <tr>

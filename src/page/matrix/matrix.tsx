@@ -3,13 +3,13 @@ import { useEffect, useRef } from 'preact/hooks';
 import type { FaultsReport } from '../../asking/faults/index.ts';
 import { type FaultRow, faultText } from '../../engine/faults/index.ts';
 import { faultsCsv } from '../../telling/data/index.ts';
-import { faultName, gearName, voiceOf } from '../../telling/narrative/index.ts';
+import { faultName, gearName } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { download } from '../desk/index.ts';
 import { Builds } from '../fault/index.ts';
 import type { Study } from '../study/index.ts';
 import { beside } from '../thread/index.ts';
-import { isCalm, language, stand } from '../words/index.ts';
+import { isCalm, stand, voiceNow } from '../words/index.ts';
 import { Pairs } from './pairs.tsx';
 import { Rows } from './rows.tsx';
 import type { Touched } from './touched.ts';
@@ -50,7 +50,7 @@ function WorkedOut({ study }: { readonly study: Study }) {
     );
     return () => (stale = true);
   });
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   if (trouble.value !== undefined) {
     return (
       <p role="alert">
@@ -100,7 +100,7 @@ function Shown({
 }) {
   const say = words();
   const head = useRef<HTMLHeadingElement>(null);
-  const named = say.shown(namesOf(row), gearName(gear));
+  const named = say.shown(namesOf(row), gearName(gear, voiceNow()));
   useEffect(() => {
     head.current?.focus({ preventScroll: true });
     head.current?.scrollIntoView({ block: 'nearest' });
@@ -121,12 +121,12 @@ function Shown({
 
 // As the command's faults --csv, from the end that is looked from; the name on disk is the train's.
 function csvOf(report: FaultsReport): [string, Blob] {
-  const text = faultsCsv(report, { language: language.value, stand: stand.value });
+  const text = faultsCsv(report, { voice: voiceNow(), stand: stand.value });
   return [`${report.train.name ?? 'train'} faults.csv`, new Blob([text], { type: 'text/csv' })];
 }
 
 function namesOf({ faults }: FaultRow): string {
-  return faults.map((fault) => faultName(fault, language.value)).join(' + ');
+  return faults.map((fault) => faultName(fault, voiceNow())).join(' + ');
 }
 
 // On coast where that alone is wrong.

@@ -4,7 +4,7 @@ import { type FaultMatrix, faultText } from '../../engine/faults/index.ts';
 import { faultName } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { beside } from '../thread/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { Rows } from './rows.tsx';
 import type { Touched } from './touched.ts';
 import { words } from './words.ts';
@@ -23,9 +23,7 @@ export function Pairs({ train, matrix, touched, touch }: Props) {
   const among = useSignal<readonly string[]>([]);
   const report = useSignal<FaultsReport | undefined>(undefined);
   const faults = matrix.rows.flatMap((row) => row.faults.slice(0, 1));
-  const names = new Map(
-    faults.map((fault) => [faultText(fault), faultName(fault, language.value)]),
-  );
+  const names = new Map(faults.map((fault) => [faultText(fault), faultName(fault, voiceNow())]));
   useSignalEffect(() => {
     const { value: some } = among;
     let stale = false;

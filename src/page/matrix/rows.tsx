@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import type { FaultCell, FaultMatrix, FaultRow } from '../../engine/faults/index.ts';
-import { faultName, gearName, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { faultName, gearName } from '../../telling/narrative/index.ts';
 import { faultMarks, soundMarks } from '../../telling/report/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { type Fold, type Folded, foldsOf } from './folds.ts';
 import type { Touched } from './touched.ts';
 import { words } from './words.ts';
@@ -16,7 +16,7 @@ interface Props {
 /** The picture: gears across, faults down, folded; the heads stay while it is scrolled. */
 export function Rows({ matrix, touched, touch }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const { folds, silent } = foldsOf(matrix);
   return (
     <table class="matrix-table">
@@ -24,15 +24,15 @@ export function Rows({ matrix, touched, touch }: Props) {
         <tr>
           <th scope="col">{say.fault}</th>
           {matrix.gears.map((gear) => (
-            <th scope="col" key={gearName(gear)}>
-              {gearName(gear)}
+            <th scope="col" key={gearName(gear, voice)}>
+              {gearName(gear, voice)}
             </th>
           ))}
         </tr>
         <tr class="matrix-healthy">
           <th scope="row">{say.healthy}</th>
           {matrix.gears.map((gear) => (
-            <td key={gearName(gear)}>
+            <td key={gearName(gear, voice)}>
               {soundMarks(gear, voice).map((mark, k) => (
                 <span key={k}>{mark}</span>
               ))}
@@ -73,7 +73,7 @@ function FoldRows({ fold, ...rest }: Props & { readonly fold: Fold }) {
             aria-expanded={open.value}
             onClick={() => (open.value = !open.value)}
           >
-            {open.value ? '▾' : '▸'} {isDevice ? visible(fold.device) : say.parts} (
+            {open.value ? '▾' : '▸'} {isDevice ? voiceNow().called(fold.device) : say.parts} (
             {fold.classes.length})
           </button>
         </th>
@@ -88,7 +88,7 @@ function FoldRows({ fold, ...rest }: Props & { readonly fold: Fold }) {
 
 function FaultLine({ folded, matrix, touched, touch }: Props & { readonly folded: Folded }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const [row, ...others] = folded.rows;
   const name = namesOf(row);
   return (
@@ -107,14 +107,14 @@ function FaultLine({ folded, matrix, touched, touch }: Props & { readonly folded
         const marks = faultMarks(cell, voice);
         const isTouched = touched?.row === row && touched.gear === gear;
         return (
-          <td key={gearName(gear)} class={lookOf(cell)}>
+          <td key={gearName(gear, voice)} class={lookOf(cell)}>
             <button
               type="button"
               aria-pressed={isTouched}
               onClick={() => touch({ row, gear, cell })}
             >
               <span class="unseen">
-                {name}, {gearName(gear)}: {say.drive}
+                {name}, {gearName(gear, voice)}: {say.drive}
               </span>
               <Mark mark={marks[0]} />
               <span class="unseen">{say.coast}</span>
@@ -144,5 +144,5 @@ function lookOf({ drive, coast, inReverse = coast }: FaultCell): string {
 }
 
 function namesOf({ faults }: FaultRow): string {
-  return faults.map((fault) => faultName(fault, language.value)).join(' + ');
+  return faults.map((fault) => faultName(fault, voiceNow())).join(' + ');
 }

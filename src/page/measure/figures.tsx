@@ -2,8 +2,8 @@ import type { MeasuredThing } from '../../asking/build/index.ts';
 import { fraction } from '../../engine/linear/index.ts';
 import { digitsIn, type LengthUnit, lengthFrom } from '../../shop/length/index.ts';
 import { meanGap } from '../../shop/limits/index.ts';
-import { asFineAs, lengthText, torqueText, voiceOf } from '../../telling/narrative/index.ts';
-import { language } from '../words/index.ts';
+import { asFineAs, lengthText, torqueText } from '../../telling/narrative/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { scaleOf } from './bar.ts';
 import { LimitBar } from './limitbar.tsx';
 import { standingIn, type Typed, type ReadingWay } from './ways.ts';
@@ -21,7 +21,7 @@ interface Props {
 /** Mean and spread of what was read, and where it lies between the limits. */
 export function Figures({ thing, way, typed, typing, first }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const scale = scaleOf(thing, way, typed);
   const row = way.fields.find(({ many }) => many);
   const texts = row ? standingIn(typed, row).map(({ text }) => text) : [];

@@ -8,15 +8,14 @@ import type { Told } from '../../shop/records/index.ts';
 import { boundsOf } from '../../shop/limits/index.ts';
 import {
   boundsText,
-  type Language,
   limitDoubtedText,
   problemText,
   refusedText,
-  voiceOf,
+  type Voice,
 } from '../../telling/narrative/index.ts';
 import { DecimalPad, LargeButton } from '../controls/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Measuring } from './measuring.ts';
 import { Head } from './one.tsx';
 import { Readings } from './readings.tsx';
@@ -35,7 +34,7 @@ export function LimitEntry({ measuring, study, thing }: Props) {
   const source = measuring.text('source') ?? '';
   const [edited, refuse] = useState(true);
   const [done, tell] = useState(false);
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const [at, way, field] = [measuring.at.value, measuring.way.value, measuring.field.value];
   const { initials, open } = measuring.keeper;
   if (!at || !way || !field) return null;
@@ -148,7 +147,7 @@ export function LimitEntry({ measuring, study, thing }: Props) {
             refused={measuring.refused.value}
             text={(why) =>
               why.refused === 'bad.entry'
-                ? mistakeText(why.problem, language.value)
+                ? mistakeText(why.problem, voice)
                 : refusedText(why, study.file.name.value, voice)
             }
             onMeant={open.value ? undefined : () => toFile(true)}
@@ -170,7 +169,7 @@ function SoFar({
   readonly limit: FileLimit | undefined;
   readonly torque: boolean;
 }) {
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   if (!limit) return null;
   const { least = '', most = '', source, by } = limit;
   const text = torque
@@ -188,10 +187,10 @@ interface Doubted {
   readonly onWrong: () => void;
 }
 
-function mistakeText(problem: Problem, its: Language): string {
+function mistakeText(problem: Problem, voice: Voice): string {
   return problem.problem === 'limit doubted'
-    ? limitDoubtedText(problem, voiceOf(its), 'asked')
-    : problemText(problem, its);
+    ? limitDoubtedText(problem, voice, 'asked')
+    : problemText(problem, voice);
 }
 
 // A limit far from the file's is asked about; whatever else is wrong with it is only said.

@@ -1,9 +1,9 @@
 import type { MeasuredThing, MeasuredStanding } from '../../asking/build/index.ts';
-import { keyOf, visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
+import { keyOf, type Voice } from '../../telling/narrative/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
 import type { Study } from '../study/index.ts';
 import { room } from '../rooms/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { Keeping } from './keeping.tsx';
 import type { Measuring } from './measuring.ts';
 import { words } from './words.ts';
@@ -50,7 +50,7 @@ export function List({ measuring, study }: Props) {
                 {SIGNS[thing.stands]}
               </span>
               <span>
-                <b>{visible(thing.name)}</b>
+                <b>{voiceNow().called(thing.name)}</b>
                 <br />
                 <Kind thing={thing} /> ·{' '}
                 {measuring.isPending(thing) ? say.pending : say.stands[thing.stands]}
@@ -66,7 +66,7 @@ export function List({ measuring, study }: Props) {
 /** Of what kind a thing is: "pack clearance", "planet side clearance". */
 export function Kind({ thing }: { readonly thing: MeasuredThing }) {
   const say = words();
-  return <>{kindText(thing, say.kinds, voiceOf(language.value))}</>;
+  return <>{kindText(thing, say.kinds, voiceNow())}</>;
 }
 
 function kindText(

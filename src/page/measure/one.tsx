@@ -3,10 +3,10 @@ import { useState } from 'preact/hooks';
 import type { MeasuredThing } from '../../asking/build/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { quantityFrom } from '../../engine/quantity/index.ts';
-import { refusedText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { refusedText } from '../../telling/narrative/index.ts';
 import { DecimalPad, LargeButton } from '../controls/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { Against } from './against.tsx';
 import { Figures } from './figures.tsx';
 import { Keeping } from './keeping.tsx';
@@ -29,7 +29,7 @@ interface Props {
 /** One measurement: its readings and what they say on one side, the pad on the other. */
 export function One({ measuring, study, thing }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const typing = useSignal('');
   const [done, tell] = useState(false);
   const [way, field, unit] = [measuring.way.value, measuring.field.value, measuring.unit.value];
@@ -125,7 +125,7 @@ export function Head({ measuring, study, thing }: Props) {
       <header class="measure-head">
         <LargeButton onPress={() => measuring.leave()}>‹ {say.all}</LargeButton>
         <div>
-          <h2 tabIndex={-1}>{visible(thing.name)}</h2>
+          <h2 tabIndex={-1}>{voiceNow().called(thing.name)}</h2>
           <p>
             <Kind thing={thing} /> ·{' '}
             <b class={`measure-${thing.stands}`}>

@@ -3,16 +3,9 @@ import type { MeasuredThing } from '../../asking/build/index.ts';
 import { compare, signOf } from '../../engine/linear/index.ts';
 import { type Length, lengthFrom, type LengthUnit } from '../../shop/length/index.ts';
 import { type Chosen, sizeOf } from '../../shop/limits/index.ts';
-import {
-  asFineAs,
-  gapTexts,
-  keyOf,
-  lengthText,
-  visible,
-  voiceOf,
-} from '../../telling/narrative/index.ts';
+import { asFineAs, gapTexts, keyOf, lengthText, visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Measuring } from './measuring.ts';
 import type { Telling } from './telling.ts';
 import { limitKindsOf, shelfOf } from './ways.ts';
@@ -28,7 +21,7 @@ interface Props {
 /** The shelf as the row of parts that it is: what each would give, which is in, which is best. */
 export function Shelf({ measuring, thing, telling, first }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const [taken, take] = useState<string | undefined>(undefined);
   const shelf = shelfOf(thing);
   const at = measuring.at.value;

@@ -4,10 +4,10 @@ import { compare } from '../../engine/linear/index.ts';
 import { PRELOAD_PARTS, ROD_PARTS, SHELF_PARTS, WASHER_PARTS } from '../../engine/train/index.ts';
 import { putShelf } from '../../engine/trainfile/index.ts';
 import { type Length, lengthFrom } from '../../shop/length/index.ts';
-import { keyOf, voiceOf } from '../../telling/narrative/index.ts';
+import { keyOf } from '../../telling/narrative/index.ts';
 import { DecimalPad, LargeButton } from '../controls/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Measuring } from './measuring.ts';
 import { Head } from './one.tsx';
 import { Readings } from './readings.tsx';
@@ -23,7 +23,7 @@ interface Props {
 /** The row of parts that sets a gap, as it lies on the shelf: sizes, and which one is in. */
 export function ShelfEntry({ measuring, study, thing }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const before = shelfOf(thing);
   const parts: readonly string[] = thing.kind === 'wear' ? [] : PARTS[thing.kind];
   const part = measuring.text('part') ?? before?.part ?? parts[0] ?? '';

@@ -1,14 +1,14 @@
 import { useState } from 'preact/hooks';
-import { toldText, voiceOf } from '../../telling/narrative/index.ts';
+import { toldText } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Measuring } from './measuring.ts';
 import { words } from './words.ts';
 
 /** What was written down of this thing; what is wrong is struck through with its reason, and stays. */
 export function WrittenDown({ measuring }: { readonly measuring: Measuring }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const [asked, ask] = useState<string | undefined>(undefined);
   const all = measuring.written.value;
   if (all.length === 0) return null;

@@ -1,9 +1,9 @@
 import type { ComponentChildren } from 'preact';
 import type { Signal } from '@preact/signals';
 import type { Train } from '../../engine/train/index.ts';
-import { keyOf, voiceOf } from '../../telling/narrative/index.ts';
+import { keyOf } from '../../telling/narrative/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { filling, paper, pressure, stallRatio, torque, WANTED, what } from './wanted.ts';
 import { words } from './words.ts';
 
@@ -18,7 +18,7 @@ interface Props {
 /** Which sheet, on which paper, filled in or not, and at which load. */
 export function Choosing({ train, job, children }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   return (
     <>
       <div class="print-what" role="group" aria-label={say.what}>

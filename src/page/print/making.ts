@@ -4,7 +4,7 @@ import type { OpenJob } from '../../asking/job/index.ts';
 import { type Stand, trainAsFound } from '../../asking/request/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { hashOf } from '../../shop/records/index.ts';
-import { jobNoteText, type Language, voiceOf } from '../../telling/narrative/index.ts';
+import { jobNoteText, type Voice } from '../../telling/narrative/index.ts';
 import {
   kindsInSet,
   type Paper,
@@ -28,7 +28,7 @@ export interface Order {
   readonly job: OpenJob | undefined;
   readonly load: LoadRequest;
   readonly paper: Paper;
-  readonly language: Language;
+  readonly voice: Voice;
   readonly stand: Stand;
 }
 
@@ -41,17 +41,17 @@ export interface Ordered {
 /** One drawing on a page of its own. */
 export function pictured(
   { scene, title, caption }: Picture,
-  { told, text, faults, language, paper }: Omit<Order, 'what'>,
+  { told, text, faults, voice, paper }: Omit<Order, 'what'>,
 ): Ordered {
   const sheets = [pictureSheet(scene, title, caption)];
   const hash = hashOf(text);
-  const its = { train: told, faults, hash, date: today(), language, paper } as const;
+  const its = { train: told, faults, hash, date: today(), voice, paper } as const;
   return { printing: printingOf(sheets, { ...its, kind: 'drawing' }), notes: [] };
 }
 
 /** Makes the sheets, as the command does; what takes long is worked out beside. Throws `NoAnswer`. */
 export async function madeFor(order: Order): Promise<Ordered> {
-  const { what, text, told, faults, job, load, paper, language, stand } = order;
+  const { what, text, told, faults, job, load, paper, voice, stand } = order;
   const train = trainAsFound(told, { fault: faults });
   const kinds = what === 'set' ? kindsInSet(train, job?.job) : [what];
   const asked = { train: text, fault: faults };
@@ -66,12 +66,12 @@ export async function madeFor(order: Order): Promise<Ordered> {
     margins: () => askCapacity(told, { ...load, fault: faults }),
   };
   const sheets = kinds.map((kind) => {
-    return sheetOf(kind, { train, language, stand, job: job?.job }, answered);
+    return sheetOf(kind, { train, voice, stand, job: job?.job }, answered);
   });
   const hash = hashOf(text);
   const date = today();
-  const printing = printingOf(sheets, { kind: what, train, faults, hash, date, language, paper });
-  const notes = job?.notes(hash).map((note) => jobNoteText(note, voiceOf(language))) ?? [];
+  const printing = printingOf(sheets, { kind: what, train, faults, hash, date, voice, paper });
+  const notes = job?.notes(hash).map((note) => jobNoteText(note, voice)) ?? [];
   return { printing, notes };
 }
 

@@ -2,13 +2,13 @@ import { isApplied, type Train } from '../../engine/train/index.ts';
 import { endScene, endView } from '../../telling/endview/index.ts';
 import { explodedScenes } from '../../telling/exploded/index.ts';
 import { leverDiagram, leverScene } from '../../telling/levers/index.ts';
-import { seenFrom, visible, type Voice, voiceOf } from '../../telling/narrative/index.ts';
+import { seenFrom, type Voice } from '../../telling/narrative/index.ts';
 import type { Scene } from '../../telling/scene/index.ts';
 import { paintStickDiagram } from '../../telling/stickdiagram/index.ts';
 import { layoutOf, shownOf, standingsFor } from '../diagram/index.ts';
 import { captions } from '../figure/index.ts';
 import type { Study } from '../study/index.ts';
-import { language, stand } from '../words/index.ts';
+import { stand, voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 /** A drawing of the train as it stands on the page, to be printed or kept as a file. */
@@ -31,7 +31,7 @@ export interface Offered {
 /** Every drawing that the rooms show of a train: its stick diagram, the levers, each end, its parts. */
 export function picturesOf(study: Study, train: Train): Offered[] {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const sets = [...train.sets, ...train.pairs].map(({ name }) => name);
   const gear = captions().right(study);
   const offer = (
@@ -60,8 +60,8 @@ function sectionOf(study: Study, train: Train, voice: Voice): Scene {
   const standings = standingsFor(study.right, shownOf(study.right));
   const key = [voice.say('marks.picture')];
   return paintStickDiagram(
-    layoutOf(train),
-    visible(train.name),
+    layoutOf(train, voice),
+    voice.train(train),
     standings && { ...standings, key },
   );
 }
@@ -71,18 +71,21 @@ function leversOf(study: Study, train: Train, voice: Voice): Scene | undefined {
   const frictions = new Set(train.devices.filter(isApplied).map(({ name }) => name));
   return (
     answer &&
-    leverScene(leverDiagram(train), {
-      drawn: answer.drawn,
-      speeds: answer.speeds,
-      on: new Set(study.on.value.filter((name) => frictions.has(name))),
-      figure: (speed) => voice.written(speed.toFixed(2)),
-      title: voice.say('drawn.lever', { train: visible(train.name) }),
-    })
+    leverScene(
+      leverDiagram(train, undefined, (name) => voice.called(name)),
+      {
+        drawn: answer.drawn,
+        speeds: answer.speeds,
+        on: new Set(study.on.value.filter((name) => frictions.has(name))),
+        figure: (speed) => voice.written(speed.toFixed(2)),
+        title: voice.say('drawn.lever', { train: voice.train(train) }),
+      },
+    )
   );
 }
 
 function endOf(study: Study, train: Train, name: string): Scene | undefined {
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const view = endView(train, name, stand.value.seenFrom);
   const standings = standingsFor(study.right, shownOf(study.right));
   const title = voice.say('drawn.end', {
@@ -90,7 +93,10 @@ function endOf(study: Study, train: Train, name: string): Scene | undefined {
     seen: seenFrom(stand.value, voice),
   });
   const notes = [voice.say('drawn.circles')];
-  return view && endScene(view, new Map(), { title, notes, ...(standings && { standings }) });
+  const nameOf = (member: string) => voice.called(member);
+  return (
+    view && endScene(view, new Map(), { title, notes, nameOf, ...(standings && { standings }) })
+  );
 }
 
 function rowOf(train: Train, voice: Voice): Scene | undefined {

@@ -1,11 +1,11 @@
 import { useSignal, useSignalEffect } from '@preact/signals';
 import { NoAnswer } from '../../asking/request/index.ts';
-import { refusedText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { refusedText, visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { faultsText } from '../figure/index.ts';
 import { JobBar, jobsOf } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
-import { language, stand } from '../words/index.ts';
+import { stand, voiceNow } from '../words/index.ts';
 import { Choosing } from './choosing.tsx';
 import { madeFor, type Ordered, pictured } from './making.ts';
 import { OfPictures } from './ofpictures.tsx';
@@ -124,12 +124,12 @@ function orderOf(study: Study) {
     job,
     load,
     paper: paper.value,
-    language: language.value,
+    voice: voiceNow(),
     stand: stand.value,
   };
 }
 
 function troubleText(error: unknown, file: string): string {
-  if (error instanceof NoAnswer) return refusedText(error.why, file, voiceOf(language.value));
+  if (error instanceof NoAnswer) return refusedText(error.why, file, voiceNow());
   return error instanceof Error ? error.message : `${error as string}`;
 }

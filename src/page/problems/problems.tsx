@@ -1,6 +1,6 @@
 import { problemText } from '../../telling/narrative/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 import './problems.css';
 
@@ -23,7 +23,7 @@ export function Problems({ study }: { readonly study: Study }) {
         {errors.slice(0, MOST).map((problem) => (
           <li key={`${problem.place.line}:${problem.place.column} ${problemText(problem)}`}>
             <span class="problems-place">{say.at(problem.place.line, problem.place.column)}</span>{' '}
-            {problemText(problem, language.value)}
+            {problemText(problem, voiceNow())}
           </li>
         ))}
       </ul>

@@ -2,10 +2,9 @@ import {
   type Language,
   LANGUAGES,
   seenFrom as seenFromText,
-  voiceOf,
 } from '../../telling/narrative/index.ts';
 import { Menu } from '../controls/index.ts';
-import { language, seenFrom, stand } from '../words/index.ts';
+import { language, seenFrom, stand, voiceNow } from '../words/index.ts';
 import { speak } from './recalled.ts';
 import { theme, THEMES } from './theme.ts';
 import { words } from './words.ts';
@@ -33,7 +32,7 @@ export function Reader() {
       >
         {(['input', 'output'] as const).map((end) => (
           <option key={end} value={end}>
-            {seenFromText({ ...stand.value, seenFrom: end }, voiceOf(language.value))}
+            {seenFromText({ ...stand.value, seenFrom: end }, voiceNow())}
           </option>
         ))}
       </select>

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { type MeasuredThing, unreadableTold } from '../../asking/build/index.ts';
-import { visible, voiceOf } from '../../telling/narrative/index.ts';
+import { visible } from '../../telling/narrative/index.ts';
 import { LargeButton, NameEntry } from '../controls/index.ts';
 import { send } from '../rooms/index.ts';
-import { language } from '../words/index.ts';
+import { language, voiceNow } from '../words/index.ts';
 import type { Progress } from './progress.ts';
 import { words } from './words.ts';
 
@@ -16,7 +16,7 @@ interface Props {
 /** What is done while the unit is whole: cautions, and what can be read only before it comes apart. */
 export function Before({ progress, unread }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const cautions = [
     voice.say('caution.fluid'),
     ...(['weight', 'springs'] as const).map((what) => voice.say('plan.caution.of', { what })),

@@ -3,12 +3,12 @@ import { faultsOf, type Found as Finding } from '../../asking/job/index.ts';
 import type { Part, Train } from '../../engine/train/index.ts';
 import { faultText } from '../../engine/faults/index.ts';
 import { faultFrom, findingsOf, isFault, NOTHING_WRONG } from '../../shop/strip/index.ts';
-import { countedText, findingText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { countedText, findingText, visible } from '../../telling/narrative/index.ts';
 import { LargeButton, NameEntry, Tiles } from '../controls/index.ts';
 import { type JobDesk, jobsOf, TakePhotograph } from '../job/index.ts';
 import { room } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { Counting } from './counting.tsx';
 import type { Progress } from './progress.ts';
 import { words } from './words.ts';
@@ -24,7 +24,7 @@ interface Props {
 export function Found({ study, train, part, progress }: Props) {
   const say = words();
   const jobs = jobsOf(study);
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const [asked, ask] = useState(progress.typed(part) === '' ? undefined : 'other');
   const standing = progress.standing(part);
   const toggle = (its: 'other' | 'count') => ask(asked === its ? undefined : its);

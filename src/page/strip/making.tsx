@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { type End, type Train, uncarried, upOf } from '../../engine/train/index.ts';
-import { visible, voiceOf } from '../../telling/narrative/index.ts';
+import { visible } from '../../telling/narrative/index.ts';
 import { LargeButton, NameEntry, NumberPad, Tiles } from '../controls/index.ts';
 import { jobsOf, TakePhotograph } from '../job/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import {
   type Asked,
   type Draft,
@@ -171,7 +171,7 @@ function Question({ asked, train, onAnswer }: QuestionProps) {
 // Several may come with one part.
 function Carried({ train, onAnswer }: Omit<QuestionProps, 'asked'>) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const picked = useSignal<readonly string[]>([]);
   const offered = uncarried({ ...train, teardown: train.teardown ?? [] });
   const toggle = (name: string) => {
@@ -206,7 +206,7 @@ interface TurnProps {
 // Between two parts the unit may be turned over: the next came off with the other end up.
 function Turn({ now, onTurn }: TurnProps) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const other = now === 'output' ? 'input' : 'output';
   return (
     <>

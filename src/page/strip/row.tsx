@@ -2,9 +2,8 @@ import { useEffect, useMemo, useRef } from 'preact/hooks';
 import type { Part, Train } from '../../engine/train/index.ts';
 import { heldOnBy, keptOffBy, type Stripping } from '../../shop/strip/index.ts';
 import { explodedScenes, type PartState } from '../../telling/exploded/index.ts';
-import { voiceOf } from '../../telling/narrative/index.ts';
 import { Drawing } from '../figure/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -19,7 +18,7 @@ interface Props {
 export function ExplodedRow({ train, stripping, part, onPart }: Props) {
   const say = words();
   const frame = useRef<HTMLDivElement>(null);
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const name = part?.name;
   const scene = useMemo(() => {
     const states = statesOf(stripping, part);

@@ -1,3 +1,4 @@
+import { voiceNow } from '../words/index.ts';
 import type { Part } from '../../engine/train/index.ts';
 import { standing } from '../../shop/records/index.ts';
 import { visible } from '../../telling/narrative/index.ts';
@@ -19,7 +20,9 @@ export function Selective({ study, part }: { readonly study: Study; readonly par
   const go = () => send({ to: 'measure', from: 'strip', kind, name: sets });
   return (
     <div class="row">
-      <p>{chosen ? say.chosen(visible(chosen.told.part)) : say.unchosen(visible(sets))}</p>
+      <p>
+        {chosen ? say.chosen(visible(chosen.told.part)) : say.unchosen(voiceNow().called(sets))}
+      </p>
       <LargeButton onPress={go}>{say.measure}</LargeButton>
     </div>
   );

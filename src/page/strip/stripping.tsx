@@ -2,20 +2,13 @@ import { useMemo } from 'preact/hooks';
 import { type MeasuredThing, unreadWhole } from '../../asking/build/index.ts';
 import { type Part, type Train, upOf } from '../../engine/train/index.ts';
 import { kindOfPart } from '../../shop/strip/index.ts';
-import {
-  boltTexts,
-  isSprung,
-  partTexts,
-  strippingRefusal,
-  visible,
-  voiceOf,
-} from '../../telling/narrative/index.ts';
+import { boltTexts, isSprung, partTexts, strippingRefusal } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { jobsOf, TakePhotograph } from '../job/index.ts';
 import { measuringOf } from '../measure/index.ts';
 import { room } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { Found } from './found.tsx';
 import { Before } from './before.tsx';
 import { FoundFaulty, Moves } from './moves.tsx';
@@ -79,7 +72,7 @@ export function Stripping({ study, train, work, onAdd }: Props) {
                 aria-current={name === part?.name ? 'step' : undefined}
                 onClick={() => progress.show(name)}
               >
-                {i + 1}. {visible(name)}{' '}
+                {i + 1}. {voiceNow().called(name)}{' '}
                 <span class="aside">{off.has(name) ? say.isOff : say.isOn}</span>
               </button>
             </li>
@@ -107,7 +100,7 @@ interface CardProps extends Omit<Props, 'onAdd' | 'work'> {
 // What is done with one part, and what is looked at.
 function Card({ study, train, part, progress, unread }: CardProps) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const jobs = jobsOf(study);
   const { stripping, way, teardown } = progress;
   const up = upOf(teardown);
@@ -115,7 +108,7 @@ function Card({ study, train, part, progress, unread }: CardProps) {
   const place = teardown.indexOf(part);
   const neighbour = teardown[way === 'apart' ? place - 1 : place + 1];
   const turned = neighbour && up(part) && up(neighbour) !== up(part) ? up(part) : undefined;
-  const stopped = unread.map(({ name }) => visible(name));
+  const stopped = unread.map(({ name }) => voiceNow().called(name));
   const refusal =
     strippingRefusal(stripping, part, voice) ??
     (stopped.length > 0 ? say.stopped(voice.list(stopped)) : undefined);
@@ -125,7 +118,7 @@ function Card({ study, train, part, progress, unread }: CardProps) {
     <section class="strip-card" aria-labelledby="strip-part">
       <div class="strip-work">
         <h2 id="strip-part">
-          {place + 1}. {visible(part.name)}
+          {place + 1}. {voice.called(part.name)}
         </h2>
         <p class="strip-state">{isOff ? say.isOff : say.isOn}</p>
         {turned && toDo && (
@@ -139,7 +132,7 @@ function Card({ study, train, part, progress, unread }: CardProps) {
         )}
         <FoundFaulty standing={progress.standing(part)} />
         <ul class="strip-looks">
-          {partTexts(part, language.value, up(part)).map((line) => (
+          {partTexts(part, voiceNow(), up(part)).map((line) => (
             <li key={line}>{line}</li>
           ))}
           {(part.bolts ? boltTexts(part.bolts, voice) : []).map((line) => (

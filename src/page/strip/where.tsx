@@ -1,3 +1,4 @@
+import { voiceNow } from '../words/index.ts';
 import { useMemo } from 'preact/hooks';
 import {
   assemble,
@@ -9,7 +10,6 @@ import {
 } from '../../engine/train/index.ts';
 import { type Mark, round, type Scene } from '../../telling/scene/index.ts';
 import { paintStickDiagram, type StickDiagram } from '../../telling/stickdiagram/index.ts';
-import { visible } from '../../telling/narrative/index.ts';
 import { layoutOf } from '../diagram/index.ts';
 import { Drawing } from '../figure/index.ts';
 import { words } from './words.ts';
@@ -17,16 +17,17 @@ import { words } from './words.ts';
 /** Where a part sits: the stick diagram, with the members and devices lit that it carries. */
 export function Where({ train, part }: { readonly train: Train; readonly part: Part }) {
   const say = words();
-  const drawn = useMemo(() => layoutOf(train), [train]);
+  const voice = voiceNow();
+  const drawn = useMemo(() => layoutOf(train, voice), [train, voice]);
   const scene = useMemo(() => {
-    const bare = paintStickDiagram(drawn, say.where(visible(part.name)));
+    const bare = paintStickDiagram(drawn, say.where(voice.called(part.name)));
     return lit(drawn, bare, train, part);
   }, [drawn, part, say]);
   if (part.carries.length === 0) return <p class="aside">{say.nowhere}</p>;
   return (
     <figure class="strip-where">
       <Drawing scene={scene} />
-      <figcaption class="aside">{say.where(visible(part.name))}</figcaption>
+      <figcaption class="aside">{say.where(voice.called(part.name))}</figcaption>
     </figure>
   );
 }

@@ -1,7 +1,7 @@
 import { testText } from '../../engine/sight/index.ts';
-import { causeText, observationText, testName, voiceOf } from '../../telling/narrative/index.ts';
+import { causeText, observationText, testName } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Enquiry } from '../enquiry/index.ts';
 import { words } from './words.ts';
 
@@ -11,7 +11,7 @@ import { words } from './words.ts';
  */
 export function Doubts({ enquiry }: { readonly enquiry: Enquiry }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const { doubts = [], pairs = [], again = [] } = enquiry.found.value ?? {};
   if (doubts.length === 0) return null;
   return (

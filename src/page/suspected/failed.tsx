@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { isFriction } from '../../engine/train/index.ts';
 import { type FoundSign, SIGNS_OF_THINGS, SIGNS_OF_UNITS } from '../../shop/causes/index.ts';
-import { failureTexts, foundText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { failureTexts, foundText } from '../../telling/narrative/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Enquiry } from '../enquiry/index.ts';
 import { words } from './words.ts';
 
@@ -16,7 +16,7 @@ interface Props {
 /** Why it failed: from what was found as it came apart back to what is put right before the build. */
 export function Failed({ study, enquiry }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const { findings = [], failures = [] } = enquiry.found.value ?? {};
   return (
     <details class="symptoms-failed">
@@ -54,7 +54,7 @@ export function Failed({ study, enquiry }: Props) {
 /** Of what, then what: two touches write a note such as "second brake: burnt". */
 function Finder({ study, enquiry }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const of = useSignal<string | undefined>(undefined);
   const train = study.file.train.value;
   if (!train) return null;
@@ -73,7 +73,7 @@ function Finder({ study, enquiry }: Props) {
           <LargeButton onPress={() => (of.value = '')}>{say.wholeUnit}</LargeButton>
           {things.map((name) => (
             <LargeButton key={name} onPress={() => (of.value = name)}>
-              {visible(name)}
+              {voice.called(name)}
             </LargeButton>
           ))}
         </Tiles>
@@ -85,7 +85,7 @@ function Finder({ study, enquiry }: Props) {
     of.value === '' ? SIGNS_OF_UNITS : SIGNS_OF_THINGS.filter((sign) => fits(sign, device));
   return (
     <>
-      <h3>{say.foundWhat(of.value === '' ? say.wholeUnit : visible(of.value))}</h3>
+      <h3>{say.foundWhat(of.value === '' ? say.wholeUnit : voice.called(of.value))}</h3>
       <Tiles>
         {signs.map((sign) => (
           <LargeButton key={sign} onPress={() => write(sign)}>

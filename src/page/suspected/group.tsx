@@ -1,7 +1,7 @@
 import { type Bracket, sidesOf, type Suspect } from '../../engine/suspects/index.ts';
-import { evidenceText, suspectText, voiceOf } from '../../telling/narrative/index.ts';
+import { evidenceText, suspectText } from '../../telling/narrative/index.ts';
 import { percent } from '../../telling/report/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Enquiry } from '../enquiry/index.ts';
 import { words } from './words.ts';
 
@@ -15,7 +15,7 @@ interface Props {
 /** Suspects that nothing seen so far parts, with what speaks for them and against them. */
 export function Group({ enquiry, bracket, place }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const { suspects, chance } = bracket;
   const rest = suspects.slice(MOST);
   const named = (suspect: Suspect, k: number) => (
@@ -53,7 +53,7 @@ interface SuspectedProps {
 
 function Suspected({ enquiry, suspect, place, k, alone }: SuspectedProps) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const opened = enquiry.opened.value;
   const isOpen = opened?.bracket === place && opened.suspect === k;
   const name = suspectText(suspect, voice);
@@ -77,7 +77,7 @@ function Suspected({ enquiry, suspect, place, k, alone }: SuspectedProps) {
 
 function Evidence({ bracket, open }: { readonly bracket: Bracket; readonly open: boolean }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const spoken = sidesOf(bracket.evidence);
   const sides = (['for', 'against'] as const).flatMap((side) => {
     return spoken[side].length > 0 ? [[side, spoken[side]] as const] : [];

@@ -8,14 +8,13 @@ import {
   outcomeText,
   roadSignText,
   visible,
-  voiceOf,
 } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { Builds } from '../fault/index.ts';
 import { Gears } from '../gears/index.ts';
 import type { Study } from '../study/index.ts';
 import { beside } from '../thread/index.ts';
-import { isCalm, language } from '../words/index.ts';
+import { isCalm, voiceNow } from '../words/index.ts';
 import type { Enquiry } from '../enquiry/index.ts';
 import { words } from './words.ts';
 
@@ -27,7 +26,7 @@ interface Props {
 /** A suspect: what it would show of all that was seen, and the train with it beside the right one. */
 export function Opened({ study, enquiry }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const known = useMemo(() => signal<Explanation | undefined>(undefined), []);
   useSignalEffect(() => {
     const [told, opened] = [enquiry.told.value, enquiry.opened.value];

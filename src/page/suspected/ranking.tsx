@@ -2,9 +2,9 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { Examination } from '../../asking/faults/index.ts';
 import type { Bracket } from '../../engine/suspects/index.ts';
-import { growlerText, suspectText, type Voice, voiceOf } from '../../telling/narrative/index.ts';
+import { growlerText, suspectText, type Voice } from '../../telling/narrative/index.ts';
 import { percent } from '../../telling/report/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Enquiry } from '../enquiry/index.ts';
 import { Group } from './group.tsx';
 import { words } from './words.ts';
@@ -13,7 +13,7 @@ import './suspected.css';
 /** Who is suspected, and why. On a phone it folds. */
 export function Ranking({ enquiry }: { readonly enquiry: Enquiry }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const wide = useSignal(isWide());
   useEffect(() => {
     const watched = matchMedia(WIDE);

@@ -1,7 +1,7 @@
 import type { HeldBack } from '../../engine/suspects/index.ts';
 import type { StoppedTest } from '../../engine/triage/index.ts';
-import { heldText, leftText, stopText, voiceOf } from '../../telling/narrative/index.ts';
-import { language } from '../words/index.ts';
+import { heldText, leftText, stopText } from '../../telling/narrative/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -12,7 +12,7 @@ interface Props {
 /** What may not be done now and why, above everything that is asked. */
 export function Stops({ stops, heldBack }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const held = [...new Map(heldBack.map((its) => [its.test.test, its])).values()];
   if (stops.length + held.length === 0) return null;
   return (

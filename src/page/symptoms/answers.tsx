@@ -1,8 +1,8 @@
 import type { TestQuestion } from '../../asking/faults/index.ts';
 import { type TestOutcome, sightOf } from '../../engine/sight/index.ts';
 import { saidText } from '../../engine/suspects/index.ts';
-import { causeText, outcomeText, type Voice, voiceOf } from '../../telling/narrative/index.ts';
-import { language } from '../words/index.ts';
+import { causeText, outcomeText, type Voice } from '../../telling/narrative/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -13,7 +13,7 @@ interface Props {
 /** What a test may show, a large button each: what it should, then the likeliest. */
 export function Answers({ question, give }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const { outcomes, whole, parts, test } = question;
   const places = new Map(parts.map(({ outcome }, k) => [outcome, k]));
   const order = outcomes

@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { testText } from '../../engine/sight/index.ts';
-import { observationText, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { observationText, visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Enquiry } from '../enquiry/index.ts';
 import { seenEntries } from '../enquiry/index.ts';
 import { words } from './words.ts';
@@ -10,7 +10,7 @@ import { words } from './words.ts';
 /** The driver's own words; what they were read as can be taken off, what said nothing is given back. */
 export function Driver({ enquiry }: { readonly enquiry: Enquiry }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const text = useSignal('');
   const found = enquiry.found.value;
   const read = async () => {

@@ -1,10 +1,10 @@
 import { useSignal } from '@preact/signals';
 import { baseText } from '../../engine/sight/index.ts';
 import { assemble, type MemberName, type Train, type Way } from '../../engine/train/index.ts';
-import { testName, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { testName, visible } from '../../telling/narrative/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
 import type { Enquiry } from '../enquiry/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -18,7 +18,7 @@ const NEXT: Readonly<Record<Part, Part>> = { free: 'held', held: 'turned', turne
 /** A hand check of one's own: any members held, one turned, either way, devices on or off. */
 export function Hands({ enquiry, train }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const parts = useSignal<ReadonlyMap<MemberName, Part>>(new Map());
   const on = useSignal<readonly string[]>([]);
   const way = useSignal<Way>('clockwise');

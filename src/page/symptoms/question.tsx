@@ -2,15 +2,9 @@ import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import type { TestQuestion as Asked } from '../../asking/faults/index.ts';
 import { baseText, type Test, testText } from '../../engine/sight/index.ts';
-import {
-  barText,
-  keyOf,
-  observationText,
-  testName,
-  voiceOf,
-} from '../../telling/narrative/index.ts';
+import { barText, keyOf, observationText, testName } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { Answers } from './answers.tsx';
 import { useQuestion } from './asked.ts';
 import { Conditions, type Under } from './conditions.tsx';
@@ -64,7 +58,7 @@ interface CardProps {
 
 function Card({ enquiry, question, named }: CardProps) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const { test, stop, minutes, opening, risk, with: tool } = question;
   const under = useSignal<Under>({});
   const unsure = useSignal(false);

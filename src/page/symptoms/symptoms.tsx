@@ -1,7 +1,7 @@
 import { useComputed, useSignalEffect } from '@preact/signals';
 import { useMemo } from 'preact/hooks';
 import { AtJob, JobBar } from '../job/index.ts';
-import { keyOf, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { keyOf, visible } from '../../telling/narrative/index.ts';
 import { Matrix } from '../matrix/index.ts';
 import type { Study } from '../study/index.ts';
 import { Driver } from './driver.tsx';
@@ -9,7 +9,7 @@ import { Enquiry } from '../enquiry/index.ts';
 import { Doubts, Failed, Opened, Ranking, Stops, ToldSoFar } from '../suspected/index.ts';
 import { Question } from './question.tsx';
 import { TestList } from './testlist.tsx';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { Hands } from './hands.tsx';
 import { ShopFile } from './shopfile.tsx';
 import { words } from './words.ts';
@@ -38,7 +38,7 @@ export function Symptoms({ study }: { readonly study: Study }) {
           )}
           {found?.at && (
             <p class="symptoms-stage">
-              {voiceOf(language.value).say('suspects.stage', { stage: keyOf(found.at) })}
+              {voiceNow().say('suspects.stage', { stage: keyOf(found.at) })}
             </p>
           )}
           {found && <Stops stops={found.advice.stops} heldBack={found.advice.heldBack} />}

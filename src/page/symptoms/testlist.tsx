@@ -1,9 +1,9 @@
 import { type Asked } from '../../asking/faults/index.ts';
 import { baseText } from '../../engine/sight/index.ts';
 import { type Observation } from '../../engine/suspects/index.ts';
-import { keyOf, sightText, testName, visible, voiceOf } from '../../telling/narrative/index.ts';
+import { keyOf, sightText, testName, gearCalled } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Enquiry } from '../enquiry/index.ts';
 import { standingOf } from '../enquiry/index.ts';
 import { words } from './words.ts';
@@ -11,7 +11,7 @@ import { words } from './words.ts';
 /** Every test, kind by kind in the order of the trade; the gears are open, the others unfold. */
 export function TestList({ enquiry }: { readonly enquiry: Enquiry }) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const { tests = [], observations = [] } = enquiry.found.value ?? {};
   const kinds = new Map<string, Asked[]>();
   for (const asked of tests) {
@@ -70,10 +70,11 @@ interface TileProps {
 
 function Tile({ enquiry, asked: { test, stop }, observations }: TileProps) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const named = baseText(test);
   const seen = standingOf(named, observations);
-  const short = GEARS.has(test.test) && 'gear' in test ? visible(test.gear ?? '') : undefined;
+  const short =
+    GEARS.has(test.test) && 'gear' in test ? gearCalled(test.gear ?? '', voice) : undefined;
   const name = testName(test, voice);
   const skipped = enquiry.skipped.value.includes(named);
   return (

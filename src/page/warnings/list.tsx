@@ -1,5 +1,5 @@
 import { problemText } from '../../telling/narrative/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { Warned } from './warnings.ts';
 import { words } from './words.ts';
 import './warnings.css';
@@ -15,7 +15,7 @@ export function Warnings({ warnings }: { readonly warnings: readonly Warned[] })
           <svg viewBox="0 0 16 15" aria-hidden="true">
             <path class="warning-sign" d="M0 14.5l8 -14l8 14zm8 -10v5m0 2.5v.5" />
           </svg>
-          {say.look} {problemText(warning, language.value)}
+          {say.look} {problemText(warning, voiceNow())}
         </li>
       ))}
     </ul>

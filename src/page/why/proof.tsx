@@ -5,10 +5,9 @@ import {
   type MeshAccount,
   type Quantity,
 } from '../../engine/flow/index.ts';
-import { voiceOf } from '../../telling/narrative/index.ts';
 import type { SceneSubject } from '../../telling/scene/index.ts';
 import { about, accountsOf, type Build } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { voiceNow } from '../words/index.ts';
 import { balanceOf, provedText } from './balance.ts';
 import { words } from './words.ts';
 
@@ -20,7 +19,7 @@ interface Props {
 /** Who pushes whom, and that the numbers balance: the accounts behind a reason. */
 export function Proof({ build, subjects }: Props) {
   const say = words();
-  const voice = voiceOf(language.value);
+  const voice = voiceNow();
   const [train, answer] = [build.train.value, build.answer.value];
   const ledger = useMemo(() => train && answer && accountsOf(train, answer), [train, answer]);
   const { bodies, meshes } = ledger ? about(ledger, subjects) : { bodies: [], meshes: [] };

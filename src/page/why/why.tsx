@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import type { Fact } from '../../engine/flow/index.ts';
 import { sentences } from '../../telling/narrative/index.ts';
 import type { Study, Build } from '../study/index.ts';
-import { language, stand } from '../words/index.ts';
+import { language, stand, voiceNow } from '../words/index.ts';
 import { Proof } from './proof.tsx';
 import { isAbout, subjectsOf } from './subjects.ts';
 import { words } from './words.ts';
@@ -21,7 +21,7 @@ export function Why({ study, build }: Props) {
   const say = words();
   const facts = build.answer.value?.facts ?? [];
   const told = useMemo(
-    () => sentences(facts, language.value, stand.value),
+    () => sentences(facts, voiceNow(), stand.value),
     [facts, language.value, stand.value],
   );
   return (

@@ -1,4 +1,4 @@
 export { isCalm } from './calm.ts';
-export { language, spoken } from './spoken.ts';
+export { language, spoken, spokenOf, voiceNow } from './spoken.ts';
 export { recalled, remember } from './recalled.ts';
-export { ends, seenFrom, stand } from './stand.ts';
+export { seenFrom, stand } from './stand.ts';

@@ -15,9 +15,15 @@ export interface BandsReading {
 /** Reads readings of bands, by device: the train's, or any where none is given. Never throws. */
 export function readBands(text: string, train?: Train): BandsReading {
   const bands = train && (train.bands ?? []).map(({ device }) => device);
-  const { things, problems } = readNamed<Entry>(text, BANDS, bands, (device, near) => {
-    return { problem: 'no band', device, ...near };
-  });
+  const { things, problems } = readNamed<Entry>(
+    text,
+    BANDS,
+    bands,
+    (device, near) => {
+      return { problem: 'no band', device, ...near };
+    },
+    train,
+  );
   const readings = [...things].map(([device, { turns, travel }]): BandReadings => {
     return {
       device,

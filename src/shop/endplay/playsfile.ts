@@ -14,9 +14,15 @@ export interface PlaysReading {
 /** Reads end plays, by shaft: the train's, or of any shaft where none is given. Never throws. */
 export function readPlays(text: string, train?: Train): PlaysReading {
   const shafts = train && (train.endPlays ?? []).map(({ shaft }) => shaft);
-  const { things, problems } = readNamed<Entry>(text, PLAYS, shafts, (shaft, near) => {
-    return { problem: 'no end play', shaft, ...near };
-  });
+  const { things, problems } = readNamed<Entry>(
+    text,
+    PLAYS,
+    shafts,
+    (shaft, near) => {
+      return { problem: 'no end play', shaft, ...near };
+    },
+    train,
+  );
   const readings = [...things].map(([shaft, entry]): PlayReadings => {
     const { play, again } = Array.isArray(entry) ? { play: entry } : entry;
     return {

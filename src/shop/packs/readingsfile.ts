@@ -14,9 +14,15 @@ export interface ReadingsReading {
 /** Reads readings of packs, by device: the train's, or of any device where none is given. Never throws. */
 export function readReadings(text: string, train?: Train): ReadingsReading {
   const packs = train && (train.packs ?? []).map(({ device }) => device);
-  const { things, problems } = readNamed<Entry>(text, READINGS, packs, (device, near) => {
-    return { problem: 'no pack', device, ...near };
-  });
+  const { things, problems } = readNamed<Entry>(
+    text,
+    READINGS,
+    packs,
+    (device, near) => {
+      return { problem: 'no pack', device, ...near };
+    },
+    train,
+  );
   return { readings: [...things].map(readingsOf), problems };
 }
 

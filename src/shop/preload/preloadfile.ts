@@ -15,9 +15,15 @@ export interface PreloadReading {
 /** Reads preloads, by bearings: the train's, or of any where none is given. Never throws. */
 export function readPreloads(text: string, train?: Train): PreloadReading {
   const known = train && (train.preloads ?? []).map(({ bearings }) => bearings);
-  const { things, problems } = readNamed<Entry>(text, PRELOADS, known, (bearings, near) => {
-    return { problem: 'no preload', bearings, ...near };
-  });
+  const { things, problems } = readNamed<Entry>(
+    text,
+    PRELOADS,
+    known,
+    (bearings, near) => {
+      return { problem: 'no preload', bearings, ...near };
+    },
+    train,
+  );
   const readings = [...things].map(([bearings, entry]): PreloadReadings => {
     const { turning, pull, gap, bearings: state } = entry;
     return {

@@ -14,9 +14,15 @@ export interface WearReading {
 /** Reads readings by part: the train's, or any where none is given. Never throws. */
 export function readWear(text: string, train?: Train): WearReading {
   const parts = train && (train.wear ?? []).map(({ part }) => part);
-  const { things, problems } = readNamed<Entry>(text, WEAR, parts, (part, near) => {
-    return { problem: 'no wear', part, ...near };
-  });
+  const { things, problems } = readNamed<Entry>(
+    text,
+    WEAR,
+    parts,
+    (part, near) => {
+      return { problem: 'no wear', part, ...near };
+    },
+    train,
+  );
   const readings = [...things].map(([part, entry]): WearReadings => {
     const read = Object.entries(entry).map(([key, texts]) => {
       return [key, (texts as readonly string[]).map(readLength)] as const;

@@ -2,7 +2,7 @@ import type { NamedFlow } from '../../asking/gears/index.ts';
 import type { Working } from '../../engine/flow/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import type { Train } from '../../engine/train/index.ts';
-import { brakingText, doingOf, gearName, keyOf, visible, voiceOf } from '../narrative/index.ts';
+import { brakingText, doingOf, gearName, keyOf } from '../narrative/index.ts';
 import { csvOf } from './csv.ts';
 import type { Page } from '../text/index.ts';
 
@@ -14,9 +14,8 @@ import type { Page } from '../text/index.ts';
 export function chartCsv(
   train: Train,
   gears: readonly NamedFlow[],
-  { language }: Pick<Page, 'language'>,
+  { voice }: Pick<Page, 'voice'>,
 ): string {
-  const voice = voiceOf(language);
   const head = (name: string) => voice.say('head', { head: name });
   const names = train.devices.map(({ name }) => name);
   const cells = (working: Working, side: 'drive' | 'coast') => [
@@ -30,10 +29,20 @@ export function chartCsv(
       : voice.say(side === 'drive' ? 'state' : 'coast', { state: working.state }),
   ];
   return csvOf([
-    [head('gear'), head('state'), ...names.map(visible), head('ratio'), head('braking')],
-    ...gears.map((gear) => [gearName(gear), ...cells(gear.flow.drive, 'drive'), '']),
+    [
+      head('gear'),
+      head('state'),
+      ...names.map((name) => voice.called(name)),
+      head('ratio'),
+      head('braking'),
+    ],
+    ...gears.map((gear) => [gearName(gear, voice), ...cells(gear.flow.drive, 'drive'), '']),
     ...gears.map((gear) => {
-      return [gearName(gear), ...cells(gear.flow.coast, 'coast'), brakingText(gear.flow, voice)];
+      return [
+        gearName(gear, voice),
+        ...cells(gear.flow.coast, 'coast'),
+        brakingText(gear.flow, voice),
+      ];
     }),
   ]);
 }

@@ -2,12 +2,11 @@ import type { FaultsReport } from '../../asking/faults/index.ts';
 import {
   type Changed,
   type FaultRow,
-  faultText,
   type MatrixGear,
   type Outcome,
 } from '../../engine/faults/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
-import { benchText, gearName, roadText, voiceOf } from '../narrative/index.ts';
+import { benchText, faultName, gearName, roadText } from '../narrative/index.ts';
 import { csvOf } from './csv.ts';
 import type { Page } from '../text/index.ts';
 
@@ -19,17 +18,16 @@ import type { Page } from '../text/index.ts';
  */
 export function faultsCsv(
   { train, matrix, bench }: FaultsReport,
-  page: Pick<Page, 'language' | 'stand'>,
+  page: Pick<Page, 'voice' | 'stand'>,
 ): string {
-  const { language, stand } = page;
-  const voice = voiceOf(language);
+  const { voice, stand } = page;
   const head = (column: string, gear = '') => voice.say('faults.column', { column, gear });
   const heads = [
     head('fault'),
     head('class'),
     ...matrix.gears.flatMap((gear) => {
       const columns = ['drive', 'coast', ...(gear.inReverse ? ['reverse'] : [])];
-      return columns.map((column) => head(column, gearName(gear)));
+      return columns.map((column) => head(column, gearName(gear, voice)));
     }),
     head('road'),
     ...(bench ? [head('bench')] : []),
@@ -47,11 +45,11 @@ export function faultsCsv(
     ]);
   const classOf = (place: number) => matrix.classes.findIndex(({ rows }) => rows.includes(place));
   const line = (row: FaultRow, place: number) => [
-    row.faults.map(faultText).join(' + '),
+    row.faults.map((fault) => faultName(fault, voice)).join(' + '),
     classOf(place) + 1,
     ...cells(row.cells),
-    roadText(matrix, row, language),
-    ...(bench ? [benchText(bench[place], train, language, stand)] : []),
+    roadText(matrix, row, voice),
+    ...(bench ? [benchText(bench[place], train, voice, stand)] : []),
   ];
   const lines = [
     heads,

@@ -8,7 +8,7 @@ import {
   roadSign,
 } from '../../engine/faults/index.ts';
 import type { Stand } from '../../asking/request/index.ts';
-import { benchText, type Language, roadText } from '../narrative/index.ts';
+import { benchText, roadText, type Voice } from '../narrative/index.ts';
 import { type Json, mapJson, numberJson, quantityJson } from './json.ts';
 
 /**
@@ -24,7 +24,7 @@ import { type Json, mapJson, numberJson, quantityJson } from './json.ts';
  */
 export function faultsJson(
   { train, matrix, bench }: FaultsReport,
-  language: Language,
+  voice: Voice,
   stand?: Stand,
 ): Json {
   return {
@@ -38,13 +38,13 @@ export function faultsJson(
     })),
     faults: matrix.rows.map((row, place) => {
       const road = roadSign(matrix, row);
-      const text = roadText(matrix, row, language);
+      const text = roadText(matrix, row, voice);
       return {
         faults: row.faults.map(faultText),
         gears: row.cells.map(cellJson),
         road: road ? { range: road.gear.range, gear: road.gear.gear, end: road.end, text } : null,
         ...(bench && {
-          bench: benchJson(bench[place], benchText(bench[place], train, language, stand)),
+          bench: benchJson(bench[place], benchText(bench[place], train, voice, stand)),
         }),
       };
     }),

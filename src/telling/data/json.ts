@@ -10,7 +10,7 @@ import {
 import type { HandAnswer } from '../../engine/hand/index.ts';
 import { type Rational, toNumber, toText } from '../../engine/linear/index.ts';
 import type { Stand } from '../../asking/request/index.ts';
-import { type Language, sentences } from '../narrative/index.ts';
+import { sentences, type Voice } from '../narrative/index.ts';
 
 /**
  * What `--json` prints. An exact number is { exact: "p/q" or "p", value: its float }; one that
@@ -33,30 +33,30 @@ export type Json =
  */
 export function flowJson(
   flow: Flow,
-  language: Language,
+  voice: Voice,
   stand?: Stand,
 ): { readonly [key: string]: Json } {
   return {
     on: flow.on,
     forward: flow.forward,
     ...(flow.beforeFinal && { beforeFinalDrive: numberJson(flow.beforeFinal) }),
-    drive: workingJson(flow.drive, language, stand),
-    ...travelJson(flow, language, stand),
-    ...(flow.inReverse && { inReverse: travelJson(flow.inReverse, language, stand) }),
+    drive: workingJson(flow.drive, voice, stand),
+    ...travelJson(flow, voice, stand),
+    ...(flow.inReverse && { inReverse: travelJson(flow.inReverse, voice, stand) }),
   };
 }
 
 function travelJson(
   { travels, coast, rollback: { inputFree, inputHeld } }: Travel,
-  language: Language,
+  voice: Voice,
   stand?: Stand,
 ): { readonly [key: string]: Json } {
   return {
     travels,
-    coast: { ...workingJson(coast, language, stand), engineBraking: coast.engineBraking },
+    coast: { ...workingJson(coast, voice, stand), engineBraking: coast.engineBraking },
     rollback: {
-      inputFree: rollbackJson(inputFree, language, stand),
-      inputHeld: rollbackJson(inputHeld, language, stand),
+      inputFree: rollbackJson(inputFree, voice, stand),
+      inputHeld: rollbackJson(inputHeld, voice, stand),
     },
   };
 }
@@ -64,14 +64,14 @@ function travelJson(
 /** Every gear that the ranges name, each in the form of one gear with its names. */
 export function gearsJson(
   gears: readonly { readonly range: string; readonly gear: string; readonly flow: Flow }[],
-  language: Language,
+  voice: Voice,
   stand?: Stand,
 ): Json {
   return {
     gears: gears.map(({ range, gear, flow }) => ({
       range,
       gear,
-      ...flowJson(flow, language, stand),
+      ...flowJson(flow, voice, stand),
     })),
   };
 }
@@ -81,10 +81,10 @@ export function flowAtJson(
   on: readonly string[],
   given: ReadonlyMap<string, Rational>,
   working: Working,
-  language: Language,
+  voice: Voice,
   stand?: Stand,
 ): Json {
-  return { on, given: mapJson(given, numberJson), drive: workingJson(working, language, stand) };
+  return { on, given: mapJson(given, numberJson), drive: workingJson(working, voice, stand) };
 }
 
 /**
@@ -115,8 +115,8 @@ export function chartJson(chart: Chart): Json {
   };
 }
 
-export function handJson(answer: HandAnswer, language: Language, stand?: Stand): Json {
-  const why = sentences(answer.facts, language, stand).join(' ');
+export function handJson(answer: HandAnswer, voice: Voice, stand?: Stand): Json {
+  const why = sentences(answer.facts, voice, stand).join(' ');
   return answer.turns
     ? { turns: true, moves: mapJson(answer.moves, quantityJson), why }
     : { turns: false, because: { torques: mapJson(answer.torques, quantityJson) }, why };
@@ -124,7 +124,7 @@ export function handJson(answer: HandAnswer, language: Language, stand?: Stand):
 
 function workingJson(
   working: Working,
-  language: Language,
+  voice: Voice,
   stand?: Stand,
 ): { readonly [key: string]: Json } {
   const { ratio, efficiency } = working;
@@ -151,16 +151,16 @@ function workingJson(
         ...(efficiency.value && numberJson(efficiency.value)),
       },
     }),
-    why: sentences(working.facts, language, stand).join(' '),
+    why: sentences(working.facts, voice, stand).join(' '),
   };
 }
 
-function rollbackJson(rollback: RollbackCase, language: Language, stand?: Stand): Json {
+function rollbackJson(rollback: RollbackCase, voice: Voice, stand?: Stand): Json {
   return {
     rolls: rollback.rolls,
     speeds: mapJson(rollback.speeds, quantityJson),
     heldBy: rollback.heldBy,
-    why: sentences(rollback.facts, language, stand).join(' '),
+    why: sentences(rollback.facts, voice, stand).join(' '),
   };
 }
 

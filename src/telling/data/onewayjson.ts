@@ -1,6 +1,6 @@
 import type { OneWayClutch } from '../../engine/train/index.ts';
 import { AT_THE_INPUT, type Stand } from '../../asking/request/index.ts';
-import { fittings, freeWay, type Language, oneWayWords } from '../narrative/index.ts';
+import { fittings, freeWay, oneWayWords, type Voice } from '../narrative/index.ts';
 import type { Json } from './json.ts';
 
 /**
@@ -10,7 +10,7 @@ import type { Json } from './json.ts';
  */
 export function oneWayJson(
   clutches: readonly OneWayClutch[],
-  language: Language,
+  voice: Voice,
   stand: Stand = AT_THE_INPUT,
   turned: ReadonlySet<string> = new Set(),
 ): Json {
@@ -27,7 +27,7 @@ export function oneWayJson(
         fitted,
         found: turned.has(clutch.name) === (fitted === 'other way up'),
         free: clutch.stuck ? null : freeWay(clutch, here),
-        text: oneWayWords(clutch, here, language),
+        text: oneWayWords(clutch, here, voice),
       };
     }),
   );

@@ -3,10 +3,12 @@ import { placeWheels } from './endview.ts';
 import type { EndView } from './view.ts';
 import type { EndWheel } from './endwheel.ts';
 import {
+  asInFile,
   type Group,
   linesOf,
   type Mark,
   type MemberStanding,
+  type NameOf,
   type Scene,
   type Standings,
 } from '../scene/index.ts';
@@ -21,6 +23,8 @@ export interface EndShown {
   readonly names?: boolean;
   /** What stands below them, in whole sentences. */
   readonly notes?: readonly string[];
+  /** What the reader calls members; absent: as the file does. */
+  readonly nameOf?: NameOf;
 }
 
 /**
@@ -31,7 +35,7 @@ export interface EndShown {
 export function endScene(
   view: EndView,
   angles: ReadonlyMap<MemberName, number> = new Map(),
-  { standings, title = view.name, names = true, notes = [] }: EndShown = {},
+  { standings, title = view.name, names = true, notes = [], nameOf = asInFile }: EndShown = {},
 ): Scene {
   const { width, height, axis, carrier, chain, wheels } = view;
   const places = placeWheels(view, angles);
@@ -58,7 +62,7 @@ export function endScene(
     marks.push({ mark: 'group', at: mirrored, marks: [line] });
   }
   const lines = [
-    ...(names ? [title, ...namesOf(view, standings)] : []),
+    ...(names ? [title, ...namesOf(view, standings, nameOf)] : []),
     ...notes.flatMap((note) => linesOf(note, SIZE, width - 2 * LEFT)),
   ];
   lines.forEach((text, k) => {
@@ -74,15 +78,19 @@ const LEFT = 14;
 const SIZE = 17;
 
 // A line a member: its name in the set, its teeth, and the name of what it is joined to.
-function namesOf({ wheels, carrier }: EndView, standings: EndShown['standings']): string[] {
-  const lines = new Map<string, string>();
+function namesOf(
+  { wheels, carrier }: EndView,
+  standings: EndShown['standings'],
+  nameOf: NameOf,
+): string[] {
+  const lines = new Map<string, { readonly member: string; readonly label: string }>();
   for (const { member, label, teeth } of wheels.toReversed()) {
-    lines.set(`${member}${teeth > 0 ? ` ${teeth}` : ''}`, label);
+    lines.set(`${nameOf(member)}${teeth > 0 ? ` ${teeth}` : ''}`, { member, label });
   }
-  if (carrier) lines.set(carrier.member, carrier.label);
-  return [...lines].map(([line, label]) => {
+  if (carrier) lines.set(nameOf(carrier.member), carrier);
+  return [...lines].map(([line, { member, label }]) => {
     const { mark = '', says = '' } = standings?.members.get(label) ?? {};
-    const joined = line === label || line.startsWith(`${label} `) ? '' : ` (${label})`;
+    const joined = member === label ? '' : ` (${nameOf(label)})`;
     return [`${line}${joined}`, `${mark} ${says}`.trim()].filter(Boolean).join(' · ');
   });
 }

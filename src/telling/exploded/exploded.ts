@@ -1,5 +1,5 @@
 import { facingOf, type Train, upOf } from '../../engine/train/index.ts';
-import { type Voice, visible } from '../narrative/index.ts';
+import { type Voice } from '../narrative/index.ts';
 import { type Group, LINE, linesOf, type Mark, round, type Scene, SIZE } from '../scene/index.ts';
 import { MARGIN, NAME_LINE, NAME_SIZE, NUMBER, type Placed, type Row, rowsOf } from './layout.ts';
 
@@ -24,7 +24,7 @@ export interface ExplodedShown {
  */
 export function explodedScenes(train: Train, shown: ExplodedShown): Scene[] {
   const rows = rowsOf(train, shown.width, {
-    nameOf: ({ name }) => visible(name),
+    nameOf: ({ name }) => shown.voice.called(name),
     upOf: (end) => shown.voice.say('drawn.exploded up', { end }),
   });
   const scenes: Scene[] = [];
@@ -60,7 +60,10 @@ function sceneOf(train: Train, rows: readonly Row[], shown: ExplodedShown, page:
     marks.push({ mark: 'words', look: 'key', text, x: MARGIN, y, anchor: 'start', size: SIZE });
   });
   const height = Math.ceil(top + (key.length > 0 ? (key.length + 0.6) * LINE : 0));
-  const title = shown.voice.say('drawn.exploded', { train: visible(train.name), page: page + 1 });
+  const title = shown.voice.say('drawn.exploded', {
+    train: shown.voice.train(train),
+    page: page + 1,
+  });
   return { width, height, title, marks };
 }
 

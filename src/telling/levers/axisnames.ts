@@ -16,8 +16,8 @@ const BESIDE = 6; // from a leader to the name that flies from it
  * as flags that fly to the right of leaders, so that no name lies on a name or on a leader. Also
  * how far they reach, right and down.
  */
-export function nameAxes(labels: readonly string[], xs: readonly number[], foot: number) {
-  const texts = labels.map((label) => linesOf(label.replace('.', ' '), SIZE, MOST));
+export function nameAxes(called: readonly string[], xs: readonly number[], foot: number) {
+  const texts = called.map((name) => linesOf(name, SIZE, MOST));
   const widths = texts.map((lines) => Math.max(...lines.map((line) => widthOf(line, SIZE))));
   const order = xs.map((_, k) => k).toSorted((a, b) => (xs[a] ?? 0) - (xs[b] ?? 0) || a - b);
   const centred = order.every((k, i) => {

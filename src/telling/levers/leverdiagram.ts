@@ -2,6 +2,7 @@ import { compoundLevers, leversOf } from '../../engine/lever/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
 import { motionOf } from '../../engine/motion/index.ts';
 import { CASE, type Device, outputsOf, type Train } from '../../engine/train/index.ts';
+import { asInFile } from '../scene/index.ts';
 import { type AxisName, nameAxes } from './axisnames.ts';
 import { arranged, type Block } from './blocks.ts';
 
@@ -42,9 +43,9 @@ const SIDE = 52; // left of the first axis, for numerals
 
 /**
  * Lays the lever diagram of a train out, its arms as long as a sheet of `width` units has room for;
- * deterministic. A diagram of many axes is wider, so that a finger finds each.
+ * deterministic. A diagram of many axes is wider, so that a finger finds each. Names stand as the reader calls things.
  */
-export function leverDiagram(train: Train, width = 1000): LeverDiagram {
+export function leverDiagram(train: Train, width = 1000, nameOf = asInFile): LeverDiagram {
   const { assembly } = motionOf(train);
   const labelOf = (name: string) => assembly.bodies[assembly.bodyOf(name) ?? 0]?.label ?? CASE;
   const ties = train.devices.map(({ first, second }) => [labelOf(first), labelOf(second)] as const);
@@ -52,8 +53,8 @@ export function leverDiagram(train: Train, width = 1000): LeverDiagram {
   const axes = levers.flat();
   const foot = TOP + SPAN;
   const [members, xs] = [axes.map(({ member }) => member), axes.map(({ x }) => x)];
-  const { names, right, low } = nameAxes(members, xs, foot);
-  const nameOf = new Map(axes.map((axis, k) => [axis, names[k] as AxisName]));
+  const { names, right, low } = nameAxes(members.map(nameOf), xs, foot);
+  const placeOf = new Map(axes.map((axis, k) => [axis, names[k] as AxisName]));
   return {
     name: train.name,
     width: Math.max(right, ...xs.map((x) => x + 60), 200) + 12,
@@ -63,7 +64,7 @@ export function leverDiagram(train: Train, width = 1000): LeverDiagram {
     levers: levers.map((lever) =>
       lever.map((axis) => ({
         ...axis,
-        ...(nameOf.get(axis) as AxisName),
+        ...(placeOf.get(axis) as AxisName),
       })),
     ),
     joined: [...new Set(members)].flatMap((member) => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { voiceOf } from '../voice/index.ts';
 import type { Felt, Mistake } from '../../engine/plan/index.ts';
 import type { End, Part } from '../../engine/train/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
@@ -36,7 +37,7 @@ const MISTAKES: readonly [mistake: Mistake, en: string, es: string][] = [
   [
     { what: 'join', join: 'drum', is: 'stripped', of: 'set.ring' },
     'set ring: not home in the drum',
-    'set ring: no asentado en drum',
+    'corona set: no asentado en drum',
   ],
   [{ what: 'part', part: 'pack', is: 'left out' }, 'pack: left out', 'pack: no montado'],
   [
@@ -61,7 +62,7 @@ describe('a mistake in a build', () => {
   it.each(MISTAKES)('%j', (mistake, en, es) => {
     if (!train) throw new Error('the train of this test has a mistake');
     expect(mistakeText(mistake, train)).toBe(en);
-    expect(mistakeText(mistake, train, 'es')).toBe(es);
+    expect(mistakeText(mistake, train, voiceOf('es'))).toBe(es);
   });
 });
 
@@ -73,7 +74,7 @@ describe('what hands feel', () => {
     ['anticlockwise only', 'turns anticlockwise only', 'gira solo en sentido antihorario'],
   ])('%s', (felt, en, es) => {
     expect(feltText(felt)).toBe(en);
-    expect(feltText(felt, 'es')).toBe(es);
+    expect(feltText(felt, voiceOf('es'))).toBe(es);
     // From behind the ways change places, and back again.
     const behind = { seenFrom: 'output', hold: 'outer' } as const;
     expect(feltFor(feltFor(felt, behind), behind)).toBe(felt);
@@ -96,8 +97,8 @@ describe('what a part asks for', () => {
     [{ faces: 'down' }, 'output', 'Faces input (down now)', 'Mira a la entrada (ahora abajo)'],
     [{ face: 'the cup', faces: 'up' }, undefined, 'Faces up: the cup', 'Mira arriba: the cup'],
   ])('%j faces an end, with the %s up', (notes, up, en, es) => {
-    expect(partTexts(part(notes), 'en', up)).toEqual([en]);
-    expect(partTexts(part(notes), 'es', up)).toEqual([es]);
+    expect(partTexts(part(notes), voiceOf('en'), up)).toEqual([en]);
+    expect(partTexts(part(notes), voiceOf('es'), up)).toEqual([es]);
   });
 
   it.each<[Partial<Part>, string[], string[]]>([
@@ -136,6 +137,6 @@ describe('what a part asks for', () => {
     [{ selective: false, refit: 'replace' }, ['A new one goes in'], ['Se monta una nueva']],
   ])('%j', (notes, en, es) => {
     expect(partTexts(part(notes))).toEqual(en);
-    expect(partTexts(part(notes), 'es')).toEqual(es);
+    expect(partTexts(part(notes), voiceOf('es'))).toEqual(es);
   });
 });

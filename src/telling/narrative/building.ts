@@ -1,13 +1,13 @@
 import type { Felt, Grip, Mistake } from '../../engine/plan/index.ts';
 import { type End, facingOf, type Part, type Train } from '../../engine/train/index.ts';
 import { AT_THE_INPUT, type Stand } from '../../asking/request/index.ts';
-import { keyOf, type Language, visible, type Voice, voiceOf } from '../voice/index.ts';
+import { keyOf, visible, type Voice, voiceOf } from '../voice/index.ts';
 
 /** "low sprag: backwards", of one train, in the words of a builder. */
-export function mistakeText(mistake: Mistake, train: Train, language: Language = 'en'): string {
+export function mistakeText(mistake: Mistake, train: Train, voice: Voice = voiceOf('en')): string {
   const [name, what, place] = wording(mistake, train);
-  const values = { name: visible(name), what, place: visible(place).replace('.', ' ') };
-  return voiceOf(language).say('mistake', values);
+  const values = { name: voice.called(name), what, place: voice.called(place) };
+  return voice.say('mistake', values);
 }
 
 /** What the reader calls what is felt. */
@@ -18,8 +18,8 @@ export function feltFor(felt: Felt, { seenFrom }: Stand): Felt {
 }
 
 /** "turns clockwise only", as the reader sees it. */
-export function feltText(felt: Felt, language: Language = 'en', stand = AT_THE_INPUT): string {
-  return voiceOf(language).say('felt', { felt: keyOf(feltFor(felt, stand)) });
+export function feltText(felt: Felt, voice: Voice = voiceOf('en'), stand = AT_THE_INPUT): string {
+  return voice.say('felt', { felt: keyOf(feltFor(felt, stand)) });
 }
 
 /** What a hand takes hold of: a part, or one of the pieces of a part. */
@@ -28,8 +28,7 @@ export function gripText({ part, member, whole }: Grip, voice: Voice): string {
 }
 
 /** What the builder looks at as a part goes on with an end of the unit up, a line each. */
-export function partTexts(part: Part, language: Language = 'en', up?: End): string[] {
-  const voice = voiceOf(language);
+export function partTexts(part: Part, voice: Voice = voiceOf('en'), up?: End): string[] {
   const { inner, outer, align, frictions, steels, selective, refit, photo } = part;
   const said = (what: string, note: string | undefined) => {
     return note === undefined ? [] : [voice.say('part.note', { what, note: visible(note) })];

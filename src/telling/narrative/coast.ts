@@ -15,7 +15,7 @@ export function throughText({ drive, ratio, named }: ChartGear, voice: Voice): s
   return voice.say('chart.through', {
     state: drive,
     named: first ? 'yes' : 'no',
-    gear: first ? gearName(first) : '',
+    gear: first ? gearName(first, voice) : '',
     ratio: ratio ? voice.number(ratio) : '',
   });
 }

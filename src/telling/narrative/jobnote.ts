@@ -11,7 +11,7 @@ export function jobNoteText(note: JobNote, voice: Voice): string {
     case 'limit': {
       const { of, file, job } = note.replaced;
       return voice.say('sheet.job.limit', {
-        of: visible(of),
+        of: voice.called(of),
         job: boundsText(boundsOf(job), voice),
         file: boundsText(boundsOf(file), voice),
       });
@@ -26,7 +26,7 @@ export function jobNoteText(note: JobNote, voice: Voice): string {
       return voice.say('sheet.job.unused', {
         count,
         place: `${visible(called)}:${first.place.line}:${first.place.column}`,
-        problem: problemText(first, voice.language),
+        problem: problemText(first, voice),
       });
     }
     case 'other train':

@@ -3,15 +3,14 @@ import type { Answer, Misconception, Question } from '../../shop/lessons/index.t
 import { seenFrom } from './oneway.ts';
 import { faultName, gearName } from './signs.ts';
 import { AT_THE_INPUT, type Stand, wayFor } from '../../asking/request/index.ts';
-import { keyOf, type Language, visible, type Voice, voiceOf } from '../voice/index.ts';
+import { keyOf, visible, type Voice, voiceOf } from '../voice/index.ts';
 
 /** The question with what must be known to answer it: the gear, what is on, who turns what. */
 export function questionText(
   question: Question,
-  language: Language = 'en',
+  voice: Voice = voiceOf('en'),
   stand: Stand = AT_THE_INPUT,
 ): string {
-  const voice = voiceOf(language);
   const { kind, setting, subject } = question;
   const { gear, on, hold, turn, end, output = 'clockwise', fault } = setting;
   const [first, second] = subject;
@@ -23,7 +22,7 @@ export function questionText(
     face: visible(setting.face ?? ''),
   });
   const said: string[] = [];
-  if (fault) said.push(voice.say('lesson.fault', { fault: faultName(fault, language) }));
+  if (fault) said.push(voice.say('lesson.fault', { fault: faultName(fault, voice) }));
   if (setting.off) {
     const parts = voice.list(setting.off.slice(-MOST_OFF).map(visible));
     const more = Math.max(0, setting.off.length - MOST_OFF);
@@ -36,7 +35,7 @@ export function questionText(
     said.push(voice.say('lesson.hands', { ...hands, seen: seenFrom(stand, voice) }));
   } else if (gear) {
     const way = voice.say('way', { way: wayFor(output, stand) });
-    const devices = { gear: gearName(gear), count: on.length, devices: voice.names(on) };
+    const devices = { gear: gearName(gear, voice), count: on.length, devices: voice.names(on) };
     said.push(voice.say('lesson.gear', { ...devices, end, way, seen: seenFrom(stand, voice) }));
   }
   return [...said, asked].join(' ');
@@ -48,10 +47,9 @@ const MOST_OFF = 3;
 /** What a choice says, in a few words. */
 export function choiceText(
   answer: Answer,
-  language: Language = 'en',
+  voice: Voice = voiceOf('en'),
   stand: Stand = AT_THE_INPUT,
 ): string {
-  const voice = voiceOf(language);
   switch (answer.answer) {
     case 'turning': {
       const way = wayFor(answer.is === 'anticlockwise' ? 'anticlockwise' : 'clockwise', stand);
@@ -82,21 +80,24 @@ export function choiceText(
     case 'state':
       return voice.say('lesson.state', outcomeOf(answer, voice));
     case 'part':
-      return visible(answer.part);
+      return voice.called(answer.part);
     case 'facing':
       return voice.say('lesson.facing', { to: answer.to });
     case 'sign': {
       const { sign } = answer;
       if (!sign) return voice.say('lesson.no sign');
-      const where = { gear: gearName(sign.gear), end: sign.end };
+      const where = { gear: gearName(sign.gear, voice), end: sign.end };
       return voice.say('lesson.sign', { ...where, ...outcomeOf(sign, voice) });
     }
   }
 }
 
 /** The wrong idea that leads to a wrong choice, and what is so. */
-export function misconceptionText(misconception: Misconception, language: Language = 'en'): string {
-  return voiceOf(language).say(`misconception.${misconception}`);
+export function misconceptionText(
+  misconception: Misconception,
+  voice: Voice = voiceOf('en'),
+): string {
+  return voice.say(`misconception.${misconception}`);
 }
 
 function outcomeOf(

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { voiceOf } from '../voice/index.ts';
 import { applyFault } from '../../engine/faults/index.ts';
 import { hand } from '../../engine/hand/index.ts';
 import type { OneWayClutch, Way } from '../../engine/train/index.ts';
@@ -56,7 +57,7 @@ describe('the three flips of a one-way clutch (common practice, no source)', () 
         `end, fitted ${stand.fitted === 'other way up' ? 'the other way up' : 'as described'}, ` +
         `it turns ${free} freely and locks ${opposite(free)}.`,
     );
-    const spanish = oneWayWords(sprag, stand, 'es');
+    const spanish = oneWayWords(sprag, stand, voiceOf('es'));
     expect(spanish).toContain(stand.seenFrom === 'input' ? 'lado de entrada' : 'lado de salida');
     expect(spanish).toContain(stand.fitted === 'as described' ? 'como se describe' : 'del revés');
     expect(spanish).toContain(
@@ -74,7 +75,7 @@ describe('sentences are made for where the reader stands', () => {
   const check = { hold: ['outer race'], turn: 'inner race', way: 'anticlockwise', on: [] } as const;
   const { facts } = hand(train, check);
   const from = (seenFrom: Stand['seenFrom']) =>
-    sentences(facts, 'en', { seenFrom, hold: 'outer' }).join(' ');
+    sentences(facts, voiceOf('en'), { seenFrom, hold: 'outer' }).join(' ');
 
   it('every way is called by its other word from the other end, and the end is named', () => {
     const swapped = from('input')

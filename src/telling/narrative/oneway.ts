@@ -1,5 +1,5 @@
 import type { OneWayClutch, Way } from '../../engine/train/index.ts';
-import { keyOf, type Language, visible, type Voice, voiceOf } from '../voice/index.ts';
+import { keyOf, type Voice, voiceOf } from '../voice/index.ts';
 import { AT_THE_INPUT, opposite, type Stand, wayFor } from '../../asking/request/index.ts';
 
 /**
@@ -9,9 +9,8 @@ import { AT_THE_INPUT, opposite, type Stand, wayFor } from '../../asking/request
 export function oneWayWords(
   device: OneWayClutch,
   stand: Stand = AT_THE_INPUT,
-  language: Language = 'en',
+  voice: Voice = voiceOf('en'),
 ): string {
-  const voice = voiceOf(language);
   const race = (member: string) => voice.name(member);
   const inner = stand.hold === 'inner';
   const free = freeWay(device, stand);
@@ -36,13 +35,13 @@ export function freeWay({ lets }: OneWayClutch, stand: Stand): Way {
 
 /** "seen from the input end". */
 export function seenFrom(stand: Stand, voice: Voice): string {
-  return voice.say('seen from', endOf(stand));
+  return voice.say('seen from', endOf(stand, voice));
 }
 
 /** The end from which the reader looks, as messages want it: its own name, or which it is. */
-export function endOf({ seenFrom: end, ends }: Stand) {
+export function endOf({ seenFrom: end, ends }: Stand, voice: Voice) {
   const name = ends?.[end === 'input' ? 0 : 1];
-  return { end: name === undefined ? end : 'named', name: visible(name ?? '') };
+  return { end: name === undefined ? end : 'named', name: voice.called(name ?? '') };
 }
 
 /** What legends say of a number with a plus: which way it turns, and seen from where. */

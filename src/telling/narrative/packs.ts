@@ -61,7 +61,7 @@ export function limitDoubtedText(
       most: visible(most ?? ''),
     }),
   );
-  const values = { way, of: visible(of), by, job: itsJob ?? '', file: itsFile ?? '' };
+  const values = { way, of: voice.called(of), by, job: itsJob ?? '', file: itsFile ?? '' };
   return voice.say('problem.limit doubted', values);
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { voiceOf } from '../voice/index.ts';
 import { problemText, type Objection } from './problems.ts';
 
 type Any = Objection;
@@ -337,6 +338,16 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
   ],
   'reserved name': [
     [{ name: 'case' }, 'reserved name: case has a meaning of its own; choose another'],
+  ],
+  'name of nobody': [
+    [{ name: 'sun shel', near: 'sun shell' }, 'name of nobody: sun shel; did you mean sun shell?'],
+    [{ name: 'x' }, 'name of nobody: x; name what stands in this file'],
+  ],
+  'told alike': [
+    [
+      { name: 'rear', said: 'trasero', other: 'front' },
+      'two by one name: front goes by trasero too, and rear must be told from it; give one of them another name',
+    ],
   ],
   'not a member': [
     [
@@ -701,11 +712,11 @@ const CASES = Object.entries(WORDED).flatMap(([problem, cases]) =>
 
 describe('a problem', () => {
   it.each(CASES)('%s', (words, problem) => {
-    expect(problemText(problem, 'en')).toBe(words);
+    expect(problemText(problem, voiceOf('en'))).toBe(words);
   });
 
   it.each(CASES)('is one other line in Spanish: %s', (words, problem) => {
-    const spanish = problemText(problem, 'es');
+    const spanish = problemText(problem, voiceOf('es'));
     expect(spanish).not.toBe(words);
     expect(spanish).toMatch(/^[^\n]+$/);
   });

@@ -4,7 +4,7 @@ import type { FigureWarning } from '../../shop/figures/index.ts';
 import { oneCauseText } from './cause.ts';
 import { limitDoubtedText } from './packs.ts';
 import { alternatives, teethText } from './teeth.ts';
-import { keyOf, type Language, visible, type Voice, voiceOf } from '../voice/index.ts';
+import { keyOf, visible, type Voice, voiceOf } from '../voice/index.ts';
 
 /** Whatever is told of a train file. */
 export type Objection = Problem | Warning | FigureWarning;
@@ -13,8 +13,8 @@ export type Objection = Problem | Warning | FigureWarning;
  * What is wrong with a train file, without its place: what, the name, and the way out. One
  * line; names stand as they are spelt in the file.
  */
-export function problemText(problem: Objection, language: Language = 'en'): string {
-  return word(problem, voiceOf(language));
+export function problemText(problem: Objection, voice: Voice = voiceOf('en')): string {
+  return word(problem, voice);
 }
 
 function word(p: Objection, voice: Voice): string {
@@ -110,6 +110,12 @@ function word(p: Objection, voice: Voice): string {
     case 'reserved name':
     case 'not carried':
       return voice.say(`problem.${p.problem}`, { name: visible(p.name) });
+    case 'name of nobody':
+      return voice.say('problem.name of nobody', { name: visible(p.name), ...near(p.near) });
+    case 'told alike': {
+      const names = { name: visible(p.name), said: visible(p.said), other: visible(p.other) };
+      return voice.say('problem.told alike', names);
+    }
     case 'name taken':
       return voice.say('problem.name taken', { name: visible(p.name), by: keyOf(p.by) });
     case 'not a member':

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { voiceOf } from '../voice/index.ts';
 import type { Fact } from '../../engine/flow/index.ts';
 import { fraction, ONE, ZERO } from '../../engine/linear/index.ts';
 import { sentences } from './reasons.ts';
@@ -25,12 +26,12 @@ const SAID: readonly [Fact, string, string][] = [
       torque: ONE,
     },
     'The forward clutch carries the load from the turbine shaft to the front ring, pushing it clockwise with the input torque.',
-    'El embrague «forward clutch» lleva la carga de «turbine shaft» a «front ring», y lo empuja en sentido horario con el par de entrada.',
+    '«forward clutch» lleva la carga de «turbine shaft» a «corona front», y lo empuja en sentido horario con el par de entrada.',
   ],
   [
     { fact: 'carries', device: 'roller', kind: 'one-way', from: 'sun shell', to: 'race', ...push },
     'The roller locks and carries the load from the sun shell to the race, pushing it anticlockwise with 16/11 = 1.455 times input torque.',
-    'La rueda libre «roller» se bloquea y lleva la carga de «sun shell» a «race», y lo empuja en sentido antihorario con 16/11 = 1,455 veces el par de entrada.',
+    '«roller» se bloquea y lleva la carga de «sun shell» a «race», y lo empuja en sentido antihorario con 16/11 = 1,455 veces el par de entrada.',
   ],
   [
     {
@@ -61,7 +62,7 @@ const SAID: readonly [Fact, string, string][] = [
       ],
     },
     'The front ring drives the front set, which pushes the main shaft clockwise with 16/11 = 1.455 times input torque and the sun shell, which stands still, anticlockwise with 5/11 = 0.455 times input torque.',
-    '«front ring» mueve el juego planetario «front», que empuja «main shaft» en sentido horario con 16/11 = 1,455 veces el par de entrada y «sun shell», que no gira, en sentido antihorario con 5/11 = 0,455 veces el par de entrada.',
+    '«corona front» mueve el juego planetario «front», que empuja «main shaft» en sentido horario con 16/11 = 1,455 veces el par de entrada y «sun shell», que no gira, en sentido antihorario con 5/11 = 0,455 veces el par de entrada.',
   ],
   [
     {
@@ -96,12 +97,12 @@ const SAID: readonly [Fact, string, string][] = [
       ],
     },
     'In the front set the front sun and front ring (drum) turn as one: nothing moves on its pins.',
-    'En el juego planetario «front» giran como una sola pieza «front sun» y «front ring» («drum»): nada se mueve sobre sus ejes.',
+    'En el juego planetario «front» giran como una sola pieza «planetario front» y «corona front» («drum»): nada se mueve sobre sus ejes.',
   ],
   [
     { fact: 'holds', device: 'low sprag', kind: 'one-way', member: 'rear.carrier', ...push },
     'The rear carrier is pushed anticlockwise onto the low sprag, which hands it to the case: 16/11 = 1.455 times input torque.',
-    'El esfuerzo empuja «rear carrier» en sentido antihorario contra la rueda libre «low sprag», que lo pasa a la carcasa: 16/11 = 1,455 veces el par de entrada.',
+    'El esfuerzo empuja «portasatélites rear» en sentido antihorario contra «low sprag», que lo pasa a la carcasa: 16/11 = 1,455 veces el par de entrada.',
   ],
   [
     {
@@ -113,12 +114,12 @@ const SAID: readonly [Fact, string, string][] = [
       torque: { from: ZERO, to: ONE },
     },
     'The drum is pushed clockwise; the band holds it to the case: 0 to 1 times input torque.',
-    'El esfuerzo empuja «drum» en sentido horario; la banda «band» retiene «drum» contra la carcasa: de 0 a 1 veces el par de entrada.',
+    'El esfuerzo empuja «drum» en sentido horario; «band» retiene «drum» contra la carcasa: de 0 a 1 veces el par de entrada.',
   ],
   [
     { fact: 'fixed', member: 'rear.ring', ...push },
     'The load pushes the rear ring anticlockwise; it is made fast to the case, which takes 16/11 = 1.455 times input torque.',
-    'La carga empuja «rear ring» en sentido antihorario; forma una pieza con la carcasa, que recibe 16/11 = 1,455 veces el par de entrada.',
+    'La carga empuja «corona rear» en sentido antihorario; forma una pieza con la carcasa, que recibe 16/11 = 1,455 veces el par de entrada.',
   ],
   [
     { fact: 'fixed', member: 'case', ...push },
@@ -143,22 +144,22 @@ const SAID: readonly [Fact, string, string][] = [
   [
     { fact: 'over-runs', device: 'roller', slip: fraction(5, 16) },
     'The roller over-runs at 5/16 = 0.313 times the speed of the input.',
-    'La rueda libre «roller» gira libre a 5/16 = 0,313 veces la velocidad de la entrada.',
+    '«roller» gira libre a 5/16 = 0,313 veces la velocidad de la entrada.',
   ],
   [
     { fact: 'over-runs', device: 'roller', slip: ONE },
     'The roller over-runs at the speed of the input.',
-    'La rueda libre «roller» gira libre a la velocidad de la entrada.',
+    '«roller» gira libre a la velocidad de la entrada.',
   ],
   [
     { fact: 'over-runs', device: 'roller', slip: { from: ONE, to: null } },
     'The roller over-runs; nothing settles how fast.',
-    'La rueda libre «roller» gira libre; nada determina a qué velocidad.',
+    '«roller» gira libre; nada determina a qué velocidad.',
   ],
   [
     { fact: 'idle', device: 'second brake', overRunning: 'second roller' },
     'The second brake is on but carries nothing, because the second roller over-runs: nothing pushes on it.',
-    '«second brake» está aplicado, pero no lleva carga, porque la rueda libre «second roller» gira libre: nada lo empuja.',
+    '«second brake» está aplicado, pero no lleva carga, porque «second roller» gira libre: nada lo empuja.',
   ],
   [
     { fact: 'idle', device: 'second brake' },
@@ -194,8 +195,8 @@ const SAID: readonly [Fact, string, string][] = [
 
 describe('a reason', () => {
   it.each(SAID)('%j', (fact, english, spanish) => {
-    expect(sentences([turned, fact], 'en').at(-1)).toBe(english);
-    expect(sentences([turned, fact], 'es').at(-1)).toBe(spanish);
+    expect(sentences([turned, fact], voiceOf('en')).at(-1)).toBe(english);
+    expect(sentences([turned, fact], voiceOf('es')).at(-1)).toBe(spanish);
   });
 });
 

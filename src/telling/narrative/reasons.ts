@@ -3,15 +3,14 @@ import { ONE, opposite, over, type Rational, signOf } from '../../engine/linear/
 import { CASE, type End, type Way } from '../../engine/train/index.ts';
 import { seenFrom } from './oneway.ts';
 import { AT_THE_INPUT, type Stand, wayFor } from '../../asking/request/index.ts';
-import { keyOf, type Language, type Voice, voiceOf } from '../voice/index.ts';
+import { keyOf, type Voice, voiceOf } from '../voice/index.ts';
 
 /** The reasons as sentences, one a fact, in the order in which the load travels. */
 export function sentences(
   facts: readonly Fact[],
-  language: Language = 'en',
+  voice: Voice = voiceOf('en'),
   stand: Stand = AT_THE_INPUT,
 ): string[] {
-  const voice = voiceOf(language);
   const end = turnedEnd(facts);
   const unit = torqueEnd(facts, end);
   const turns = facts.every((f) => f.fact !== 'tied up' && !(f.fact === 'checked' && !f.turns));

@@ -7,7 +7,7 @@ import { keyOf, visible, type Voice } from '../voice/index.ts';
 /** What an entry of a job says, in a line; of one that only strikes another, "Correction". */
 export function toldText({ told }: JobEntry, voice: Voice): string {
   if (!told) return voice.say('sheet.told', { kind: '', of: '', what: '' });
-  const of = 'of' in told ? visible(told.of) : '';
+  const of = 'of' in told ? voice.called(told.of) : '';
   return voice.say('sheet.told', { kind: told.kind, of, what: whatText(told, voice) });
 }
 
@@ -68,16 +68,16 @@ function whatText(told: Told, voice: Voice): string {
       return voice.say('sheet.photograph', {
         of: part === '' && step === '' ? 'nothing' : of,
         name: visible(name),
-        part: visible(part),
+        part: voice.called(part),
         step: visible(step),
       });
     }
     case 'removed':
-      return visible(told.part);
+      return voice.called(told.part);
     case 'installed':
       return voice.say('sheet.installed', {
         how: told.replaced ? 'replaced' : told.why === undefined ? 'same' : 'why',
-        part: visible(told.part),
+        part: voice.called(told.part),
         why: visible(told.why ?? ''),
       });
     case 'built': {

@@ -94,7 +94,7 @@ export function refusedText(why: Refused, file: string, voice: Voice): string {
     case 'bad.words':
       return voice.say('bad.words', { kind: why.kind, given: visible(why.given) });
     case 'bad.entry':
-      return voice.say('bad.entry', { problem: problemText(why.problem, voice.language) });
+      return voice.say('bad.entry', { problem: problemText(why.problem, voice) });
     case 'bad.train':
     case 'bad.file':
       return unreadText(why, voice);
@@ -111,7 +111,7 @@ function unreadText(
   return voice.say(refused, {
     file,
     place: first ? `${file}:${first.place.line}:${first.place.column}` : file,
-    problem: first ? problemText(first, voice.language) : '',
+    problem: first ? problemText(first, voice) : '',
     more: problems.length - 1,
   });
 }

@@ -19,30 +19,47 @@ import {
   type Stand,
   wayFor,
 } from '../../asking/request/index.ts';
-import { keyOf, type Language, visible, type Voice, voiceOf } from '../voice/index.ts';
+import { keyOf, type Voice, voiceOf } from '../voice/index.ts';
 
 /** "low sprag: backwards", in the words of a language. */
-export function faultName(fault: Fault, language: Language = 'en'): string {
+export function faultName(fault: Fault, voice: Voice = voiceOf('en')): string {
   const place = placeOf(fault);
   const joined = place === undefined ? 'join' : 'stripped_at';
   const is = fault.what === 'join' ? joined : (upstreamOf(fault) ?? keyOf(fault.is));
-  const values = { name: visible(subjectOf(fault)), is, place: visible(place ?? '') };
-  return voiceOf(language).say('fault', values);
+  const values = { name: voice.called(subjectOf(fault)), is, place: voice.called(place ?? '') };
+  return voice.say('fault', values);
 }
 
 /** "D 1"; a range with one gear of its own name is said once. */
-export function gearName({ range, gear }: { readonly range: string; readonly gear: string }) {
-  return visible(range === gear ? gear : `${range} ${gear}`);
+export function gearName({ range, gear }: InRange, voice: Voice): string {
+  return range === gear ? voice.called(gear) : `${voice.called(range)} ${voice.called(gear)}`;
+}
+
+/** A gear that is named by its range and its own name in one text: "D 1", "both axles high". */
+export function gearCalled(text: string, voice: Voice): string {
+  const words = text.split(' ');
+  const halves = words.slice(1).map((_, k) => {
+    const [range, gear] = [words.slice(0, k + 1).join(' '), words.slice(k + 1).join(' ')];
+    const called = [voice.called(range), voice.called(gear)] as const;
+    const told = [called[0] !== range, called[1] !== gear].filter(Boolean).length;
+    return { told, text: called.join(' ') };
+  });
+  const [best] = halves.toSorted((a, b) => b.told - a.told);
+  return best && best.told > 0 ? best.text : voice.called(text);
+}
+
+interface InRange {
+  readonly range: string;
+  readonly gear: string;
 }
 
 /** The hand check that shows it, in a sentence; where none does, that. */
 export function benchText(
   sign: BenchSign | undefined,
   train: Train,
-  language: Language = 'en',
+  voice: Voice = voiceOf('en'),
   stand: Stand = AT_THE_INPUT,
 ): string {
-  const voice = voiceOf(language);
   if (!sign) return voice.say('sign.bench.none');
   const { hold, turned, way } = handsFor(sign.check, train, stand);
   return voice.say('sign.bench', {
@@ -58,8 +75,7 @@ export function benchText(
 }
 
 /** The first gear that shows it, in a sentence, and what spins there; where none does, that. */
-export function roadText(matrix: FaultMatrix, row: FaultRow, language: Language = 'en'): string {
-  const voice = voiceOf(language);
+export function roadText(matrix: FaultMatrix, row: FaultRow, voice: Voice = voiceOf('en')): string {
   const sign = roadSign(matrix, row);
   if (!sign) return voice.say('sign.road.none');
   const { gear, end } = sign;
@@ -79,12 +95,12 @@ export function roadText(matrix: FaultMatrix, row: FaultRow, language: Language 
 /** "On the road: D 2 does not drive." */
 export function roadSignText({ gear, end, now }: RoadSign, voice: Voice): string {
   const ratio = (of: Outcome | undefined) => (of?.ratio ? voice.number(of.ratio) : '');
-  const values = { end: keyOf(end), gear: gearName(gear), is: keyOf(now.is) };
+  const values = { end: keyOf(end), gear: gearName(gear, voice), is: keyOf(now.is) };
   return voice.say('sign.road', { ...values, ratio: ratio(now), was: ratio(gear[end]) });
 }
 
 function fastText({ gear, end, member, speed }: Fast, voice: Voice): string {
-  const values = { end, gear: gearName(gear), member: voice.name(member) };
+  const values = { end, gear: gearName(gear, voice), member: voice.name(member) };
   return voice.say('sign.fast', { ...values, speed: sizeText(speed, voice) });
 }
 

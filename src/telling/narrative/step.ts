@@ -11,7 +11,7 @@ import { boltTexts, fillText } from './fastening.ts';
 import { measuringTexts } from './measuring.ts';
 import { oneWayWords } from './oneway.ts';
 import { AT_THE_INPUT, type Stand } from '../../asking/request/index.ts';
-import { type MessageId, keyOf, visible, type Voice } from '../voice/index.ts';
+import { type MessageId, keyOf, type Voice } from '../voice/index.ts';
 
 /** A step of a build in words: what it is, what can hurt there, and what is done. */
 export interface StepTold {
@@ -45,11 +45,11 @@ export function stepTold(step: Step, context: StepContext): StepTold {
     case 'turn over':
       return { ...told, ticks: [voice.say('plan.turned')] };
     case 'fit': {
-      const looks = partTexts(step.part, voice.language, step.up);
+      const looks = partTexts(step.part, voice, step.up);
       const ticks = [...looks, ...packTexts(step.part.frictions, voice)];
       const checks = step.checks.map((check) => checkTold(check, step, context));
       const how = (step.oneWays ?? []).map((device) => {
-        const words = oneWayWords(device, stand, voice.language);
+        const words = oneWayWords(device, stand, voice);
         return voice.say('plan.one-way', { words });
       });
       return { ...told, checks, how, ticks: ticks.length > 0 ? ticks : [voice.say('part.fitted')] };
@@ -61,7 +61,7 @@ export function stepTold(step: Step, context: StepContext): StepTold {
     case 'preload':
       return { ...told, how: measuringTexts(step, plan, voice), reads: true };
     case 'tighten': {
-      const felt = step.still && feltText(step.still.felt, voice.language, stand);
+      const felt = step.still && feltText(step.still.felt, voice, stand);
       const turn = step.still && voice.name(step.still.turn.member);
       const still = felt && turn ? [voice.say('plan.still', { turn, felt })] : [];
       return { ...told, ticks: [...boltTexts(step.bolts, voice), ...still] };
@@ -107,7 +107,7 @@ export interface CheckTold {
 
 function checkTold(check: PlannedCheck, at: Step, its: StepContext): CheckTold {
   const { train, plan, voice, stand = AT_THE_INPUT } = its;
-  const felt = (of: PlannedCheck['right']) => feltText(of, voice.language, stand);
+  const felt = (of: PlannedCheck['right']) => feltText(of, voice, stand);
   const wrong = check.wrong.map(({ felt: other, mistakes }) => {
     const names = mistakes.map((mistake) => lateText(mistake, at.number, { train, plan, voice }));
     return voice.say('plan.wrong', { felt: felt(other), mistakes: names.join('; ') });
@@ -134,14 +134,14 @@ function numberOf(check: PlannedCheck, { steps }: Plan): number {
 /** What is looked at for the last time at a step, in a sentence; undefined where there is nothing. */
 export function lastLook(step: Step, { train, plan, voice }: StepContext): string | undefined {
   const names = lastSeen(plan, step).map(({ mistake }) => {
-    return mistakeText(mistake, train, voice.language);
+    return mistakeText(mistake, train, voice);
   });
   return names.length === 0 ? undefined : voice.say('plan.stop', { mistakes: names.join('; ') });
 }
 
 /** The mistake, and where it is covered by then, how far back the way to it is. */
 function lateText(mistake: Mistake, at: number, { train, plan, voice }: StepContext): string {
-  const name = mistakeText(mistake, train, voice.language);
+  const name = mistakeText(mistake, train, voice);
   const watched = plan.mistakes.find((other) => other.mistake === mistake);
   const late = watched !== undefined && watched.open < at;
   return late ? voice.say('plan.late', { mistake: name, step: watched.open }) : name;
@@ -149,10 +149,10 @@ function lateText(mistake: Mistake, at: number, { train, plan, voice }: StepCont
 
 function titleOf(step: Step, voice: Voice): string {
   const of = (name: string, does: string = step.does) =>
-    voice.say('plan.step', { does: keyOf(does), name: visible(name) });
+    voice.say('plan.step', { does: keyOf(does), name: voice.called(name) });
   switch (step.does) {
     case 'fit':
-      return visible(step.part.name);
+      return voice.called(step.part.name);
     case 'turn over':
       return voice.say('plan.turn over', { end: step.up ?? 'input' });
     case 'height':

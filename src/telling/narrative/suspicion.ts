@@ -8,9 +8,9 @@ import {
   type Proposal,
   type Suspect,
 } from '../../engine/suspects/index.ts';
-import { type TestOutcome, type Sight, type Test, shiftText } from '../../engine/sight/index.ts';
-import { faultName } from './signs.ts';
-import { keyOf, visible, type Voice } from '../voice/index.ts';
+import { type TestOutcome, type Sight, type Test } from '../../engine/sight/index.ts';
+import { faultName, gearCalled } from './signs.ts';
+import { keyOf, type Voice } from '../voice/index.ts';
 
 /** "low sprag: backwards", two faults with an "and" between, or what is wrong beside the train. */
 export function causeText({ cause, faults, at }: Cause, voice: Voice): string {
@@ -20,7 +20,7 @@ export function causeText({ cause, faults, at }: Cause, voice: Voice): string {
     return voice.say('cause.at', { cause: keyOf(cause), name: voice.name(fed.device) });
   }
   if (faults.length === 0) return voice.say('cause', { cause: keyOf(cause) });
-  const [first = '', second] = faults.map((fault) => faultName(fault, voice.language));
+  const [first = '', second] = faults.map((fault) => faultName(fault, voice));
   return second === undefined ? first : voice.say('pair', { a: first, b: second });
 }
 
@@ -79,11 +79,11 @@ function bareName(test: Test, voice: Voice): string {
       on: voice.names(on),
     });
   }
-  const name = subjectOf(test);
+  const name = subjectOf(test, voice);
   const isStill = test.test === 'under power' && STANDING.test(test.gear);
-  if (isStill) return voice.say('test.standing', { name: visible(name) });
+  if (isStill) return voice.say('test.standing', { name });
   const has = name === '' ? 'no' : 'yes';
-  return voice.say('test', { test: keyOf(test.test), has, name: visible(name) });
+  return voice.say('test', { test: keyOf(test.test), has, name });
 }
 
 export function outcomeText({ word, ratio }: TestOutcome, voice: Voice): string {
@@ -145,31 +145,33 @@ function wordText(
   });
 }
 
-function subjectOf(test: Exclude<Test, { readonly test: 'hand check' }>): string {
+function subjectOf(test: Exclude<Test, { readonly test: 'hand check' }>, voice: Voice): string {
   switch (test.test) {
     case 'under power':
     case 'coast':
     case 'noise':
     case 'slip log':
-      return test.gear;
+      return gearCalled(test.gear, voice);
     case 'shift':
-      return shiftText(test);
+      return `${gearCalled(test.from, voice)}-${voice.called(test.gear.split(' ').at(-1) ?? '')}`;
     case 'stall':
     case 'engagement':
-      return test.range;
+      return voice.called(test.range);
     case 'stray pressure':
-      return `${test.device}, ${test.gear}`;
-    case 'device pressure':
-      return test.gear === undefined ? test.device : `${test.device}, ${test.gear}`;
+      return `${voice.called(test.device)}, ${gearCalled(test.gear, voice)}`;
+    case 'device pressure': {
+      const device = voice.called(test.device);
+      return test.gear === undefined ? device : `${device}, ${gearCalled(test.gear, voice)}`;
+    }
     case 'air check':
     case 'band check':
     case 'seal rings':
     case 'inspection':
-      return test.device;
+      return voice.called(test.device);
     case 'pressure':
-      return test.gear ?? '';
+      return gearCalled(test.gear ?? '', voice);
     case 'end play':
-      return test.set ?? '';
+      return voice.called(test.set ?? '');
     default:
       return '';
   }

@@ -1,5 +1,5 @@
 import type { Countable, Inquiry, Prompt, Wrong } from '../../asking/describe/index.ts';
-import { type Language, problemText } from '../narrative/index.ts';
+import { type Language, problemText, voiceOf } from '../narrative/index.ts';
 import { labelOf } from './wording.ts';
 
 // What stands round a question: what the round is about, whether there is another, what was wrong.
@@ -91,10 +91,10 @@ export function wrongText(its: Wrong, language: Language): string {
       const { what, found } = its;
       const place = { line: 1, column: 1, length: found.length };
       const problem = { problem: 'expected', severity: 'error', what, found, place } as const;
-      return problemText(problem, language);
+      return problemText(problem, voiceOf(language));
     }
     case 'mistake':
-      return say.mistake(problemText(its.problem, language));
+      return say.mistake(problemText(its.problem, voiceOf(language)));
     case 'doubt':
       return say.doubt(its.most);
     case 'same piece':

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { voiceOf } from '../narrative/index.ts';
 import { chart } from '../../engine/chart/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
@@ -24,7 +25,11 @@ ranges: { P: { P: [park pawl] }, D: { "1": [ring brake], "2": [lock-up] }, E: { 
 `).train as Train;
 
 const told = (language: Language) => {
-  return chartText(train, chart(train), false, { language, columns: 120, ink: PLAIN });
+  return chartText(train, chart(train), false, {
+    voice: voiceOf(language),
+    columns: 120,
+    ink: PLAIN,
+  });
 };
 
 it('counts a pawl as what it is, and not among the friction devices', () => {

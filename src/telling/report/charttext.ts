@@ -6,30 +6,31 @@ import {
   gearName,
   type MessageId,
   throughText,
-  visible,
-  voiceOf,
+  type Voice,
 } from '../narrative/index.ts';
 import { type Page, paragraph, section, type Cell, type Head, table } from '../text/index.ts';
 
 /** The chart by what it is for; with `all`, every combination, a line each, in binary order. */
 export function chartText(train: Train, chart: Chart, all: boolean, page: Page): string {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const count = (state: ChartGear['drive']) => chart.gears.filter((g) => g.drive === state).length;
   const put = (head: MessageId, heads: readonly Head[], rows: readonly (readonly Cell[])[]) => {
     return section(voice.say(head), rows.length === 0 ? [] : table(heads, rows, page), page);
   };
   const own = train.finalDrive !== undefined;
   const row = (gear: ChartGear): Cell[] => [
-    gear.on.length === 0 ? voice.say('on.nothing') : gear.on.join(' + '),
+    gear.on.length === 0
+      ? voice.say('on.nothing')
+      : gear.on.map((on) => voice.called(on)).join(' + '),
     gear.ratio ?? voice.say('state', { state: gear.drive }),
     ...(own ? [gear.beforeFinal ?? ''] : []),
     coastText(gear, voice),
   ];
-  const named = (gear: ChartGear): Cell[] => [namesOf(gear), ...row(gear)];
+  const named = (gear: ChartGear): Cell[] => [namesOf(gear, voice), ...row(gear)];
   const columns: readonly Head[] = ['on', 'ratio', ...(own ? (['own'] as const) : []), 'coast'];
   const unnamed = chart.gears.filter((gear) => gear.drive === 'driving' && gear.named.length === 0);
   const title = voice.say('chart.title', {
-    train: visible(train.name),
+    train: voice.train(train),
     devices: train.devices.filter(isFriction).length,
     pawls: train.devices.filter(({ kind }) => kind === 'pawl').length,
     combinations: chart.gears.length,
@@ -43,7 +44,7 @@ export function chartText(train: Train, chart: Chart, all: boolean, page: Page):
     ...others.flatMap((line) => paragraph(line, page)),
     ...(all
       ? [
-          ...put('chart.all', ['on', 'gear', ...columns.slice(1)], everyRow(chart, row)),
+          ...put('chart.all', ['on', 'gear', ...columns.slice(1)], everyRow(chart, row, voice)),
           '',
           ...legend(chart, page),
         ]
@@ -61,20 +62,22 @@ export function chartText(train: Train, chart: Chart, all: boolean, page: Page):
   ].join('\n');
 }
 
-function namesOf({ named }: ChartGear): string {
-  return named.map(gearName).join(', ');
+function namesOf({ named }: ChartGear, voice: Voice): string {
+  return named.map((gear) => gearName(gear, voice)).join(', ');
 }
 
 // A letter a device, a dot where it is off: a line a combination, whatever the names.
-function everyRow(chart: Chart, row: (gear: ChartGear) => Cell[]): Cell[][] {
+function everyRow(chart: Chart, row: (gear: ChartGear) => Cell[], voice: Voice): Cell[][] {
   return chart.gears.map((gear) => {
     const letters = chart.devices.map((name, i) => (gear.on.includes(name) ? letter(i) : '.'));
-    return [letters.join(''), namesOf(gear), ...row(gear).slice(1)];
+    return [letters.join(''), namesOf(gear, voice), ...row(gear).slice(1)];
   });
 }
 
 function legend({ devices }: Chart, page: Page): string[] {
-  return devices.flatMap((name, i) => paragraph(`${letter(i)}  ${name}`, page, '   '));
+  return devices.flatMap((name, i) =>
+    paragraph(`${letter(i)}  ${page.voice.called(name)}`, page, '   '),
+  );
 }
 
 function letter(device: number): string {
@@ -84,10 +87,10 @@ function letter(device: number): string {
 const SHIFT_HEADS = ['step', 'release', 'apply', 'both', 'neither'] as const;
 
 function shiftRow(shift: Shift, chart: Chart, page: Page): Cell[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const name = (index: number) => {
     const [first] = chart.gears[index]?.named ?? [];
-    return first ? gearName(first) : '';
+    return first ? gearName(first, voice) : '';
   };
   const through = (place: number | undefined) => {
     const gear = place === undefined ? undefined : chart.gears[place];
@@ -95,8 +98,8 @@ function shiftRow(shift: Shift, chart: Chart, page: Page): Cell[] {
   };
   return [
     `${name(shift.from)} > ${name(shift.to)}`,
-    shift.release ?? '',
-    shift.apply ?? '',
+    voice.called(shift.release ?? ''),
+    voice.called(shift.apply ?? ''),
     through(shift.both),
     through(shift.neither),
   ];
@@ -104,9 +107,10 @@ function shiftRow(shift: Shift, chart: Chart, page: Page): Cell[] {
 
 function inFileOrder(train: Train, chart: Chart): ChartGear[] {
   const order = train.ranges.flatMap(({ name: range, gears }) => {
-    return gears.map(({ name: gear }) => gearName({ range, gear }));
+    return gears.map(({ name: gear }) => `${range} ${gear}`);
   });
-  const place = ({ named: [first] }: ChartGear) => (first ? order.indexOf(gearName(first)) : -1);
+  const place = ({ named: [first] }: ChartGear) =>
+    first ? order.indexOf(`${first.range} ${first.gear}`) : -1;
   return chart.gears
     .filter((gear) => gear.named.length > 0)
     .toSorted((a, b) => place(a) - place(b));

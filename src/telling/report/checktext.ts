@@ -1,16 +1,16 @@
 import type { Problem } from '../../engine/yaml/index.ts';
-import { problemText, type Objection, visible, voiceOf } from '../narrative/index.ts';
+import { problemText, type Objection, visible } from '../narrative/index.ts';
 import { type Page, paragraph } from '../text/index.ts';
 
 /** A line a problem, "file:line:column: error: …", as editors read them, and the count. */
 export function checkText(name: string, problems: readonly Objection[], page: Page): string {
   const file = visible(name);
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const lines = problems.flatMap((problem) => {
     const { severity, place } = problem;
     const ink = severity === 'error' ? page.ink.bad : page.ink.odd;
     const word = voice.say('severity', { severity });
-    const text = `${word}: ${problemText(problem, page.language)}`;
+    const text = `${word}: ${problemText(problem, page.voice)}`;
     const [first = '', ...rest] = paragraph(
       `${file}:${place.line}:${place.column}: ${text}`,
       page,

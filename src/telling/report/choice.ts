@@ -7,7 +7,6 @@ import {
   nextText,
   type Remark,
   remarkText,
-  voiceOf,
 } from '../narrative/index.ts';
 import { type Page, paragraph, table } from '../text/index.ts';
 
@@ -18,7 +17,7 @@ export function choiceLines(
   tool: Length,
   page: Page,
 ): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const { best, second } = selection;
   const row = (rank: 'best' | 'second', { size, predicted, verdict, safe }: Chosen) => [
     voice.say('pack.rank', { rank }),
@@ -39,7 +38,7 @@ export function remarkLines(
   remarks: readonly Remark[],
   page: Page,
 ): { readonly against: string[]; readonly besides: string[] } {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const lines = (some: readonly Remark[]) =>
     some.flatMap((remark) => {
       return paragraph(`! ${remarkText(remark, voice, page.unit)}`, page, '  ').map(page.ink.odd);

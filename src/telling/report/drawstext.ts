@@ -1,12 +1,12 @@
 import type { Draws, Length } from '../../shop/length/index.ts';
-import { drawnLength, lengthText, type Voice, voiceOf } from '../narrative/index.ts';
+import { drawnLength, lengthText, type Voice } from '../narrative/index.ts';
 import { type Page, paragraph, table } from '../text/index.ts';
 
 type Share = NonNullable<Draws['outside']>['all'];
 
 /** What stacks by chance leave, told no finer than the tool, nor than so many draws can tell. */
 export function drawsLines(draws: Draws, tool: Length, page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const { outside, quantiles, seed } = draws;
   const rows = quantiles.map(({ ofThousand, um, giveUm }) => {
     const length = drawnLength(um, giveUm, tool);

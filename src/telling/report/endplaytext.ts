@@ -1,16 +1,16 @@
 import type { Train } from '../../engine/train/index.ts';
 import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
-import { HUNDREDTHS, playTexts, visible, voiceOf } from '../narrative/index.ts';
+import { HUNDREDTHS, playTexts } from '../narrative/index.ts';
 import { type Page, paragraph } from '../text/index.ts';
 import { drawsLines } from './drawstext.ts';
 import { measuredText, thingLines } from './measured.ts';
 
 /** The end play of each shaft: what is right, and the washer or race that sets it. */
 export function endPlayText(train: Train, judged: readonly EndPlayJudgement[], page: Page): string {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const along = judged.filter(({ endPlay }) => endPlay.measure !== 'backlash').length;
   const title = {
-    train: visible(train.name),
+    train: voice.train(train),
     kind: along === judged.length ? 'along' : along === 0 ? 'teeth' : 'both',
     shafts: judged.length,
   };
@@ -27,12 +27,12 @@ export function endPlayText(train: Train, judged: readonly EndPlayJudgement[], p
 }
 
 function shaftLines(judgement: EndPlayJudgement, page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const { endPlay, measured, draws, selection, remarks } = judgement;
   const tool = measured?.clearance ?? HUNDREDTHS;
   const backlash = endPlay.measure === 'backlash' ? [voice.say('endplay.backlash')] : [];
   const thing = {
-    head: [visible(endPlay.shaft), ...backlash],
+    head: [voice.called(endPlay.shaft), ...backlash],
     remarks,
     answer: [
       ...playTexts(judgement, voice, page.unit).flatMap((text) => paragraph(text, page)),

@@ -8,7 +8,7 @@ import type {
   Outcome,
 } from '../../engine/faults/index.ts';
 import { toNumber } from '../../engine/linear/index.ts';
-import { faultName, gearName, type Voice, voiceOf } from '../narrative/index.ts';
+import { faultName, gearName, type Voice } from '../narrative/index.ts';
 import { width, wrap, type Page, paragraph } from '../text/index.ts';
 
 /**
@@ -21,8 +21,8 @@ export function faultsTable(
   classes: readonly FaultClass[],
   page: Page,
 ): string[] {
-  const voice = voiceOf(page.language);
-  const named = matrix.gears.map(gearName);
+  const { voice } = page;
+  const named = matrix.gears.map((gear) => gearName(gear, voice));
   // Long names go below, each under a letter.
   const long = named.some((name) => width(name) > LONGEST_HEAD);
   const heads = long ? named.map((_, k) => letterOf(k)) : named;
@@ -66,8 +66,8 @@ export function faultMarks(cell: FaultCell, voice: Voice): readonly [string, str
 }
 
 /** The names of faults that are there at once. */
-export function nameOf(faults: FaultRow['faults'], { language }: Page): string {
-  return faults.map((fault) => faultName(fault, language)).join(' + ');
+export function nameOf(faults: FaultRow['faults'], { voice }: Page): string {
+  return faults.map((fault) => faultName(fault, voice)).join(' + ');
 }
 
 const LONGEST_HEAD = 8;
@@ -130,7 +130,7 @@ function rowLines({ names, cells }: Row, block: Block, page: Page): string[] {
   if (others.length === 0) return texts.map(([name, ends]) => line('', name, ends, block));
   const below = [
     ...others.flatMap((name) => wrap(name, page.columns - MARK, ' ')),
-    ...wrap(`(${voiceOf(page.language).say('faults.apart')})`, page.columns - MARK, ' '),
+    ...wrap(`(${page.voice.say('faults.apart')})`, page.columns - MARK, ' '),
   ];
   return [
     ...texts.map(([name, ends], k) => line(k === 0 ? '┌' : '│', name, ends, block)),

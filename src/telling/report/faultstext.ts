@@ -1,17 +1,17 @@
 import type { FaultsReport } from '../../asking/faults/index.ts';
 import type { FaultClass, FaultRow } from '../../engine/faults/index.ts';
-import { benchText, roadText, visible, voiceOf } from '../narrative/index.ts';
+import { benchText, roadText } from '../narrative/index.ts';
 import { faultsTable, nameOf } from './faultstable.ts';
 import { type Page, paragraph, section } from '../text/index.ts';
 
 export function faultsText(report: FaultsReport, page: Page): string {
   const { train, matrix, bench } = report;
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const heard = matrix.classes.filter(({ silent }) => !silent);
   const silent = matrix.classes.filter((among) => among.silent);
   const count = (size: number) => matrix.rows.filter(({ faults }) => faults.length === size).length;
   const title = voice.say('faults.title', {
-    train: visible(train.name),
+    train: voice.train(train),
     faults: count(1),
     pairs: count(2),
     gears: matrix.gears.length,
@@ -50,19 +50,19 @@ export function faultsText(report: FaultsReport, page: Page): string {
 // A class has one sign on the road, and its faults theirs on the bench: like ones are told once.
 function signLines(report: FaultsReport, { rows }: FaultClass, page: Page): string[] {
   const { train, matrix, bench } = report;
-  const { language, stand } = page;
+  const { voice, stand } = page;
   const inner = { ...page, columns: page.columns - INDENT.length };
   const indented = (text: string) => paragraph(text, inner).map((line) => INDENT + line);
   const rowOf = (place: number) => matrix.rows[place] as FaultRow;
   const alike = new Map<string, string[]>();
   for (const place of rows) {
-    const text = benchText(bench?.[place], train, language, stand);
+    const text = benchText(bench?.[place], train, voice, stand);
     const names = paragraph(nameOf(rowOf(place).faults, page), page, ' ');
     alike.set(text, [...(alike.get(text) ?? []), ...names]);
   }
   return [
     ...[...alike].flatMap(([text, names]) => [...names, ...indented(text)]),
-    ...indented(roadText(matrix, rowOf(rows[0] ?? 0), language)),
+    ...indented(roadText(matrix, rowOf(rows[0] ?? 0), voice)),
     '',
   ];
 }

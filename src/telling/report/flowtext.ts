@@ -1,15 +1,7 @@
 import type { Fact, Flow, RollbackCase, Travel, Working } from '../../engine/flow/index.ts';
 import { compare, ONE, opposite, type Rational, signOf } from '../../engine/linear/index.ts';
 import type { Train, Way } from '../../engine/train/index.ts';
-import {
-  gearName,
-  keyOf,
-  type MessageId,
-  sentences,
-  visible,
-  type Voice,
-  voiceOf,
-} from '../narrative/index.ts';
+import { gearName, keyOf, type MessageId, sentences, type Voice } from '../narrative/index.ts';
 import { type Page, paragraph, section } from '../text/index.ts';
 import { workTables } from './worktables.ts';
 
@@ -24,7 +16,7 @@ export interface FlowReport {
 
 export function flowText(report: FlowReport, page: Page): string {
   const { flow, all } = report;
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const part = (id: MessageId, lines: readonly string[]) => section(voice.say(id), lines, page);
   return [
     ...paragraph(title(report, voice), page).map(page.ink.strong),
@@ -48,7 +40,7 @@ function slippingLines({ train, flow: { on } }: FlowReport, page: Page): string[
     return stuck === 'slipping' && on.includes(name);
   });
   if (slipping.length === 0) return [];
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const devices = voice.names(slipping.map(({ name }) => name));
   return paragraph(voice.say('flow.slipping', { devices, count: slipping.length }), page);
 }
@@ -64,9 +56,9 @@ export function flowAtText(
   page: Page,
 ): string {
   const { train, on, working } = report;
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const heading = {
-    train: visible(train.name),
+    train: voice.train(train),
     named: 'no',
     gear: '',
     count: on.length,
@@ -83,7 +75,7 @@ export function flowAtText(
 
 // What the heading only touched on.
 function rest(report: FlowReport, page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const part = (id: MessageId, lines: readonly string[]) => section(voice.say(id), lines, page);
   const { coast, rollback, inReverse } = report.flow;
   return [
@@ -102,16 +94,16 @@ function rest(report: FlowReport, page: Page): string[] {
 
 /** Numbered sentences. */
 export function reasons(facts: readonly Fact[], page: Page): string[] {
-  return sentences(facts, page.language, page.stand).flatMap((sentence, i) => {
+  return sentences(facts, page.voice, page.stand).flatMap((sentence, i) => {
     return paragraph(`${i + 1}. ${sentence}`, page, '   ');
   });
 }
 
 function title({ train, flow, gear }: FlowReport, voice: Voice): string {
   return voice.say('flow.title', {
-    train: visible(train.name),
+    train: voice.train(train),
     named: gear === undefined ? 'no' : 'yes',
-    gear: gear ? visible(gearName(gear)) : '',
+    gear: gear ? gearName(gear, voice) : '',
     count: flow.on.length,
     on: voice.names(flow.on),
   });

@@ -1,14 +1,7 @@
 import type { FoldedEntry, FoldedJob } from '../../shop/records/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import type { HowFar } from '../../asking/job/index.ts';
-import {
-  howFarTexts,
-  problemText,
-  timeText,
-  toldText,
-  visible,
-  voiceOf,
-} from '../narrative/index.ts';
+import { howFarTexts, problemText, timeText, toldText, visible } from '../narrative/index.ts';
 import { type Page, paragraph, section } from '../text/index.ts';
 
 /** A job as it stands, struck entries between ~~ and ~~; and what of its file cannot be read. */
@@ -18,11 +11,11 @@ export function jobText(
   far: HowFar,
   page: Page,
 ): string {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const { unit, train, complaint, by, at, entries } = job;
   const lines = (text: string, hang = '') => paragraph(text, page, hang);
   const told = problems.flatMap((problem) => {
-    const values = { line: problem.place.line, problem: problemText(problem, page.language) };
+    const values = { line: problem.place.line, problem: problemText(problem, page.voice) };
     return lines(`! ${voice.say('job.problem', values)}`, '  ').map(page.ink.odd);
   });
   return [
@@ -41,7 +34,7 @@ export function jobText(
 
 // When, who and the id to strike it by; under that what it says, and what became of it.
 function entryLines(entry: FoldedEntry, page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const { id, at, who, strikes, struckBy } = entry;
   const inner = { ...page, columns: page.columns - 2 };
   const inset = (text: string) => paragraph(text, inner).map((line) => `  ${line}`);

@@ -8,16 +8,16 @@ import {
   type GearMargin,
   type SideMargin,
 } from '../../engine/margin/index.ts';
-import { gearName, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { gearName, visible, type Voice } from '../narrative/index.ts';
 import { type Page, paragraph, section, type Cell, table } from '../text/index.ts';
 
 /** The cautions, a row a gear for either way of the load, and where the figures come from. */
 export function marginText(report: MarginReport, page: Page): string {
   const { train, load, gears, one } = report;
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const { engineNm, stallRatio } = load;
   const [pressure, engine] = [pressureText(report, voice), voice.decimal(engineNm)];
-  const title = { train: visible(train.name), pressure, engine, ratio: voice.decimal(stallRatio) };
+  const title = { train: voice.train(train), pressure, engine, ratio: voice.decimal(stallRatio) };
   const stalled = voice.decimal(times(engineNm, stallRatio));
   const sides = [
     ['drive', voice.say('margin.drive', { torque: stalled })],
@@ -50,7 +50,7 @@ export function marginText(report: MarginReport, page: Page): string {
 }
 
 function firstLines(gears: readonly GearMargin[], page: Page): string[] {
-  const text = firstToSlipText(gears, voiceOf(page.language));
+  const text = firstToSlipText(gears, page.voice);
   return text === undefined ? [] : ['', ...paragraph(text, page)];
 }
 
@@ -60,16 +60,16 @@ export function firstToSlipText(gears: readonly GearMargin[], voice: Voice): str
   if (!first) return undefined;
   const { devices, mostNm, askedNm, load } = first;
   return voice.say('margin.first', {
-    gear: gearName(first),
+    gear: gearName(first, voice),
     load,
-    devices: devices.map(visible).join(' + '),
+    devices: devices.map((name) => voice.called(name)).join(' + '),
     spare: spare(mostNm, askedNm, voice),
     holds: toNumber(mostNm) >= toNumber(askedNm) ? 'yes' : 'no',
   });
 }
 
 function sideTable(report: MarginReport, end: 'drive' | 'coast', page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const { gears, pressureUnit: unit } = report;
   const rows = gears.flatMap((gear) => {
     return sidesOf(gear, end, voice).map(([name, side]) => [
@@ -87,7 +87,7 @@ export function sidesOf(
   end: 'drive' | 'coast',
   voice: Voice,
 ): (readonly [name: string, side: SideMargin])[] {
-  const [name, { inReverse }] = [gearName(gear), gear];
+  const [name, { inReverse }] = [gearName(gear, voice), gear];
   const sides = [[name, gear[end]] as const];
   if (end === 'coast' && inReverse)
     sides.push([voice.say('margin.reverse', { gear: name }), inReverse]);
@@ -107,7 +107,7 @@ export function marginCells(side: SideMargin, unit: string, voice: Voice): Cell[
   return [
     mostNm ? down(mostNm) : voice.say('margin.no limit'),
     mostNm ? spare(mostNm, askedNm, voice) : '',
-    letsGo.map(visible).join(' + '),
+    letsGo.map((name) => voice.called(name)).join(' + '),
     leastKpa ? leastIn(leastKpa, unit, voice) : voice.say('margin.never'),
   ];
 }
@@ -118,7 +118,7 @@ function devicesOf(
   head: string,
   page: Page,
 ): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const sides = gears.flatMap((gear) => sidesOf(gear, end, voice));
   return sides.flatMap(([gear, { devices }]) => {
     const rows = devices.map((margin) => deviceCells(margin, voice));
@@ -132,7 +132,7 @@ function devicesOf(
 export function deviceCells({ device, mustNm, canNm }: DeviceMargin, voice: Voice): Cell[] {
   const most = greatest(mustNm);
   return [
-    visible(device),
+    voice.called(device),
     isSpan(mustNm) ? voice.say('margin.shared', sharedEnds(mustNm, voice)) : up(size(mustNm)),
     canNm ? down(canNm) : voice.say('margin.unknown'),
     canNm && most && most.num !== 0 ? spare(canNm, most, voice) : '',
@@ -152,7 +152,7 @@ export function marginSources({ train, gears, typed }: MarginReport, voice: Voic
     places.set(place, [...(places.get(place) ?? []), name]);
   };
   for (const { device, source = '', by = '' } of known) {
-    if (used.has(device)) note(sourceText(source, by, voice), visible(device));
+    if (used.has(device)) note(sourceText(source, by, voice), voice.called(device));
   }
   if (train.engine && !typed) {
     const { source = '', by = '' } = train.engine;
@@ -160,7 +160,7 @@ export function marginSources({ train, gears, typed }: MarginReport, voice: Voic
   }
   for (const name of used) {
     if (!known.some(({ device }) => device === name))
-      note(voice.say('margin.unknown'), visible(name));
+      note(voice.say('margin.unknown'), voice.called(name));
   }
   return [...places].map(([place, names]) => {
     return voice.say('margin.source', { names: voice.list(names), place });

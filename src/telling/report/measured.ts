@@ -1,6 +1,6 @@
 import type { Length } from '../../shop/length/index.ts';
 import type { Selection } from '../../shop/limits/index.ts';
-import { keyOf, type Remark, voiceOf } from '../narrative/index.ts';
+import { keyOf, type Remark } from '../narrative/index.ts';
 import { type Page, paragraph, section } from '../text/index.ts';
 import { choiceLines, remarkLines } from './choice.ts';
 
@@ -16,7 +16,7 @@ interface MeasuredKind {
 
 /** The title, the cautions before everything else, what was measured, and how it is to be read. */
 export function measuredText({ title, cautions, body, legend }: MeasuredKind, page: Page): string {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const warned = [...cautions, 'maker'].flatMap((what) => {
     return paragraph(`! ${voice.say('plan.caution.of', { what })}`, page, '  ');
   });
@@ -48,7 +48,7 @@ interface MeasuredThing {
 /** What speaks against believing its numbers, its verdict, what else to look at, the part to fit. */
 export function thingLines(thing: MeasuredThing, page: Page): string[] {
   const { head, remarks, answer, own = [], shelf } = thing;
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const [name = '', ...below] = head;
   const { against, besides } = remarkLines(remarks, page);
   const { part = '', selection, tool } = shelf ?? {};

@@ -11,7 +11,6 @@ import {
   packTexts,
   verdictText,
   visible,
-  voiceOf,
 } from '../narrative/index.ts';
 import { type Page, paragraph, section, table } from '../text/index.ts';
 import { drawsLines } from './drawstext.ts';
@@ -19,10 +18,10 @@ import { measuredText, thingLines } from './measured.ts';
 
 /** The packs that were measured: what is right, what to look at first, and what to fit. */
 export function packText(train: Train, judged: readonly PackJudgement[], page: Page): string {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const onAir = judged.some(({ measured }) => measured.some(({ way }) => way === 'on air'));
   const kind = {
-    title: voice.say('pack.title', { train: visible(train.name), packs: judged.length }),
+    title: voice.say('pack.title', { train: voice.train(train), packs: judged.length }),
     cautions: ['springs', ...(onAir ? ['air'] : [])],
     body: judged.flatMap((its) => ['', ...packLines(its, page)]),
     legend: voice.say('pack.legend'),
@@ -31,10 +30,10 @@ export function packText(train: Train, judged: readonly PackJudgement[], page: P
 }
 
 function packLines(judgement: PackJudgement, page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const { pack, frictions, remarks, selection, judged } = judgement;
   const thing = {
-    head: [voice.say('pack.device', { device: visible(pack.device), frictions })],
+    head: [voice.say('pack.device', { device: voice.called(pack.device), frictions })],
     remarks,
     answer: answerLines(judgement, page),
     own: section(voice.say('pack.measured'), measuredLines(judgement, page), page),
@@ -46,7 +45,7 @@ function packLines(judgement: PackJudgement, page: Page): string[] {
 
 function answerLines(judgement: PackJudgement, page: Page): string[] {
   const { judged, verdict, draws, again } = judgement;
-  const [first = '', ...others] = packTexts(judgement, voiceOf(page.language), page.unit);
+  const [first = '', ...others] = packTexts(judgement, page.voice, page.unit);
   const bad = judged && !again && verdict !== 'inside';
   return [
     ...paragraph(first, page).map(bad ? page.ink.bad : same),
@@ -58,7 +57,7 @@ function answerLines(judgement: PackJudgement, page: Page): string[] {
 const same = (text: string) => text;
 
 function measuredLines({ measured }: PackJudgement, page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const told = (length: Length) => lengthText(length, voice, page.unit);
   const rows = measured.map((its) => {
     const { clearance, places, spreadUm, worst, way } = its;
@@ -81,7 +80,7 @@ function measuredLines({ measured }: PackJudgement, page: Page): string[] {
 }
 
 function wearLines({ wear }: PackJudgement, page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const rows = wear.map(({ what, worst, place, bounds, verdict }) => [
     voice.say('pack.wear of', { what }),
     voice.say('pack.place', {

@@ -11,14 +11,12 @@ import {
   startTold,
   type StepContext,
   stepTold,
-  visible,
-  voiceOf,
 } from '../narrative/index.ts';
 import { type Page, paragraph, section, table } from '../text/index.ts';
 
 /** The build as a sheet for the bench: cautions, steps with boxes to tick, and every mistake. */
 export function planText(train: Train, plan: Plan, page: Page): string {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const lines = (text: string, hang?: string) => paragraph(text, page, hang);
   const byHand = plan.mistakes.filter(({ caught }) => caught.by === 'hand check');
   const others = plan.mistakes.filter(({ caught }) => caught.by !== 'hand check');
@@ -29,7 +27,7 @@ export function planText(train: Train, plan: Plan, page: Page): string {
     mistakes: plan.mistakes.length,
     proven: plan.proven ? 'yes' : 'no',
   };
-  const title = { train: visible(train.name), steps: plan.steps.length };
+  const title = { train: voice.train(train), steps: plan.steps.length };
   const told = { train, plan, page, voice, ...(page.stand && { stand: page.stand }) };
   return [
     ...lines(voice.say('plan.title', title)).map(page.ink.strong),
@@ -54,7 +52,7 @@ interface PlanContext extends StepContext {
 
 // Only what fits the work: there are trains without springs.
 function cautions(train: Train, { steps }: Plan, page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const air = steps.some(({ does }) => does === 'air check');
   const springs = train.devices.some((device) => isFriction(device));
   const fitting = [
@@ -91,7 +89,7 @@ function stepLines(step: Step, told: PlanContext): string[] {
 
 // What is done when it runs for the first time; each step by the name that `job add` takes.
 function startLines(page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const steps = FIRST_START.flatMap((step, i) => {
     const { title, caution, text } = startTold(step, voice);
     const named = voice.say('start.numbered', { number: i + 1, title });
@@ -138,7 +136,7 @@ function mistakeTable(
     const end = until === plan.steps.length ? voice.say('plan.end') : `${until}`;
     const late = open < caught.step ? 'yes' : 'no';
     const last = voice.say('plan.until', { late, until: end, open });
-    return [mistakeText(mistake, train, page.language), `${made}`, at, last];
+    return [mistakeText(mistake, train, page.voice), `${made}`, at, last];
   });
   return rows.length === 0 ? [] : table(['mistake', 'made', by, 'until'], rows, page);
 }

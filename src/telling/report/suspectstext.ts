@@ -27,20 +27,19 @@ import {
   testName,
   visible,
   type Voice,
-  voiceOf,
 } from '../narrative/index.ts';
 import { type Page, paragraph, section, table } from '../text/index.ts';
 
 /** What was seen, who is suspected and why, what contradicts, and what to test next. */
 export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): string {
   const { inquiry, observations, ranking, advice, experience } = suspicion;
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const seen = observations.map(({ test, sight, sure }) => [
     testName(test, voice),
     sightText(sight, voice),
     voice.say('seen.sure', { sure: keyOf(sure) }),
   ]);
-  const train = visible(inquiry.train.name);
+  const train = voice.train(inquiry.train);
   return [
     ...paragraph(voice.say('suspects.title', { train }), page).map(page.ink.strong),
     ...(seen.length === 0
@@ -63,7 +62,7 @@ export function suspectsText(suspicion: Suspicion, all: boolean, page: Page): st
 
 function stageLines({ at }: Suspicion, page: Page): string[] {
   if (!at) return [];
-  return paragraph(voiceOf(page.language).say('suspects.stage', { stage: keyOf(at) }), page);
+  return paragraph(page.voice.say('suspects.stage', { stage: keyOf(at) }), page);
 }
 
 /** The proposed test, what it would part and its cautions; before it whatever must wait. */
@@ -72,7 +71,7 @@ export function adviceLines(
   observations: readonly Observation[],
   page: Page,
 ): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const held = [...new Map(heldBack.map((its) => [its.test.test, its])).values()];
   return [
     ...held.flatMap((its) => paragraph(heldText(its, voice), page).map(page.ink.bad)),
@@ -94,7 +93,7 @@ export function adviceLines(
 
 /** What may not be done now and why, and what is left in its place. */
 function stopLines(stops: readonly StoppedTest[], page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   return stops.flatMap((stop) => {
     const left = stop.stops === 'road test' ? [...stop.left] : [];
     return [
@@ -110,7 +109,7 @@ function proposalLines(
   observations: readonly Observation[],
   page: Page,
 ): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const { test, parts } = proposal;
   const again = observations.some((other) => testText(other.test) === testText(test));
   const rows = parts.map(({ outcome, chance, suspects }) => [
@@ -131,7 +130,7 @@ function proposalLines(
 }
 
 function rankingLines({ brackets, enough }: Ranking, all: boolean, page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const shown = all
     ? brackets
     : brackets.filter(({ chance }, k) => k === 0 || (k < MOST_BRACKETS && chance >= 0.01));
@@ -155,7 +154,7 @@ function bracketLines(
   all: boolean,
   page: Page,
 ): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const named = (suspect: (typeof suspects)[number]) => suspectText(suspect, voice);
   const head = voice.say('suspects.bracket', {
     place,
@@ -194,7 +193,7 @@ function bracketLines(
 
 /** Of the leading suspects, whether they explain all that was seen, and how that is known. */
 function proofLines(proofs: readonly Proof[], all: boolean, page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   return proofs.slice(0, all ? proofs.length : 1).flatMap(({ cause, explained }) => {
     const count = explained.filter(({ agrees }) => !agrees).length;
     const id = count === 0 ? 'proof.all' : 'proof.not';
@@ -214,7 +213,7 @@ function proofLines(proofs: readonly Proof[], all: boolean, page: Page): string[
 }
 
 function contradictionLines({ doubts, again, pairs }: Suspicion, page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const told = doubts.slice(0, MOST_DOUBTS).map(({ observations, causes }) =>
     voice.say('contradiction.doubt', {
       count: observations.length,
@@ -249,12 +248,12 @@ function contradictionLines({ doubts, again, pairs }: Suspicion, page: Page): st
 export function unusedLines(unused: readonly string[], page: Page): string[] {
   if (unused.length === 0) return [];
   const parts = unused.map((part) => visible(part)).join('; ');
-  return paragraph(voiceOf(page.language).say('complaint.unused', { parts }), page);
+  return paragraph(page.voice.say('complaint.unused', { parts }), page);
 }
 
 function failureLines({ failures }: Suspicion, page: Page): string[] {
   if (failures.length === 0) return [];
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   return [
     ...failures.slice(0, MOST_FAILURES).flatMap((failure) => {
       const [why, mend] = failureTexts(failure, voice);
@@ -265,7 +264,7 @@ function failureLines({ failures }: Suspicion, page: Page): string[] {
 }
 
 function growlerLines(growlers: readonly Growler[], all: boolean, page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   return growlers
     .slice(0, all ? growlers.length : MOST_GROWLERS)
     .flatMap((growler) => paragraph(growlerText(growler, voice), page, INDENT));

@@ -8,8 +8,6 @@ import {
   lengthText,
   remarkText,
   verdictText,
-  visible,
-  voiceOf,
   wearTexts,
 } from '../narrative/index.ts';
 import { type Page, paragraph, section, table } from '../text/index.ts';
@@ -17,7 +15,7 @@ import { measuredText } from './measured.ts';
 
 /** What wears: each reading against its limit in a table, and then what to do about each. */
 export function wearText(train: Train, judged: readonly WearJudgement[], page: Page): string {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const springs = judged.some(({ check }) => check.measure === 'spring length');
   const kinds = [...new Set(judged.map(({ check }) => check.measure))];
   const body = [
@@ -41,7 +39,7 @@ export function wearText(train: Train, judged: readonly WearJudgement[], page: P
     ),
   ];
   const kind = {
-    title: voice.say('wear.title', { train: visible(train.name), parts: judged.length }),
+    title: voice.say('wear.title', { train: voice.train(train), parts: judged.length }),
     cautions: springs ? ['springs'] : [],
     body,
     legend: voice.say('wear.legend'),
@@ -50,12 +48,12 @@ export function wearText(train: Train, judged: readonly WearJudgement[], page: P
 }
 
 function rowsOf(judged: readonly WearJudgement[], page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const told = (length: Length | undefined) => {
     return length ? lengthText(length, voice, page.unit) : '';
   };
   const rows = judged.map(({ check, worst, bounds, verdict }) => [
-    visible(check.part),
+    voice.called(check.part),
     voice.say('wear.kind', { kind: keyOf(check.measure) }),
     told(worst && toldApart(worst, bounds ?? {})),
     bounds && (bounds.least || bounds.most) ? boundsText(bounds, voice, page.unit) : '',
@@ -66,23 +64,23 @@ function rowsOf(judged: readonly WearJudgement[], page: Page): string[] {
 
 // What speaks against believing a reading stands above its verdict.
 function againstLines({ check, remarks }: WearJudgement, page: Page): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const against = remarks.filter((its) => speakAgainst([its]));
   return against.flatMap((remark) => {
-    const line = `! ${visible(check.part)}: ${remarkText(remark, voice, page.unit)}`;
+    const line = `! ${voice.called(check.part)}: ${remarkText(remark, voice, page.unit)}`;
     return paragraph(line, page, '  ').map(page.ink.odd);
   });
 }
 
 function doingLines(judgement: WearJudgement, page: Page): string[] {
   const { check, verdict, remarks } = judgement;
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const besides = remarks.filter((its) => !speakAgainst([its]));
   const warned = besides.map((remark) => remarkText(remark, voice, page.unit));
   const doing = wearTexts(judgement, voice);
   const ink = verdict === 'inside' ? (text: string) => text : page.ink.odd;
   return [...warned, ...doing].flatMap((text) => {
-    const line = `${verdict === 'inside' ? '-' : '!'} ${visible(check.part)}: ${text}`;
+    const line = `${verdict === 'inside' ? '-' : '!'} ${voice.called(check.part)}: ${text}`;
     return paragraph(line, page, '  ').map(ink);
   });
 }

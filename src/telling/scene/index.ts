@@ -1,3 +1,4 @@
+export { asInFile, type NameOf } from './nameof.ts';
 export type { DeviceStanding, MemberStanding, Standings } from './standing.ts';
 export type { Group, Mark, Path, Scene, Standing, SceneSubject, Words } from './scene.ts';
 export { endsOf, type Shown, standingsOf, type StandingWords } from './standingsof.ts';

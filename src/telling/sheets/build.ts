@@ -5,14 +5,12 @@ import type { FoldedJob } from '../../shop/records/index.ts';
 import type { Stand } from '../../asking/request/index.ts';
 import {
   type CheckTold,
-  type Language,
   lastLook,
   seenFrom,
   startTold,
   type StepContext,
   stepTold,
   type Voice,
-  voiceOf,
 } from '../narrative/index.ts';
 import { cautionOf } from './cautions.ts';
 import type { SheetBlock, SheetLook, Sheet } from './document.ts';
@@ -26,11 +24,10 @@ import { checksIn } from './job.ts';
 export function buildSheet(
   train: Train,
   plan: Plan,
-  language: Language,
+  voice: Voice,
   stand: Stand,
   job?: FoldedJob,
 ): Sheet {
-  const voice = voiceOf(language);
   const air = plan.steps.some(({ does }) => does === 'air check');
   const [first] = plan.steps;
   const springs = train.devices.some((device) => isFriction(device));

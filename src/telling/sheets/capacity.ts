@@ -1,15 +1,14 @@
 import type { MarginReport } from '../../asking/gears/index.ts';
-import { type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { type Voice } from '../narrative/index.ts';
 import { marginCells, marginSources, pressureText, sidesOf } from '../report/index.ts';
 import { cautionOf } from './cautions.ts';
 import type { SheetBlock, SheetColumn, Sheet } from './document.ts';
 
 /** Torque capacity: what each gear passes before something slips, and from which pressure it holds. */
-export function capacitySheet(report: MarginReport, language: Language): Sheet {
-  const voice = voiceOf(language);
+export function capacitySheet(report: MarginReport, voice: Voice): Sheet {
   const { train, load, gears, pressureUnit: unit } = report;
   const told = {
-    train: visible(train.name),
+    train: voice.train(train),
     pressure: pressureText(report, voice),
     engine: voice.decimal(load.engineNm),
     ratio: voice.decimal(load.stallRatio),

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { voiceOf } from '../narrative/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { chartSheet } from './chart.ts';
@@ -17,7 +18,9 @@ ranges: { P: { P: [park pawl] }, D: { "1": [ring brake] } }
 
 // 1 + 60/30 = 3 by Willis; an external pair of 20 and 70 makes it −21/2.
 it('the chart tells the ratio of the gear beside the whole one, and that a pawl locks in park', () => {
-  const [en, es] = (['en', 'es'] as const).map((its) => JSON.stringify(chartSheet(train, its)));
+  const [en, es] = (['en', 'es'] as const).map((its) =>
+    JSON.stringify(chartSheet(train, voiceOf(its))),
+  );
   expect(en).toMatch(/\u221221\/2[^"]*\\ngear: 3"/u);
   expect(en).toContain('locked in park');
   expect(es).toContain('marcha: 3');

@@ -1,26 +1,16 @@
 import { type DeviceWork, flow, type Flow } from '../../engine/flow/index.ts';
 import { type Device, gearsOf, type Train } from '../../engine/train/index.ts';
-import {
-  brakingText,
-  doingOf,
-  gearName,
-  type Language,
-  MARKS,
-  visible,
-  type Voice,
-  voiceOf,
-} from '../narrative/index.ts';
+import { brakingText, doingOf, gearName, MARKS, type Voice } from '../narrative/index.ts';
 import type { SheetBlock, SheetCell, SheetColumn, Sheet } from './document.ts';
 
 /**
  * The application chart: a row a gear, a column a device, under power and on coast, in the
  * marks of every chart.
  */
-export function chartSheet(train: Train, language: Language): Sheet {
-  const voice = voiceOf(language);
+export function chartSheet(train: Train, voice: Voice): Sheet {
   const gears = gearsOf(train).map(({ range, gear, on }) => {
     const parked = train.devices.some(({ name, kind }) => kind === 'pawl' && on.includes(name));
-    return { name: gearName({ range, gear }), flow: flow(train, on), parked };
+    return { name: gearName({ range, gear }, voice), flow: flow(train, on), parked };
   });
   const parts = gears.length === 0 ? [] : partsOf(train.devices);
   return {
@@ -66,7 +56,7 @@ function part(
   const columns: SheetColumn[] = [
     { head: voice.say('head', { head: 'gear' }), width: { share: 2 } },
     ...devices.map(({ name }): SheetColumn => {
-      return { head: visible(name), width: { mm: 11.5 }, align: 'middle', upright: true };
+      return { head: voice.called(name), width: { mm: 11.5 }, align: 'middle', upright: true };
     }),
     { head: voice.say('head', { head: 'ratio' }), width: { share: 3 }, align: 'middle' },
     ...(side === 'coast'

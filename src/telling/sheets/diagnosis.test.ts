@@ -1,4 +1,5 @@
 import fs from 'node:fs';
+import { voiceOf } from '../narrative/index.ts';
 import { describe, expect, it } from 'vitest';
 import { type Experience, readExperience } from '../../engine/experience/index.ts';
 import { inquire } from '../../engine/cause/index.ts';
@@ -55,21 +56,23 @@ it('a leak that carries nothing where it slips says how it can be suspected all 
   const experience = { called: 'ours', text };
   const seen = { called: 'seen', text: 'D 2: slips\n' };
   const suspicion = suspicionOf(caseOf(ours('kestrel-three-speed'), { experience, seen }));
-  const sheet = JSON.stringify(diagnosisSheet(suspicion, 'en'));
+  const sheet = JSON.stringify(diagnosisSheet(suspicion, voiceOf('en')));
   expect(sheet).toContain('its circuit leaks (it carries nothing where it slips;');
 });
 
 it('asks no power of park and neutral', () => {
   const plover = ours('plover-three-speed');
   const experience = { called: 'ours', text };
-  const sheet = JSON.stringify(diagnosisSheet(suspicionOf(caseOf(plover, { experience })), 'en'));
+  const sheet = JSON.stringify(
+    diagnosisSheet(suspicionOf(caseOf(plover, { experience })), voiceOf('en')),
+  );
   expect(sheet).not.toMatch(/"[NP] under power/u);
   for (const lever of ['P', 'N']) expect(sheet).toContain(`"${lever} with the engine running"`);
   expect(sheet).toContain('"D 1 under power"');
 });
 
 describe('the one-way card', () => {
-  const card = JSON.stringify(oneWayCard(train, 'en', AT_THE_INPUT));
+  const card = JSON.stringify(oneWayCard(train, voiceOf('en'), AT_THE_INPUT));
 
   it('names the face, never turns the case, and tells the wrong way as wrong', () => {
     expect(card).toContain('The face to look at, of the sprag cage: the lip');

@@ -9,7 +9,6 @@ import {
   evidenceText,
   fewText,
   keyOf,
-  type Language,
   outcomeText,
   proposalText,
   sightText,
@@ -18,7 +17,6 @@ import {
   testName,
   visible,
   type Voice,
-  voiceOf,
 } from '../narrative/index.ts';
 import { percent } from '../report/index.ts';
 import { cautionOf } from './cautions.ts';
@@ -44,8 +42,7 @@ export function diagnosedOf(suspicion: Suspicion): Diagnosed {
  * The diagnosis sheet: the complaint, every test that needs no unit on the bench with room for
  * what it showed, the suspects by what was seen, the next best test, and lines for the reasoning.
  */
-export function diagnosisSheet(suspicion: Diagnosed, language: Language, job?: FoldedJob): Sheet {
-  const voice = voiceOf(language);
+export function diagnosisSheet(suspicion: Diagnosed, voice: Voice, job?: FoldedJob): Sheet {
   return {
     title: voice.say('sheet.title', { sheet: 'diagnosis' }),
     blocks: [

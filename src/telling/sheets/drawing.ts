@@ -1,13 +1,15 @@
 import type { Train } from '../../engine/train/index.ts';
 import { stickDiagram, paintStickDiagram } from '../stickdiagram/index.ts';
 import { type Scene, toSvg } from '../scene/index.ts';
-import { type Language, visible, voiceOf } from '../narrative/index.ts';
+import { type Voice } from '../narrative/index.ts';
 import type { Sheet } from './document.ts';
 
 /** The train's stick diagram on a page of its own: what stands where, and by which name. */
-export function drawingSheet(train: Train, language: Language): Sheet {
-  const voice = voiceOf(language);
-  const scene = paintStickDiagram(stickDiagram(train), visible(train.name));
+export function drawingSheet(train: Train, voice: Voice): Sheet {
+  const scene = paintStickDiagram(
+    stickDiagram(train, (its) => voice.called(its)),
+    voice.train(train),
+  );
   const title = voice.say('sheet.title', { sheet: 'drawing' });
   return pictureSheet(scene, title, voice.say('sheet.drawing'));
 }

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { voiceOf } from '../narrative/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { AT_THE_INPUT } from '../../asking/request/index.ts';
@@ -46,11 +47,11 @@ const printing = (paper: 'a4' | 'letter'): Printing => ({
   title: name,
   stamp: { train: name, hash: '0123456789ab', date: '2026-11-25' },
   sheets: [
-    chartSheet(train, 'en'),
-    drawingSheet(train, 'en'),
-    stripSheet(train, 'en', folded),
-    oneWayCard(train, 'en', AT_THE_INPUT, folded),
-    jobCard(folded, 'en'),
+    chartSheet(train, voiceOf('en')),
+    drawingSheet(train, voiceOf('en')),
+    stripSheet(train, voiceOf('en'), folded),
+    oneWayCard(train, voiceOf('en'), AT_THE_INPUT, folded),
+    jobCard(folded, voiceOf('en')),
   ],
 });
 

@@ -1,18 +1,10 @@
 import { type FoldedEntry, type FoldedJob, standing } from '../../shop/records/index.ts';
-import {
-  type Language,
-  timeText,
-  toldText,
-  visible,
-  type Voice,
-  voiceOf,
-} from '../narrative/index.ts';
+import { timeText, toldText, visible, type Voice } from '../narrative/index.ts';
 import type { SheetBlock, SheetCell, SheetColumn, Sheet } from './document.ts';
 import { fieldOf, headOf, jobFields } from './filled.ts';
 
 /** The job card: all that was written down, what was struck too, and by whom. */
-export function jobCard(job: FoldedJob, language: Language): Sheet {
-  const voice = voiceOf(language);
+export function jobCard(job: FoldedJob, voice: Voice): Sheet {
   const columns: SheetColumn[] = [
     { head: headOf('time', voice), width: { mm: 46 } },
     { head: headOf('who', voice), width: { mm: 18 } },

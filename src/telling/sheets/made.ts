@@ -4,7 +4,7 @@ import type { Stand } from '../../asking/request/index.ts';
 import type { Plan } from '../../engine/plan/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
-import { keyOf, type Language, visible, voiceOf } from '../narrative/index.ts';
+import { keyOf, visible, type Voice } from '../narrative/index.ts';
 import { buildSheet } from './build.ts';
 import { capacitySheet } from './capacity.ts';
 import { chartSheet } from './chart.ts';
@@ -41,34 +41,34 @@ export interface Answered {
 /** Of which train, for whom, and filled in from which job. */
 export interface SheetAsked {
   readonly train: Train;
-  readonly language: Language;
+  readonly voice: Voice;
   readonly stand: Stand;
   readonly job?: FoldedJob | undefined;
 }
 
 /** A sheet of a train; that of a job must be given the job. */
 export function sheetOf(kind: SheetKind, asked: SheetAsked, answered: Answered): Sheet {
-  const { train, language, stand, job } = asked;
+  const { train, voice, stand, job } = asked;
   switch (kind) {
     case 'chart':
-      return chartSheet(train, language);
+      return chartSheet(train, voice);
     case 'drawing':
-      return drawingSheet(train, language);
+      return drawingSheet(train, voice);
     case 'diagnosis':
-      return diagnosisSheet(answered.diagnosed(), language, job);
+      return diagnosisSheet(answered.diagnosed(), voice, job);
     case 'strip':
-      return stripSheet(train, language, job);
+      return stripSheet(train, voice, job);
     case 'measure':
-      return measureSheet(train, answered.measured(), language, job);
+      return measureSheet(train, answered.measured(), voice, job);
     case 'build':
-      return buildSheet(train, answered.planned(), language, stand, job);
+      return buildSheet(train, answered.planned(), voice, stand, job);
     case 'one-way':
-      return oneWayCard(train, language, stand, job);
+      return oneWayCard(train, voice, stand, job);
     case 'capacity':
-      return capacitySheet(answered.margins(), language);
+      return capacitySheet(answered.margins(), voice);
     case 'job':
       if (!job) throw new RangeError('the card of no job');
-      return jobCard(job, language);
+      return jobCard(job, voice);
   }
 }
 
@@ -100,21 +100,20 @@ export interface Printed {
   readonly faults: readonly string[];
   readonly hash: string;
   readonly date: string;
-  readonly language: Language;
+  readonly voice: Voice;
   readonly paper: Paper;
 }
 
 /** Sheets of one train with what stands on every page of them. */
 export function printingOf(sheets: readonly Sheet[], its: Printed): Printing {
-  const { train, faults, language, paper, hash, date } = its;
-  const voice = voiceOf(language);
-  const name = visible(train.name);
+  const { train, faults, voice, paper, hash, date } = its;
+  const name = voice.train(train);
   const wrong = voice.list(faults.map(visible));
   const known =
     faults.length === 0 ? name : voice.say('sheet.with', { train: name, faults: wrong });
   const titled = voice.say('sheet.title', { sheet: keyOf(its.kind) });
   return {
-    language,
+    language: voice.language,
     paper,
     title: `${titled}: ${name}`,
     stamp: { train: known, hash, date },

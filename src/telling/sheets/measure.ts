@@ -3,7 +3,7 @@ import type { Device, MeasuredKind, Train } from '../../engine/train/index.ts';
 import type { EndPlayJudgement } from '../../shop/endplay/index.ts';
 import type { PackJudgement } from '../../shop/packs/index.ts';
 import { type FoldedJob, standing } from '../../shop/records/index.ts';
-import { keyOf, type Language, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { keyOf, type Voice } from '../narrative/index.ts';
 import { cautionOf } from './cautions.ts';
 import {
   type Chosen,
@@ -26,10 +26,9 @@ import { bandBlock, wornBlocks } from './worn.ts';
 export function measureSheet(
   train: Train,
   measured: Measurements,
-  language: Language,
+  voice: Voice,
   job?: FoldedJob,
 ): Sheet {
-  const voice = voiceOf(language);
   return {
     title: voice.say('sheet.title', { sheet: 'measure' }),
     blocks: [
@@ -83,7 +82,7 @@ function packBlocks(
   { voice, job }: MeasureContext,
 ): SheetBlock[] {
   const frictions = judgement?.frictions ?? 0;
-  const name = visible(device.name);
+  const name = voice.called(device.name);
   const readings = readingsTable(WAYS, judgement?.measured ?? [], judgement?.pack, voice);
   const blocks: SheetBlock[] = [
     {
@@ -110,7 +109,7 @@ function packBlocks(
 
 function playBlock(judgement: EndPlayJudgement, { voice, job }: MeasureContext): SheetBlock {
   const { endPlay, measured, bounds, selection, remarks } = judgement;
-  const shaft = visible(endPlay.shaft);
+  const shaft = voice.called(endPlay.shaft);
   return {
     block: 'together',
     blocks: [

@@ -153,7 +153,7 @@ export function wearTable({ pack, wear }: PackJudgement, voice: Voice): SheetTab
   });
   const share = (head: string, of: number): SheetColumn => ({ head, width: { share: of } });
   const columns = [
-    share(visible(pack.device), 3),
+    share(voice.called(pack.device), 3),
     share(voice.say('head', { head: 'limit' }), 5),
     share(headOf('reading', voice), 2),
     share(voice.say('head', { head: 'verdict' }), 2),

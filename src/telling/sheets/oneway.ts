@@ -1,23 +1,14 @@
 import { CASE, type OneWayClutch, type Train } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
 import type { Stand } from '../../asking/request/index.ts';
-import {
-  endOf,
-  freeWay,
-  keyOf,
-  type Language,
-  visible,
-  type Voice,
-  voiceOf,
-} from '../narrative/index.ts';
+import { endOf, freeWay, keyOf, visible, type Voice } from '../narrative/index.ts';
 import { cautionOf } from './cautions.ts';
 import type { SheetBlock, SheetCell, SheetColumn, Sheet } from './document.ts';
 import { headOf, jobFields } from './filled.ts';
 import { checksIn } from './job.ts';
 
 /** The one-way card: for each clutch what the hands must find, whichever race they hold. */
-export function oneWayCard(train: Train, language: Language, stand: Stand, job?: FoldedJob): Sheet {
-  const voice = voiceOf(language);
+export function oneWayCard(train: Train, voice: Voice, stand: Stand, job?: FoldedJob): Sheet {
   const clutches = train.devices.filter((one): one is OneWayClutch => one.kind === 'one-way');
   return {
     title: voice.say('sheet.title', { sheet: 'one_way' }),
@@ -45,7 +36,7 @@ function checksOf(clutch: OneWayClutch, train: Train, from: Stand, voice: Voice)
   return {
     block: 'together',
     blocks: [
-      { block: 'heading', text: visible(clutch.name) },
+      { block: 'heading', text: voice.called(clutch.name) },
       ...faceBlocks(clutch, train, voice),
       { block: 'table', columns: columnsOf(voice), rows, rowMm: 13 },
     ],
@@ -55,7 +46,7 @@ function checksOf(clutch: OneWayClutch, train: Train, from: Stand, voice: Voice)
 function faceBlocks({ name }: OneWayClutch, { teardown = [] }: Train, voice: Voice): SheetBlock[] {
   return teardown.flatMap((part): SheetBlock[] => {
     if (part.face === undefined || !part.carries.includes(name)) return [];
-    const names = { part: visible(part.name), face: visible(part.face) };
+    const names = { part: voice.called(part.name), face: visible(part.face) };
     return [{ block: 'paragraph', text: voice.say('sheet.one-way face', names) }];
   });
 }
@@ -74,7 +65,7 @@ function rowOf(clutch: OneWayClutch, stand: Stand, voice: Voice): SheetCell[] {
   return [
     race(held),
     race(turned),
-    voice.say('sheet.end', endOf(stand)),
+    voice.say('sheet.end', endOf(stand, voice)),
     voice.say('sheet.fitted', { fitted: keyOf(fitted) }),
     predicted(clutch, stand, voice),
     '',

@@ -6,7 +6,6 @@ import {
   remarkText,
   torqueBoundsText,
   torqueText,
-  visible,
   type Voice,
 } from '../narrative/index.ts';
 import type { SheetBlock, SheetCell, SheetColumn } from './document.ts';
@@ -48,7 +47,7 @@ export function preloadBlock(
     blocks: [
       {
         block: 'heading',
-        text: voice.say('sheet.measure.preload', { bearings: visible(preload.bearings) }),
+        text: voice.say('sheet.measure.preload', { bearings: voice.called(preload.bearings) }),
       },
       ...(limit
         ? [line(voice.say('preload.limits', { state, limits: torqueBoundsText(limit, voice) }))]

@@ -1,4 +1,5 @@
 import { expect, it } from 'vitest';
+import { voiceOf } from '../narrative/index.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { stripSheet } from './strip.ts';
@@ -14,6 +15,6 @@ preload: { side bearings: { turning: { least: 1 Nm, most: 2 Nm } } }
 `).train as Train;
 
 it('a preload is read before the unit comes apart', () => {
-  expect(JSON.stringify(stripSheet(train, 'en'))).toContain('before, side bearings');
-  expect(JSON.stringify(stripSheet(train, 'es'))).toContain('antes, side bearings');
+  expect(JSON.stringify(stripSheet(train, voiceOf('en')))).toContain('before, side bearings');
+  expect(JSON.stringify(stripSheet(train, voiceOf('es')))).toContain('antes, side bearings');
 });

@@ -1,6 +1,6 @@
 import { type End, isFriction, type Part, type Train, upOf } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
-import { type Language, partTexts, visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { partTexts, type Voice } from '../narrative/index.ts';
 import { explodedScenes } from '../exploded/index.ts';
 import { toSvg } from '../scene/index.ts';
 import { cautionOf } from './cautions.ts';
@@ -12,8 +12,7 @@ import { headOf, jobFields, linesFor } from './filled.ts';
  * they come off: in a row on their axis, and as a list with the same numbers. A train without a
  * teardown gets empty rows.
  */
-export function stripSheet(train: Train, language: Language, job?: FoldedJob): Sheet {
-  const voice = voiceOf(language);
+export function stripSheet(train: Train, voice: Voice, job?: FoldedJob): Sheet {
   const parts = train.teardown ?? [];
   const up = upOf(parts);
   const springs = train.devices.some((device) => isFriction(device));
@@ -53,10 +52,12 @@ function before(train: Train, voice: Voice): SheetBlock[] {
   const first = ['wash', 'fixture', 'plates', 'play', 'feel'];
   const along = (train.endPlays ?? []).filter(({ measure }) => measure !== 'backlash');
   const shafts = along.map(({ shaft }) => {
-    return { label: voice.say('sheet.strip.play', { shaft: visible(shaft) }) };
+    return { label: voice.say('sheet.strip.play', { shaft: voice.called(shaft) }) };
   });
   const bearings = (train.preloads ?? []).map((preload) => {
-    return { label: voice.say('sheet.strip.preload', { bearings: visible(preload.bearings) }) };
+    return {
+      label: voice.say('sheet.strip.preload', { bearings: voice.called(preload.bearings) }),
+    };
   });
   return [
     { block: 'heading', text: voice.say('sheet.strip.before') },
@@ -106,6 +107,12 @@ function turnRows(now: End | undefined, last: End | undefined, voice: Voice): Sh
 
 function partRow(part: Part, number: number, up: End | undefined, voice: Voice): SheetCell[] {
   const once = part.bolts?.once ? [voice.say('plan.bolts once')] : [];
-  const looks = [...partTexts(part, voice.language, up), ...once];
-  return [`${number}`, { text: visible(part.name), look: 'strong' }, { ticks: looks }, '', TICK];
+  const looks = [...partTexts(part, voice, up), ...once];
+  return [
+    `${number}`,
+    { text: voice.called(part.name), look: 'strong' },
+    { ticks: looks },
+    '',
+    TICK,
+  ];
 }

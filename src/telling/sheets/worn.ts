@@ -7,7 +7,6 @@ import {
   keyOf,
   remarkText,
   turnsText,
-  visible,
   type Voice,
 } from '../narrative/index.ts';
 import type { SheetBlock, SheetCell, SheetColumn } from './document.ts';
@@ -50,7 +49,10 @@ export function bandBlock(
   return {
     block: 'together',
     blocks: [
-      { block: 'heading', text: voice.say('sheet.measure.band', { band: visible(band.device) }) },
+      {
+        block: 'heading',
+        text: voice.say('sheet.measure.band', { band: voice.called(band.device) }),
+      },
       ...limitsOf(judgement, voice),
       ...(backOff ? [{ block: 'paragraph' as const, text: backOffText(backOff, voice) }] : []),
       ...(band.shelf ? shelfBlocks(band.shelf, voice) : []),
@@ -84,7 +86,7 @@ const BOXES = 4;
 export function wornBlocks(judged: readonly WearJudgement[], voice: Voice): SheetBlock[] {
   if (judged.length === 0) return [];
   const rows = judged.map(({ check, bounds, worst, verdict }): SheetCell[] => [
-    visible(check.part),
+    voice.called(check.part),
     voice.say('wear.kind', { kind: keyOf(check.measure) }),
     bounds && (bounds.least || bounds.most) ? boundsText(bounds, voice) : '',
     told(worst, voice),
@@ -103,7 +105,7 @@ export function wornBlocks(judged: readonly WearJudgement[], voice: Voice): Shee
   const remarks = judged.flatMap(({ check, remarks: all }) => {
     const against = all.filter((its) => speakAgainst([its]));
     return against.map((remark): SheetBlock => {
-      const text = `${visible(check.part)}: ${remarkText(remark, voice)}`;
+      const text = `${voice.called(check.part)}: ${remarkText(remark, voice)}`;
       return { block: 'paragraph', text, look: 'strong' };
     });
   });

@@ -1,3 +1,4 @@
+import type { NameOf } from '../scene/index.ts';
 import type { Assembly } from '../../engine/train/index.ts';
 import type { Station } from './station.ts';
 
@@ -6,6 +7,7 @@ export interface Subjects {
   readonly assembly: Assembly;
   readonly stations: readonly Station[];
   readonly strips: readonly number[];
+  readonly nameOf: NameOf;
 }
 
 /** What can be chosen of a stick diagram before it has lengths; `arrange` chooses it. */

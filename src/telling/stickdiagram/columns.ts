@@ -1,5 +1,5 @@
 import type { Arrangement } from './arrangement.ts';
-import { LINE, linesOf, SIZE, WIDE, widthOf } from '../scene/index.ts';
+import { LINE, linesOf, type NameOf, SIZE, WIDE, widthOf } from '../scene/index.ts';
 import { BELOW, CASE_BAND, DRUM, HUB, HUB_AT_CASE, MIDDLE, RING_RIM, UNDER } from './levels.ts';
 import { companyColumns } from './exits.ts';
 import { holdsToCase, type Station } from './station.ts';
@@ -30,10 +30,10 @@ export function symbolBoxes(drafting: Drafting, { choice }: Arrangement, { x, y 
 }
 
 /** The room under the case that brakes take with their names, and a mark below. */
-export function roomAtCase(stations: readonly Station[]): number {
+export function roomAtCase(stations: readonly Station[], called: NameOf): number {
   const lines = stations.flatMap((it) => {
     const brake = it.kind === 'device' && holdsToCase(it.device);
-    return brake ? [linesOf(it.name, SIZE, NAME).length] : [];
+    return brake ? [linesOf(called(it.name), SIZE, NAME).length] : [];
   });
   return lines.length === 0 ? 18 : Math.max(CASE_ROOM, (Math.max(...lines) + 1) * LINE + 10);
 }
@@ -223,7 +223,7 @@ function nameOf(
   { subjects }: Drafting,
   y: (strip: number, height: number) => number,
 ): { readonly lines: readonly string[]; readonly top: number } | undefined {
-  const lines = () => linesOf(station.name, SIZE, NAME);
+  const lines = () => linesOf(subjects.nameOf(station.name), SIZE, NAME);
   switch (station.kind) {
     case 'company':
       return { lines: lines(), top: y(strip, MIDDLE + RING_RIM - 14) };
@@ -236,7 +236,7 @@ function nameOf(
       };
     case 'pair':
       return {
-        lines: [station.name],
+        lines: [subjects.nameOf(station.name)],
         top: areApart(station, subjects) ? y(strip, BELOW) + 4 : y(strip, UNDER) - LINE - 18,
       };
     case 'end':

@@ -37,11 +37,8 @@ export function rowRoom(lines: number): number {
 
 /** The name of a body in lines. */
 export function nameLines(drafting: Drafting, body: number): string[] {
-  return linesOf(
-    drafting.subjects.assembly.bodies[body]?.label.replace('.', ' ') ?? '',
-    SIZE,
-    NAME,
-  );
+  const { assembly, nameOf } = drafting.subjects;
+  return linesOf(nameOf(assembly.bodies[body]?.label ?? ''), SIZE, NAME);
 }
 
 /** A leader for each body that has lines, by the way that passes the fewest others. */

@@ -76,7 +76,7 @@ function stripsDown(drafting: Drafting, { above, below }: Rows): LaidStrip[] {
     const drums = Math.max(0, ...trunks.map(({ height }) => height - OUTER));
     const middle = own.some(({ kind }) => kind === 'company' || kind === 'device');
     const caseY = top + (strip === 0 ? above : 14);
-    const drumFoot = caseY + roomAtCase(own) + drums * TRACK;
+    const drumFoot = caseY + roomAtCase(own, drafting.subjects.nameOf) + drums * TRACK;
     const middleFoot = drumFoot + (middle ? MIDDLE_HEIGHT : 6);
     const axis = middleFoot + (shafts + 0.5) * TRACK;
     const under = drafting.uprights.list().some((it) => it.strip === strip && it.low === UNDER);

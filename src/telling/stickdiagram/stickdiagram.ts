@@ -1,4 +1,5 @@
 import { assemble, type Assembly, type Train } from '../../engine/train/index.ts';
+import { asInFile } from '../scene/index.ts';
 import { arrange } from './arrange.ts';
 import { type Figure, figuresOf } from './figure.ts';
 import { type Handle, handlesOf, type Leader, leadersOf, nameLines, rowRoom } from './handle.ts';
@@ -31,13 +32,16 @@ export interface StickDiagram {
   readonly crossings: number;
 }
 
-/** Lays a train out; the same train always alike. Fewer tries are sooner, and cross more. */
-export function stickDiagram(train: Train, tries = 1500): StickDiagram {
+/**
+ * Lays a train out with names as the reader calls things; the same train always alike. Fewer tries
+ * are sooner, and cross more.
+ */
+export function stickDiagram(train: Train, nameOf = asInFile, tries = 1500): StickDiagram {
   const whole = withAllTeeth(train);
   const assembly = assemble(whole);
   const stations = stationsOf(whole, assembly);
   const strips = stripsOf(whole, assembly, stations);
-  const drafting = new Drafting({ assembly, stations, strips });
+  const drafting = new Drafting({ assembly, stations, strips, nameOf });
   const arrangement = arrange(drafting, tries);
   drafting.draw(arrangement);
   // Leaders choose their rows by what is in their way, and rows then take their room.

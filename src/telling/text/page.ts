@@ -1,11 +1,11 @@
 import type { LengthUnit } from '../../shop/length/index.ts';
 import type { Stand } from '../../asking/request/index.ts';
-import { type Language, visible } from '../narrative/index.ts';
+import { visible, type Voice } from '../narrative/index.ts';
 import { wrap } from './lines.ts';
 
 /** What a text is written on: its language, its width, and how words may be dressed. */
 export interface Page {
-  readonly language: Language;
+  readonly voice: Voice;
   readonly columns: number;
   readonly ink: Ink;
   /** Where the reader stands: at the input, where it is left out. */

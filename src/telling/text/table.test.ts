@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { voiceOf } from '../narrative/index.ts';
 import { fraction } from '../../engine/linear/index.ts';
 import { width, wrap } from './lines.ts';
 import { type Page, PLAIN } from './page.ts';
 import { table } from './table.ts';
 
-const page = (columns: number): Page => ({ language: 'en', columns, ink: PLAIN });
+const page = (columns: number): Page => ({ voice: voiceOf('en'), columns, ink: PLAIN });
 
 describe('a table', () => {
   it('stands fractions, decimals and signs under one another', () => {

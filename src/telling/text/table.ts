@@ -1,6 +1,6 @@
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
 import type { Rational } from '../../engine/linear/index.ts';
-import { visible, type Voice, voiceOf } from '../narrative/index.ts';
+import { visible, type Voice } from '../narrative/index.ts';
 import { width, wrap } from './lines.ts';
 import type { Page } from './page.ts';
 
@@ -43,7 +43,7 @@ export function table(
   rows: readonly (readonly Cell[])[],
   page: Page,
 ): string[] {
-  const voice = voiceOf(page.language);
+  const { voice } = page;
   const columns = heads.map((head, i) => {
     const cells = rows.map((row) => row[i] ?? '');
     return made(

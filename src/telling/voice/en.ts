@@ -161,6 +161,10 @@ export const en = {
   'problem.name taken':
     '{by, select, set {name taken: {name} is a set already; choose another} gear_pair {name taken: {name} is a gear pair already; choose another} device {name taken: {name} is a device already; choose another} other {name taken: {name} is joined already; put all its members in one list}}',
   'problem.reserved name': 'reserved name: {name} has a meaning of its own; choose another',
+  'problem.name of nobody':
+    'name of nobody: {name}{has, select, yes {; did you mean {near}?} other {; name what stands in this file}}',
+  'problem.told alike':
+    'two by one name: {other} goes by {said} too, and {name} must be told from it; give one of them another name',
   'problem.not a member':
     '{is, select, set {not a member: {name} is a set; name a part of it, as in {name}.carrier} gear_pair {not a member: {name} is a gear pair; name the member of one of its wheels} device {not a member: {name} is a device; name a member that it holds} other {not a member: {name} is a join; name a member of it}}',
   'problem.joined to itself': 'joined to itself: {name}; name another member',

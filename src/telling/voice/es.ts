@@ -25,7 +25,7 @@ export const es: Messages = {
   'fact.given':
     '{still, select, yes {{member} se mantiene sin girar.} other {Se hace girar {member} {way} a {speed}, {seen}.}}',
   'fact.carries':
-    '{kind, select, clutch {El embrague {device} lleva} brake {El freno {device} lleva} band {La banda {device} lleva} pawl {El trinquete {device} lleva} one_way {La rueda libre {device} se bloquea y lleva} other {{device} lleva}} la carga de {from} a {to}, y lo empuja {way} con {torque}.',
+    '{kind, select, clutch {{device} lleva} brake {{device} lleva} band {{device} lleva} pawl {{device} lleva} one_way {{device} se bloquea y lleva} other {{device} lleva}} la carga de {from} a {to}, y lo empuja {way} con {torque}.',
   'fact.works':
     '{count, plural, =0 {El juego planetario {set} empuja {ports}.} one {{drivers} mueve el juego planetario {set}, que empuja {ports}.} other {{drivers} mueven el juego planetario {set}, que empuja {ports}.}}',
   'fact.works.port':
@@ -35,7 +35,7 @@ export const es: Messages = {
   'fact.as one':
     'En el juego planetario {set} giran como una sola pieza {members}: nada se mueve sobre sus ejes.',
   'fact.holds':
-    'El esfuerzo empuja {member} {way}{kind, select, clutch {; el embrague {device} retiene {member} contra la carcasa} brake {; el freno {device} retiene {member} contra la carcasa} band {; la banda {device} retiene {member} contra la carcasa} pawl {; el trinquete {device} retiene {member} contra la carcasa} one_way { contra la rueda libre {device}, que lo pasa a la carcasa} other {; {device} retiene {member} contra la carcasa}}: {torque}.',
+    'El esfuerzo empuja {member} {way}{kind, select, clutch {; {device} retiene {member} contra la carcasa} brake {; {device} retiene {member} contra la carcasa} band {; {device} retiene {member} contra la carcasa} pawl {; {device} retiene {member} contra la carcasa} one_way { contra {device}, que lo pasa a la carcasa} other {; {device} retiene {member} contra la carcasa}}: {torque}.',
   'fact.fixed':
     'La carga empuja {member} {way}; forma una pieza con la carcasa, que recibe {torque}.',
   'fact.fixed.case': 'La carcasa recibe la reacción {way}: {torque}.',
@@ -46,9 +46,9 @@ export const es: Messages = {
     'Las salidas giran a una misma velocidad, como en carretera recta, y reparten la carga: {shares}.',
   'output share': '{member} recibe {torque}',
   'fact.over-runs':
-    '{size, select, none {La rueda libre {device} gira libre; nada determina a qué velocidad.} 1 {La rueda libre {device} gira libre a {end, select, input {la velocidad de la entrada} output {la velocidad de la salida} given {una velocidad de 1} other {la velocidad de la mano}}.} other {La rueda libre {device} gira libre a {end, select, input {{size} veces la velocidad de la entrada} output {{size} veces la velocidad de la salida} given {una velocidad de {size}} other {{size} veces la velocidad de la mano}}.}}',
+    '{size, select, none {{device} gira libre; nada determina a qué velocidad.} 1 {{device} gira libre a {end, select, input {la velocidad de la entrada} output {la velocidad de la salida} given {una velocidad de 1} other {la velocidad de la mano}}.} other {{device} gira libre a {end, select, input {{size} veces la velocidad de la entrada} output {{size} veces la velocidad de la salida} given {una velocidad de {size}} other {{size} veces la velocidad de la mano}}.}}',
   'fact.idle':
-    '{because, select, over_run {{device} está aplicado, pero no lleva carga, porque la rueda libre {other} gira libre: nada lo empuja.} other {{device} está aplicado, pero no lleva carga.}}',
+    '{because, select, over_run {{device} está aplicado, pero no lleva carga, porque {other} gira libre: nada lo empuja.} other {{device} está aplicado, pero no lleva carga.}}',
   'fact.result':
     '{end, select, output {Por cada vuelta de la entrada, la salida, {member}, da {turns} {way}: la relación es {ratio}.} other {Por cada vuelta de la salida, la entrada, {member}, da {turns} {way}: la relación es {ratio}.}}',
   'fact.result.given':
@@ -62,7 +62,7 @@ export const es: Messages = {
   'fact.recirculates':
     '{count, plural, one {En el juego planetario {sets} la potencia da vueltas en círculo: {power} veces la que entra.} other {En los juegos planetarios {sets} la potencia da vueltas en círculo: {power} veces la que entra.}}',
   'fact.engine braking':
-    '{there, select, yes {En retención el tren hace girar el motor: hay freno motor.} other {{count, plural, =0 {En retención nada hace girar el motor: no hay freno motor.} one {La rueda libre {devices} gira libre y el motor no es arrastrado: no hay freno motor.} other {Las ruedas libres {devices} giran libres y el motor no es arrastrado: no hay freno motor.}}}}',
+    '{there, select, yes {En retención el tren hace girar el motor: hay freno motor.} other {{count, plural, =0 {En retención nada hace girar el motor: no hay freno motor.} one {{devices} gira libre y el motor no es arrastrado: no hay freno motor.} other {{devices} giran libres y el motor no es arrastrado: no hay freno motor.}}}}',
   'fact.rolls':
     '{held, select, yes {Incluso reteniendo {member}, el tren rueda hacia atrás.} other {Con la entrada libre, el tren rueda hacia atrás.}}',
   'fact.checked':
@@ -159,6 +159,10 @@ export const es: Messages = {
   'problem.name taken':
     '{by, select, set {nombre ocupado: {name} ya es un juego; elija otro} gear_pair {nombre ocupado: {name} ya es un par de engranajes; elija otro} device {nombre ocupado: {name} ya es un elemento; elija otro} other {nombre ocupado: {name} ya es una unión; ponga todos sus miembros en una lista}}',
   'problem.reserved name': 'nombre reservado: {name} tiene su propio sentido; elija otro',
+  'problem.name of nobody':
+    'nombre de nadie: {name}{has, select, yes {; ¿quiso decir {near}?} other {; nombre algo que esté en este archivo}}',
+  'problem.told alike':
+    'dos con un nombre: {other} también se llama {said}, y {name} debe distinguirse; dé a uno de los dos otro nombre',
   'problem.not a member':
     '{is, select, set {no es un miembro: {name} es un juego; nombre una de sus partes, como {name}.carrier} gear_pair {no es un miembro: {name} es un par de engranajes; nombre el miembro de una de sus ruedas} device {no es un miembro: {name} es un elemento; nombre un miembro que retenga} other {no es un miembro: {name} es una unión; nombre un miembro de ella}}',
   'problem.joined to itself': 'unido consigo mismo: {name}; nombre otro miembro',

@@ -1,7 +1,7 @@
 import { parse } from '@formatjs/icu-messageformat-parser';
 import { en } from './en.ts';
 import { es } from './es.ts';
-import type { Language } from './language.ts';
+import type { Language } from '../../engine/words/index.ts';
 import type { MessageId, Messages } from './messages.ts';
 
 /** A new language is one file with every id of `en`, its name in `LANGUAGES`, and its place here. */

@@ -5,7 +5,7 @@ import { DEVICE_KINDS } from '../../engine/train/index.ts';
 import { en } from './en.ts';
 import { es } from './es.ts';
 import type { MessageId, Messages } from './messages.ts';
-import { LANGUAGES } from './language.ts';
+import { LANGUAGES } from './index.ts';
 import { keyOf, visible, voiceOf } from './voice.ts';
 
 const OTHERS: readonly [string, Messages][] = [['es', es]];
@@ -137,10 +137,10 @@ describe('a voice', () => {
     expect(spanish.quantity({ from: zero, to: null })).toBe('0 o más');
   });
 
-  it('lists names, never translated', () => {
+  it('lists names, of which a set’s part is our word', () => {
     expect(english.names(['a'])).toBe('a');
     expect(english.names(['front.sun', 'b', 'case'])).toBe('front sun, b and case');
-    expect(spanish.names(['front.sun', 'b', 'case'])).toBe('«front sun», «b» y «carcasa»');
+    expect(spanish.names(['front.sun', 'b', 'case'])).toBe('«planetario front», «b» y «carcasa»');
     expect(english.names([])).toBe('');
   });
 

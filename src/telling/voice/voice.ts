@@ -1,30 +1,31 @@
 import { formatToParts } from 'intl-messageformat';
 import { isSpan, type Quantity } from '../../engine/flow/index.ts';
 import { type Rational, toNumber, toText } from '../../engine/linear/index.ts';
-import { CASE, type MemberName } from '../../engine/train/index.ts';
-import type { Language } from './language.ts';
+import { CASE, type NamesIn, type Train } from '../../engine/train/index.ts';
+import { type Language, nameIn } from '../../engine/words/index.ts';
 import { type Message, messageOf } from './message.ts';
 import type { MessageId } from './messages.ts';
 
-export type { Language } from './language.ts';
 export type Arguments = Readonly<Record<string, string | number>>;
 
-/** One language's way to say things. */
+/** One language's way to say things, and to call the things of one train. */
 export class Voice {
   readonly language: Language;
-  private readonly messages = new Map<MessageId, string | Message>();
-  private rules: Intl.PluralRules | undefined;
+  private readonly own: NamesIn;
+  private readonly spoken: Spoken;
 
-  constructor(language: Language) {
+  constructor(language: Language, names: NamesIn = {}) {
     this.language = language;
+    this.own = names;
+    this.spoken = spokenIn(language);
   }
 
   /** The message with its arguments filled in; throws where one of them is missing. */
   say(id: MessageId, values: Arguments = {}): string {
-    let message = this.messages.get(id);
+    let message = this.spoken.messages.get(id);
     if (message === undefined) {
       message = messageOf(this.language, id);
-      this.messages.set(id, message);
+      this.spoken.messages.set(id, message);
     }
     if (typeof message === 'string') return message;
     const formatters = { getNumberFormat, getDateTimeFormat, getPluralRules: () => this.plurals() };
@@ -33,11 +34,27 @@ export class Voice {
     return parts.map((part) => part.value).join('');
   }
 
-  /** A person's own name, never translated: "front.ring" is said "front ring". */
-  name(name: MemberName): string {
-    return this.say('name', {
-      name: name === CASE ? this.say('case') : visible(name).replace('.', ' '),
-    });
+  /**
+   * What the reader calls a thing of the train: as its file says in this language, else as it stands
+   * there. "front.ring" is said "front ring", and the case by our word.
+   */
+  called(name: string): string {
+    return visible(name === CASE ? this.say('case') : nameIn(this.language, name, this.own));
+  }
+
+  /** The same as it stands in a sentence: in quotes where the language has them. */
+  name(name: string): string {
+    return this.say('name', { name: this.called(name) });
+  }
+
+  /** What the reader calls a train. */
+  train({ name, languages }: Pick<Train, 'name' | 'languages'>): string {
+    return visible(languages?.[this.language]?.name ?? name);
+  }
+
+  /** What a train is about, in the reader's language where its file says it there. */
+  about({ about, languages }: Pick<Train, 'about' | 'languages'>): string {
+    return languages?.[this.language]?.about ?? about;
   }
 
   /** "a, b and c". */
@@ -48,7 +65,7 @@ export class Voice {
     return this.say('list.two', { a: before, b: last });
   }
 
-  names(names: readonly MemberName[]): string {
+  names(names: readonly string[]): string {
     return this.list(names.map((name) => this.name(name)));
   }
 
@@ -103,15 +120,17 @@ export class Voice {
   }
 
   private plurals(): Intl.PluralRules {
-    this.rules ??= new Intl.PluralRules(this.language);
-    return this.rules;
+    this.spoken.rules ??= new Intl.PluralRules(this.language);
+    return this.spoken.rules;
   }
 }
 
-/** The voice of a language, made once. */
-export function voiceOf(language: Language): Voice {
-  let voice = voices.get(language);
-  if (!voice) voices.set(language, (voice = new Voice(language)));
+/** The voice of a language, for a reader who is told of a train; without one, names stay as they are. */
+export function voiceOf(language: Language, train?: Pick<Train, 'languages'>): Voice {
+  const names = train?.languages?.[language] ?? NO_NAMES;
+  const voices = (VOICES[language] ??= new WeakMap());
+  let voice = voices.get(names);
+  if (!voice) voices.set(names, (voice = new Voice(language, names)));
   return voice;
 }
 
@@ -132,7 +151,19 @@ export function visible(text: string): string {
 const LONGEST = 15;
 const DIGITS = 3;
 const MINUS = '\u2212';
-const voices = new Map<Language, Voice>();
+const NO_NAMES: NamesIn = {};
+const VOICES: Partial<Record<Language, WeakMap<NamesIn, Voice>>> = {};
+const SPOKEN: Partial<Record<Language, Spoken>> = {};
+
+// What all voices of a language share: its messages as far as they were said, its plurals.
+interface Spoken {
+  readonly messages: Map<MessageId, string | Message>;
+  rules?: Intl.PluralRules;
+}
+
+function spokenIn(language: Language): Spoken {
+  return (SPOKEN[language] ??= { messages: new Map() });
+}
 const getNumberFormat = (...args: ConstructorParameters<typeof Intl.NumberFormat>) =>
   new Intl.NumberFormat(...args);
 const getDateTimeFormat = (...args: ConstructorParameters<typeof Intl.DateTimeFormat>) =>

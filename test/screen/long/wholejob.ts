@@ -260,7 +260,9 @@ function answerOf(task: BuildTask, train: Train, plan: Plan): Given {
     case 'check':
       return { title: `${title}: check by hand`, press: 'Right', ...felt(task.check, step, its) };
     case 'stop': {
-      const names = lastSeen(plan, step).map(({ mistake }) => mistakeText(mistake, train, 'en'));
+      const names = lastSeen(plan, step).map(({ mistake }) =>
+        mistakeText(mistake, train, voiceOf('en')),
+      );
       const press = 'I have looked at each: cover them';
       return { title: `${title}: stop`, press, went: '', said: names.join('; ') };
     }
@@ -274,7 +276,7 @@ function felt(
 ): Pick<Given, 'went' | 'said'> {
   const all = step.does === 'fit' ? step.checks : [check];
   const { ask: asks } = checks[all.indexOf(check)] ?? { ask: '' };
-  return { went: 'right', said: `${asks} ${feltText(check.right, 'en')}` };
+  return { went: 'right', said: `${asks} ${feltText(check.right, voiceOf('en'))}` };
 }
 
 async function prints(person: Person): Promise<void> {

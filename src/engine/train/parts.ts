@@ -1,4 +1,7 @@
-import { CASE, type GearSet, type MemberName, outputsOf, type Train } from '../train/index.ts';
+import type { GearSet } from './gearset.ts';
+import { CASE, type MemberName } from './member.ts';
+import { outputsOf } from './outputs.ts';
+import type { Train } from './train.ts';
 
 /** The parts of a set that are members: what may stand behind its name and a dot. */
 export function partsOf(set: GearSet): string[] {
