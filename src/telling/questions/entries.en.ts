@@ -160,6 +160,21 @@ export const ENTRIES_EN: EntryWords = {
   'plates.backing plate': ['', 'How thick is the backing plate?', 'It lies at the snap ring.'],
   depth: ['Depth of the drum', ''],
   'depth.size': ['', 'How far is it from the piston, at rest, to the snap ring?'],
+  languages: ['Names in other languages', ''],
+  'languages.en': ['English', ''],
+  'languages.es': ['Spanish', ''],
+  'en.name': ['The train', 'What is the train called in English?'],
+  'es.name': ['The train', 'What is the train called in Spanish?'],
+  'en.about': ['What it is about', 'Say in English, in a few lines, what this train is.'],
+  'es.about': ['What it is about', 'Say in Spanish, in a few lines, what this train is.'],
+  names: ['Its things', ''],
+  'names@': [
+    '',
+    'Which of its things do you want to name?',
+    'A set, a device, a part, one member.',
+  ],
+  'en.names.0': ['', 'What is it called in English?'],
+  'es.names.0': ['', 'What is it called in Spanish?'],
 };
 
 export const ENTRY_OPTIONS_EN: Readonly<Record<string, Readonly<Record<string, string>>>> = {

@@ -169,6 +169,17 @@ export const ENTRIES_ES: EntryWords = {
   ],
   depth: ['Profundidad del tambor', ''],
   'depth.size': ['', '¿Cuánto hay del pistón, en reposo, al anillo elástico?'],
+  languages: ['Nombres en otros idiomas', ''],
+  'languages.en': ['Inglés', ''],
+  'languages.es': ['Español', ''],
+  'en.name': ['El tren', '¿Cómo se llama el tren en inglés?'],
+  'es.name': ['El tren', '¿Cómo se llama el tren en español?'],
+  'en.about': ['De qué trata', 'Diga en inglés, en unas líneas, qué es este tren.'],
+  'es.about': ['De qué trata', 'Diga en español, en unas líneas, qué es este tren.'],
+  names: ['Sus cosas', ''],
+  'names@': ['', '¿Qué quiere nombrar?', 'Un juego, un elemento, una pieza, un miembro.'],
+  'en.names.0': ['', '¿Cómo se llama en inglés?'],
+  'es.names.0': ['', '¿Cómo se llama en español?'],
 };
 
 export const ENTRY_OPTIONS_ES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
