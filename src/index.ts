@@ -277,7 +277,7 @@ export {
   roadText,
   sentences,
 } from './telling/narrative/index.ts';
-export type { Language } from './telling/narrative/index.ts';
+export { type Language, type Voice, voiceOf } from './telling/narrative/index.ts';
 export { AT_THE_INPUT } from './asking/request/index.ts';
 export type { Stand } from './asking/request/index.ts';
 

@@ -109,7 +109,8 @@ export type { TallyRow } from './shop/lessons/index.ts';
 export type { AgainReadings, MeanGap, GapRemark } from './shop/limits/index.ts';
 export type { PreloadRemark, Torque, TorqueBounds } from './shop/preload/index.ts';
 export type { Replaced, WithLimits, EntryDraft } from './shop/records/index.ts';
-export type { Objection } from './telling/narrative/index.ts';
+export type { NamesIn } from './engine/train/index.ts';
+export type { Arguments, MessageId, Objection } from './telling/narrative/index.ts';
 export type {
   Diagnosed,
   Caution,

@@ -43,7 +43,8 @@ const SIDE = 52; // left of the first axis, for numerals
 
 /**
  * Lays the lever diagram of a train out, its arms as long as a sheet of `width` units has room for;
- * deterministic. A diagram of many axes is wider, so that a finger finds each. Names stand as the reader calls things.
+ * deterministic. A diagram of many axes is wider, so that a finger finds each. Names stand as the
+ * reader calls things.
  */
 export function leverDiagram(train: Train, width = 1000, nameOf = asInFile): LeverDiagram {
   const { assembly } = motionOf(train);
