@@ -10,6 +10,7 @@ import {
   type Step,
 } from '../../../src/engine/plan/index.ts';
 import type { Train } from '../../../src/engine/train/index.ts';
+import { readTrain } from '../../../src/engine/trainfile/index.ts';
 import { ask } from '../../../src/doors/cli/asked.ts';
 import { type BuildTask, buildTasks, subjectOf } from '../../../src/shop/build/index.ts';
 import type { Job } from '../../../src/shop/records/index.ts';
@@ -64,8 +65,27 @@ export class Answers {
   }
 }
 
+/** A unit on the bench: what it is, and what is read of it. */
+export interface Bench {
+  readonly text: string;
+  /** A gear that drives. */
+  readonly gear: string;
+  /** End plays, each read three times, in mm. */
+  readonly plays: Readonly<Record<string, readonly string[]>>;
+  /** A pack by a feeler, the snap ring that it asks for, and what is read with it in; in mm. */
+  readonly pack: {
+    readonly name: string;
+    readonly first: readonly string[];
+    readonly ring: string;
+    readonly again: readonly string[];
+  };
+  /** Tasks in the middle of which the page is loaded anew. */
+  readonly breaks: readonly string[];
+}
+
 /** Works on a unit from what the driver says until it is signed and printed, with a reload in each room. */
-export async function wholeJob(person: Person, train: Train): Promise<Answers> {
+export async function wholeJob(person: Person, bench: Bench): Promise<Answers> {
+  const train = readTrain(bench.text).train as Train;
   const answers = new Answers();
   await person.press('Job');
   await person.type('Your initials', 'TW');
@@ -75,11 +95,11 @@ export async function wholeJob(person: Person, train: Train): Promise<Answers> {
   await person.reads(UNIT);
   await reloaded(person, 'Job');
   await person.reads(UNIT);
-  await findsFault(person, answers);
-  await readsPlays(person, answers);
+  await findsFault(person, answers, bench);
+  await readsPlays(person, answers, bench);
   await strips(person, answers, train);
-  await measures(person, answers);
-  await builds(person, answers, train);
+  await measures(person, answers, bench);
+  await builds(person, answers, train, bench);
   await person.press('Job');
   await person.type('What do you sign?', 'build sheet');
   await reloaded(person, 'Job');
@@ -87,12 +107,12 @@ export async function wholeJob(person: Person, train: Train): Promise<Answers> {
   await person.press('Sign as TW');
   answers.add('signed', 'build sheet');
   await kept(person, answers);
-  await prints(person);
+  await prints(person, bench);
   await person.press('Job');
   return answers;
 }
 
-async function findsFault(person: Person, answers: Answers): Promise<void> {
+async function findsFault(person: Person, answers: Answers, { gear }: Bench): Promise<void> {
   await person.press('Find a fault');
   // The complaint stands in the job: it is read already.
   await person.press(/^(?:Skip|On to the questions)$/u);
@@ -105,19 +125,16 @@ async function findsFault(person: Person, answers: Answers): Promise<void> {
   await person.press(/^good/u);
   answers.add('seen', 'pressure', 'good');
   await person.press('Another test');
-  await person.press(/^D 1 under power/u);
+  await person.press(new RegExp(`^${gear} under power`, 'u'));
   await person.press(/^drives/u);
-  answers.add('seen', 'D 1', 'drives');
+  answers.add('seen', gear, 'drives');
   await kept(person, answers);
 }
 
 // Before anything comes off: it cannot be read after.
-async function readsPlays(person: Person, answers: Answers): Promise<void> {
+async function readsPlays(person: Person, answers: Answers, { plays }: Bench): Promise<void> {
   await person.press('Measure');
-  for (const [shaft, read] of [
-    ['turbine shaft', ['0.50', '0.51', '0.50']],
-    ['main shaft', ['0.30', '0.31', '0.30']],
-  ] as const) {
+  for (const [shaft, read] of Object.entries(plays)) {
     // oxlint-disable-next-line no-await-in-loop
     await reads(person, shaft, read);
     // oxlint-disable-next-line no-await-in-loop
@@ -152,28 +169,25 @@ async function strips(person: Person, answers: Answers, { teardown = [] }: Train
   }
 }
 
-async function measures(person: Person, answers: Answers): Promise<void> {
-  const [first, again] = [
-    ['1.38', '1.40', '1.39'],
-    ['1.19', '1.18', '1.19'],
-  ] as const;
+async function measures(person: Person, answers: Answers, { pack }: Bench): Promise<void> {
+  const { name, first, ring, again } = pack;
   const list = (its: readonly string[]) => `[${its.map((one) => `${one} mm`).join(', ')}]`;
   await person.press('Measure');
-  await reads(person, 'second brake', first);
+  await reads(person, name, first);
   await person.press('Write it down');
-  answers.add('reading', 'second brake', `feeler: ${list(first)}`);
+  answers.add('reading', name, `feeler: ${list(first)}`);
   await kept(person, answers);
-  await person.press(/^1\.80 mm/u);
-  await person.press('Take the snap ring 1.80 mm, and write it down');
-  answers.add('chosen', 'second brake', 'snap ring 1.80 mm');
+  await person.press(new RegExp(`^${ring}`, 'u'));
+  await person.press(`Take the snap ring ${ring}, and write it down`);
+  answers.add('chosen', name, `snap ring ${ring}`);
   await kept(person, answers);
   await adds(person, again.slice(0, 1));
   await storesAreQuiet(person.page);
   await reloaded(person, 'Measure');
   await adds(person, again.slice(1));
   await person.press('Write it down');
-  const closed = `again: { fitted: 1.80 mm, read: ${list(again)} }`;
-  answers.add('reading', 'second brake', closed);
+  const closed = `again: { fitted: ${ring}, read: ${list(again)} }`;
+  answers.add('reading', name, closed);
   await kept(person, answers);
 }
 
@@ -194,7 +208,12 @@ async function adds(person: Person, numbers: readonly string[]): Promise<void> {
   }
 }
 
-async function builds(person: Person, answers: Answers, train: Train): Promise<void> {
+async function builds(
+  person: Person,
+  answers: Answers,
+  train: Train,
+  { breaks }: Bench,
+): Promise<void> {
   await person.press('Build it');
   const plan = askPlan(train);
   for (const task of buildTasks(plan)) {
@@ -202,7 +221,7 @@ async function builds(person: Person, answers: Answers, train: Train): Promise<v
     const { title, went, said, press } = answerOf(task, train, plan);
     const about = subjectOf(task) ?? (task.what === 'do' ? said : undefined);
     await person.reads(title);
-    if (task.key === '8.1' || task.key === '6 stop' || task.key === 'start 5') {
+    if (breaks.includes(task.key)) {
       await reloaded(person, 'Build it');
       await person.reads(title);
     }
@@ -279,11 +298,11 @@ function felt(
   return { went: 'right', said: `${asks} ${feltText(check.right, voiceOf('en'))}` };
 }
 
-async function prints(person: Person): Promise<void> {
+async function prints(person: Person, { pack }: Bench): Promise<void> {
   await person.press('Print');
   await person.press('Job card');
   await reloaded(person, 'Print');
-  await person.found('As it will be printed', 'group').getByText('second brake').first().waitFor();
+  await person.found('As it will be printed', 'group').getByText(pack.name).first().waitFor();
 }
 
 // The browser's window is loaded anew, with no network; whoever works goes on in the same room.
