@@ -44,7 +44,7 @@ export function Hands({ enquiry, train }: Props) {
       <Tiles>
         {members.map((name) => (
           <LargeButton key={name} pressed={partOf(name) !== 'free'} onPress={() => press(name)}>
-            {visible(name)}
+            {voice.name(name)}
             <small> {say.parts[partOf(name)]}</small>
           </LargeButton>
         ))}
