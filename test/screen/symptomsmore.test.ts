@@ -7,7 +7,7 @@ import { linkTo, ourText } from './links.ts';
 const open = withBrowser();
 const text = ourText('kestrel-three-speed');
 
-it('an answer is given surely or not, a shop’s file is used and told, and a check is put together', async () => {
+it('an answer is sure or not, a shop’s file is used and told, a check is put together', async () => {
   const { page } = await open(linkTo(text), { hasTouch: true });
   const button = (name: string | RegExp) =>
     page.getByRole('button', { name, exact: typeof name === 'string' }).first();

@@ -1,6 +1,12 @@
 import { useSignal } from '@preact/signals';
 import { baseText } from '../../engine/sight/index.ts';
-import { assemble, type MemberName, type Train, type Way } from '../../engine/train/index.ts';
+import {
+  assemble,
+  type MemberName,
+  setGearing,
+  type Train,
+  type Way,
+} from '../../engine/train/index.ts';
 import { testName, visible } from '../../telling/narrative/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
 import type { Enquiry } from '../enquiry/index.ts';
@@ -89,9 +95,15 @@ export function Hands({ enquiry, train }: Props) {
   );
 }
 
-// A name for each body that a hand can take, the case left out.
+// A name for each body that a hand can take, that of what joins it first; no case, and no planets.
 function bodiesOf(train: Train): MemberName[] {
-  return assemble(train)
-    .bodies.slice(1)
-    .flatMap(({ names }) => names.slice(0, 1));
+  const { bodies, bodyOf } = assemble(train);
+  const planets = new Set(
+    train.sets.flatMap((set) => setGearing(train, set).planets.map((its) => bodyOf(its.member))),
+  );
+  const joins = new Set(train.joins.map(({ name }) => name));
+  return bodies.flatMap(({ names }, body) => {
+    const [name] = [...names.filter((its) => joins.has(its)), ...names];
+    return body === 0 || planets.has(body) || name === undefined ? [] : [name];
+  });
 }
