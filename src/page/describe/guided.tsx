@@ -7,6 +7,7 @@ import { voiceNow } from '../words/index.ts';
 import { Ask } from './ask.tsx';
 import { Guide } from './guide.ts';
 import { keepHalfway } from './halfway.ts';
+import { Sketch } from './sketch.tsx';
 import { SoFar } from './sofar.tsx';
 import { words } from './words.ts';
 
@@ -32,6 +33,7 @@ export function Guided({ study, onPlace }: Props) {
       <div>
         <Mistakes guide={guide} onPlace={onPlace} />
         {train && <Ask study={study} guide={guide} />}
+        {train && <Sketch study={study} />}
       </div>
       {train && <SoFar study={study} guide={guide} train={train} onPlace={onPlace} />}
     </div>
