@@ -67,7 +67,8 @@ function entryQuestion(inquiry: Inquiry, prompt: Prompt, language: Language): As
     .slice(0, path === plain(key) ? -1 : undefined);
   // A limit or a shelf is asked as that of what it is of.
   const part = above.length > 1 ? `, ${lower(labelOf(above.join('.'), language))}` : '';
-  const asked = question || described(prompt) || `${labelOf(path, language)}?`;
+  const told = language === 'en' ? described(prompt) : '';
+  const asked = question || told || `${labelOf(path, language)}?`;
   return { question: key.endsWith('@') ? asked : `${upper(whole)}${part}: ${lower(asked)}`, hint };
 }
 
