@@ -13,7 +13,7 @@ const FIRST = new RegExp(
     'src/engine/(linear|train|motion|proof|reckon|flow)/',
     'src/telling/voice/(?!es[.]ts)',
     // Of sentences, those of a train that turns: what is measured and written down is told in other rooms.
-    'src/telling/narrative/(?!gaps|judged|jobnote|measuring|records|failure|firststart|part|step|mistake|stop|check)',
+    'src/telling/narrative/(?!gaps|judged|jobnote|measuring|records|failure|firststart|signing|part|step|mistake|stop|check)',
     'src/telling/(scene|stickdiagram)/',
     'src/page/(words|rooms|study)/',
     'node_modules/(preact|@preact|intl-messageformat|@formatjs)/',

@@ -87,6 +87,7 @@ describe('a signature', () => {
     await button(page, 'Job: P-3').click();
     const told = page.locator('.jobs-sign [role="status"]');
     await expect.poll(() => told.textContent()).toContain('not written down: turbine shaft.');
+    await expect.poll(() => told.textContent()).toContain('Of the build nothing is written down');
     const text = (await told.textContent()) ?? '';
     expect(text).toContain('Found faulty, and not replaced: pump (Bushing worn).');
     expect(text).toContain('Still off the unit: pump.');

@@ -3,7 +3,7 @@ export { askBands } from './bands.ts';
 export { askEndPlays } from './endplays.ts';
 export type { MeasuredAnswer, MeasureRequest } from './kind.ts';
 export { askMeasurements, type Judgements, type Measurements } from './measurements.ts';
-export { openIn, unreadIn } from './open.ts';
+export { askUnsigned, openIn, type Unsigned } from './open.ts';
 export { askPacks } from './packs.ts';
 export { askPlan } from './plan.ts';
 export { askPreloads } from './preloads.ts';

@@ -62,7 +62,7 @@ export function entryTold(words: readonly string[], { by, predicted }: EntryRequ
   }
 }
 
-// Of a step what it is about, then what of it; of anything else "right: what it did".
+// Of a step what it is about, then what of it; of anything else "right: what it did"; "found: why" of what stood so already.
 function builtBy(
   task: string,
   second = '',
@@ -71,10 +71,10 @@ function builtBy(
   const [said, of] = /^\s*\d+\s*$/u.test(task)
     ? [third.trim(), second.trim()]
     : [second.trim(), ''];
-  const [, went, rest = said] = /^(right|wrong)(?::\s*(.*))?$/isu.exec(said) ?? [];
+  const [, went, rest = said] = /^(right|wrong|found)(?::\s*(.*))?$/isu.exec(said) ?? [];
   return {
     ...(of !== '' && { of }),
-    ...(went !== undefined && { went: went.toLowerCase() as 'right' | 'wrong' }),
+    ...(went !== undefined && { went: went.toLowerCase() as 'right' | 'wrong' | 'found' }),
     ...(rest !== '' && { said: rest }),
   };
 }

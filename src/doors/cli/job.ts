@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { openIn } from '../../asking/build/index.ts';
+import { askUnsigned, type Unsigned } from '../../asking/build/index.ts';
 import {
   entryMade,
   entryMeant,
@@ -12,7 +12,7 @@ import {
 } from '../../asking/job/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
-import { visible } from '../../telling/narrative/index.ts';
+import { unsignedTexts, visible } from '../../telling/narrative/index.ts';
 import { jobJson } from '../../telling/data/index.ts';
 import { jobText } from '../../telling/report/index.ts';
 import {
@@ -105,12 +105,11 @@ function added(file: string, said: ToldOrStruck, session: Session): Reply {
   const { id, text } = entryMade(said, { at, who }, before, fits);
   kept(file, session, (ledger) => ledger.append(file, text));
   const values = { id, strikes: strikes ? 'yes' : 'no', struck: strikes?.id ?? '' };
-  const open = told?.kind === 'signed' ? openWhere(before, file, session) : [];
+  const open = told?.kind === 'signed' ? openWhere(before, file, session) : undefined;
   const { voice } = session.page;
-  const more =
-    open.length > 0 ? [voice.say('job.open', { open: voice.list(open.map(visible)) })] : [];
+  const more = open ? unsignedTexts(open, true, voice).map((its) => `! ${its}`) : [];
   return session.options.json
-    ? json({ id, at, who, ...(told?.kind === 'signed' && { open }) })
+    ? json({ id, at, who, ...open })
     : done([voice.say('job.added', values), ...more].join('\n'));
 }
 
@@ -154,9 +153,9 @@ function ledgerOf({ ledger }: World): Appender {
 }
 
 // What is open where the train is there to ask: told to whoever signs, and it prevents nothing.
-function openWhere(before: FoldedJob, file: string, session: Session): readonly string[] {
+function openWhere(before: FoldedJob, file: string, session: Session): Unsigned | undefined {
   const its = trainBeside(before, file, session);
-  return its ? openIn(its.train, openJob(givenIn(file, session.world))) : [];
+  return its && askUnsigned(its.train, openJob(givenIn(file, session.world)));
 }
 
 // By what an entry is looked at: the train of --train, else the job's own, where it still stands

@@ -111,6 +111,36 @@ describe('a limit of a job', () => {
   });
 });
 
+it('says to whoever signs what of the build and of the first start is not done, and what was found', async () => {
+  fs.rmSync(file, { force: true });
+  await ask(`job new "${file}" --unit u --by TW --train ${K}`);
+  const { out: none } = await add('signed "strip sheet"');
+  expect(plain(none)).toMatch(
+    /Never measured in this job: .*second brake.* Of the build nothing is written down: \d+ steps, checks and stops\. ! Of the first start 10 of 10 steps are not done\./u,
+  );
+  await add('note "torqued again" --time 2026-11-26T08:00Z');
+  const { out: shown } = await ask(`job show "${file}"`);
+  expect(plain(shown)).toMatch(/torqued again written after TW signed/u);
+  await add('removed "rear carrier"');
+  await add('note "rear carrier: Pins loose"');
+  await add('built 1 "output cover"');
+  await add('built 6.1 "wrong: it turns both ways"');
+  await add('built "start 1"');
+  const { out: some } = await add('signed "build sheet"');
+  expect(plain(some)).toMatch(
+    /Found faulty, and not replaced: rear carrier \(Pins loose\)\. ! Still off the unit: rear carrier\. .*Wrong in the build, and not put right since: 6\.1\. ! Of the build \d+ of \d+ steps, checks and stops are not done, the first at step 2\. ! Of the first start 9 of 10/u,
+  );
+  // Taken up as it stands, with what nobody looked at before it was covered.
+  await add('built 9 "rear carrier" "found: taken over" --time 2026-11-26T09:00Z');
+  await add('built "8 stop" found --time 2026-11-26T09:01Z');
+  const { out: taken } = await add('signed "taken over" --json');
+  const { build } = JSON.parse(taken);
+  expect(build).toMatchObject({ wrong: [], unseen: [8], startsUndone: 9 });
+  expect(plain((await add('signed "taken over"')).out)).toContain(
+    'nobody of this job looked before: the last look at 8.',
+  );
+});
+
 it('says to whoever signs what is still open, and prevents nothing', async () => {
   fs.rmSync(file, { force: true });
   await ask(`job new "${file}" --unit u --by TW --train ${D}`);

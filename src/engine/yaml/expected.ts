@@ -108,7 +108,7 @@ export type Expected =
   | 'installed' // a part, or with its replacement or why
   | 'built' // a task of a build
   | 'unbuilt' // a step of a build, and why
-  | 'went' // right or wrong
+  | 'went' // right, wrong or found
   | 'time' // with its day, in UTC
   | 'initials'
   | 'id'

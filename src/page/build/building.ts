@@ -96,6 +96,17 @@ export class Building {
     this.show();
   }
 
+  /** The unit is taken up as it stands: with a step done, and all that goes before it. */
+  async takeUp(task: BuildTask, because: string): Promise<void> {
+    await this.write(builtTold(task, 'found', because));
+    this.show();
+  }
+
+  /** Whether what comes after a task is on already: a unit that was taken up half-built. */
+  isCovered(task: BuildTask): boolean {
+    return this.tasks.slice(this.tasks.indexOf(task) + 1).some(({ key }) => this.isPassed(key));
+  }
+
   /** Everything from a step on is taken off again. */
   async takeOff(step: number, because: string): Promise<void> {
     await this.write({ kind: 'unbuilt', step: `${step}`, why: this.written(because) });

@@ -37,14 +37,15 @@ export function Stop({
   }, []);
   const watched = lastSeen(plan, step);
   const names = watched.map(({ mistake }) => mistakeText(mistake, train, voiceNow()));
-  const pass = () => {
+  const isCovered = building.isCovered(task);
+  const pass = (outcome: 'done' | 'found') => {
     if (performance.now() < begun.current) return;
-    void building.answer(task.key, 'done', names.join('; '));
+    void building.answer(task.key, outcome, names.join('; '));
   };
   return (
     <div class="build-stopped" ref={place} role="group" aria-label={say.what.stop}>
       <p class="build-ask">
-        <b>{say.lookNow}</b>
+        <b>{isCovered ? say.wasCovered : say.lookNow}</b>
       </p>
       <ul class="build-names">
         {names.map((name) => (
@@ -53,7 +54,10 @@ export function Stop({
       </ul>
       {isNext && (
         <div class="row build-answers">
-          <LargeButton onPress={pass}>{say.passStop}</LargeButton>
+          <LargeButton onPress={() => pass('done')}>
+            {isCovered ? say.wasLooked : say.passStop}
+          </LargeButton>
+          {isCovered && <LargeButton onPress={() => pass('found')}>{say.nobodyKnows}</LargeButton>}
           <LargeButton pressed={found} onPress={() => find(!found)}>
             {say.foundOne}
           </LargeButton>

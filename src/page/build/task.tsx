@@ -9,6 +9,7 @@ import { HandCheck } from './handcheck.tsx';
 import { Measured } from './measured.tsx';
 import { Sound } from './sound.tsx';
 import { Stop } from './stop.tsx';
+import { TakeUp } from './takeup.tsx';
 import type { BodyProps, TaskProps } from './taskprops.ts';
 import { titleOf } from './told.ts';
 import { words } from './words.ts';
@@ -37,6 +38,7 @@ export function Task({ building, task }: TaskProps) {
       </h2>
       <Body building={building} task={task} context={context} isNext={isNext} />
       {!isNext && <Past building={building} task={task} />}
+      <TakeUp building={building} task={task} />
       <Beside building={building} />
     </section>
   );

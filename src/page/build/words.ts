@@ -19,11 +19,12 @@ export const words = spoken({
     isDone: 'done',
     isNext: 'next',
     notYet: 'This comes later: nothing is answered ahead of its turn.',
-    written: (outcome: 'done' | 'right' | 'wrong', said: string, who: string) => {
+    written: (outcome: 'done' | 'right' | 'wrong' | 'found', said: string, who: string) => {
       const as = {
         done: 'Written down',
         right: 'Written down as right',
         wrong: 'Written down as wrong',
+        found: 'Found so, as written down',
       }[outcome];
       return `${as}${who === '' ? '' : ` by ${who}`}: ${said}`;
     },
@@ -61,6 +62,17 @@ export const words = spoken({
       'Stop. The next step covers these: after it they are put right by stripping alone. Look for each now:',
     passStop: 'I have looked at each: cover them',
     foundOne: 'One of them is wrong',
+    standsSo: 'It stands here already: this is done',
+    whySo: 'This, and all before it, is done already. How do you know?',
+    stopsFirst:
+      'What should have been looked at before it was covered is asked first, one after the other.',
+    reasons: ['It was built so before this job was begun', 'I take it over from somebody else'],
+    otherReason: 'Another reason',
+    notSo: 'It does not stand here',
+    wasCovered:
+      'Stop. These are covered already: now they are put right by stripping alone. Was each looked at before?',
+    wasLooked: 'Each was looked at, and right',
+    nobodyKnows: 'Nobody knows: it stays open',
     byPress: 'It is passed by a press, and by nothing else.',
     built: 'The unit is built, and has run.',
     signNext: 'What was measured and what stands open is told where it is signed.',
@@ -85,10 +97,13 @@ export const words = spoken({
     isDone: 'hecho',
     isNext: 'ahora',
     notYet: 'Esto viene más tarde: nada se contesta antes de su turno.',
-    written: (outcome: 'done' | 'right' | 'wrong', said: string, who: string) => {
-      const as = { done: 'Anotado', right: 'Anotado como bien', wrong: 'Anotado como mal' }[
-        outcome
-      ];
+    written: (outcome: 'done' | 'right' | 'wrong' | 'found', said: string, who: string) => {
+      const as = {
+        done: 'Anotado',
+        right: 'Anotado como bien',
+        wrong: 'Anotado como mal',
+        found: 'Encontrado así, según se anotó',
+      }[outcome];
       return `${as}${who === '' ? '' : ` por ${who}`}: ${said}`;
     },
     toNext: 'Seguir donde está el armado',
@@ -125,6 +140,17 @@ export const words = spoken({
       'Alto. El paso siguiente los tapa: después solo se corrigen desmontando. Busque ahora cada uno:',
     passStop: 'He mirado cada uno: taparlos',
     foundOne: 'Uno de ellos está mal',
+    standsSo: 'Ya está aquí: esto está hecho',
+    whySo: 'Esto, y todo lo anterior, ya está hecho. ¿Cómo lo sabe?',
+    stopsFirst:
+      'Antes se pregunta, uno tras otro, lo que había que mirar antes de que quedara tapado.',
+    reasons: ['Se armó así antes de empezar este trabajo', 'Lo recibo de otra persona'],
+    otherReason: 'Otro motivo',
+    notSo: 'No está aquí',
+    wasCovered:
+      'Alto. Estos ya están tapados: ahora solo se corrigen desmontando. ¿Se miró antes cada uno?',
+    wasLooked: 'Se miró cada uno, y estaba bien',
+    nobodyKnows: 'Nadie lo sabe: queda abierto',
     byPress: 'Se pasa pulsando, y de ningún otro modo.',
     built: 'La unidad está armada y ha funcionado.',
     signNext: 'Lo medido y lo que queda abierto se dice donde se firma.',

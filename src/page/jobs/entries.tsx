@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { FoldedEntry, FoldedJob } from '../../shop/records/index.ts';
+import { type FoldedEntry, type FoldedJob, signerBefore } from '../../shop/records/index.ts';
 import { timeText, toldText, visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { type JobDesk, pendingIds } from '../job/index.ts';
@@ -19,25 +19,17 @@ export function Entries({ jobs, job }: Props) {
   const pending = held ? pendingIds(held) : new Set<string>();
   return (
     <ol class="jobs-entries" aria-label={say.entries}>
-      {job.entries.map((entry, i) => (
+      {job.entries.map((entry) => (
         <Entry
           key={entry.id}
           jobs={jobs}
           entry={entry}
-          signer={signerBefore(job, i)}
+          signer={signerBefore(job, entry)}
           isPending={pending.has(entry.id)}
         />
       ))}
     </ol>
   );
-}
-
-// What is written under a signature was not there when it was signed; another signature is its own.
-function signerBefore({ entries }: FoldedJob, place: number): string | undefined {
-  const isSigned = ({ told, struckBy }: FoldedEntry) => told?.kind === 'signed' && !struckBy;
-  const its = entries[place];
-  if (!its || its.told?.kind === 'signed') return undefined;
-  return entries.slice(0, place).findLast(isSigned)?.who;
 }
 
 interface EntryProps {
@@ -60,7 +52,9 @@ function Entry({ jobs, entry, signer, isPending }: EntryProps) {
         <time dateTime={at}>{timeText(at, voice)}</time> <b>{visible(who)}</b> <code>{id}</code>
       </p>
       <p class="jobs-said">{struckBy ? <s>{told}</s> : told}</p>
-      {signer !== undefined && <p class="jobs-pending">{say.afterSigned(visible(signer))}</p>}
+      {signer !== undefined && (
+        <p class="jobs-pending">{voice.say('sign.after', { who: visible(signer) })}</p>
+      )}
       {isPending && <p class="jobs-pending">{say.pending}</p>}
       {strikes && <p class="aside">{say.strikes(strikes.id, visible(strikes.because))}</p>}
       {struckBy ? (

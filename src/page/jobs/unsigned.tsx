@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
-import { unreadIn } from '../../asking/build/index.ts';
-import { faultsOf, partsIn } from '../../asking/job/index.ts';
+import { askUnsigned, type Unsigned as Its } from '../../asking/build/index.ts';
+import type { OpenJob } from '../../asking/job/index.ts';
+import type { Train } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
-import { visible } from '../../telling/narrative/index.ts';
+import { unsignedTexts, visible } from '../../telling/narrative/index.ts';
 import type { JobDesk } from '../job/index.ts';
 import { voiceNow } from '../words/index.ts';
-import { standingOpen } from './standingopen.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -23,23 +23,16 @@ export function Unsigned({ jobs, job, signed }: Props) {
   const held = jobs.held.value;
   const train = held && jobs.trainOf(held);
   const { value: asked } = jobs.asked;
-  const parts = [...partsIn(job, train?.teardown?.map(({ name }) => name) ?? [])];
-  const faulty = parts.flatMap(([name, its]) => {
-    const faults = faultsOf(its).map(({ says }) => visible(says));
-    return faults.length > 0 ? [say.foundTo(voice.called(name), faults.join('; '))] : [];
-  });
-  const list = (names: readonly string[]) => voice.list(names.map(visible));
-  const open = standingOpen(jobs, held);
-  const unread = (train && asked ? unreadIn(train, asked) : []).filter(
-    (its) => !typed.includes(its),
-  );
-  const off = parts.flatMap(([name, its]) => (its.off ? [name] : []));
+  const its = useUnsigned(train, asked);
   const told = [
-    ...(open.length > 0 ? [say.stands(list(open), signed)] : []),
-    ...(typed.length > 0 ? [say.typedOnly(list(typed))] : []),
-    ...(faulty.length > 0 ? [say.faulty(voice.list(faulty))] : []),
-    ...(off.length > 0 ? [say.off(list(off))] : []),
-    ...(unread.length > 0 ? [say.unread(list(unread))] : []),
+    ...(typed.length > 0 ? [say.typedOnly(voice.list(typed.map(visible)))] : []),
+    ...(its
+      ? unsignedTexts(
+          { ...its, unread: its.unread.filter((name) => !typed.includes(name)) },
+          signed,
+          voice,
+        )
+      : []),
   ];
   if (told.length === 0) return null;
   return (
@@ -49,6 +42,21 @@ export function Unsigned({ jobs, job, signed }: Props) {
       ))}
     </div>
   );
+}
+
+// A plan takes its time: the room is there before what is told of it.
+function useUnsigned(train: Train | undefined, job: OpenJob | undefined): Its | undefined {
+  const [its, tell] = useState<Its>();
+  useEffect(() => {
+    if (!train || !job) {
+      tell(undefined);
+      return undefined;
+    }
+    const wait = setTimeout(() => tell(askUnsigned(train, job)));
+    return () => clearTimeout(wait);
+    // Of a job whose train is not on the page it is read anew each time.
+  }, [train?.name, job]);
+  return its;
 }
 
 // What the browser has of this job that was typed and not written down.

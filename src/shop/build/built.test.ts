@@ -58,6 +58,19 @@ describe('where a build stands', () => {
     expect(stands(built('5'), built('6'), wrong, built('start 1'), back)).toEqual(['5 done']);
   });
 
+  it('is taken up at a step: all before it stands so, but each stop is still to be looked at', () => {
+    const found: Told = { kind: 'built', task: '9', of: 'rear carrier', went: 'found' };
+    const all = stands(built('1'), built('6.1', 'wrong', 'it turns both ways'), found);
+    expect(all.filter((its) => its.endsWith('wrong') || its.includes('stop'))).toEqual([]);
+    expect(all).toContain('1 done');
+    expect(all).toContain('6.1 found');
+    expect(all.at(-1)).toBe('9 found');
+    const open = TASKS.find(({ key }) => !all.some((its) => its.startsWith(`${key} `)));
+    expect(open?.key).toBe('8 stop');
+    const back: Told = { kind: 'unbuilt', step: '6', why: 'rear ring: left out' };
+    expect(stands(found, back).at(-1)).toMatch(/^5/u);
+  });
+
   it('knows nothing of a step that names a part of another file', () => {
     expect(stands({ kind: 'built', task: '6', of: 'overdrive carrier' })).toEqual([]);
     expect(stands({ kind: 'built', task: '99' })).toEqual([]);

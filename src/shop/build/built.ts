@@ -9,11 +9,13 @@ export interface Answered {
   readonly entry: FoldedEntry;
 }
 
-export type Outcome = 'done' | 'right' | 'wrong';
+/** `found`: it stood so when the unit was taken up; nobody here did it, or looked. */
+export type Outcome = 'done' | 'right' | 'wrong' | 'found';
 
 /**
  * Where a build stands by the entries of a job, by the keys of its tasks: the last word on each
- * counts. What was taken off again, back to a step, is open from there.
+ * counts. What was taken off again, back to a step, is open from there. With a step that was found
+ * so, all that is before it was, except what must be looked at: each stop is still open.
  */
 export function builtIn(plan: Plan, job: FoldedJob | undefined): ReadonlyMap<string, Answered> {
   const tasks = new Map(buildTasks(plan).map((task) => [task.key, task]));
@@ -31,11 +33,16 @@ export function builtIn(plan: Plan, job: FoldedJob | undefined): ReadonlyMap<str
     if (!task) continue;
     const subject = subjectOf(task);
     if (subject !== undefined && told.of !== subject) continue;
-    answered.set(told.task, {
-      outcome: told.went ?? 'done',
-      said: told.said ?? told.of ?? '',
-      entry,
-    });
+    const { went: outcome = 'done', said = told.of ?? '' } = told;
+    const its: Answered = { outcome, said, entry };
+    if (outcome === 'found' && task.what === 'do') {
+      for (const [key, before] of tasks) {
+        if (before === task) break;
+        const old = answered.get(key)?.outcome;
+        if (before.what !== 'stop' && (old ?? 'wrong') === 'wrong') answered.set(key, its);
+      }
+    }
+    answered.set(told.task, its);
   }
   return answered;
 }

@@ -150,7 +150,7 @@ const ENTRY = v.strictObject(
         {
           task: v.pipe(v.string(or('built')), v.regex(TASK, or('built'))),
           of: line('What the step is about.'),
-          went: v.exactOptional(v.picklist(['right', 'wrong'], or('went'))),
+          went: v.exactOptional(v.picklist(['right', 'wrong', 'found'], or('went'))),
           said: v.exactOptional(v.pipe(text('What of it.'), v.minLength(1, or('text')))),
         },
         or('built'),

@@ -69,6 +69,16 @@ export function standing<Kind extends Told['kind']>(
   );
 }
 
+/**
+ * Who had signed before an entry was written: what stands under a signature was not there when it
+ * was signed. Of another signature nobody.
+ */
+export function signerBefore({ entries }: FoldedJob, its: FoldedEntry): string | undefined {
+  if (its.told?.kind === 'signed') return undefined;
+  const before = entries.slice(0, entries.indexOf(its));
+  return before.findLast(({ told, struckBy }) => told?.kind === 'signed' && !struckBy)?.who;
+}
+
 function compare(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -74,13 +74,14 @@ export type Told =
     }
   /**
    * A task of the build or of the first start is done: "9", "9 sound", "9.1", "9 stop", "start 3"
-   * (`shop/build`). `of`: what a step is about, by the train file's name; `went`: how a check did.
+   * (`shop/build`). `of`: what a step is about, by the train file's name; `went`: how a check did;
+   * `found`: the unit was taken up so, with all that goes before it, and nobody here did or saw it.
    */
   | {
       readonly kind: 'built';
       readonly task: string;
       readonly of?: string;
-      readonly went?: 'right' | 'wrong';
+      readonly went?: 'right' | 'wrong' | 'found';
       readonly said?: string;
     }
   /** Everything from this step of the build on was taken off again. */

@@ -25,6 +25,7 @@ export { failureTexts, foundText } from './failure.ts';
 export { sentences } from './reasons.ts';
 export { howFarTexts, timeText, toldText } from './records.ts';
 export { refusedText, unknownWords } from './refused.ts';
+export { unsignedTexts } from './signing.ts';
 export { benchText, faultName, gearCalled, gearName, roadSignText, roadText } from './signs.ts';
 export { type CheckTold, isSprung, lastLook, type StepContext, stepTold } from './step.ts';
 export { countedText, findingText, strippingRefusal } from './stripping.ts';

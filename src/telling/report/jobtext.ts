@@ -1,4 +1,4 @@
-import type { FoldedEntry, FoldedJob } from '../../shop/records/index.ts';
+import { type FoldedEntry, type FoldedJob, signerBefore } from '../../shop/records/index.ts';
 import type { Problem } from '../../engine/yaml/index.ts';
 import type { HowFar } from '../../asking/job/index.ts';
 import { howFarTexts, problemText, timeText, toldText, visible } from '../narrative/index.ts';
@@ -28,12 +28,12 @@ export function jobText(
     '',
     page.ink.strong(voice.say('sheet.job.entries')),
     ...(entries.length === 0 ? ['', voice.say('sheet.job.none')] : []),
-    ...entries.flatMap((entry) => ['', ...entryLines(entry, page)]),
+    ...entries.flatMap((entry) => ['', ...entryLines(entry, signerBefore(job, entry), page)]),
   ].join('\n');
 }
 
 // When, who and the id to strike it by; under that what it says, and what became of it.
-function entryLines(entry: FoldedEntry, page: Page): string[] {
+function entryLines(entry: FoldedEntry, signer: string | undefined, page: Page): string[] {
   const { voice } = page;
   const { id, at, who, strikes, struckBy } = entry;
   const inner = { ...page, columns: page.columns - 2 };
@@ -42,6 +42,7 @@ function entryLines(entry: FoldedEntry, page: Page): string[] {
   return [
     page.ink.faint(`${timeText(at, voice)}  ${visible(who)}  ${id}`),
     ...inset(struckBy ? `~~${told}~~` : told).map(struckBy ? page.ink.faint : same),
+    ...(signer === undefined ? [] : inset(voice.say('sign.after', { who: visible(signer) }))),
     ...(strikes
       ? inset(voice.say('job.strikes', { id: strikes.id, because: visible(strikes.because) }))
       : []),

@@ -1,4 +1,9 @@
-import { type FoldedEntry, type FoldedJob, standing } from '../../shop/records/index.ts';
+import {
+  type FoldedEntry,
+  type FoldedJob,
+  signerBefore,
+  standing,
+} from '../../shop/records/index.ts';
 import { timeText, toldText, visible, type Voice } from '../narrative/index.ts';
 import type { SheetBlock, SheetCell, SheetColumn, Sheet } from './document.ts';
 import { fieldOf, headOf, jobFields } from './filled.ts';
@@ -19,7 +24,11 @@ export function jobCard(job: FoldedJob, voice: Voice): Sheet {
       { block: 'heading', text: voice.say('sheet.job.entries') },
       entries.length === 0
         ? { block: 'paragraph', text: voice.say('sheet.job.none') }
-        : { block: 'table', columns, rows: entries.flatMap((entry) => rowsOf(entry, voice)) },
+        : {
+            block: 'table',
+            columns,
+            rows: entries.flatMap((entry) => rowsOf(entry, signerBefore(job, entry), voice)),
+          },
     ],
   };
 }
@@ -41,14 +50,20 @@ export function checksIn(job: FoldedJob | undefined, voice: Voice): SheetBlock[]
 }
 
 // An entry, and under one that was struck by whom and why.
-function rowsOf(entry: FoldedEntry, voice: Voice): SheetCell[][] {
+function rowsOf(entry: FoldedEntry, signer: string | undefined, voice: Voice): SheetCell[][] {
   const { struckBy, who, at } = entry;
   const cells = [timeText(at, voice), visible(who), toldText(entry, voice)];
-  if (!struckBy) return [cells];
+  const late =
+    signer === undefined ? [] : [['', '', voice.say('sign.after', { who: visible(signer) })]];
+  if (!struckBy) return [cells, ...late];
   const because = voice.say('sheet.job.struck', {
     who: visible(struckBy.who),
     at: timeText(struckBy.at, voice),
     because: visible(struckBy.strikes?.because ?? ''),
   });
-  return [cells.map((cell) => ({ text: cell, look: 'struck' as const })), ['', '', because]];
+  return [
+    cells.map((cell) => ({ text: cell, look: 'struck' as const })),
+    ...late,
+    ['', '', because],
+  ];
 }
