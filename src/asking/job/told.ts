@@ -62,7 +62,8 @@ export function entryTold(words: readonly string[], { by, predicted }: EntryRequ
   }
 }
 
-// Of a step what it is about, then what of it; of anything else "right: what it did"; "found: why" of what stood so already.
+// Of a step what it is about, then what of it; of anything else "right: what it did"; "found: why" of
+// what stood so already.
 function builtBy(
   task: string,
   second = '',

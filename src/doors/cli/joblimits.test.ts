@@ -111,13 +111,13 @@ describe('a limit of a job', () => {
   });
 });
 
-it('says to whoever signs what of the build and of the first start is not done, and what was found', async () => {
+it('says to whoever signs what of the build and of the first start is not done', async () => {
   fs.rmSync(file, { force: true });
   await ask(`job new "${file}" --unit u --by TW --train ${K}`);
-  const { out: none } = await add('signed "strip sheet"');
-  expect(plain(none)).toMatch(
-    /Never measured in this job: .*second brake.* Of the build nothing is written down: \d+ steps, checks and stops\. ! Of the first start 10 of 10 steps are not done\./u,
-  );
+  const none = plain((await add('signed "strip sheet"')).out);
+  expect(none).toMatch(/Never measured in this job: .*second brake/u);
+  expect(none).toMatch(/Of the build nothing is written down: \d+ steps, checks and stops\./u);
+  expect(none).toContain('Of the first start 10 of 10 steps are not done.');
   await add('note "torqued again" --time 2026-11-26T08:00Z');
   const { out: shown } = await ask(`job show "${file}"`);
   expect(plain(shown)).toMatch(/torqued again written after TW signed/u);
@@ -126,10 +126,12 @@ it('says to whoever signs what of the build and of the first start is not done, 
   await add('built 1 "output cover"');
   await add('built 6.1 "wrong: it turns both ways"');
   await add('built "start 1"');
-  const { out: some } = await add('signed "build sheet"');
-  expect(plain(some)).toMatch(
-    /Found faulty, and not replaced: rear carrier \(Pins loose\)\. ! Still off the unit: rear carrier\. .*Wrong in the build, and not put right since: 6\.1\. ! Of the build \d+ of \d+ steps, checks and stops are not done, the first at step 2\. ! Of the first start 9 of 10/u,
-  );
+  const some = plain((await add('signed "build sheet"')).out);
+  expect(some).toContain('Found faulty, and not replaced: rear carrier (Pins loose).');
+  expect(some).toContain('Still off the unit: rear carrier.');
+  expect(some).toContain('Wrong in the build, and not put right since: 6.1.');
+  expect(some).toMatch(/Of the build \d+ of \d+ .* are not done, the first at step 2\./u);
+  expect(some).toContain('Of the first start 9 of 10 steps are not done.');
   // Taken up as it stands, with what nobody looked at before it was covered.
   await add('built 9 "rear carrier" "found: taken over" --time 2026-11-26T09:00Z');
   await add('built "8 stop" found --time 2026-11-26T09:01Z');

@@ -38,7 +38,7 @@ export function Task({ building, task }: TaskProps) {
       </h2>
       <Body building={building} task={task} context={context} isNext={isNext} />
       {!isNext && <Past building={building} task={task} />}
-      <TakeUp building={building} task={task} />
+      {!isNext && <TakeUp building={building} task={task} />}
       <Beside building={building} />
     </section>
   );
