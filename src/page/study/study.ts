@@ -1,6 +1,5 @@
 import { batch, computed, signal } from '@preact/signals';
 import { drive } from '../../engine/flow/index.ts';
-import { applyFault, faultNamed } from '../../engine/faults/index.ts';
 import {
   appliedIn,
   type Gear,
@@ -13,6 +12,7 @@ import {
 } from '../../engine/train/index.ts';
 import type { SceneSubject } from '../../telling/scene/index.ts';
 import { Build } from './build.ts';
+import { faulting, learnFaults } from './faulting.ts';
 import type { ByEngine, TurnedBy, Side } from './setting.ts';
 import { type Edits, TrainFile } from './trainfile.ts';
 import { Turning } from './turning.ts';
@@ -45,7 +45,11 @@ export class Study {
   readonly right = new Build(this, this.file.train);
   readonly wrong = new Build(
     this,
-    computed(() => faulty(this.file.train.value, this.faults.value)),
+    computed(() => {
+      if (this.faults.value.length === 0) return undefined;
+      if (!faulting.value) void learnFaults();
+      return faulting.value?.(this.file.train.value, this.faults.value);
+    }),
   );
   readonly turning = new Turning([this.right, this.wrong], () => this.setting.value.by);
 
@@ -164,12 +168,4 @@ function firstToDrive(train: Train): readonly string[] {
 
 function isSame(applied: readonly string[], on: ReadonlySet<string>): boolean {
   return applied.length === on.size && applied.every((device) => on.has(device));
-}
-
-function faulty(train: Train | undefined, faults: readonly string[]): Train | undefined {
-  if (faults.length === 0) return undefined;
-  return faults.reduce<Train | undefined>((built, text) => {
-    const named = built && faultNamed(text, built);
-    return built && named && 'fault' in named ? applyFault(built, named.fault) : undefined;
-  }, train);
 }
