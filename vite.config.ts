@@ -32,7 +32,12 @@ export default defineConfig({
     emptyOutDir: true,
     target: 'es2023',
     // No script stands in the page, so the page allows none.
-    modulePreload: { polyfill: false },
+    // Of a room that comes later its styles are told ahead; its scripts, which tell one another, lie at hand
+    // offline, and a list of them all would be in the first view.
+    modulePreload: {
+      polyfill: false,
+      resolveDependencies: (_, files) => files.filter((file) => file.endsWith('.css')),
+    },
     manifest: 'chunks.json',
     // The worker that serves the page offline takes longest to build; that is known.
     rolldownOptions: {
