@@ -14,26 +14,27 @@ export const messagesBeside = {
   },
 };
 
-/** The page carries English; another language is a file of its own, fetched when it is asked for. */
+/**
+ * The page carries English; another language is a file of its own, fetched when it is asked for.
+ * What the command alone says stands in neither.
+ */
 export const messagesLater = {
   name: 'messages-later',
   enforce: 'pre',
-  load(id) {
-    return id.endsWith('/voice/message.ts') ? LEARNT : undefined;
-  },
-  // What is typed at the command is told by the command alone.
-  transform(code, id) {
-    return /\/voice\/e[ns]\.ts$/.test(id) ? code.replaceAll(TYPED, '') : undefined;
+  async load(id) {
+    if (id.endsWith('/voice/message.ts')) return LEARNT;
+    const language = /\/voice\/(e[ns])\.ts$/.exec(id)?.[1];
+    if (language === undefined) return undefined;
+    this.addWatchFile(id);
+    const texts = Object.entries((await messages())[language]);
+    const said = Object.fromEntries(texts.filter(([its]) => !OF_THE_COMMAND.test(its)));
+    return `export const ${language} = ${JSON.stringify(said)};`;
   },
 };
 
-const TYPED = new RegExp(
-  "^ {2}'(?:(?:option|verb|cli|ask|describe|screen)[.]|(?:drawn|sheet|job)[.](?:.* written|printed|written|" +
-    'left out|letters missing|bevel|teeth |planets |not evenly|new|added))' +
-    "[^']*':\\s*" +
-    String.raw`(?:'(?:[^'\\]|\\.)*'|"(?:[^"\\]|\\.)*"),\n`,
-  'gm',
-);
+/** Messages that nobody but the command says; a test holds the others to it. */
+export const OF_THE_COMMAND =
+  /^(?:cli|option|verb|ask|describe|screen)\.|^(?:drawn|sheet|job)\.(?:.* written|printed|written)/;
 
 const LEARNT = `
 import { parse } from '@formatjs/icu-messageformat-parser';

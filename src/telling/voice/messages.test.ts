@@ -53,3 +53,22 @@ it('names a message that is missing, and its language, when it is built and when
     mustBeWhole({ en: { 'fact.flies': 'It flies.' }, es: { 'fact.flies': '' } }),
   ).not.toThrow();
 });
+
+// The page is built without what the command alone says: so no file that the page takes may say it.
+it('is said by the command alone, what the page is built without', async () => {
+  const build = resolve('scripts/messages.mjs');
+  const { OF_THE_COMMAND } = (await import(build)) as { OF_THE_COMMAND: RegExp };
+  const left = Object.keys(en).filter((id) => OF_THE_COMMAND.test(id));
+  expect(left.length).toBeGreaterThan(100);
+  const others = readSources().filter(({ path }) => {
+    const isOurs = /^src\/.*(?<!\.test)\.tsx?$/u.test(path) && !path.includes('/voice/');
+    return isOurs && !/^src\/(?:command|doors\/cli|telling\/report)\//u.test(path);
+  });
+  const saying = others.flatMap(({ path, text }) => {
+    const whole = new Set([...text.matchAll(/'([^'\n]+)'/gu)].map(([, id = '']) => id));
+    const begun = [...text.matchAll(/`([a-z]+\.[a-z .]*)\$\{/gu)].map(([, start = '']) => start);
+    const said = left.filter((id) => whole.has(id) || begun.some((start) => id.startsWith(start)));
+    return said.map((id) => `${path}: ${id}`);
+  });
+  expect(saying).toEqual([]);
+});
