@@ -11,7 +11,13 @@ import { OURS, ours } from './trains.ts';
 // A train whose things are told in Spanish by words that stand nowhere else, and whose notes are blank:
 // whatever of its own names comes out was told past the voice.
 const MARK = 'Ñ';
-const TRAINS = ['kestrel-three-speed', 'avocet-four-speed', 'dunlin-final-drive', 'wren-plain-set'];
+const TRAINS = [
+  'kestrel-three-speed',
+  'curlew-four-speed-overdrive',
+  'avocet-four-speed',
+  'dunlin-final-drive',
+  'wren-plain-set',
+];
 let folder = '';
 const file = (name: string) => path.join(folder, `${name}.train.yaml`);
 
@@ -47,6 +53,8 @@ const KESTREL: readonly string[] = [
   'hand T --one-way',
   'faults T --only "low sprag: backwards,second brake: will not apply,front.planet: seized"',
   'faults T --csv --only "low sprag: backwards"',
+  'faults T --only "1-2 shift valve: stuck in position 2,direct ball: left out,low apply: leaks"',
+  'flow T --gear 3 --range D --fault "2-3 shift valve: spring broken"',
   'capacity T',
   'plan T',
   'endplay T plays',
@@ -74,6 +82,8 @@ it.each([
   ['dunlin-final-drive', 'endplay T teeth'],
   ['dunlin-final-drive', 'draw T --end differential'],
   ['dunlin-final-drive', 'sheet set T -o F/set.typ'],
+  ['curlew-four-speed-overdrive', 'faults T --only "shift A: wires swapped with shift B"'],
+  ['curlew-four-speed-overdrive', 'flow T --gear 4 --range D --fault "orifice A: blocked"'],
   ['wren-plain-set', 'chart T'],
   ['wren-plain-set', 'flow T'],
   ['wren-plain-set', 'faults T --only "hold sun: will not apply"'],
