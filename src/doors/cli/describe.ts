@@ -75,7 +75,7 @@ function wordsOf(told: Told, { page: { voice } }: Session) {
     return { strong: voice.say('describe.further'), hint: '', choices };
   }
   const { inquiry } = asked;
-  const { question, hint } = questionOf(inquiry, prompt, language);
+  const { question, hint } = questionOf(inquiry, prompt, voice);
   const empty = prompt.optional
     ? voice.say('describe.empty', { means: noneText(inquiry, prompt, language) })
     : '';

@@ -67,7 +67,9 @@ export function Every({ study, train }: Props) {
                   <tr key={gear.on.join('+')}>
                     <td>
                       <button type="button" onClick={() => study.run(gear.on, 'drive')}>
-                        {gear.on.length > 0 ? gear.on.join(' + ') : voice.say('on.nothing')}
+                        {gear.on.length > 0
+                          ? gear.on.map((on) => voice.called(on)).join(' + ')
+                          : voice.say('on.nothing')}
                       </button>
                     </td>
                     <td class="chart-number">

@@ -8,7 +8,7 @@ import {
 } from '../../telling/questions/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
 import type { Study } from '../study/index.ts';
-import { language } from '../words/index.ts';
+import { language, voiceNow } from '../words/index.ts';
 import type { Asked, Countable, Inquiry } from '../../asking/describe/index.ts';
 import { Control } from './control.tsx';
 import { Add } from './add.tsx';
@@ -55,9 +55,10 @@ function Round({ guide, inquiry }: Props & { readonly inquiry: Inquiry }) {
   const say = words();
   const [prompt, train] = [guide.prompt.value, guide.train.value];
   if (!prompt || !train) return null;
-  const { question, hint } = questionOf(inquiry, prompt, language.value);
+  const { question, hint } = questionOf(inquiry, prompt, voiceNow());
   const [at, of] = progressOf(inquiry, train);
   const wrong = guide.wrong.value;
+  const its = inquiry.changes?.name ?? '';
   return (
     <form
       aria-labelledby="describe-question"
@@ -66,7 +67,7 @@ function Round({ guide, inquiry }: Props & { readonly inquiry: Inquiry }) {
     >
       <p class="describe-progress">
         {of > 1 && `${say.progress(at, of)} · `}
-        {inquiry.changes?.name || topicText(inquiry, language.value)}
+        {its === '' ? topicText(inquiry, language.value) : voiceNow().called(its)}
       </p>
       <h2 id="describe-question" class="describe-question">
         {question}

@@ -31,8 +31,8 @@ export function SoFar({ study, guide, train, onPlace }: Props) {
     ['input', train.input && naming(train.input)],
     [train.others ? 'outputs' : 'output', outputsOf(train).filter(Boolean).map(naming).join(', ')],
   ] as const;
-  const figures = entriesIn(train);
-  const sections = describedIn(train, say, naming);
+  const figures = entriesIn(train, voice);
+  const sections = describedIn(train, say, voice);
   const isEmpty = sections.length + figures.length === 0 && ends.every(([, text]) => text === '');
   return (
     <div class="describe-sofar">

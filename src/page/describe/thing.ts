@@ -4,11 +4,13 @@ import {
   type Device,
   type GearSet,
   type MemberName,
+  namesOf,
   type Train,
 } from '../../engine/train/index.ts';
 import type { Thing } from '../../engine/trainfile/index.ts';
 import type { Value } from '../../engine/yaml/index.ts';
-import { labelOf } from '../../telling/questions/index.ts';
+import type { Voice } from '../../telling/narrative/index.ts';
+import { isWorded, labelOf, valueWord } from '../../telling/questions/index.ts';
 import { language } from '../words/index.ts';
 import type { words } from './words.ts';
 
@@ -20,14 +22,18 @@ export interface Described {
 }
 
 type Say = ReturnType<typeof words>;
-type Naming = (member: MemberName) => string;
+type Naming = (name: string) => string;
 
 /** All that is described so far, section by section; empty sections are left out. */
 export function describedIn(
   train: Train,
   say: Say,
-  naming: Naming,
+  voice: Voice,
 ): (readonly [Section, Described[]])[] {
+  const naming = (name: MemberName) => voice.name(name);
+  const told = (thing: Named, name: string, says: string): Described => {
+    return { thing: { thing, name }, name: voice.called(name), says };
+  };
   const all: (readonly [Section, Described[]])[] = [
     ['set', train.sets.map((set) => told('set', set.name, setText(set, say.told)))],
     [
@@ -55,8 +61,8 @@ export function describedIn(
       train.ranges.flatMap(({ name: within, gears }) =>
         gears.map(({ name, on }) => ({
           thing: { thing: 'gear', within, name } as const,
-          name: `${within} ${name}`,
-          says: on.length === 0 ? say.told.noneOn : on.join(', '),
+          name: `${voice.called(within)} ${voice.called(name)}`,
+          says: on.length === 0 ? say.told.noneOn : on.map((one) => voice.called(one)).join(', '),
         })),
       ),
     ],
@@ -66,13 +72,7 @@ export function describedIn(
 
 type Section = keyof Say['sections'];
 
-function told(
-  thing: 'set' | 'gear pair' | 'join' | 'device',
-  name: string,
-  says: string,
-): Described {
-  return { thing: { thing, name }, name, says };
-}
+type Named = 'set' | 'gear pair' | 'join' | 'device';
 
 function setText(set: GearSet, say: Say['told']): string {
   const count = 'planets' in set && set.planets !== undefined ? [say.planets(set.planets)] : [];
@@ -114,30 +114,43 @@ function deviceText(device: Device, say: Say['told'], naming: Naming): string {
 }
 
 /** What the sections say that are asked for by their forms, an entry a line. */
-export function entriesIn(train: Train): Described[] {
+export function entriesIn(train: Train, voice: Voice): Described[] {
+  const names = new Set(namesOf(train));
+  const calling = (name: string) => (names.has(name) ? voice.called(name) : name);
   return entriesOf(train).map(({ section, name, value }) => {
     const label = labelOf(section, language.value);
+    // What says how the file's own names are told names them itself.
+    const valueText = valueIn(section === 'languages' ? (own) => own : calling);
     return {
       thing: { thing: 'entry', within: section, name } as const,
-      name: name || label,
+      name: calling(name) || label,
       says: name ? `${label}: ${valueText(section, value)}` : valueText(section, value),
     };
   });
 }
 
-// Plates are counted; of the rest each key is told by what it is called.
-function valueText(path: string, value: Value): string {
-  if (value instanceof Map) {
-    const entries = [...(value as ReadonlyMap<string, Value>)];
-    return entries
-      .map(([key, its]) => {
-        const said = valueText(`${path}.${key}`, its);
-        return `${labelOf(`${path}.${key}`, language.value).toLocaleLowerCase()} ${said}`;
-      })
-      .join(', ');
-  }
-  if (!Array.isArray(value)) return `${value as string}`;
-  const list: readonly Value[] = value;
-  if (list.some((one) => one instanceof Map)) return `${list.length}`;
-  return list.map((one) => valueText(path, one)).join(', ');
+// Plates are counted; of the rest each key is told by what it is called, and so is what the file names.
+function valueIn(calling: Naming) {
+  const valueText = (path: string, value: Value): string => {
+    if (value instanceof Map) {
+      const entries = [...(value as ReadonlyMap<string, Value>)];
+      const holds = entries.some(([, its]) => its instanceof Map || Array.isArray(its));
+      return entries
+        .map(([key, its]) => {
+          const at = `${path}.${key}`;
+          const label = labelOf(at, language.value);
+          const said = isWorded(at, language.value) ? label.toLocaleLowerCase() : calling(key);
+          return `${said} ${valueText(at, its)}`;
+        })
+        .join(holds ? '; ' : ', ');
+    }
+    if (!Array.isArray(value)) {
+      const said = `${value as string}`;
+      return valueWord(path, said, language.value) ?? calling(said);
+    }
+    const list: readonly Value[] = value;
+    if (list.some((one) => one instanceof Map)) return `${list.length}`;
+    return list.map((one) => valueText(path, one)).join(', ');
+  };
+  return valueText;
 }

@@ -1,5 +1,6 @@
 import type { SceneSubject } from '../../telling/scene/index.ts';
 import type { Study, Build } from '../study/index.ts';
+import { voiceNow } from '../words/index.ts';
 import type { words } from './words.ts';
 
 /** A dial of the diagram on the screen: its member, and the face that turns with it. */
@@ -38,7 +39,7 @@ export function dressOneWays(svg: Element, study: Study, say: ReturnType<typeof 
     mark.setAttribute('tabindex', '0');
     mark.setAttribute('role', 'button');
     mark.setAttribute('aria-expanded', String(study.lookedInto.value === name));
-    mark.setAttribute('aria-label', say.look(name));
+    mark.setAttribute('aria-label', say.look(voiceNow().called(name)));
   }
 }
 

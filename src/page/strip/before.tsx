@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
 import { type MeasuredThing, unreadableTold } from '../../asking/build/index.ts';
-import { visible } from '../../telling/narrative/index.ts';
 import { LargeButton, NameEntry } from '../controls/index.ts';
 import { send } from '../rooms/index.ts';
 import { language, voiceNow } from '../words/index.ts';
@@ -28,7 +27,9 @@ export function Before({ progress, unread }: Props) {
       {unread.length > 0 && (
         <div class="strip-stop" role="group" aria-label={say.stop}>
           <p>
-            <strong>{say.readFirst(voice.list(unread.map(({ name }) => visible(name))))}</strong>
+            <strong>
+              {say.readFirst(voice.list(unread.map(({ name }) => voice.called(name))))}
+            </strong>
           </p>
           {unread.map((thing) => (
             <Unread key={thing.name} progress={progress} thing={thing} />
@@ -60,6 +61,7 @@ function Unread({
   const say = words();
   const [asks, ask] = useState(false);
   const { kind, name } = thing;
+  const called = voiceNow().called(name);
   const giveUp = (because: string) => {
     const told = unreadableTold(name, because, language.value);
     if (told.kind === 'note') void progress.note(told.note);
@@ -68,15 +70,15 @@ function Unread({
     <>
       <div class="row">
         <LargeButton main onPress={() => send({ to: 'measure', from: 'strip', kind, name })}>
-          {say.measureIt(visible(name))}
+          {say.measureIt(called)}
         </LargeButton>
         <LargeButton pressed={asks} onPress={() => ask(!asks)}>
           {say.unreadable}
         </LargeButton>
       </div>
       {asks && (
-        <div class="strip-why" role="group" aria-label={say.whyUnread(visible(name))}>
-          <p>{say.whyUnread(visible(name))}</p>
+        <div class="strip-why" role="group" aria-label={say.whyUnread(called)}>
+          <p>{say.whyUnread(called)}</p>
           <div class="row">
             {say.unreadReasons.map((reason) => (
               <LargeButton key={reason} onPress={() => giveUp(reason)}>
@@ -84,7 +86,7 @@ function Unread({
               </LargeButton>
             ))}
           </div>
-          <NameEntry label={say.whyUnread(visible(name))} onName={giveUp} />
+          <NameEntry label={say.whyUnread(called)} onName={giveUp} />
         </div>
       )}
     </>

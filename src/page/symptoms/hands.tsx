@@ -75,7 +75,7 @@ export function Hands({ enquiry, train }: Props) {
                 on.value = without.length < on.value.length ? without : [...on.value, name];
               }}
             >
-              {visible(name)}
+              {voice.called(name)}
             </LargeButton>
           ))}
       </Tiles>

@@ -1,3 +1,4 @@
+import { CONTROL_OPTIONS_EN, CONTROLS_EN } from './controls.en.ts';
 import type { EntryWords } from './entrywords.ts';
 
 /**
@@ -5,6 +6,7 @@ import type { EntryWords } from './entrywords.ts';
  * to it; of several the longest.
  */
 export const ENTRIES_EN: EntryWords = {
+  ...CONTROLS_EN,
   'know?': ['', 'What do you know of it? Pick all.', 'What is not known can be told later.'],
   'change?': ['', 'What is to be told anew?', 'What is not picked stays as it is.'],
   more: ['', 'Is there another?'],
@@ -147,18 +149,6 @@ export const ENTRIES_EN: EntryWords = {
     'What wears, and is measured?',
     'The rear bushing, the pump gears, the return springs.',
   ],
-  controls: ['The controls', ''],
-  'controls.pressures': ['Pressures of lines', ''],
-  'controls.selector': ['The selector valve', ''],
-  'controls.solenoids': ['Solenoids', ''],
-  'controls.valves': ['Valves', ''],
-  'controls.balls': ['Check balls', ''],
-  'controls.orifices': ['Orifices', ''],
-  'controls.accumulators': ['Accumulators', ''],
-  'controls.oil': ['Which oil applies what', ''],
-  'controls.asks': ['Which solenoids are on in each gear', ''],
-  'controls.pressures in': ['Pressures in each gear', ''],
-  'controls.taps': ['Where pressure is measured', ''],
   packs: ['A pack of plates', ''],
   'packs@': ['', 'Whose plates are they?'],
   plates: ['Plates', ''],
@@ -171,7 +161,7 @@ export const ENTRIES_EN: EntryWords = {
   'plates.cushion': ['', 'How thick is the cushion plate?', 'It lies at the piston.'],
   'plates.backing plate': ['', 'How thick is the backing plate?', 'It lies at the snap ring.'],
   depth: ['Depth of the drum', ''],
-  'depth.size': ['', 'How far is it from the piston, at rest, to the snap ring?'],
+  'depth.size': ['Size', 'How far is it from the piston, at rest, to the snap ring?'],
   languages: ['Names in other languages', ''],
   'languages.en': ['English', ''],
   'languages.es': ['Spanish', ''],
@@ -190,6 +180,7 @@ export const ENTRIES_EN: EntryWords = {
 };
 
 export const ENTRY_OPTIONS_EN: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  ...CONTROL_OPTIONS_EN,
   more: { yes: 'Yes', no: 'No, that is all' },
   'capacities!': {
     faces: 'Its plates and its piston',

@@ -1,7 +1,9 @@
+import { CONTROL_OPTIONS_ES, CONTROLS_ES } from './controls.es.ts';
 import type { EntryWords } from './entrywords.ts';
 
 /** As in English: a label, a question, a hint. */
 export const ENTRIES_ES: EntryWords = {
+  ...CONTROLS_ES,
   'know?': ['', '¿Qué sabe de ello? Elija todo.', 'Lo que no se sabe puede decirse más tarde.'],
   'change?': ['', '¿Qué hay que decir de nuevo?', 'Lo que no se elige queda como está.'],
   more: ['', '¿Hay otro?'],
@@ -33,7 +35,7 @@ export const ENTRIES_ES: EntryWords = {
   friction: [
     'Fricción',
     '¿Cuál es el coeficiente de fricción, forro contra acero en aceite?',
-    'A menudo de 0.10 a 0.15, como es práctica común; decide el fabricante del forro.',
+    'A menudo de 0,10 a 0,15, como es práctica común; decide el fabricante del forro.',
   ],
   'lining mm': ['Forro', ''],
   'lining mm.0': ['', 'El forro: ¿su diámetro exterior, en mm?'],
@@ -152,18 +154,6 @@ export const ENTRIES_ES: EntryWords = {
     '¿Qué se desgasta y se mide?',
     'El casquillo trasero, los piñones de la bomba, los muelles.',
   ],
-  controls: ['El control hidráulico', ''],
-  'controls.pressures': ['Presiones de las líneas', ''],
-  'controls.selector': ['La válvula del selector', ''],
-  'controls.solenoids': ['Solenoides', ''],
-  'controls.valves': ['Válvulas', ''],
-  'controls.balls': ['Bolas de retención', ''],
-  'controls.orifices': ['Orificios', ''],
-  'controls.accumulators': ['Acumuladores', ''],
-  'controls.oil': ['Qué aceite aplica qué', ''],
-  'controls.asks': ['Qué solenoides van en cada marcha', ''],
-  'controls.pressures in': ['Presiones en cada marcha', ''],
-  'controls.taps': ['Dónde se mide la presión', ''],
   packs: ['Un paquete de discos', ''],
   'packs@': ['', '¿De quién son los discos?'],
   plates: ['Discos', ''],
@@ -180,7 +170,7 @@ export const ENTRIES_ES: EntryWords = {
     'Va junto al anillo elástico.',
   ],
   depth: ['Profundidad del tambor', ''],
-  'depth.size': ['', '¿Cuánto hay del pistón, en reposo, al anillo elástico?'],
+  'depth.size': ['Medida', '¿Cuánto hay del pistón, en reposo, al anillo elástico?'],
   languages: ['Nombres en otros idiomas', ''],
   'languages.en': ['Inglés', ''],
   'languages.es': ['Español', ''],
@@ -195,6 +185,7 @@ export const ENTRIES_ES: EntryWords = {
 };
 
 export const ENTRY_OPTIONS_ES: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  ...CONTROL_OPTIONS_ES,
   more: { yes: 'Sí', no: 'No, eso es todo' },
   'capacities!': {
     faces: 'Sus discos y su pistón',

@@ -1,2 +1,2 @@
 export { anotherText, noneText, topicText, wrongText } from './rounds.ts';
-export { isWorded, labelOf, optionText, questionOf } from './wording.ts';
+export { isWorded, labelOf, optionText, questionOf, valueWord } from './wording.ts';

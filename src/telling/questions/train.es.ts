@@ -67,9 +67,9 @@ export const TRAIN_ES = {
     name: {
       name: '',
       set: 'Diga dónde está: delantero, medio, trasero.',
-      device: 'Diga qué hace: embrague de avance, freno de baja.',
+      device: 'Diga qué hace: embrague de avance, freno de corta.',
       join: 'Un tambor, una campana, un eje.',
-      'gear pair': 'Engranes de transferencia, mando final.',
+      'gear pair': 'Engranajes de transferencia, mando final.',
     },
     member: 'Dele el nombre que usted usa, o elija una pieza.',
     wheel:

@@ -1,5 +1,5 @@
 import type { Inquiry, Prompt } from '../../asking/describe/index.ts';
-import { type Language, voiceOf } from '../narrative/index.ts';
+import type { Language, Voice } from '../narrative/index.ts';
 import { ENTRIES_EN, ENTRY_OPTIONS_EN } from './entries.en.ts';
 import { ENTRIES_ES, ENTRY_OPTIONS_ES } from './entries.es.ts';
 import type { EntryWords } from './entrywords.ts';
@@ -16,11 +16,11 @@ interface Asking {
   readonly hint: string;
 }
 
-/** The question of a prompt in a round, and the line below it. */
-export function questionOf(inquiry: Inquiry, prompt: Prompt, language: Language): Asking {
-  const voice = voiceOf(language);
-  if (inquiry.topic === 'entry') return entryQuestion(inquiry, prompt, language);
-  const it = aboutWhat(inquiry, prompt, (name) => voice.name(name));
+/** The question of a prompt in a round, and the line below it; things go by their reader's names. */
+export function questionOf(inquiry: Inquiry, prompt: Prompt, voice: Voice): Asking {
+  const { language } = voice;
+  if (inquiry.topic === 'entry') return entryQuestion(inquiry, prompt, voice);
+  const it = aboutWhat(inquiry, prompt, voice);
   const { word: key = prompt.key } = prompt;
   const kind = key === 'first' ? `${inquiry.answers.get('kind')}` : inquiry.topic;
   const { ask, hint } = TRAIN[language];
@@ -38,9 +38,18 @@ export function optionText(prompt: Prompt, option: string, language: Language): 
     return labelOf(`${plain(key.replace(/\?$/u, ''))}.${option}`, language);
   const its = wordIn(TRAIN[language].options, word, option);
   if (its !== undefined) return its;
-  const steps = plain(word).split('.');
-  const among = OPTIONS[language];
-  return wordIn(among, plain(word), option) ?? wordIn(among, steps.at(-1) ?? '', option) ?? option;
+  return among(word, option, language) ?? option;
+}
+
+/** What a word of the file's own is called that stands under a path; undefined for every other. */
+export function valueWord(path: string, value: string, language: Language): string | undefined {
+  const its = among(path, value, language) ?? wordIn(TRAIN[language].options, 'lets', value);
+  return its === undefined ? undefined : lower(its);
+}
+
+function among(path: string, value: string, language: Language): string | undefined {
+  const [all, last] = [OPTIONS[language], plain(path).split('.').at(-1) ?? ''];
+  return wordIn(all, plain(path), value) ?? wordIn(all, last, value);
 }
 
 /** What a section or a key of the file is called, by the keys that lead to it. */
@@ -54,17 +63,18 @@ export function isWorded(path: string, language: Language): boolean {
   return found(ENTRIES[language], path) !== undefined;
 }
 
-function entryQuestion(inquiry: Inquiry, prompt: Prompt, language: Language): Asking {
+function entryQuestion(inquiry: Inquiry, prompt: Prompt, voice: Voice): Asking {
+  const { language } = voice;
   const { section = '', changes, answers } = inquiry;
   const { key, word = key } = prompt;
   const path = plain(word);
   const [, question = '', hint = ''] = found(ENTRIES[language], path) ?? [];
   const of = changes?.name ?? answers.get(`${section}@`);
-  const whole = typeof of === 'string' && of !== '' ? of : labelOf(section, language);
+  const whole = typeof of === 'string' && of !== '' ? voice.called(of) : labelOf(section, language);
   const above = plain(key)
-    .replace(/[?!+]$/u, '')
+    .replace(/(?:\.\d+)*[?!+]$/u, '')
     .split('.')
-    .slice(0, path === plain(key) ? -1 : undefined);
+    .slice(0, path === plain(key) && !/[?!+]$/u.test(key) ? -1 : undefined);
   // A limit or a shelf is asked as that of what it is of.
   const part = above.length > 1 ? `, ${lower(labelOf(above.join('.'), language))}` : '';
   const told = language === 'en' ? described(prompt) : '';
@@ -80,15 +90,15 @@ function described({ form }: Prompt): string {
 }
 
 // What the questions of a round speak of: the name of what is described, or the member.
-function aboutWhat(inquiry: Inquiry, prompt: Prompt, naming: (name: string) => string): string {
+function aboutWhat(inquiry: Inquiry, prompt: Prompt, voice: Voice): string {
   const { topic, changes, member, answers } = inquiry;
   if (prompt.about !== undefined) return prompt.about;
-  if (topic === 'join') return naming(member ?? '');
+  if (topic === 'join') return voice.name(member ?? '');
   if (topic === 'gear') {
     const within = changes?.thing === 'gear' ? changes.within : answers.get('range');
-    return `${within ?? ''} ${changes?.name ?? answers.get('gear') ?? ''}`;
+    return `${voice.called(`${within ?? ''}`)} ${voice.called(`${changes?.name ?? answers.get('gear') ?? ''}`)}`;
   }
-  return `${changes?.name ?? answers.get('name') ?? ''}`;
+  return voice.called(`${changes?.name ?? answers.get('name') ?? ''}`);
 }
 
 // The keys alone: which of a list it is tells nothing, but of two that stand for two things.
@@ -131,5 +141,8 @@ function upper(said: string): string {
 }
 
 function lower(said: string): string {
-  return said.startsWith('¿') ? said : said.charAt(0).toLocaleLowerCase() + said.slice(1);
+  return said.replace(
+    /^(¿?)(.)/u,
+    (_, mark: string, first: string) => mark + first.toLocaleLowerCase(),
+  );
 }
