@@ -7,7 +7,7 @@ import {
   type Train,
   type Way,
 } from '../../engine/train/index.ts';
-import { testName, visible } from '../../telling/narrative/index.ts';
+import { testName } from '../../telling/narrative/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
 import type { Enquiry } from '../enquiry/index.ts';
 import { voiceNow } from '../words/index.ts';

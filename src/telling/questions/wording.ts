@@ -96,7 +96,8 @@ function aboutWhat(inquiry: Inquiry, prompt: Prompt, voice: Voice): string {
   if (topic === 'join') return voice.name(member ?? '');
   if (topic === 'gear') {
     const within = changes?.thing === 'gear' ? changes.within : answers.get('range');
-    return `${voice.called(`${within ?? ''}`)} ${voice.called(`${changes?.name ?? answers.get('gear') ?? ''}`)}`;
+    const gear = changes?.name ?? answers.get('gear') ?? '';
+    return `${voice.called(`${within ?? ''}`)} ${voice.called(`${gear}`)}`;
   }
   return voice.called(`${changes?.name ?? answers.get('name') ?? ''}`);
 }
