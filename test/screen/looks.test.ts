@@ -174,9 +174,11 @@ describe('two builds', () => {
     const { page } = await open('', { locale: 'es-MX' });
     await page.getByLabel('Comparar con una avería').selectOption('low sprag: backwards');
     await expect.poll(() => caption(page, 0)).toMatch(/^Fig\. 1\. Como debe ser\. /u);
-    expect(await caption(page, 1)).toMatch(/^Fig\. 2\. low sprag: al revés\. /u);
+    expect(await caption(page, 1)).toMatch(/^Fig\. 2\. rueda libre de corta: al revés\. /u);
     const titles = page.locator('.diagram svg');
-    expect(await titles.nth(1).getAttribute('aria-label')).toContain('low sprag: al revés');
+    expect(await titles.nth(1).getAttribute('aria-label')).toContain(
+      'rueda libre de corta: al revés',
+    );
     expect(await accessFaults(page)).toEqual([]);
   });
 });

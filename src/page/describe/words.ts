@@ -152,7 +152,7 @@ export const words = spoken({
       output: 'el eje que sale',
       set: 'un juego planetario',
       device: 'lo que retiene o une piezas',
-      gear: 'las marchas, y qué se aplica en cada una',
+      gear: 'las marchas, y qué está aplicado en cada una',
     },
     loose:
       'Estas no llevan a nada todavía: nada está estriado a ellas, o solo las toca un elemento:',

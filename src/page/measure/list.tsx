@@ -74,7 +74,10 @@ function kindText(
   kinds: ReturnType<typeof words>['kinds'],
   voice: Voice,
 ): string {
-  if (kind === 'wear') return voice.say('wear.kind', { kind: keyOf(judgement.check.measure) });
+  if (kind === 'wear') {
+    const its = voice.say('wear.kind', { kind: keyOf(judgement.check.measure) });
+    return its.charAt(0).toLocaleUpperCase() + its.slice(1);
+  }
   const teeth = kind === 'endplay' && judgement.endPlay.measure === 'backlash';
   return kinds[teeth ? 'backlash' : kind];
 }

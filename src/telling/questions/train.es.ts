@@ -61,7 +61,7 @@ export const TRAIN_ES = {
     turns: (it: string) => `${it}: ¿cómo se tocan las dos ruedas?`,
     range: () => 'Una marcha: ¿en qué posición de la palanca?',
     gear: () => '¿Qué marcha es?',
-    on: (it: string) => `${it}: ¿qué se aplica?`,
+    on: (it: string) => `${it}: ¿qué está aplicado?`,
   },
   hint: {
     name: {

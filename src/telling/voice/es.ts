@@ -869,7 +869,7 @@ export const es: Messages = {
   'lesson.gear':
     '{gear}: {count, plural, =0 {nada está aplicado.} one {{devices} está aplicado.} other {{devices} están aplicados.}} {end, select, coast {Se hace girar la salida {way}, {seen}, como en retención.} other {Se hace girar la entrada {way}, {seen}.}}',
   'lesson.hands':
-    '{count, plural, =0 {No se aplica ningún elemento.} one {Se aplica solo {devices}.} other {Se aplican solo {devices}.}} Retenga {held} y gire {turned} {way}, {seen}.',
+    '{count, plural, =0 {Ningún elemento está aplicado.} one {Solo {devices} está aplicado.} other {Solo {devices} están aplicados.}} Retenga {held} y gire {turned} {way}, {seen}.',
   'lesson.fault': 'Algo está mal: {fault}.',
   'lesson.question':
     '{kind, select, state {¿El tren transmite?} way {¿Hacia dónde gira la salida, {thing}?} engine_braking {¿Hay freno motor?} device {¿Qué hace {thing}?} hand {¿Gira, y hacia dónde va {thing}?} ratio {¿Cuál es la relación, velocidad de entrada entre velocidad de salida?} carriers {¿Qué elementos llevan la carga?} left_free {¿Qué miembros quedan sin velocidad determinada?} held_torque {{held, select, yes {¿Qué par pone {thing}, que no gira, en {holder}?} other {¿Qué par pone {thing}, que no gira, en la carcasa?}}} backwards {¿Qué hace ahora la salida?} comes_off {¿Cuál de estas puede salir ahora?} faces {¿Hacia qué lado mira esta cara de «{thing}»: {face}?} other {Recorra las marchas en el orden de la tabla, antes las que no transmiten, cada una en tracción y luego en retención. ¿Dónde se nota primero, y cómo?}}',
