@@ -24,7 +24,11 @@ export function Ranking({ enquiry }: { readonly enquiry: Enquiry }) {
   const found = enquiry.found.value;
   if (!found) return <p role="status">{say.working}</p>;
   const { brackets } = found.ranking;
-  const shown = brackets.filter(({ chance }, k) => k === 0 || (k < MOST && chance >= 0.01));
+  // While nothing was told nobody is suspected more than another by anything but custom.
+  const isTold = found.told.observations.length > 0;
+  const shown = brackets.filter(({ chance }, k) => {
+    return isTold && (k === 0 || (k < MOST && chance >= 0.01));
+  });
   const rest = brackets.slice(shown.length);
   const others = rest.flatMap(({ suspects }) => suspects);
   const sum = rest.reduce((all, { chance }) => all + chance, 0);
@@ -34,12 +38,16 @@ export function Ranking({ enquiry }: { readonly enquiry: Enquiry }) {
         <h2>{say.suspects}</h2>
         <span class="symptoms-leader">{leaderText(found, voice)}</span>
       </summary>
-      <ol class="symptoms-brackets">
-        {shown.map((bracket, k) => (
-          <Group key={bracketKey(bracket)} enquiry={enquiry} bracket={bracket} place={k} />
-        ))}
-      </ol>
-      {others.length > 0 && (
+      {isTold ? (
+        <ol class="symptoms-brackets">
+          {shown.map((bracket, k) => (
+            <Group key={bracketKey(bracket)} enquiry={enquiry} bracket={bracket} place={k} />
+          ))}
+        </ol>
+      ) : (
+        <p class="aside">{say.anyOf(others.length)}</p>
+      )}
+      {isTold && others.length > 0 && (
         <details>
           <summary>{say.otherSuspects(others.length, percent(sum, voice))}</summary>
           <ul class="symptoms-others">

@@ -23,6 +23,8 @@ export const words = spoken({
     sureClear: 'All that was told of this train here is thrown away.',
     suspects: 'Suspects, the likeliest first',
     nothingToldYet: 'nothing told yet',
+    anyOf: (count: number) =>
+      `Any of ${count} causes. Tell what was seen, and they are ranked here.`,
     leadingGroup: (count: number, chance: string) =>
       `${chance} % ${count} together, not told apart`,
     again: (test: string) => `Look again: ${test}`,
@@ -77,6 +79,7 @@ export const words = spoken({
     sureClear: 'Se tira todo lo que se dijo aquí de este tren.',
     suspects: 'Sospechosos, el más probable primero',
     nothingToldYet: 'aún no se dijo nada',
+    anyOf: (count: number) => `Cualquiera de ${count} causas. Diga qué se vio, y aquí se ordenan.`,
     leadingGroup: (count: number, chance: string) => `${chance} % ${count} juntos, sin separar`,
     again: (test: string) => `Mirar otra vez: ${test}`,
     apart: 'nada de lo visto los separa con seguridad',
