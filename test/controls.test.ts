@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { differencesOf, oilOf, withRanges } from '../src/engine/controls/index.ts';
 import { applyFault, everyOilFault, faultNamed, faultText } from '../src/engine/faults/index.ts';
 import { gearsOf } from '../src/engine/train/index.ts';
+import { flowsOf } from '../src/asking/gears/index.ts';
 import { check } from '../src/engine/check/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import { problemText } from '../src/telling/narrative/index.ts';
@@ -83,6 +84,12 @@ describe('a fault upstream', () => {
     if (!('fault' in named)) throw new Error(`${text}: ${JSON.stringify(named)}`);
     return applyFault(train, named.fault);
   };
+  const weakIn = (text: string) =>
+    Object.fromEntries(
+      gearsOf(faulty(CURLEW, text)).flatMap(({ range, gear, weak }) => {
+        return weak ? [[`${range} ${gear}`, weak] as const] : [];
+      }),
+    );
   const gears = (name: string, text: string) => {
     const its = gearsOf(faulty(name, text));
     return Object.fromEntries(its.map(({ range, gear, on }) => [`${range} ${gear}`, on]));
@@ -106,13 +113,24 @@ describe('a fault upstream', () => {
     }
   });
 
-  // By hand: without the ball of the low brake, low and reverse are one line. In reverse the pump's oil
-  // goes out by the selector's drained low line, so that nothing there has pressure to rely on.
+  // By hand: without the ball of the low brake, low and reverse are one line. In each of the two the
+  // pump's oil goes out by the other, which the selector drains: nothing there has pressure to rely on.
   it('of a ball that was left out leaves what it fed without strength', () => {
-    const { devices } = faulty(CURLEW, 'low ball: left out');
-    const weak = devices.filter(({ stuck }) => stuck === 'slipping').map(({ name }) => name);
-    expect(weak).toContain('low brake');
-    expect(weak).toContain('direct clutch');
+    const weak = weakIn('low ball: left out');
+    expect(Object.keys(weak)).toEqual(['L 1', 'R R']);
+    expect(weak['R R']).toContain('low brake');
+  });
+
+  // By hand: forward clutch, direct clutch and second brake hang on the drive line in the forward
+  // ranges; in R that line is drained, and its leak takes nothing from anybody.
+  it('of a line that leaks weakens what hangs on it in the gears that feed it, and in no other', () => {
+    const weak = weakIn('drive: leaks');
+    expect(Object.keys(weak)).not.toContain('R R');
+    expect(weak['D 1']).toEqual(['forward clutch']);
+    expect(weak['D 3']).toEqual(['forward clutch', 'direct clutch', 'second brake']);
+    const leaking = faulty(CURLEW, 'drive: leaks');
+    const reverse = flowsOf(leaking).find(({ range }) => range === 'R');
+    expect(reverse?.flow.drive.state).toBe('driving');
   });
 });
 

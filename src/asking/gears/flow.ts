@@ -6,7 +6,7 @@ import {
   type Working,
 } from '../../engine/flow/index.ts';
 import type { Rational } from '../../engine/linear/index.ts';
-import type { MemberName, Train } from '../../engine/train/index.ts';
+import { type MemberName, type Train, trainInGear } from '../../engine/train/index.ts';
 import {
   type AsFound,
   type GearChoice,
@@ -66,7 +66,9 @@ export function askFlow(file: Train, request: FlowRequest): FlowAnswer {
   const losses = lossesOf(meshEfficiency);
   if (selection) {
     const { on, gear } = selection;
-    return { ...its, asked: 'gear', flow: flow(train, on, losses), ...(gear && { gear }) };
+    const here = trainInGear(train, selection);
+    const found = flow(here, on, losses);
+    return { ...its, train: here, asked: 'gear', flow: found, ...(gear && { gear }) };
   }
   return { ...its, asked: 'gears', gears: flowsOf(train, request, losses) };
 }
@@ -77,7 +79,8 @@ export function flowsOf(
   choice: Pick<GearChoice, 'range'> = {},
   losses?: MeshEfficiency,
 ): readonly NamedFlow[] {
-  return gearsAsked(train, choice).map(({ range, gear, on }) => {
-    return { range, gear, flow: flow(train, on, losses) };
+  return gearsAsked(train, choice).map(({ range, gear, on, weak }) => {
+    const here = trainInGear(train, { ...(weak && { weak }) });
+    return { range, gear, flow: flow(here, on, losses) };
   });
 }

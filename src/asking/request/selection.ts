@@ -21,6 +21,8 @@ export interface GearChoice {
 export interface GearSelection {
   readonly on: readonly string[];
   readonly gear?: { readonly range: string; readonly gear: string };
+  /** Those of them that oil pushes on too weakly, where a fault makes it so. */
+  readonly weak?: readonly string[];
 }
 
 /** What is chosen; undefined where no one gear is. */
@@ -32,7 +34,9 @@ export function selectionOf(train: Train, choice: GearChoice): GearSelection | u
   }
   if (gear === undefined) return undefined;
   const [chosen, among] = gearOf(train, range, gear);
-  return { on: appliedIn(train, chosen), gear: { range: among.name, gear: chosen.name } };
+  const { weak } = chosen;
+  const named = { range: among.name, gear: chosen.name };
+  return { on: appliedIn(train, chosen), gear: named, ...(weak && { weak }) };
 }
 
 /** The gears of the range that is named, or of all. */

@@ -67,7 +67,7 @@ export function rangesByOil(train: Train, state?: OilState): readonly Range[] {
       const on = train.devices
         .map(({ name }) => name)
         .filter((name) => its.on.includes(name) || kept.has(name));
-      return { ...gear, on };
+      return { ...gear, on, ...(its.weak.length > 0 && { weak: its.weak }) };
     });
     return { ...range, gears };
   });

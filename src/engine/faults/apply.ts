@@ -6,7 +6,7 @@ import {
   type Train,
   type Way,
 } from '../train/index.ts';
-import { oilOf, rangesByOil } from '../controls/index.ts';
+import { rangesByOil } from '../controls/index.ts';
 import type { OilFault } from '../hydraulics/index.ts';
 import type { Fault } from './fault.ts';
 
@@ -89,17 +89,10 @@ function edited(train: Train, fault: Fault): Train {
   }
 }
 
-// What the devices get is worked out anew; one that leaks somewhere on its way carries less.
+// What the devices get is worked out anew, gear by gear.
 function withOil(train: Train, fault: OilFault): Train {
-  const oilFaults = [...(train.oilFaults ?? []), fault];
-  const faulty = { ...train, oilFaults };
-  const weak = new Set(oilOf(faulty).flatMap((gears) => gears.flatMap((gear) => gear.weak)));
-  const devices = train.devices.map((device) => {
-    return weak.has(device.name) && !device.stuck
-      ? { ...device, stuck: 'slipping' as const }
-      : device;
-  });
-  return { ...faulty, devices, ranges: rangesByOil(faulty) };
+  const faulty = { ...train, oilFaults: [...(train.oilFaults ?? []), fault] };
+  return { ...faulty, ranges: rangesByOil(faulty) };
 }
 
 const STUCK = {

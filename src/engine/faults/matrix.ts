@@ -1,6 +1,6 @@
 import { equal, toText } from '../linear/index.ts';
-import type { Motion } from '../motion/index.ts';
-import { gearsOf, type Train } from '../train/index.ts';
+import { type Motion, withDevices } from '../motion/index.ts';
+import { gearsOf, type Train, trainInGear } from '../train/index.ts';
 import type {
   Changed,
   FaultCell,
@@ -83,10 +83,13 @@ class RoadTest {
     // What is wrong upstream of the devices applies others in the same gear.
     const [now, firmly] = [motion, firm].map(({ train }) => gearsOf(train));
     return this.gears.map((_, k) => {
-      const on = now?.[k]?.on ?? [];
-      const [sound, found] = [this.sound[k] as Trial, this.trials.of(motion, on)];
-      const below = motion === firm ? found : this.trials.of(firm, firmly?.[k]?.on ?? on);
-      return cellOf(motion, sound, found, below);
+      const gear = now?.[k];
+      const on = gear?.on ?? [];
+      // What oil pushes on too weakly slips in this gear, and in no other.
+      const here = gear?.weak ? withDevices(motion, trainInGear(motion.train, gear)) : motion;
+      const [sound, found] = [this.sound[k] as Trial, this.trials.of(here, on)];
+      const below = here === firm ? found : this.trials.of(firm, firmly?.[k]?.on ?? on);
+      return cellOf(here, sound, found, below);
     });
   }
 }

@@ -1,4 +1,4 @@
-export { appliedIn, gearsOf } from './gears.ts';
+export { appliedIn, gearsOf, trainInGear } from './gears.ts';
 export { type Assembly, assemble } from './body.ts';
 export type * from './gearset.ts';
 export { meshMeasured, settersOf } from './gaps.ts';

@@ -111,6 +111,8 @@ export interface Range {
 export interface Gear {
   readonly name: string;
   readonly on: readonly string[];
+  /** Set by faults: those of them that oil pushes on with less than it should. */
+  readonly weak?: readonly string[];
 }
 
 export type DeviceKind = Device['kind'];
