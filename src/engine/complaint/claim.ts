@@ -41,6 +41,11 @@ export function complaintOf(text: string): Complaint {
 
 const LONGEST = 2000;
 
+const LACKS: ReadonlySet<Symptom> = new Set(['no drive', 'no gear', 'no shift']);
+
+// Who revs and does not move has no drive, and says no more than that.
+const REVS: ReadonlySet<Symptom> = new Set(['slips', 'flares']);
+
 class Sentence {
   readonly claims: Claim[] = [];
   readonly unknown: string[] = [];
@@ -58,8 +63,11 @@ class Sentence {
       if (whenFirst) this.when = under;
       const named = [...this.waiting, ...places];
       const [before] = this.last;
+      const stuck = before && named.length === 0 && symptoms.includes('no drive');
+      const same = stuck && REVS.has(before.symptom) && before.places.length > 0;
       const inherits =
-        named.length === 0 && !shift && (link === 'and' || link === 'comma') && before;
+        named.length === 0 && !shift && (link === 'and' || link === 'comma' || same) && before;
+      if (same) for (const claim of this.last) this.claims.splice(this.claims.indexOf(claim), 1);
       const where = inherits
         ? { places: before.places, except: before.except, ...shiftOf(before) }
         : { places: named, except: [], ...(shift && { shift }) };
@@ -85,7 +93,7 @@ class Sentence {
     const [before] = this.last;
     if (!before || link === 'except') return link === 'except';
     if (link === 'but' && before.places.includes('all')) return true;
-    return not && before.symptom !== 'no drive' && before.symptom !== 'no shift';
+    return not && !LACKS.has(before.symptom);
   }
 
   private extend({ places = [], except = [] }: Partial<Pick<Claim, 'places' | 'except'>>): void {

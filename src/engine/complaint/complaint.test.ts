@@ -22,12 +22,12 @@ function told({ symptom, places, except, shift, heat, load }: Claim): string {
 // What drivers say: common practice, no source.
 describe('a complaint in the driver’s words', () => {
   it.each([
-    ['no reverse', ['no drive in R']],
+    ['no reverse', ['no gear in R']],
     ['no drive in R', ['no drive in R']],
     ['no drive in drive', ['no drive in D']],
     ['It slips in second when hot', ['slips in 2 hot']],
     ['when it is hot, second slips and third flares', ['slips in 2 hot', 'flares in 3 hot']],
-    ['slips in second when hot, no reverse', ['slips in 2 hot', 'no drive in R']],
+    ['slips in second when hot, no reverse', ['slips in 2 hot', 'no gear in R']],
     ['flares two to three', ['flares 2-3']],
     ['harsh into drive', ['harsh in D']],
     ['no engine braking except in overdrive', ['no braking but top']],
@@ -43,13 +43,28 @@ describe('a complaint in the driver’s words', () => {
     ['flat out in 4 it slips', ['slips in 4 heavy']],
     ['it binds in R', ['ties up in R']],
     ['patina en segunda en caliente', ['slips in 2 hot']],
-    ['no hay marcha atrás', ['no drive in R']],
+    ['no hay marcha atrás', ['no gear in R']],
     ['ruido en primera y segunda', ['noise in 1 2']],
     ['se revoluciona de segunda a tercera', ['flares 2-3']],
     ['no retiene en segunda, salvo en frío', ['no braking in 2']],
     ['slips in reverse, not in second', ['slips in R but 2']],
     ['slips in every gear but second', ['slips in all but 2']],
-    ['no second, not in D', ['no drive in 2 D']],
+    ['no drive in second', ['no drive in 2']],
+    ['it has lost drive in third', ['no drive in 3 D']],
+    ['engine revs up in second but car does not move', ['no drive in 2']],
+    ['it slips in D and then will not move', ['no drive in D']],
+    ['third is fine, but it does not move', ['good in 3', 'no drive']],
+    ['reverse is weak', ['slips in R']],
+    ['the engine braking is weak in second', []],
+    ['it runs away at the change up to third', ['flares in 3']],
+    ['on the two-three it runs away', ['flares 2-3']],
+    ['it runs away downhill in second', ['no braking in 2']],
+    ['it runs away between second and third', ['flares in 2 3']],
+    ['no hay tracción en segunda', ['no drive in 2']],
+    ['se acelera en segunda pero no se mueve', ['no drive in 2']],
+    ['la marcha atrás va floja', ['slips in R']],
+    ['se embala al cambiar a tercera', ['flares in 3']],
+    ['no second, not in D', ['no gear in 2 D']],
   ])('%j', (text, claims) => {
     expect(complaintOf(text).claims.map(told)).toEqual(claims);
   });
@@ -57,7 +72,7 @@ describe('a complaint in the driver’s words', () => {
   it('keeps what it does not know, and never fails', () => {
     expect(complaintOf('it smells of fish, no reverse')).toMatchObject({
       unknown: ['it smells of fish'],
-      claims: [{ symptom: 'no drive' }],
+      claims: [{ symptom: 'no gear' }],
     });
     for (const text of [
       '',
@@ -131,6 +146,20 @@ describe('what it means on a train', () => {
   it('of a car that starts in second is the ratio of second', () => {
     const [[line]] = seen('it starts in second') as [string[], string[]];
     expect(line).toMatch(/^- D 1: 1\.\d+, not sure$/u);
+  });
+
+  it.each([
+    ['no drive in 2nd gear', ['- D 2: no drive, not sure']],
+    ['no second', ['- shift D 1-2: none, not sure']],
+    ['engine revs up in second but car does not move', ['- D 2: no drive, not sure']],
+    [
+      'reverse is weak and it runs away at the change up to third',
+      ['- R: slips, not sure', '- shift D 2-3: flares, not sure'],
+    ],
+    ['runs away between second and third', ['- shift D 2-3: flares, not sure']],
+    ['runs away in second', ['- L 2 coast: runs free, not sure']],
+  ])('of %j is what a rebuilder would try', (text, lines) => {
+    expect(seen(text)).toEqual([lines, []]);
   });
 
   it('is not of gears that were taken out', () => {

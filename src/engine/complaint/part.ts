@@ -9,6 +9,7 @@ import {
   NOT,
   type Place,
   plainWords,
+  REVVING,
   SHIFT,
   type Symptom,
   SYMPTOMS,
@@ -47,7 +48,7 @@ export function partsOf(sentence: string): Part[] {
 
 function cut(sentence: string): { said: string; link: Link }[] {
   const pieces: { said: string; link: Link }[] = [{ said: '', link: 'start' }];
-  for (const token of sentence.replace(/sits and revs/iu, 'just revs').split(/(,(?!\d)|\s+)/u)) {
+  for (const token of sentence.replace(REVVING, 'just revs').split(/(,(?!\d)|\s+)/u)) {
     const last = pieces.at(-1) as { said: string; link: Link };
     if (token === ',') pieces.push({ said: '', link: 'comma' });
     else {

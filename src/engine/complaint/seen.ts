@@ -5,7 +5,7 @@ import type { Observation } from '../suspects/index.ts';
 import type { Sight, Test } from '../sight/index.ts';
 import { type Claim, complaintOf } from './claim.ts';
 import { Places } from './places.ts';
-import { COASTING, INTO, type Place, plainWords } from './words.ts';
+import { BETWEEN, COASTING, INTO, type Place, plainWords } from './words.ts';
 
 /** A complaint as what was seen, by somebody who is not sure. */
 export interface ComplaintSeen {
@@ -72,6 +72,8 @@ class Meaning {
     switch (claim.symptom) {
       case 'no drive':
         return this.noDrive(claim);
+      case 'no gear':
+        return this.noGear(claim);
       case 'no shift':
         return this.shifts(claim, 'none');
       case 'stays':
@@ -82,7 +84,7 @@ class Meaning {
         return claim.shift ? this.shifts(claim, 'flares') : this.driven(claim, 'slips');
       case 'flares':
         // In a gear it slips; on the way into one it flares.
-        return claim.shift || INTO.test(claim.said)
+        return claim.shift || BETWEEN.test(claim.said) || INTO.test(claim.said)
           ? this.shifts(claim, 'flares')
           : this.driven(claim, 'slips');
       case 'harsh':
@@ -111,7 +113,13 @@ class Meaning {
 
   private noDrive({ places }: Claim): Meant[] {
     const where = places.length > 0 ? places : (['D', 'R'] as const);
-    return where.flatMap((place) => {
+    return where.flatMap((place) => saying(this.places.gears(place), 'no drive'));
+  }
+
+  // "No second": the change into it never comes; what no change leads into has no drive.
+  private noGear(claim: Claim): Meant[] {
+    if (claim.places.length === 0) return this.noDrive(claim);
+    return claim.places.flatMap((place) => {
       const into = this.places.into(place);
       return into.length > 0 ? saying(into, 'none') : saying(this.places.gears(place), 'no drive');
     });
@@ -121,7 +129,9 @@ class Meaning {
     return places.flatMap((place) => saying(this.places.gears(place), word));
   }
 
-  private shifts({ places, shift }: Claim, word: OutcomeWord): Meant[] {
+  private shifts({ said, places, ...claim }: Claim, word: OutcomeWord): Meant[] {
+    const [from, to, more] = BETWEEN.test(said) ? places : [];
+    const shift = from && to && !more ? ([from, to] as const) : claim.shift;
     if (shift) return saying(this.places.between(...shift), word);
     return places.flatMap((place) => saying(this.places.into(place), word));
   }

@@ -4,6 +4,7 @@
 /** What is wrong, in the driver's eyes. */
 export type Symptom =
   | 'no drive'
+  | 'no gear'
   | 'no shift'
   | 'stays'
   | 'starts in'
@@ -33,13 +34,16 @@ export function plainWords(text: string): string {
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[’']/gu, '')
-    .replace(/\bsits and revs\b/u, 'just revs')
+    .replace(REVVING, 'just revs')
     .replace(/[^\p{L}\p{N}>-]+/gu, ' ')
     .trim()
     .replace(MANUAL, (_, before: string | undefined, behind: string | undefined) => {
       return `l${numberOf(before ?? behind ?? '')}`;
     });
 }
+
+/** One thing, though an "and" stands in it. */
+export const REVVING = /\bsits (?:there )?and revs\b/iu;
 
 function numberOf(word: string): number {
   return NUMBERS.find(([, words]) => words.split('|').includes(word))?.[0] ?? 0;
@@ -135,13 +139,19 @@ export const LOADS: readonly (readonly ['light' | 'heavy', RegExp])[] = [
   ['light', /\b(?:lightly?|gently|gentle|easy|suave(?:mente)?|con poco gas)\b/u],
 ];
 
+const LATER = '.*';
+const AWAY = String.raw`\b(?:runs?|ran) away\b`;
+const CHANGE = String.raw`\b(?:changes?|changing|(?:up)?shift\w*|between|(?:${PLACE}) ?(?:to|into|->|-|>) ?(?:${PLACE}))\b`;
+const ROLLING = String.raw`\b(?:on (?:the )?coast|coasting|downhill|foot off|off the gas)\b`;
+
 /** The forms of each symptom, the more particular first. */
 export const SYMPTOMS: readonly (readonly [Symptom, readonly RegExp[]])[] = [
   [
     'no braking',
     [
       /\bno engine brak\w*/u,
-      /\b(?:runs?|ran) away\b/u,
+      new RegExp(String.raw`${AWAY}(?!${LATER}${CHANGE})(?<!${CHANGE}${LATER}${AWAY})`, 'u'),
+      new RegExp(String.raw`${AWAY}(?=${LATER}${ROLLING})|(?<=${ROLLING}${LATER})${AWAY}`, 'u'),
       /\b(?:does ?nt|does not|wont|will not) (?:hold|brake) (?:back|downhill|on coast)/u,
       /\bcoasts\b/u,
       /\b(?:no retiene|sin freno motor|no hay freno motor|se embala cuesta abajo)\b/u,
@@ -174,8 +184,15 @@ export const SYMPTOMS: readonly (readonly [Symptom, readonly RegExp[]])[] = [
   [
     'no drive',
     [
-      /\b(?:no drive|no move|sits and revs|just revs|will not do)\b/u,
+      /\b(?:(?:no|lost|loses|without)(?: any| all)? drive|no move|just revs|will not do)\b/u,
       /\b(?:wont|will not|does ?nt|does not) move\b/u,
+      /\b(?:no hay|sin|no tiene) (?:traccion|arrastre)\b/u,
+      /\bno (?:anda|se mueve|avanza|tira)\b/u,
+    ],
+  ],
+  [
+    'no gear',
+    [
       new RegExp(
         String.raw`\b(?:lost|loses|no|without|there is no|there are no)` +
           String.raw`(?= (?:(?:forward|any) )?(?:reverse|r|first|second|third|fourth|fifth|sixth` +
@@ -187,14 +204,15 @@ export const SYMPTOMS: readonly (readonly [Symptom, readonly RegExp[]])[] = [
           String.raw`|cuarta|quinta|sexta|directa|sobremarcha|marchas?)\b)`,
         'u',
       ),
-      /\bno (?:anda|se mueve|avanza|tira)\b/u,
     ],
   ],
   [
     'flares',
     [
       /\b(?:flares?(?: up)?|flaring|runs? up between|revs? (?:up )?between|neutrals? out)\b/u,
-      /\b(?:se revoluciona|se dispara|se embala)\b/u,
+      /\b(?:revs? (?:up|high|freely)|(?:engine|motor|it) revs(?! without)|races(?: up)?)\b/u,
+      new RegExp(AWAY, 'u'),
+      /\b(?:se revoluciona|se dispara|se embala|se acelera|sube de vueltas)\b/u,
     ],
   ],
   [
@@ -205,7 +223,14 @@ export const SYMPTOMS: readonly (readonly [Symptom, readonly RegExp[]])[] = [
       /\b(?:se bloquea|se traba|se cala|se agarra)\b/u,
     ],
   ],
-  ['slips', [/\b(?:slips?|slipping|revs? without pulling|shudders?|patina\w*|resbala\w*)\b/u]],
+  [
+    'slips',
+    [
+      /\b(?:slips?|slipping|revs? without pulling|shudders?|patina\w*|resbala\w*)\b/u,
+      /(?<!\bbrak.*)\bweak\b(?!.*\bbrak)/u,
+      /(?<!\bfren.*)\b(?:debil|floj[oa]|sin fuerza|le falta fuerza)\b(?!.*\bfren)/u,
+    ],
+  ],
   [
     'harsh',
     [
@@ -224,7 +249,11 @@ export const SYMPTOMS: readonly (readonly [Symptom, readonly RegExp[]])[] = [
   [
     'brakes',
     [
-      /\bengine brak(?:es|ing)(?: is| works?)?(?: (?:fine|good|ok|okay|normal|well|there))?\b/u,
+      new RegExp(
+        String.raw`\bengine brak(?:es|ing)\b(?! (?:is |are |was |feels )?(?:weak|poor|bad|late))` +
+          String.raw`(?: is| works?)?(?: (?:fine|good|ok|okay|normal|well|there))?\b`,
+        'u',
+      ),
       new RegExp(
         String.raw`(?<!\b(?:the|with|on|my|hit|press) )\bbrakes\b` +
           String.raw`(?! (?:are|were|badly|poorly|weakly|too|late))`,
@@ -265,8 +294,12 @@ export const DENIAL = new RegExp(
 /** Gears that are taken out of those before: "…, not in second". */
 export const NOT = /^(?:not|no) /u;
 
+/** From one gear into another, which are named in a list: "between second and third". */
+export const BETWEEN = /\b(?:between|entre)\b/iu;
+
 /** On the way into a gear. */
-export const INTO = /\b(?:in ?to|going|changes? to|shifts? to|al (?:pasar|entrar|cambiar))\b/iu;
+export const INTO =
+  /\b(?:in ?to|going|(?:changes?|shifts?)(?: up)? to|al (?:pasar|entrar|cambiar))\b/iu;
 
 /** Said of the car rolling with the foot off: what is good there is no pull. */
 export const COASTING =
