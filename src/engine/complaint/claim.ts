@@ -1,5 +1,6 @@
 import { type Part, partsOf } from './part.ts';
-import type { Place, Symptom } from './words.ts';
+import type { Symptom } from './symptoms.ts';
+import type { Place } from './words.ts';
 
 /** One thing that a driver says, and of where. */
 export interface Claim {

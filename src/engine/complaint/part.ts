@@ -1,3 +1,4 @@
+import { type Symptom, SYMPTOMS, WELL } from './symptoms.ts';
 import {
   DENIAL,
   FILLERS,
@@ -11,9 +12,6 @@ import {
   plainWords,
   REVVING,
   SHIFT,
-  type Symptom,
-  SYMPTOMS,
-  WELL,
 } from './words.ts';
 
 /** A part of a sentence: what it says is wrong, where, and when. */
