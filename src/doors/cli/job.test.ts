@@ -68,7 +68,7 @@ What was written down, in the order of time
 ${[...text().matchAll(/^- .*check: .*id: (\S+) \}$/gmu)]
   .map(
     ([, its]) =>
-      `2026-11-25 12:40 UTC  HT  ${its}\n  Checked, turn rear.carrier clockwise: predicted turns; felt locks\n`,
+      `2026-11-25 12:40 UTC  HT  ${its}\n  Checked, turn rear carrier clockwise: predicted turns; felt locks\n`,
   )
   .concat(
     `2026-11-25 12:40 UTC  HT  ${idOf(by)}\n  Read, forward clutch: feeler: [1.24 mm]\n  strikes ${id}: wrong scale\n`,

@@ -7,7 +7,7 @@ import {
   withOilFault,
   withoutCurrent,
 } from '../hydraulics/index.ts';
-import { isFriction, type Range, type Train } from '../train/index.ts';
+import { appliedIn, isFriction, type Range, type Train } from '../train/index.ts';
 
 /** The oil of a gear, and what it comes to for the train. */
 export interface GearOil extends OilInGear {
@@ -63,11 +63,11 @@ export function rangesByOil(train: Train, state?: OilState): readonly Range[] {
     const gears = range.gears.map((gear, k) => {
       const its = oil[i]?.[k];
       if (!its) return gear;
-      const kept = new Set(gear.on.filter((name) => !moved.has(name)));
+      const kept = new Set(appliedIn(train, gear).filter((name) => !moved.has(name)));
       const on = train.devices
         .map(({ name }) => name)
         .filter((name) => its.on.includes(name) || kept.has(name));
-      return { ...gear, on, ...(its.weak.length > 0 && { weak: its.weak }) };
+      return { name: gear.name, on, ...(its.weak.length > 0 && { weak: its.weak }) };
     });
     return { ...range, gears };
   });
@@ -110,7 +110,9 @@ export interface Difference {
 export function differencesOf(train: Train): Difference[] {
   const byOil = rangesByOil(train);
   return train.ranges.flatMap(({ name: range, gears }, i) =>
-    gears.flatMap(({ name: gear, on }, k) => {
+    gears.flatMap((one, k) => {
+      const { name: gear } = one;
+      const on = appliedIn(train, one);
       const its = byOil[i]?.gears[k]?.on ?? on;
       return train.devices.filter(isFriction).flatMap(({ name: device }) => {
         const [said, does] = [on.includes(device), its.includes(device)];
