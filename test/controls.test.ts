@@ -2,18 +2,21 @@ import { describe, expect, it } from 'vitest';
 import { differencesOf, oilOf, withRanges } from '../src/engine/controls/index.ts';
 import { applyFault, everyOilFault, faultNamed, faultText } from '../src/engine/faults/index.ts';
 import { gearsOf } from '../src/engine/train/index.ts';
-import { flowsOf } from '../src/asking/gears/index.ts';
+import { askFlow, flowsOf } from '../src/asking/gears/index.ts';
+import { NoAnswer } from '../src/asking/request/index.ts';
 import { check } from '../src/engine/check/index.ts';
 import { readTrain } from '../src/engine/trainfile/index.ts';
 import { problemText } from '../src/telling/narrative/index.ts';
 import { OURS, ours, textOf } from './trains.ts';
 
-const told = OURS.map((name) => [name, ours(name)] as const).filter(([, { controls }]) => controls);
+const controlled = OURS.map((name) => [name, ours(name)] as const).filter(
+  ([, { controls }]) => controls,
+);
 
 const KESTREL = 'kestrel-three-speed';
 const CURLEW = 'curlew-four-speed-overdrive';
 
-describe.each(told)('the oil of %s', (_, train) => {
+describe.each(controlled)('the oil of %s', (_, train) => {
   it('applies in each gear what its ranges say', () => {
     expect(differencesOf(train)).toEqual([]);
     for (const range of oilOf(train)) {
@@ -179,5 +182,57 @@ describe('a file whose oil is not what its ranges say', () => {
     ],
   ])('or has a mistake in its %s: its place and the way out', (_, from, to, words) => {
     expect(toldOf(from, to).some((its) => its.startsWith('true') && words.test(its))).toBe(true);
+  });
+});
+
+// Worked by hand. The signal fills, moves the valve, and the valve empties it again: for ever.
+describe('oil that has no answer', () => {
+  const stand = (valve: string, more = '') => `holdturn: 1
+name: A stand
+input: crank
+output: hub
+sets: { set: { sun: 30, ring: 66, planets: 3 } }
+joined: { crank: [set.sun], hub: [set.carrier] }
+devices: { ring brake: { brake: set.ring } }
+${more}controls:
+  selector: { D: [drive], N: [] }
+  solenoids: { shift: { bleeds: signal, normally: open } }
+  orifices: { feed: { from: drive, to: signal } }
+  valves: { shift valve: { away: [signal], positions: [${valve}] } }
+  oil: { ring brake: { applies: [apply] } }
+  asks: { D: { "1": [] } }
+`;
+  const sound = '{ apply: drive }, { apply: drive, signal: exhaust }';
+  const ranges = 'ranges: { D: { "1": [ring brake] }, N: { "N": [] } }\n';
+  const read = (text: string) => {
+    const reading = readTrain(text);
+    return {
+      ...reading,
+      told: [...reading.problems, ...check(reading)].map((its) => problemText(its)),
+    };
+  };
+
+  it('is refused, and not told as a neutral', () => {
+    const { train, told } = read(stand(sound, ranges));
+    expect(told).toEqual([expect.stringMatching(/no gear gives shift current/u)]);
+    const chased = () => askFlow(train as never, { gear: '1', fault: ['shift: never flows'] });
+    expect(chased).toThrow(
+      expect.objectContaining({ why: { refused: 'bad.oil chase', gear: 'D 1' } }),
+    );
+    const twice = { gear: '1', fault: ['shift: never flows', 'shift: always flows'] };
+    expect(() => askFlow(train as never, twice)).toThrow(NoAnswer);
+  });
+
+  it('is told where an open way leads from the pump to the exhaust', () => {
+    const { told } = read(stand('{ apply: drive, drive: exhaust }, { apply: drive }', ranges));
+    expect(told.join('\n')).toMatch(/an open way leads from the pump to the exhaust in D 1/u);
+  });
+
+  it('gives a file without ranges the gears that its solenoids are asked in', () => {
+    const { train } = read(stand(sound));
+    expect(train?.ranges).toEqual([
+      { name: 'D', gears: [{ name: '1', on: ['ring brake'] }] },
+      { name: 'N', gears: [{ name: 'N', on: [] }] },
+    ]);
   });
 });

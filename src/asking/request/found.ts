@@ -5,6 +5,7 @@ import {
   faultNamed,
   faultText,
 } from '../../engine/faults/index.ts';
+import { oilOf } from '../../engine/controls/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { trainLoaded } from './loads.ts';
 import { meant, split, unknown } from './names.ts';
@@ -37,12 +38,26 @@ export function trainAsFound(file: Train, { fault = [], without = '', load }: As
     const [given, other] = [faultText(one), faultText(before)];
     throw new NoAnswer({ refused: 'bad.fault twice', given, before: other });
   });
-  return faults.reduce(applyFault, train);
+  const found = faults.reduce(applyFault, train);
+  if (found.oilFaults) refuseChase(found);
+  return found;
+}
+
+// Where nothing comes to rest nobody can say what is applied: that is no neutral.
+function refuseChase(train: Train): void {
+  for (const { call, settled } of oilOf(train).flat()) {
+    if (settled.rest) continue;
+    throw new NoAnswer({ refused: 'bad.oil chase', gear: `${call.range} ${call.gear}` });
+  }
 }
 
 // A device that is backwards twice would be right again; one that slips and sticks is no device.
 function ofOneThing(a: Fault, b: Fault): boolean {
   if ('device' in a && 'device' in b) return a.device === b.device;
+  // A solenoid, a valve or a line is wrong in one way at a time; wires are crossed beside it.
+  if (a.what === 'oil' && b.what === 'oil' && a.part !== 'wires') {
+    return a.part === b.part && a.name === b.name;
+  }
   return faultText(a) === faultText(b);
 }
 

@@ -23,6 +23,8 @@ export type Refused =
   | { readonly refused: 'no.load'; readonly given: string; readonly output: string }
   | { readonly refused: 'bad.loads'; readonly outputs: readonly string[] }
   | { readonly refused: 'bad.load twice'; readonly output: string }
+  /** What is wrong upstream leaves valves that chase each other, in this gear among others. */
+  | { readonly refused: 'bad.oil chase'; readonly gear: string }
   | { readonly refused: 'bad.fault twice'; readonly given: string; readonly before: string }
   /** The ends that the file names beside input and output; none where it names none. */
   | { readonly refused: 'no.end'; readonly given: string; readonly ends: readonly string[] }

@@ -1,4 +1,5 @@
 import { differencesOf, oilOf } from '../controls/index.ts';
+import { PUMP } from '../hydraulics/index.ts';
 import { stateOf, underPower, vehicleOf } from '../flow/index.ts';
 import { type Motion, motionOf } from '../motion/index.ts';
 import { judge, portsOf } from '../reckon/index.ts';
@@ -48,8 +49,9 @@ function oddOil(train: Train): Pointed[] {
   });
   const unsettled = oilOf(train).flatMap((range) =>
     range.flatMap(({ call: { range: name, gear }, settled, race }): Pointed[] => {
-      if (settled.rest && !race) return [];
-      const is = settled.rest ? 'race' : 'chase';
+      const isShort = settled.rest?.lines.get(PUMP)?.state === 'short';
+      if (settled.rest && !race && !isShort) return [];
+      const is = isShort ? 'short' : settled.rest ? 'race' : 'chase';
       const finding = { problem: 'oil unsettled', range: name, gear, is } as const;
       return [{ finding, path: ['controls', 'valves'] }];
     }),

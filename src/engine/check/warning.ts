@@ -32,12 +32,12 @@ export type Misgiving =
       readonly device: string;
       readonly does: 'applies' | 'leaves off';
     }
-  /** Valves that chase each other, or whose order decides where they come to rest. */
+  /** Valves that chase each other, or whose order decides where they rest; or a pump that is short. */
   | {
       readonly problem: 'oil unsettled';
       readonly range: string;
       readonly gear: string;
-      readonly is: 'chase' | 'race';
+      readonly is: 'chase' | 'race' | 'short';
     }
   /** Gears drive the output both ways, and the file does not say which is forward. */
   | { readonly problem: 'forward taken'; readonly way: Way }

@@ -26,8 +26,9 @@ export function checkControls(train: Train, at: PlaceOf, findings: Findings): vo
       });
     }
   }
+  // A file without ranges has them from here.
   for (const [section, ranges] of Object.entries({ asks, 'pressures in': levels })) {
-    for (const [range, gears] of ranges ?? []) {
+    for (const [range, gears] of (train.ranges.length > 0 ? ranges : undefined) ?? []) {
       const its = train.ranges.find(({ name }) => name === range);
       if (!its) {
         mistake(

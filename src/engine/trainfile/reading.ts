@@ -1,4 +1,5 @@
 import { type Mention } from '../form/index.ts';
+import { withRanges } from '../controls/index.ts';
 import { SECTIONS, trainOf } from '../sections/index.ts';
 import { partsOf, type Train } from '../train/index.ts';
 import {
@@ -66,7 +67,7 @@ export function readFile(text: string): FileReading {
   const outline = root && outlineOf(root, text, findings);
   const soFar = root && outline && checkedTrain(root, outline, findings);
   return {
-    train: findings.errorCount === 0 ? soFar : undefined,
+    train: findings.errorCount === 0 && soFar ? withRanges(soFar) : undefined,
     soFar,
     findings,
     root,

@@ -623,6 +623,10 @@ const WORDED: { readonly [K in Kind]: readonly (readonly [Finding<K>, string])[]
       'valves chase each other in D 2, and nothing comes to rest; look at what pushes them',
     ],
     [
+      { range: 'D', gear: '2', is: 'short' },
+      'an open way leads from the pump to the exhaust in D 2: no line has pressure to rely on; look at what pushes them',
+    ],
+    [
       { range: 'D', gear: '2', is: 'race' },
       'which valve moves first decides what D 2 applies; look at what pushes them',
     ],

@@ -41,6 +41,8 @@ export function refusedText(why: Refused, file: string, voice: Voice): string {
       return voice.say('no.load', { given: visible(why.given), name: visible(why.output) });
     case 'bad.load twice':
       return voice.say('bad.load twice', { output: visible(why.output) });
+    case 'bad.oil chase':
+      return voice.say('bad.oil chase', { gear: voice.called(why.gear) });
     case 'bad.fault twice':
       return voice.say('bad.fault twice', {
         given: visible(why.given),

@@ -242,7 +242,7 @@ export const en = {
   'problem.oil differs':
     '{does, select, applies {oil applies {device} in {gear}, and the ranges do not} other {no oil applies {device} in {gear}, and the ranges do}}; look at its line, and at what the gear applies',
   'problem.oil unsettled':
-    '{is, select, chase {valves chase each other in {gear}, and nothing comes to rest} other {which valve moves first decides what {gear} applies}}; look at what pushes them',
+    '{is, select, chase {valves chase each other in {gear}, and nothing comes to rest} short {an open way leads from the pump to the exhaust in {gear}: no line has pressure to rely on} other {which valve moves first decides what {gear} applies}}; look at what pushes them',
   'problem.gear ties up': 'tied-up gear: {name} lets nothing turn; look at what it applies',
   'problem.neutral drives': 'driving neutral: {name} drives the output; look at what it applies',
   'problem.counts differ':
@@ -1329,6 +1329,8 @@ export const en = {
   'no.output':
     'unknown output: {given}; {has, select, yes {did you mean {near}?} other {the outputs are {all}}}',
   'no.load': 'unknown load: {given}; type {name}: held, {name}: none or {name}: road',
+  'bad.oil chase':
+    'with this, valves chase each other in {gear}, and nothing comes to rest: what it applies cannot be said; name another fault, or the devices with --on',
   'bad.fault twice': 'two faults of one thing: {given} and {before}; name one fault of each',
   'bad.load twice': 'two loads of one output: {output}; name one',
   'bad.loads': 'no output is left that drives a load: leave one of {all} on the road',

@@ -240,7 +240,7 @@ export const es: Messages = {
   'problem.oil differs':
     '{does, select, applies {el aceite aplica {device} en {gear}, y las marchas no} other {ningún aceite aplica {device} en {gear}, y las marchas sí}}; mire su línea, y qué aplica la marcha',
   'problem.oil unsettled':
-    '{is, select, chase {las válvulas se persiguen en {gear}, y nada queda quieto} other {qué válvula se mueve primero decide qué aplica {gear}}}; mire qué las empuja',
+    '{is, select, chase {las válvulas se persiguen en {gear}, y nada queda quieto} short {hay un paso abierto de la bomba al escape en {gear}: ninguna línea tiene presión segura} other {qué válvula se mueve primero decide qué aplica {gear}}}; mire qué las empuja',
   'problem.gear ties up': 'marcha bloqueada: {name} no deja girar nada; mire qué aplica',
   'problem.neutral drives': 'punto muerto que transmite: {name} mueve la salida; mire qué aplica',
   'problem.counts differ':
@@ -1333,6 +1333,8 @@ export const es: Messages = {
   'no.output':
     'salida desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las salidas son {all}}}',
   'no.load': 'carga desconocida: {given}; escriba {name}: held, {name}: none o {name}: road',
+  'bad.oil chase':
+    'con esto las válvulas se persiguen en {gear}, y nada queda quieto: no se puede decir qué aplica; nombre otro fallo, o los elementos con --on',
   'bad.fault twice':
     'dos fallos de una misma cosa: {given} y {before}; nombre un fallo de cada una',
   'bad.load twice': 'dos cargas de una misma salida: {output}; nombre una',
