@@ -38,6 +38,7 @@ import {
   voiceOf,
 } from '../src/telling/narrative/index.ts';
 import cases from './published/cases.json' with { type: 'json' };
+import { trainOf as line } from './line.ts';
 import { randomTrain } from './random-train.ts';
 import { Tally } from './tally.ts';
 
@@ -232,6 +233,48 @@ it('a hand question tells what is applied, and that nothing is', () => {
       const [{ length: on }, text] = [question.setting.on, questionText(question)];
       expect(text).toMatch(on === 0 ? /^No device is applied\. Hold/ : /^Applied (is|are) only/);
       for (const device of question.setting.on) expect(text).toContain(device);
+    }
+  }
+});
+
+// Two sets side by side, and a roller between the drum of the first sun and the sun itself.
+const BELL = line(
+  'near 37:83 x3; far 44:76 x3; bell = near.ring + far.sun; flange = near.carrier + far.carrier; in shaft; out flange; ' +
+    'low roller lets near.sun clockwise in drum; forward clutch joins shaft + drum; ' +
+    'direct clutch joins shaft + near.sun; ring clutch joins shaft + far.ring; ' +
+    'reverse brake holds far.ring; R R applies direct clutch + reverse brake',
+);
+
+it('a hand question asks of nothing that only some of its answers could meet', () => {
+  for (const train of [...ours.values(), ...RANDOM, BELL]) {
+    for (const { setting, choices, subject } of questionsOf(train, { seed: 3, kinds: ['hand'] })) {
+      const { hold, on, turn } = setting;
+      const [watched] = subject.map(({ name }) => name);
+      if (!turn || watched === undefined) throw new Error('no hand');
+      const right = choices.find((choice) => choice.right)?.answer;
+      if (right?.answer !== 'turning') throw new Error('no turning');
+      const turns = (way: 'clockwise' | 'anticlockwise') =>
+        hand(train, { hold: [...hold, turn.member], turn: watched, way, on }).turns;
+      if (right.is === 'locked') expect(turns('clockwise') || turns('anticlockwise')).toBe(false);
+      const felt = hand(train, { hold, turn: turn.member, way: turn.way, on });
+      const speed = felt.turns ? felt.moves.get(watched) : undefined;
+      if (right.is !== 'free' || speed === undefined || !isSpan(speed)) continue;
+      expect(speed.from === null || signOf(speed.from) < 0).toBe(true);
+      expect(speed.to === null || signOf(speed.to) > 0).toBe(true);
+    }
+  }
+});
+
+it('who names as free what is settled hears that more is settled; who names less, that less is', () => {
+  for (const train of [...ours.values(), ...RANDOM]) {
+    for (const { choices } of questionsOf(train, { seed: 3, kinds: ['left free'] })) {
+      const right = choices.find((choice) => choice.right)?.answer;
+      for (const choice of choices) {
+        if (choice.right || choice.answer.answer !== 'members') continue;
+        const free = right?.answer === 'members' ? right.members : [];
+        const adds = choice.answer.members.some((name) => !free.includes(name));
+        expect(choice.misconception).toBe(adds ? 'nothing settles it' : 'always settled');
+      }
     }
   }
 });

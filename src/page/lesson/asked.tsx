@@ -6,7 +6,7 @@ import {
   sentences,
 } from '../../telling/narrative/index.ts';
 import { stand, voiceNow } from '../words/index.ts';
-import { LETTERS, type Presses } from './keys.ts';
+import { leave, LETTERS, type Presses } from './keys.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -90,7 +90,7 @@ export function Asked({ round, presses, again }: Props) {
             {say.reveal}
           </button>
         )}
-        {total > 0 && (
+        {(total > 0 || revealed) && (
           <button type="button" onClick={again}>
             {say.again}
           </button>
@@ -102,9 +102,4 @@ export function Asked({ round, presses, again }: Props) {
       </div>
     </section>
   );
-}
-
-// After a tap the space bar reveals; a button that keys have come to stays under it.
-function leave({ detail, currentTarget }: MouseEvent): void {
-  if (detail > 0 && currentTarget instanceof HTMLElement) currentTarget.blur();
 }

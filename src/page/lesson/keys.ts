@@ -32,3 +32,8 @@ export function useKeys(presses: Presses): void {
     return () => removeEventListener('keydown', press);
   });
 }
+
+/** After a tap the space bar reveals; a button that keys have come to stays under it. */
+export function leave({ detail, currentTarget }: MouseEvent): void {
+  if (detail > 0 && currentTarget instanceof HTMLElement) currentTarget.blur();
+}

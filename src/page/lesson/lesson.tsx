@@ -7,7 +7,7 @@ import { fillWith } from '../figure/index.ts';
 import { Asked } from './asked.tsx';
 import { HiddenAnswer } from './hidden.tsx';
 import { type Asked as Questions, askInTurn } from './inturn.ts';
-import { useKeys } from './keys.ts';
+import { leave, useKeys } from './keys.ts';
 import { Sitting } from './sitting.ts';
 import { stage, unstage } from './stage.ts';
 import { words } from './words.ts';
@@ -66,16 +66,34 @@ export function Lesson({ study }: { readonly study: Study }) {
   return (
     <div class="lesson" ref={sheet}>
       <div class="gears-row page-controls">
-        <button type="button" onClick={() => go(-1)}>
+        <button
+          type="button"
+          onClick={(event) => {
+            go(-1);
+            leave(event);
+          }}
+        >
           {say.before}
         </button>
         <span>{say.place(place + 1, count)}</span>
-        <button type="button" onClick={() => go(1)}>
+        <button
+          type="button"
+          onClick={(event) => {
+            go(1);
+            leave(event);
+          }}
+        >
           {say.next}
         </button>
         <SetBox sitting={sitting} />
         {document.fullscreenEnabled && (
-          <button type="button" onClick={() => void fillWith(sheet.current)}>
+          <button
+            type="button"
+            onClick={(event) => {
+              void fillWith(sheet.current);
+              leave(event);
+            }}
+          >
             {say.large}
           </button>
         )}

@@ -28,8 +28,10 @@ export function* handQuestions(train: Train, seed: number): Generator<Draft, voi
   );
   for (const check of checks.slice(0, MOST_CHECKS)) {
     const others = labels.filter((name) => name !== check.turn && !check.hold.includes(name));
-    const [watched = check.turn] = shuffled(others, seed, `${check.hold} ${check.turn}`);
+    const inTurn = shuffled(others, seed, `${check.hold} ${check.turn}`);
     const answer = hand(train, check);
+    const watched = inTurn.find((name) => canBeAsked(train, check, answer, name));
+    if (watched === undefined) continue;
     const is = turningOf(answer, watched);
     const count = (alike.get(is) ?? 0) + 1;
     alike.set(is, count);
@@ -49,6 +51,21 @@ export function* handQuestions(train: Train, seed: number): Generator<Draft, voi
 
 function settingOf({ hold, turn, way, on }: HandCheck) {
   return { on, end: 'hand', hold, turn: { member: turn, way } } as const;
+}
+
+// Not of what may go one way alone, and which way it goes is known; nor, where it locks, of what a hand
+// could still turn.
+function canBeAsked(train: Train, check: HandCheck, answer: HandAnswer, watched: string): boolean {
+  if (answer.turns) {
+    const speed = answer.moves.get(watched);
+    if (speed === undefined || !isSpan(speed)) return true;
+    const { from, to } = speed;
+    return (from === null || signOf(from) < 0) && (to === null || signOf(to) > 0);
+  }
+  const hold = [...check.hold, check.turn];
+  return (['clockwise', 'anticlockwise'] as const).every((way) => {
+    return !hand(train, { hold, turn: watched, way, on: check.on }).turns;
+  });
 }
 
 function turningOf(answer: HandAnswer, watched: string): Turning {

@@ -78,7 +78,7 @@ export function freeQuestion({ train, setting, worked }: AskedGear): Draft[] {
   const wrong: Wrong[] = [
     ['always settled', are([])],
     ['nothing settles it', are(turning)],
-    ['always settled', are(turning.filter((name) => !free.includes(name)))],
+    ['nothing settles it', are(turning.filter((name) => !free.includes(name)))],
     ['always settled', are(free.filter((name) => name !== output))],
   ];
   const subject = [{ kind: 'member', name: train.output }] as const;

@@ -49,6 +49,8 @@ describe('a round', () => {
     });
     const nobody = roundOf(question);
     expect(again(nobody)).toBe(nobody);
+    // Who looked at the answer beforehand asks the class all the same.
+    expect(again(reveal(nobody))).toEqual(nobody);
   });
 
   it('tells shares of nothing as nothing', () => {

@@ -31,9 +31,11 @@ export function reveal(round: Round): Round {
   return { ...round, stage: 'revealed' };
 }
 
-/** Votes start from none; what was voted stays to be compared. Before any vote nothing changes. */
+/** Votes start from none; what was voted stays to be compared. What was revealed is hidden again. */
 export function again(round: Round): Round {
-  if (round.votes.every((count) => count === 0)) return round;
+  if (round.votes.every((count) => count === 0)) {
+    return round.stage === 'revealed' ? roundOf(round.question) : round;
+  }
   return { ...roundOf(round.question), before: round.votes };
 }
 

@@ -921,19 +921,19 @@ export const en = {
   'misconception.one-way turned round':
     'The one-way clutch is read the wrong way round. Say which race is held, which turns, and from which end it is seen.',
   'misconception.turning means holding':
-    'Follow the push: it needs a way out. Where every member is held or blocked that way, nothing turns.',
+    'Follow the push: it needs a way out. Where what is held leaves it none that way, what is pushed does not turn.',
   'misconception.path unseen':
     'Follow the load from member to member: there is a way from the input to the output.',
   'misconception.holding stops all':
     'One member that is held does not stop the others: it gives the set something to push against.',
   'misconception.nothing settles it':
-    'The members that are held and turned leave no choice: teeth and devices settle this speed.',
+    'More is settled than that: what is held and what is turned leave some members no choice, for teeth and devices settle their speed.',
   'misconception.always settled':
-    'Nothing settles it. A member that is held by nobody and drives nothing is free: no one can tell its speed.',
+    'Less is settled than that: a member that is held by nobody and drives nothing is free, and no one can tell its speed.',
   'misconception.one-way never holds':
     'Nobody applies a one-way clutch, but the load does: pushed against its free sense, it holds.',
   'misconception.one-way always holds':
-    'A one-way clutch holds only against its free sense. Its member goes the other way here, so it over-runs.',
+    'A one-way clutch holds only what pushes against its free sense. One that over-runs carries nothing, nor does one that nothing pushes.',
   'misconception.over-running unseen':
     'It carries nothing, but look at its two races: they turn at different speeds, so it over-runs.',
   'misconception.applied means carrying':
@@ -943,7 +943,7 @@ export const en = {
   'misconception.friction slips one way':
     'A clutch, brake or band that is on holds both ways. Only a one-way clutch over-runs.',
   'misconception.applied means driving':
-    'Devices that are on do not make it drive. Count what is joined to the input and what is held: too little is neutral, too much is tied up.',
+    'To drive, the load needs a way to the output and something to push against. Count what is joined to the input and what is held: too little is neutral, too much is tied up.',
   'misconception.more devices tie up':
     'Several devices may be on together, as long as they do not ask for different speeds of one member.',
   'misconception.neutral means still':
@@ -963,7 +963,7 @@ export const en = {
   'misconception.reaction turned round':
     'That is the way in which the device pushes back. The member is pushed the other way.',
   'misconception.fits either way':
-    'A one-way clutch fits either way up, but does not work either way: turned over, it over-runs where it should hold.',
+    'A one-way clutch fits either way up, but does not work either way: turned over, it over-runs where it should hold, and holds where it should over-run.',
   'misconception.fault means no drive':
     'A fault need not take the drive away. Ask what the train does instead: another path may carry the load.',
   'misconception.fault ties up':

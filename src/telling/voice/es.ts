@@ -919,19 +919,19 @@ export const es: Messages = {
   'misconception.one-way turned round':
     'La rueda libre se ha leído al revés. Diga qué pista se retiene, cuál gira y desde qué lado se mira.',
   'misconception.turning means holding':
-    'Siga el empuje: necesita una salida. Donde todo miembro está retenido o bloqueado en ese sentido, nada gira.',
+    'Siga el empuje: necesita una salida. Si lo retenido no le deja ninguna en ese sentido, lo que se empuja no gira.',
   'misconception.path unseen':
     'Siga la carga de miembro en miembro: hay un camino de la entrada a la salida.',
   'misconception.holding stops all':
     'Un miembro retenido no para los demás: da al juego planetario en qué apoyarse.',
   'misconception.nothing settles it':
-    'Los miembros retenidos y girados no dejan elección: los dientes y los elementos determinan esta velocidad.',
+    'Hay más determinado que eso: lo que se retiene y lo que se gira no deja elección a algunos miembros, pues los dientes y los elementos determinan su velocidad.',
   'misconception.always settled':
-    'Nada la determina. Un miembro que nadie retiene y que no mueve nada queda libre: nadie puede decir su velocidad.',
+    'Hay menos determinado que eso: un miembro que nadie retiene y que no mueve nada queda libre, y nadie puede decir su velocidad.',
   'misconception.one-way never holds':
     'Nadie aplica una rueda libre, pero la carga sí: empujada contra su sentido libre, retiene.',
   'misconception.one-way always holds':
-    'Una rueda libre retiene solo contra su sentido libre. Aquí su miembro va en el otro, y gira libre.',
+    'Una rueda libre retiene solo lo que empuja contra su sentido libre. La que gira libre no lleva carga, ni tampoco la que nada empuja.',
   'misconception.over-running unseen':
     'No lleva carga, pero mire sus dos pistas: giran a velocidades distintas, y por eso gira libre.',
   'misconception.applied means carrying':
@@ -941,7 +941,7 @@ export const es: Messages = {
   'misconception.friction slips one way':
     'Un embrague, un freno o una banda aplicados retienen en ambos sentidos. Solo una rueda libre gira libre.',
   'misconception.applied means driving':
-    'Aplicar elementos no basta para transmitir. Cuente qué se une a la entrada y qué se retiene: si falta, punto muerto; si sobra, bloqueo.',
+    'Para transmitir, la carga necesita un camino a la salida y algo contra lo que empujar. Cuente qué se une a la entrada y qué se retiene: si falta, punto muerto; si sobra, bloqueo.',
   'misconception.more devices tie up':
     'Varios elementos pueden estar aplicados a la vez, mientras no pidan velocidades distintas a un mismo miembro.',
   'misconception.neutral means still':
@@ -961,7 +961,7 @@ export const es: Messages = {
   'misconception.reaction turned round':
     'Ese es el sentido en que el elemento devuelve el empuje. El miembro es empujado en el otro.',
   'misconception.fits either way':
-    'Una rueda libre entra de ambas maneras, pero no trabaja igual: del revés gira libre donde debería retener.',
+    'Una rueda libre entra de ambas maneras, pero no trabaja igual: del revés gira libre donde debería retener, y retiene donde debería girar libre.',
   'misconception.fault means no drive':
     'Una avería no siempre quita la transmisión. Pregunte qué hace el tren en su lugar: otro camino puede llevar la carga.',
   'misconception.fault ties up':
