@@ -41,6 +41,29 @@ async function entries(page: Page): Promise<readonly (Told | undefined)[]> {
 }
 
 describe('a unit of ours, built on the page', () => {
+  it('asks whether a part that was found faulty goes on as a new one', async () => {
+    const { page } = await open('', TABLET);
+    await begin(page);
+    const [first = ''] = (await page.locator('.build-task h2').allTextContents()).map((title) =>
+      title.replace(/^\d+\.\s*/u, ''),
+    );
+    await button(page, 'Job').tap();
+    await page.getByLabel('A note').fill(`${first}: Cracked`);
+    await page.locator('.jobs-note button').tap();
+    await startBuild(page);
+    await expect
+      .poll(() => page.locator('.strip-faulty').textContent())
+      .toContain('It was found: Cracked.');
+    expect(await button(page, 'Done').count()).toBe(0);
+    await button(page, 'A new one is on').tap();
+    await expect.poll(() => page.locator('.build-task').getAttribute('data-task')).not.toBe('1');
+    const told = await entries(page);
+    expect(told.slice(-2)).toMatchObject([
+      { kind: 'installed', part: first, replaced: true },
+      { kind: 'built', task: '1', of: first },
+    ]);
+  });
+
   it('by touch: a wrong feel leads back, a reload goes on, and the job has what was done', async () => {
     const { page, complaints } = await open('', TABLET);
     await begin(page);

@@ -129,7 +129,11 @@ describe('ask the class', () => {
     await page.reload();
     await expect.poll(() => asked.textContent()).toBe(expected[1]);
     expect((await votes()).slice(0, 2)).toEqual(counted);
-    await page.locator('body').press(' ');
+    // What was pressed by a mouse does not keep the space bar.
+    await page.getByRole('button', { name: 'Full screen', exact: true }).click();
+    await expect.poll(() => page.evaluate('document.fullscreenElement !== null')).toBe(true);
+    await page.keyboard.press(' ');
+    expect(await page.evaluate('document.fullscreenElement !== null')).toBe(true);
     await expect.poll(() => page.locator('.lesson-right').count()).toBe(1);
     expect(await page.locator('.lesson-share').count()).toBeGreaterThan(1);
   });

@@ -35,6 +35,19 @@ it('hears what a job’s driver says, and gives back what it makes nothing of', 
   expect(told.unused).toEqual(['smells of fish']);
 });
 
+it('hears once what stands in the job and is typed again', () => {
+  const [complaint, at] = ['slips in second, smells of fish', '2026-11-25T12:40:07.000Z'];
+  const job = openJob({
+    called: 'job',
+    text: newJobText({ unit: 'bench 4', complaint, by: 'TW', at }),
+  });
+  const heard = (text?: string) =>
+    caseOf(kestrel, { experience, job, ...(text && { seen: { called: 'seen', text } }) }).told;
+  expect(heard(`driver says: ${complaint}\n`)).toEqual(heard());
+  expect(heard('driver says: It slips in second\n')).toEqual(heard());
+  expect(heard('driver says: slips in third\n').observations).toHaveLength(2);
+});
+
 it('goes from what a job found back to why it failed, and says nothing of it before', () => {
   const head = newJobText({ unit: 'x', complaint: '', by: 'TW', at: '2026-11-25T12:40:07.000Z' });
   const note = { kind: 'note', note: 'second brake: burnt' } as const;

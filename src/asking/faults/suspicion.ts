@@ -131,8 +131,8 @@ export function caseWith(
 }
 
 /**
- * What was seen, and what the driver says of it in their own words; nothing of the tests of which
- * they say nothing after all.
+ * What was seen, and what the driver says of it in their own words, once what they say twice: in the
+ * job and to who asks; nothing of the tests of which they say nothing after all.
  */
 export function witnessedBy(
   inquiry: Inquiry,
@@ -142,15 +142,20 @@ export function witnessedBy(
 ): Witnessed {
   const out = new Set(unsaid.map(testText));
   const complaints = says.map((text) => complaintSeen(text, inquiry));
+  const told = new Set<string>();
   const heard = complaints
     .flatMap(({ observations, said }) =>
       observations.map((observation, k) => ({ observation, said: said[k] ?? '' })),
     )
-    .filter(({ observation: { test } }) => !out.has(testText(test)));
+    .filter(({ observation: { test } }) => !out.has(testText(test)))
+    .filter(({ observation }) => {
+      const its = JSON.stringify(observation);
+      return !told.has(its) && told.add(its);
+    });
   return {
     observations: [...heard.map(({ observation }) => observation), ...seen],
     heard,
-    unused: complaints.flatMap(({ unused }) => unused),
+    unused: [...new Set(complaints.flatMap(({ unused }) => unused))],
   };
 }
 

@@ -57,6 +57,18 @@ describe('the parts of a job', () => {
     expect(faultsOf(after(off, worn, built))).toHaveLength(1);
   });
 
+  it('go on as new at their step of the build, and come off with it', () => {
+    const fresh = [
+      off,
+      worn,
+      ['installed', 'split cage', 'replaced'],
+      ['built', '6', 'split cage'],
+    ];
+    expect(after(...fresh).on).toEqual({ replaced: true });
+    expect(after(...fresh, ['unbuilt', '6', 'x']).off).toBe(true);
+    expect(after(...fresh, ['unbuilt', '7', 'x']).off).toBe(false);
+  });
+
   it('tell how far a unit is, from the job alone', () => {
     let text = jobMade({ unit: 'P-3', complaint: '', by: 'TW', at: AT });
     const all = [

@@ -51,16 +51,17 @@ export function partsIn(
   return parts;
 }
 
-// The first step that is of a part fits it; it goes on as it is.
+// The first step that is of a part fits it; it goes on as it is, or as was said just before.
 function putOn(
   parts: Map<string, PartStanding>,
   built: Map<string, number>,
   { task, of = '' }: Extract<Told, { kind: 'built' }>,
 ): void {
   const part = parts.get(of);
-  if (!part?.off || !/^\d+$/u.test(task)) return;
+  if (!part || !/^\d+$/u.test(task) || built.has(of)) return;
+  if (part.off) parts.set(of, { off: false, found: part.found });
+  else if (!part.on) return;
   built.set(of, Number(task));
-  parts.set(of, { off: false, found: part.found });
 }
 
 function takeOff(parts: Map<string, PartStanding>, built: Map<string, number>, step: number): void {

@@ -1,7 +1,7 @@
 import { inFileNames } from '../../engine/words/index.ts';
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 import { askPlan, askStanding, type MeasuredThing } from '../../asking/build/index.ts';
-import { asIfTold } from '../../asking/job/index.ts';
+import { asIfTold, faultsOf, type PartStanding, partsIn } from '../../asking/job/index.ts';
 import { NoAnswer, type Refused } from '../../asking/request/index.ts';
 import type { Plan, Step } from '../../engine/plan/index.ts';
 import type { Train } from '../../engine/train/index.ts';
@@ -15,6 +15,7 @@ import {
 } from '../../shop/build/index.ts';
 import { entryText, readEntry, type Told } from '../../shop/records/index.ts';
 import { type JobDesk, jobsOf } from '../job/index.ts';
+import type { Again } from '../strip/index.ts';
 import type { Study } from '../study/index.ts';
 import { recalled, remember } from '../words/index.ts';
 
@@ -94,6 +95,22 @@ export class Building {
     if (!task || key !== task.key) return;
     await this.write(builtTold(task, outcome, said && this.written(said)));
     this.show();
+  }
+
+  /** What was found of the part that a step fits; undefined where nothing speaks against it as it is. */
+  faulty(task: BuildTask): PartStanding | undefined {
+    const job = this.jobs.open.value;
+    if (!job || task.what !== 'do' || task.step.does !== 'fit') return undefined;
+    const { name } = task.step.part;
+    const its = partsIn(job, [name]).get(name);
+    return its && its.on?.why === undefined && faultsOf(its).length > 0 ? its : undefined;
+  }
+
+  /** The part that a step fits goes on: a new one, or the same, and why. */
+  async fit(task: BuildTask, again: NonNullable<Again>, said: string): Promise<void> {
+    if (task.what !== 'do' || task.step.does !== 'fit') return;
+    const told: Told = { kind: 'installed', part: task.step.part.name, ...again };
+    if ((await this.jobs.write(told)) === 'kept') await this.answer(task.key, 'done', said);
   }
 
   /** The unit is taken up as it stands: with a step done, and all that goes before it. */

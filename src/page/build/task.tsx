@@ -1,6 +1,7 @@
 import { FIRST_START } from '../../shop/firststart/index.ts';
 import { startTold, stepTold, visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
+import { FoundFaulty, GoesOn } from '../strip/index.ts';
 import { WordButton } from '../handsfree/index.ts';
 import { stand, voiceNow } from '../words/index.ts';
 import type { Building } from './building.ts';
@@ -78,8 +79,10 @@ function Doing(props: BodyProps) {
   const its = stepTold(step, context);
   const thing = building.measured(step);
   const ticks = step.does === 'air check' ? [] : its.ticks;
+  const faulty = props.isNext ? building.faulty(task) : undefined;
   return (
     <>
+      <FoundFaulty standing={faulty} />
       {its.caution !== undefined && <Caution text={its.caution} />}
       {its.how.map((line) => (
         <p key={line}>{line}</p>
@@ -91,7 +94,11 @@ function Doing(props: BodyProps) {
           ))}
         </ul>
       )}
-      {thing ? (
+      {faulty ? (
+        <div class="row build-answers">
+          <GoesOn main onAgain={(again) => void building.fit(task, again, its.title)} />
+        </div>
+      ) : thing ? (
         <Measured {...props} thing={thing} said={its.title} />
       ) : (
         <Go {...props} said={its.title} />

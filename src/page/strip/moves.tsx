@@ -3,7 +3,7 @@ import { faultsOf, type PartStanding } from '../../asking/job/index.ts';
 import type { Part } from '../../engine/train/index.ts';
 import { visible } from '../../telling/narrative/index.ts';
 import { LargeButton, NameEntry } from '../controls/index.ts';
-import type { Progress } from './progress.ts';
+import type { Again, Progress } from './progress.ts';
 import { words } from './words.ts';
 
 interface Props {
@@ -17,7 +17,6 @@ interface Props {
 /** Takes the part off or puts it on; one that was found faulty goes on as a new one, or with why. */
 export function Moves({ part, progress, main, refused }: Props) {
   const say = words();
-  const [asks, ask] = useState(false);
   const isOff = progress.stripping.off.has(part.name);
   const standing = progress.standing(part);
   const isFaulty = standing !== undefined && faultsOf(standing).length > 0;
@@ -29,12 +28,23 @@ export function Moves({ part, progress, main, refused }: Props) {
     );
   }
   return (
+    <GoesOn main={main} refused={refused} onAgain={(again) => void progress.move(part, again)} />
+  );
+}
+
+interface GoesOnProps {
+  readonly main: boolean;
+  readonly refused?: boolean;
+  readonly onAgain: (again: NonNullable<Again>) => void;
+}
+
+/** How a part that was found faulty goes on again: a new one, or the same, and why. */
+export function GoesOn({ main, refused = false, onAgain }: GoesOnProps) {
+  const say = words();
+  const [asks, ask] = useState(false);
+  return (
     <>
-      <LargeButton
-        main={main}
-        disabled={refused}
-        onPress={() => void progress.move(part, { replaced: true })}
-      >
+      <LargeButton main={main} disabled={refused} onPress={() => onAgain({ replaced: true })}>
         {say.newOn}
       </LargeButton>
       <LargeButton disabled={refused} pressed={asks} onPress={() => ask(!asks)}>
@@ -43,7 +53,7 @@ export function Moves({ part, progress, main, refused }: Props) {
       {asks && (
         <div class="strip-why">
           <p>{say.whyOn}</p>
-          <NameEntry label={say.whyOn} onName={(why) => void progress.move(part, { why })} />
+          <NameEntry label={say.whyOn} onName={(why) => onAgain({ why })} />
         </div>
       )}
     </>
