@@ -239,7 +239,8 @@ it('a hand question tells what is applied, and that nothing is', () => {
 
 // Two sets side by side, and a roller between the drum of the first sun and the sun itself.
 const BELL = line(
-  'near 37:83 x3; far 44:76 x3; bell = near.ring + far.sun; flange = near.carrier + far.carrier; in shaft; out flange; ' +
+  'near 37:83 x3; far 44:76 x3; bell = near.ring + far.sun; flange = near.carrier + far.carrier; ' +
+    'in shaft; out flange; ' +
     'low roller lets near.sun clockwise in drum; forward clutch joins shaft + drum; ' +
     'direct clutch joins shaft + near.sun; ring clutch joins shaft + far.ring; ' +
     'reverse brake holds far.ring; R R applies direct clutch + reverse brake',
