@@ -37,9 +37,9 @@ const MISTAKES: readonly [mistake: Mistake, en: string, es: string][] = [
   [
     { what: 'join', join: 'drum', is: 'stripped', of: 'set.ring' },
     'set ring: not home in the drum',
-    'corona set: no asentado en drum',
+    'corona set: sin asentar en drum',
   ],
-  [{ what: 'part', part: 'pack', is: 'left out' }, 'pack: left out', 'pack: no montado'],
+  [{ what: 'part', part: 'pack', is: 'left out' }, 'pack: left out', 'pack: sin montar'],
   [
     { what: 'slip', part: 'washer', is: 'wrong thickness' },
     'washer: wrong thickness',
@@ -48,9 +48,9 @@ const MISTAKES: readonly [mistake: Mistake, en: string, es: string][] = [
   [
     { what: 'slip', part: 'race', is: 'wrong way round' },
     'race: wrong way round',
-    'race: vuelto del revés',
+    'race: con la cara al revés',
   ],
-  [{ what: 'slip', part: 'pump', is: 'out of line' }, 'pump: out of line', 'pump: no alineado'],
+  [{ what: 'slip', part: 'pump', is: 'out of line' }, 'pump: out of line', 'pump: sin alinear'],
   [
     { what: 'slip', part: 'pack', is: 'miscounted' },
     'pack: plates miscounted',
