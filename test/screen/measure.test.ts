@@ -376,7 +376,7 @@ describe('the room to measure in', () => {
     const { page } = await open('', { ...TABLET, locale: 'es-ES' });
     await page.getByRole('button', { name: 'Medir', exact: true }).tap();
     const place = page.getByRole('region', { name: 'Medir' });
-    await place.locator('.tiles button', { hasText: 'stator bushing' }).tap();
+    await place.locator('.tiles button', { hasText: 'casquillo del estator' }).tap();
     await place.locator('.measure-ways > button').tap();
     await place.getByRole('button', { name: 'leído directamente' }).tap();
     for (const key of ['0', 'Punto decimal', '1', '5']) {

@@ -114,7 +114,7 @@ const SAID: readonly [Fact, string, string][] = [
       torque: { from: ZERO, to: ONE },
     },
     'The drum is pushed clockwise; the band holds it to the case: 0 to 1 times input torque.',
-    'El esfuerzo empuja «drum» en sentido horario; «band» retiene «drum» contra la carcasa: de 0 a 1 veces el par de entrada.',
+    'El esfuerzo empuja «drum» en sentido horario; «band» retiene «drum» contra la carcasa: entre 0 y 1 veces el par de entrada.',
   ],
   [
     { fact: 'fixed', member: 'rear.ring', ...push },
