@@ -34,6 +34,7 @@ describe('how a gear works', () => {
     [['low sprag: backwards', 'low sprag: backwards']],
     [['low brake: will not apply', 'low brake: will not release']],
     [['sun shell: stripped', 'sun shell: stripped']],
+    [['2-3 shift valve: stuck in position 1', '2-3 shift valve: stuck in position 2']],
   ])('has one fault of a thing, not %j', (fault) => {
     const [before, given] = fault;
     const asked = refusedBy(() => askFlow(kestrel, { range: 'D', gear: '1', fault }));

@@ -11,6 +11,7 @@ import {
 } from '../suspects/index.ts';
 import { type Cause, type Inquiry } from '../cause/index.ts';
 import { type Test, testText } from '../sight/index.ts';
+import { isOfParts } from './place.ts';
 import { triageOf } from './triage.ts';
 import { advise, type Counsel } from './advise.ts';
 
@@ -50,7 +51,9 @@ export function diagnose(
     heardIn(accounts, 'growls'),
     heardIn(accounts, 'quiet'),
   );
-  const again = againOf(inquiry, accounts, single, doubts);
+  const doubted = againOf(inquiry, accounts, single, doubts);
+  // What two faults at once explain, somebody who held the part in their hands did not mistake.
+  const again = pairs.length > 0 ? doubted.filter(({ test }) => !isOfParts(test)) : doubted;
   const told = { observations, doubts, again, pairs, growlers };
   if (pairs.length === 0) {
     const advice = advise(inquiry, accounts, single, { open, again });

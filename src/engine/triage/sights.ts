@@ -41,6 +41,25 @@ export class Sights {
     });
   }
 
+  /** What says that nothing drives in a gear. */
+  lost(gear: string): Observation[] {
+    return this.saying(['under power'], ['no drive']).filter(({ test }) => {
+      return 'gear' in test && test.gear === gear;
+    });
+  }
+
+  /** Whether a gear was driven, or rolled on its own, and was there. */
+  moves(gear: string): boolean {
+    return this.accounts.some(({ test, said, prediction: { outcomes } }) => {
+      if ((test.test !== 'under power' && test.test !== 'coast') || test.gear !== gear)
+        return false;
+      const there = (o: number) => MOVES.has(outcomes[o]?.word as string) || test.test === 'coast';
+      return said.some(({ observation, means }) => {
+        return observation.sure === 'sure' && means.every(there);
+      });
+    });
+  }
+
   /** Gears that nothing should drive and that drive. */
   creeping(): Observation[] {
     return this.accounts

@@ -266,6 +266,22 @@ describe('what is proposed', () => {
   });
 });
 
+describe('a range that does not pull away', () => {
+  const lost = 'fluid: burnt\npressure: good\ncodes: clear\nL 1: drives\nD 1: no drive\nR: slips\n';
+
+  // Its further gears are reached through what slips, if at all: common practice, no source.
+  it('is not rolled, nor listened to, in a further gear that nobody has driven', () => {
+    const { open, offered } = counsel(seen(lost));
+    const tests = [...open, ...offered].filter(({ test }) => test === 'coast' || test === 'noise');
+    const gears = tests.map((test) => testText(test));
+    expect(gears).toContain('L 1 coast');
+    expect(gears.filter((text) => /D [23]/u.test(text))).toEqual([]);
+    const driven = counsel(seen(`${lost}D 3 light: drives`)).open.map(testText);
+    expect(driven).toContain('D 3 coast');
+    expect(driven).not.toContain('D 2 coast');
+  });
+});
+
 describe('what contradicts', () => {
   // A gauge that was misread costs a quarter of an hour, the pan twice as long, to open it an hour;
   // common practice, no source.
@@ -281,5 +297,14 @@ shift 2-3: good\npressure at second brake: good\npressure at direct clutch: low\
       seen('pressure at direct clutch: low\npressure: good'),
     );
     expect(counsel(confirmed).offered.map(testText)).not.toContain('pressure at direct clutch');
+  });
+
+  it('is not asked of a part again that two faults at once explain', () => {
+    const { pairs, again } = diagnose(
+      kestrel,
+      seen('D 1: drives\nD 2: 2.429\nD 3: slips\nR: slips\none-way second roller: turns both ways'),
+    );
+    expect(pairs.length).toBeGreaterThan(0);
+    expect(again.map(({ test }) => test)).not.toContain('one-way check');
   });
 });

@@ -1,5 +1,5 @@
 import type { TestWord } from '../experience/index.ts';
-import { type Account, expectedBits, type Belief } from '../suspects/index.ts';
+import { type Account, expectedBits, type Belief, type Observation } from '../suspects/index.ts';
 import { type Inquiry } from '../cause/index.ts';
 import { type Test } from '../sight/index.ts';
 import type { Bar, Stopped } from './bar.ts';
@@ -45,6 +45,8 @@ export function triageOf(inquiry: Inquiry, accounts: readonly Account[], belief:
     // What growls is no more driven by a light foot than by a heavy one.
     const growls = test.test === 'slip log' && stops.get('pulling hard')?.find(isGrowl);
     if (growls) return growls;
+    const unreached = unreachedBy(test, inquiry, sights);
+    if (unreached.length > 0) return { why: 'no drive', because: unreached };
     const bound = test.test === 'stray pressure' ? sights.bound(test.gear) : [];
     if (bound.length > 0) return { why: 'ties up', because: bound };
     const starved = test.test === 'slip log' ? sights.starved(test.on) : [];
@@ -60,6 +62,17 @@ export function triageOf(inquiry: Inquiry, accounts: readonly Account[], belief:
     test !== undefined && expectedBits(inquiry, test, undefined, belief) >= WORTH_BITS;
   const first = firstOf(inquiry, sights, accounts, suspected, told).filter((test) => !barOf(test));
   return { first, stops, stopOf, barOf };
+}
+
+// Whoever cannot pull away in a range comes to its further gears through what slips, if at all.
+function unreachedBy(test: Test, { tests }: Inquiry, sights: Sights): Observation[] {
+  if (test.test !== 'coast' && test.test !== 'noise' && test.test !== 'slip log') return [];
+  const [range] = test.gear.split(' ');
+  const first = tests.find((its) => {
+    return its.test === 'under power' && its.gear.split(' ')[0] === range;
+  });
+  if (first?.test !== 'under power' || first.gear === test.gear) return [];
+  return sights.moves(test.gear) ? [] : sights.lost(first.gear);
 }
 
 // Whether it asks after something that may be at fault; of a range that drives, how soon it does.

@@ -166,6 +166,8 @@ function subjectOf(test: Exclude<Test, { readonly test: 'hand check' }>, voice: 
     case 'air check':
     case 'band check':
     case 'seal rings':
+    case 'seals':
+    case 'one-way check':
     case 'inspection':
       return voice.called(test.device);
     case 'pressure':
