@@ -193,7 +193,7 @@ describe('describing a train by questions', { timeout: 120_000 }, () => {
     await does(/^Rename$/u).click();
     await page.getByRole('textbox', { name: 'New name' }).fill('reverse brake');
     await page.getByRole('button', { name: 'Done' }).click();
-    await thing('intermediate band band').click();
+    await thing('intermediate band band round').click();
     await does(/^Remove$/u).click();
     await expect.poll(() => thing('intermediate band').count()).toBe(0);
     const text = await textOf(page);

@@ -116,7 +116,7 @@ describe('a complaint whose cause is known', () => {
     const named = await leading(page);
     expect(named.length).toBeGreaterThan(0);
     expect((await byTheCommand(page, text)).slice(0, named.length)).toEqual(named);
-    expect(named.join()).toContain('front.carrier');
+    expect(named.join()).toContain('front carrier');
     // What may not be done now stands above it all.
     expect(await page.locator('.symptoms-stops').textContent()).toContain('what should drive');
     expect(await accessFaults(page)).toEqual([]);
