@@ -41,6 +41,12 @@ describe('how a gear works', () => {
     expect(asked).toEqual({ refused: 'bad.fault twice', given, before });
   });
 
+  it('names no devices beside a fault that changes which are applied', () => {
+    const fault = ['2-3 shift valve: stuck in position 1'];
+    const asked = refusedBy(() => askFlow(kestrel, { on: 'forward clutch', fault }));
+    expect(asked).toEqual({ refused: 'bad.oil on' });
+  });
+
   it('is asked of the train as it was found', () => {
     const answer = askFlow(kestrel, { range: 'D', gear: '1', fault: ['low sprag: slips'] });
     if (answer.asked !== 'gear') throw new Error(answer.asked);

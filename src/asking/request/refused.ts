@@ -25,6 +25,8 @@ export type Refused =
   | { readonly refused: 'bad.load twice'; readonly output: string }
   /** What is wrong upstream leaves valves that chase each other, in this gear among others. */
   | { readonly refused: 'bad.oil chase'; readonly gear: string }
+  /** A fault upstream changes what gears apply, and devices were named. */
+  | { readonly refused: 'bad.oil on' }
   | { readonly refused: 'bad.fault twice'; readonly given: string; readonly before: string }
   /** The ends that the file names beside input and output; none where it names none. */
   | { readonly refused: 'no.end'; readonly given: string; readonly ends: readonly string[] }

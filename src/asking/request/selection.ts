@@ -30,6 +30,7 @@ export function selectionOf(train: Train, choice: GearChoice): GearSelection | u
   const { on, range, gear } = choice;
   if (on !== undefined) {
     if (range !== undefined || gear !== undefined) throw new NoAnswer({ refused: 'bad.choice' });
+    if (train.oilFaults) throw new NoAnswer({ refused: 'bad.oil on' });
     return { on: devicesOn(train, on) };
   }
   if (gear === undefined) return undefined;

@@ -15,7 +15,7 @@ export interface ServoNow {
   readonly push: Rational;
 }
 
-/** What the oil does to a device now (design section 6): by areas where all are known. */
+/** What the oil does to a device now: by areas where all are known. */
 export function servoNow(servo: Servo, lines: ReadonlyMap<string, LineNow>): ServoNow {
   const { device, chambers, wins = 'releases' } = servo;
   const known = chambers.every(({ area }) => area !== undefined);

@@ -50,6 +50,7 @@ export function withOilFault({ circuit, calls }: Asked, fault: OilFault): Asked 
     case 'ball':
       return { circuit: withoutBall(circuit, name), calls };
     case 'orifice': {
+      fault.is satisfies 'blocked';
       const passages = circuit.passages.filter((its) => its.name !== name);
       if (passages.length === circuit.passages.length) throw new RangeError(`no orifice ${name}`);
       return { circuit: { ...circuit, passages }, calls };

@@ -23,7 +23,7 @@ export interface Latch {
 
 /**
  * Every gear of a range as it is come to the usual way: the first from engine start, each further one
- * from the gear before it (design section 6). Each rest is proved; throws where one is not.
+ * from the gear before it. Each rest is proved; throws where one is not.
  */
 export function oilInRange(circuit: Circuit, calls: readonly Call[]): OilInGear[] {
   const up: OilInGear[] = [];

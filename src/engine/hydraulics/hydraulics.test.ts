@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fraction, ONE, toNumber, ZERO } from '../linear/index.ts';
-import { type Call, type Circuit, oilInRange, servoNow, Settling } from './index.ts';
+import { type Call, type Circuit, oilInRange, servoNow, Settling, withOilFault } from './index.ts';
 
 const BARE: Circuit = {
   selector: [
@@ -175,6 +175,49 @@ function call(gear: string, ...on: string[]): Call {
   const current = new Map(on.map((name) => [name, 'on' as const]));
   return { range: 'D', gear, command: { position: 'D', current, pressures: new Map() } };
 }
+
+// Common practice, no source.
+describe('a fault', () => {
+  const none = { position: 'D', pressures: new Map() };
+
+  it('of a solenoid that never moves gives nothing of what is asked of it', () => {
+    const circuit: Circuit = {
+      ...BARE,
+      solenoids: [{ name: 'A', line: 'apply', from: 'drive', does: 'switches', normally: 'high' }],
+    };
+    const calls = [
+      { ...call('1'), command: { ...none, current: new Map([['A', fraction(300)]]) } },
+    ];
+    const apply = (is?: 'never flows' | 'always flows') => {
+      const fault = is && ({ part: 'solenoid', name: 'A', is } as const);
+      const asked = fault ? withOilFault({ circuit, calls }, fault) : { circuit, calls };
+      const [oil] = oilInRange(asked.circuit, asked.calls);
+      return toNumber(oil?.settled.rest?.lines.get('apply')?.most ?? ZERO);
+    };
+    expect([apply(), apply('never flows'), apply('always flows')]).toEqual([300, 0, 500]);
+  });
+
+  it('of a line that is blocked lets it push no valve', () => {
+    const circuit: Circuit = {
+      ...BARE,
+      valves: [
+        {
+          name: 'shift',
+          springs: [ZERO],
+          positions: [[['hold', 'exhaust']], [['drive', 'hold']]],
+          pushes: [{ line: 'drive', to: 'away', area: ONE }],
+        },
+      ],
+    };
+    const calls = [call('1')];
+    const blocked = withOilFault(
+      { circuit, calls },
+      { part: 'line', name: 'drive', is: 'blocked' },
+    );
+    expect(oilInRange(circuit, calls)[0]?.settled.rest?.stand).toEqual([1]);
+    expect(oilInRange(blocked.circuit, calls)[0]?.settled.rest?.stand).toEqual([0]);
+  });
+});
 
 // F = p·A (ISO 4391's pressure on an area; any textbook): 500 kPa on 2,000 mm² is 1,000 N.
 describe('a servo', () => {

@@ -34,7 +34,7 @@ interface Next {
 
 /**
  * All the lines of a circuit and all the ways that may stand open between them, numbered once, so
- * that what each line has is found in one go over the open ones (design section 6). An open way has
+ * that what each line has is found in one go over the open ones. An open way has
  * no resistance beside an orifice, so what hangs openly on a source is at its pressure, what hangs
  * openly on the exhaust has none, and only what hangs on neither is a matter of orifices.
  */

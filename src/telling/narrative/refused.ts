@@ -65,6 +65,7 @@ export function refusedText(why: Refused, file: string, voice: Voice): string {
     case 'bad.case turned':
     case 'bad.few speeds':
     case 'bad.choice':
+    case 'bad.oil on':
     case 'no.ranges':
     case 'bad.at losses':
     case 'bad.series alone':

@@ -1330,7 +1330,9 @@ export const en = {
     'unknown output: {given}; {has, select, yes {did you mean {near}?} other {the outputs are {all}}}',
   'no.load': 'unknown load: {given}; type {name}: held, {name}: none or {name}: road',
   'bad.oil chase':
-    'with this, valves chase each other in {gear}, and nothing comes to rest: what it applies cannot be said; name another fault, or the devices with --on',
+    'with this, valves chase each other in {gear}, and nothing comes to rest: what it applies cannot be said; name another fault, or the devices with --on and no fault of the oil',
+  'bad.oil on':
+    'what is wrong upstream changes what a gear applies, and --on names what is applied: name the gear with --gear, or a fault of the devices themselves',
   'bad.fault twice': 'two faults of one thing: {given} and {before}; name one fault of each',
   'bad.load twice': 'two loads of one output: {output}; name one',
   'bad.loads': 'no output is left that drives a load: leave one of {all} on the road',

@@ -1335,7 +1335,9 @@ export const es: Messages = {
     'salida desconocida: {given}; {has, select, yes {¿quiso decir {near}?} other {las salidas son {all}}}',
   'no.load': 'carga desconocida: {given}; escriba {name}: held, {name}: none o {name}: road',
   'bad.oil chase':
-    'con esto las válvulas se persiguen en {gear}, y nada queda quieto: no se puede decir qué aplica; nombre otro fallo, o los elementos con --on',
+    'con esto las válvulas se persiguen en {gear}, y nada queda quieto: no se puede decir qué aplica; nombre otro fallo, o los elementos con --on y ningún fallo del aceite',
+  'bad.oil on':
+    'lo que falla antes de los elementos cambia lo que una marcha aplica, y --on dice lo que está aplicado: nombre la marcha con --gear, o un fallo de los propios elementos',
   'bad.fault twice':
     'dos fallos de una misma cosa: {given} y {before}; nombre un fallo de cada una',
   'bad.load twice': 'dos cargas de una misma salida: {output}; nombre una',
