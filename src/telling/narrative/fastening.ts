@@ -50,7 +50,7 @@ const NM_OF_LBIN = 4.448_221_615_260_5 * 0.0254;
 export function fillText({ kind, fill, source, by }: Fluid, voice: Voice): string {
   return voice.say('plan.fill', {
     has: fill === undefined ? 'no' : 'yes',
-    fill: visible(fill ?? ''),
+    fill: voice.written(visible(fill ?? '')),
     named: kind === undefined ? 'no' : 'yes',
     kind: visible(kind ?? ''),
     ...originOf({ source, by }),
