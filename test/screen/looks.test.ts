@@ -179,6 +179,9 @@ describe('two builds', () => {
     expect(await titles.nth(1).getAttribute('aria-label')).toContain(
       'rueda libre de corta: al revés',
     );
+    await button(page, 'Ver por dentro: rueda libre de corta').first().waitFor();
+    await page.getByText('Todas las combinaciones').first().click();
+    await button(page, 'embrague de avance + freno de corta').first().waitFor();
     expect(await accessFaults(page)).toEqual([]);
   });
 });

@@ -291,6 +291,7 @@ describe('a unit of ours, stripped on the page', () => {
       .click();
     await page.getByLabel(/Language|Idioma/u).selectOption('es');
     await button(page, 'Desarmar').click();
+    await button(page, 'Medir: eje de turbina').waitFor();
     for (const _ of UNREAD) {
       await button(page, 'No se pudo leer, porque…').first().tap();
       await button(page, 'llegó desarmada').tap();
