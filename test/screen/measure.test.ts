@@ -306,6 +306,10 @@ describe('the room to measure in', () => {
     await expect.poll(() => against(page).textContent()).toContain('were found burnt');
     await hands.press('New ones are in: write it down');
     await expect.poll(() => against(page).count()).toBe(0);
+    // What was read before is of the plates that went.
+    await expect.poll(() => room(page).locator('.measure-struck').count()).toBe(3);
+    await hands.types('1.38', '1.40', '1.39');
+    await expect.poll(() => against(page).count()).toBe(0);
     expect(await parts(page).count()).toBe(4);
 
     await button(page, 'Job').click();

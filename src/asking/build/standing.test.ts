@@ -89,6 +89,16 @@ describe('a pack whose plates were found burnt', () => {
     expect(after(['note', 'low pack: Linings burnt'], READ)).toEqual(['outside', true, false]);
   });
 
+  it('has none chosen by what was read before they were in', () => {
+    const [burnt, fresh] = [
+      ['note', 'second pack: Linings burnt'],
+      ['installed', 'second pack', 'replaced'],
+    ];
+    expect(after(burnt, READ, fresh)).toEqual(['asked', false, true]);
+    expect(after(READ, burnt, fresh)).toEqual(['asked', false, true]);
+    expect(after(burnt, READ, fresh, READ)).toEqual(['outside', true, false]);
+  });
+
   it('has one chosen once they are', () => {
     const fresh = ['installed', 'second pack', 'replaced'];
     expect(after(['note', 'second pack: Linings burnt'], fresh, READ)).toEqual([

@@ -42,7 +42,7 @@ export function Against({ measuring, thing, telling, way }: Props) {
             <p>{text}</p>
             {remark.remark === 'plates spent' && (
               <div class="row">
-                <LargeButton onPress={() => void measuring.enter(newPlates(thing))}>
+                <LargeButton onPress={() => void fresh(measuring, thing)}>
                   {say.newPlates}
                 </LargeButton>
               </div>
@@ -75,6 +75,12 @@ export function Against({ measuring, thing, telling, way }: Props) {
       {shelfOf(thing) && <p>{say.withheld}</p>}
     </div>
   );
+}
+
+// What was typed before is of the plates that went.
+async function fresh(measuring: Measuring, thing: MeasuredThing): Promise<void> {
+  const old = measuring.typed.value.map((_, place) => place);
+  if (await measuring.enter(newPlates(thing))) measuring.strikeTyped(old);
 }
 
 // By the pack's own name: no part of the teardown is said to be on by it.

@@ -711,7 +711,7 @@ export const en = {
   'remark.coned or warped':
     'A steel shows a gap. Some are coned on purpose: ask your unit’s data before you call it warped. If it is not meant, replace the steels.',
   'remark.plates spent':
-    'Plates of this pack were found burnt, and nothing says that new ones are in: are they? If so, write down that the pack went on replaced; what is read before they are in chooses no part.',
+    'Plates of this pack were found burnt, and nothing says that new ones were in when it was read. Once they are in, write down that the pack went on replaced, and measure again: what was read before chooses no part.',
   'remark.worn':
     '{what, select, friction {A friction is below its limit: replace all the frictions of the pack, never one, and measure again; until then no part is chosen.} other {A steel is below its limit: replace all the steels of the pack, never one, and measure again; until then no part is chosen.}}',
   'remark.shelf too short':

@@ -710,7 +710,7 @@ export const es: Messages = {
   'remark.coned or warped':
     'Un disco de acero deja pasar la galga. Algunos son cónicos a propósito: consulte los datos de su unidad antes de llamarlo alabeado. Si no es a propósito, cambie los discos de acero.',
   'remark.plates spent':
-    'Se encontraron discos quemados en este paquete, y nada dice que los nuevos estén puestos: ¿lo están? Si es así, anote que el paquete se montó cambiado; lo que se lee antes no elige ninguna pieza.',
+    'Se encontraron discos quemados en este paquete, y nada dice que los nuevos estuvieran puestos cuando se midió. Cuando lo estén, anote que el paquete se montó cambiado, y mida otra vez: lo medido antes no elige ninguna pieza.',
   'remark.worn':
     '{what, select, friction {Un disco de fricción está bajo su límite: cambie todos los de fricción del paquete, nunca uno, y mida otra vez; hasta entonces no se elige pieza.} other {Un disco de acero está bajo su límite: cambie todos los de acero del paquete, nunca uno, y mida otra vez; hasta entonces no se elige pieza.}}',
   'remark.shelf too short':
