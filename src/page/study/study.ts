@@ -47,7 +47,8 @@ export class Study {
     this,
     computed(() => {
       if (this.faults.value.length === 0) return undefined;
-      if (!faulting.value) void learnFaults();
+      // The two turn together from when both are there.
+      if (!faulting.value) void learnFaults().then(() => this.turning.reset());
       return faulting.value?.(this.file.train.value, this.faults.value);
     }),
   );
