@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { chart, type ChartGear } from '../src/engine/chart/index.ts';
-import { flow, vehicleOf } from '../src/engine/flow/index.ts';
+import { type Fact, type Flow, flow, vehicleOf } from '../src/engine/flow/index.ts';
 import type { GearPair, Train } from '../src/engine/train/index.ts';
 import { seedOfRun } from './dice.ts';
 import { randomTrain } from './random-train.ts';
@@ -32,6 +32,10 @@ function behind(train: Train, count: number): Train {
   };
 }
 
+const towardIn = (fact: Fact) => {
+  return fact.fact === 'rolls' ? fact.toward : fact.fact === 'tied up' ? fact.rolled : undefined;
+};
+
 const told = ({ drive, coast, inReverse }: ChartGear) => [drive, coast, inReverse];
 
 test(`odd or even external pairs behind it, a vehicle does the same (SEED=${seed})`, () => {
@@ -58,6 +62,12 @@ test(`odd or even external pairs behind it, a vehicle does the same (SEED=${seed
     const [near, far] = [train, behind(train, 1)].map((its) => flow(its, back.on));
     expect(far?.rollback.inputFree.rolls).toBe(near?.rollback.inputFree.rolls);
     expect(far?.rollback.inputHeld.rolls).toBe(near?.rollback.inputHeld.rolls);
+    // A hill takes it the other way than it travels, whichever way its output then turns.
+    for (const { travels, rollback } of [near, far] as Flow[]) {
+      for (const { facts } of [rollback.inputFree, rollback.inputHeld]) {
+        expect(facts.map(towardIn)).toContain(travels === 'reverse' ? 'forward' : 'reverse');
+      }
+    }
     expect(far?.coast.devices.size).toBe(near?.coast.devices.size);
   }
   tally.enough();

@@ -209,7 +209,7 @@ describe('the page under a hand', () => {
   it('shows what holds by hand and rolled back', async () => {
     const { page } = await open();
     const mark = page.locator('.diagram svg .device.carrying[data-name="low sprag"]');
-    await button(page, 'rolled back, input held').click();
+    await button(page, 'on a hill, input held').click();
     await expect
       .poll(() => page.locator('.diagram svg .device.carrying').count())
       .toBeGreaterThan(0);

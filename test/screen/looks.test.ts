@@ -188,7 +188,7 @@ describe('two builds', () => {
 
 describe('a reason without torques', () => {
   it.each([
-    ['rolled back', 'rolls back', 'rolled back'],
+    ['on a hill', 'rolls back', 'rolls on a hill'],
     ['under power', 'second race is free', 'no torque to balance'],
   ])('says why there are none: %s', async (side, reason, says) => {
     const { page } = await open();

@@ -1,6 +1,7 @@
 import type { Rational } from '../linear/index.ts';
 import type { Quantity } from '../reckon/index.ts';
 import type { DeviceKind, End, MemberName, Way } from '../train/index.ts';
+import type { Course } from './vehicle.ts';
 
 /**
  * One reason, read off a certificate; a sentence in every language. Torques are sizes (not
@@ -71,13 +72,13 @@ export type Fact =
       readonly shares: readonly { readonly member: MemberName; readonly torque: Quantity }[];
     }
   | { readonly fact: 'neutral'; readonly member: MemberName; readonly end: End }
-  /** `rolled`: it is the load that would turn it back, as on a hill. */
+  /** `rolled`: it is the load that would turn it, as on a hill, and so where the vehicle would go. */
   | {
       readonly fact: 'tied up';
       readonly member: MemberName;
       readonly end: End;
       readonly way: Way;
-      readonly rolled?: true;
+      readonly rolled?: Course;
     }
   /** Speeds that nothing settles. */
   | { readonly fact: 'free'; readonly members: readonly MemberName[] }
@@ -87,7 +88,7 @@ export type Fact =
       readonly there: boolean;
       readonly overRunning: readonly string[];
     }
-  | { readonly fact: 'rolls'; readonly held: MemberName | null }
+  | { readonly fact: 'rolls'; readonly toward: Course; readonly held: MemberName | null }
   /** A hand check: what is held and turned. */
   | {
       readonly fact: 'checked';

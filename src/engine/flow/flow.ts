@@ -119,13 +119,15 @@ function rollbackCase(
   const { members: speeds, drawn } = carried.observed;
   const turned = { member: labelOf(carried, output), end: 'output', way } as const;
   const begin = { fact: 'turned', ...turned } as const;
+  const toward = vehicleOf(motion.train).course(way);
   if (ruling.turns) {
-    const rolls = { fact: 'rolls', held: inputHeld ? labelOf(carried, input) : null } as const;
+    const held = inputHeld ? labelOf(carried, input) : null;
+    const rolls = { fact: 'rolls', toward, held } as const;
     const facts = [begin, rolls, ...freeFacts(carried)];
     return { rolls: true, speeds, drawn, devices: deviceWork(carried), heldBy: [], facts };
   }
   const heldBy = carried.elements.flatMap(({ device }) => (device ? [device.name] : []));
-  const end = { fact: 'tied up', ...turned, rolled: true } as const;
+  const end = { fact: 'tied up', ...turned, rolled: toward } as const;
   const facts = [begin, ...pathFacts(carried, outputsOf(motion.train)), end];
   return { rolls: false, speeds, drawn, devices: deviceWork(carried), heldBy, facts };
 }

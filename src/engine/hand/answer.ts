@@ -25,6 +25,8 @@ export type HandAnswer = {
     }
   | {
       readonly turns: false;
+      /** Members that the lock does not reach: how far each is free while the turned one stands. */
+      readonly loose: ReadonlyMap<MemberName, Quantity>;
       /**
        * What the turning hand, the holding hands (by member) and each device or mesh's held
        * reaction (by device) put on the train, per unit of the hand's torque.

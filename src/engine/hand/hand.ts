@@ -49,7 +49,8 @@ function moving(carried: Carried, asked: Fact, { hold, turn }: HandCheck): HandA
 }
 
 // What bars a turn is read off a proof, so each torque is settled.
-function locked(carried: Carried, asked: Fact, { hold, turn }: HandCheck): HandAnswer {
+function locked(carried: Carried, asked: Fact, { hold, turn, on }: HandCheck): HandAnswer {
+  const { motion } = carried.ruling;
   const { given, devices, ports } = carried.proved;
   const torques = new Map<string, Quantity>(
     [turn, ...hold].map((member) => [member, given.get(member) as Rational]),
@@ -65,7 +66,15 @@ function locked(carried: Carried, asked: Fact, { hold, turn }: HandCheck): HandA
   });
   const branches = [...ports].map(([{ within, member }, torque]) => ({ within, member, torque }));
   const facts = [asked, ...pathFacts(carried, [turn]), ...byHand];
-  return { turns: false, torques, branches, devices: deviceWork(carried), facts };
+  const loose = looseIn(motion, { hold, turn, on });
+  return { turns: false, torques, loose, branches, devices: deviceWork(carried), facts };
+}
+
+// Whom nothing settles while the hands stand still: the lock is not theirs.
+function looseIn(motion: Motion, { hold, turn, on }: Omit<HandCheck, 'way'>) {
+  const given = [turn, ...hold].map((member) => ({ member, speed: ZERO }));
+  const { observed } = carriedBy(judge(motion, { on: new Set(on), given }));
+  return new Map([...observed.members].filter(([, speed]) => isSpan(speed)));
 }
 
 // Every body but the case, the planets, and those that the hands are on.

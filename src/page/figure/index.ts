@@ -3,4 +3,5 @@ export { Drawing } from './drawing.tsx';
 export { fillWith, large } from './large.ts';
 export { Figure } from './figure.tsx';
 export { pngOf } from './png.ts';
-export { SpeedTable, speedText } from './speedtable.tsx';
+export { SpeedTable } from './speedtable.tsx';
+export { speedText } from './speedtext.ts';

@@ -1,5 +1,6 @@
-import { isSpan, type Quantity } from '../../engine/flow/index.ts';
-import { spoken, voiceNow } from '../words/index.ts';
+import type { Quantity } from '../../engine/flow/index.ts';
+import { voiceNow } from '../words/index.ts';
+import { speedText } from './speedtext.ts';
 
 interface Props {
   readonly members: readonly string[];
@@ -23,16 +24,3 @@ export function SpeedTable({ members, speeds }: Props) {
     </table>
   );
 }
-
-/** How a member turns: its speed, or how far it is free to. */
-export function speedText(speed: Quantity | undefined): string {
-  const voice = voiceNow();
-  const say = words();
-  if (speed === undefined) return say.still;
-  return isSpan(speed) ? say.free(voice.quantity(speed)) : voice.number(speed);
-}
-
-const words = spoken({
-  en: { still: 'stands still, or locks', free: (span: string) => `free: ${span}` },
-  es: { still: 'quieto, o se bloquea', free: (span: string) => `libre: ${span}` },
-});

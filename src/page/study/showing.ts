@@ -16,6 +16,7 @@ import type { ByEngine, ByHand, TurnedBy } from './setting.ts';
 export interface Showing {
   readonly setting: TurnedBy;
   readonly moves: boolean;
+  /** Where a hand finds a lock: of those that it does not reach. */
   readonly speeds: ReadonlyMap<MemberName, Quantity>;
   /** One motion as floats, to draw. Empty where nothing moves. */
   readonly drawn: ReadonlyMap<MemberName, number>;
@@ -50,7 +51,7 @@ export function ofEngine(train: Train, on: readonly string[], setting: ByEngine)
 
 export function ofHand(found: HandAnswer, setting: ByHand): Showing {
   const { turns, devices, facts } = found;
-  const speeds = found.turns ? found.moves : new Map<MemberName, Quantity>();
+  const speeds = found.turns ? found.moves : found.loose;
   const drawn = found.turns ? floats(found.drawn) : new Map<MemberName, number>();
   return { setting, moves: turns, speeds, drawn, devices, facts, found };
 }

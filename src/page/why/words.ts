@@ -9,7 +9,7 @@ export const words = spoken({
       nothing: 'Nothing pushes on what this speaks of: there is no torque to balance.',
       whole: 'This speaks of the train as a whole; the other sentences open to what is pushed.',
       unlisted:
-        'This answer was checked like every other, but who pushes whom is not listed for a train that is rolled back.',
+        'This answer was checked like every other, but who pushes whom is not listed for a train that rolls on a hill.',
     },
     on: (member: string) => `Torques on the ${member}`,
     together: 'together',
@@ -29,7 +29,7 @@ export const words = spoken({
       nothing: 'Nada empuja aquello de lo que habla esta frase: no hay par que equilibrar.',
       whole: 'Esto habla del tren entero; las otras frases se abren a lo que se empuja.',
       unlisted:
-        'Esta respuesta se comprobó como las demás, pero quién empuja a quién no se enumera cuando el tren rueda hacia atrás.',
+        'Esta respuesta se comprobó como las demás, pero quién empuja a quién no se enumera cuando el tren rueda en cuesta.',
     },
     on: (member: string) => `Pares sobre: ${member}`,
     together: 'juntos',

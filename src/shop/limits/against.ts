@@ -175,14 +175,19 @@ export function shelfRemarks(
  * wrong unit, a plate too many or too few, readings that no part can bring inside.
  */
 export function speakAgainst(remarks: readonly { readonly remark: string }[]): boolean {
-  return remarks.some((its) => {
-    return AGAINST.has(its.remark) || (its.remark === 'uneven' && 'beyond' in its && its.beyond);
-  });
+  return remarks.some((its) => AGAINST.has(its.remark) || isBeyond(its));
 }
 
-/** Whether a reading is not what was meant, or cannot be: then no verdict is told either. */
+/**
+ * Whether a reading is not what was meant, or cannot be, or the readings of one gap differ by more
+ * than its limits allow: then no verdict is told either, of any one of them or of their mean.
+ */
 export function isMisread(remarks: readonly { readonly remark: string }[]): boolean {
-  return remarks.some(({ remark }) => MISREAD.has(remark));
+  return remarks.some((its) => MISREAD.has(its.remark) || isBeyond(its));
+}
+
+function isBeyond(its: { readonly remark: string }): boolean {
+  return its.remark === 'uneven' && 'beyond' in its && its.beyond === true;
 }
 
 const MISREAD: ReadonlySet<string> = new Set([

@@ -251,18 +251,22 @@ describe('the turned end', () => {
 
   it('on a hill rolls back or does not', () => {
     const back: Fact = { ...coasted, way: 'anticlockwise' } as Fact;
-    expect(sentences([back, { fact: 'rolls', held: null }]).at(-1)).toBe(
+    expect(sentences([back, { fact: 'rolls', toward: 'reverse', held: null }]).at(-1)).toBe(
       'With the input free, the train rolls back.',
     );
-    expect(sentences([back, { fact: 'rolls', held: 'crank' }]).at(-1)).toBe(
+    expect(sentences([back, { fact: 'rolls', toward: 'reverse', held: 'crank' }]).at(-1)).toBe(
       'Even with the crank held, the train rolls back.',
+    );
+    // A gear that drives in reverse is rolled the other way: forward.
+    expect(sentences([back, { fact: 'rolls', toward: 'forward', held: null }]).at(-1)).toBe(
+      'With the input free, the train rolls forward.',
     );
     const barred: Fact = {
       fact: 'tied up',
       member: 'main shaft',
       end: 'output',
       way: 'anticlockwise',
-      rolled: true,
+      rolled: 'reverse',
     };
     expect(sentences([back, barred]).at(-1)).toBe(
       'The output, the main shaft, cannot be turned anticlockwise: the train does not roll back.',

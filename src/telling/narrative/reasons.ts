@@ -162,6 +162,7 @@ function sentence(fact: Fact, { end, back, unit, turns, stand }: Setting, voice:
     case 'tied up':
       return voice.say('fact.tied up', {
         end: end === 'given' ? end : fact.rolled ? 'rolled' : fact.end,
+        toward: fact.rolled ?? '',
         member: voice.name(fact.member),
         way: way(fact.way),
       });
@@ -184,6 +185,7 @@ function sentence(fact: Fact, { end, back, unit, turns, stand }: Setting, voice:
       });
     case 'rolls':
       return voice.say('fact.rolls', {
+        toward: fact.toward,
         held: fact.held === null ? 'no' : 'yes',
         member: voice.name(fact.held ?? ''),
       });

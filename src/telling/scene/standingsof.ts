@@ -26,7 +26,7 @@ export interface Shown {
 
 /** What stands beside the names, as a door words it: the torque through a member. */
 export interface StandingWords {
-  /** In parts of the torque that is put in; not negative. */
+  /** In parts of the torque that is put in; not negative: at an end what goes in or out there. */
   readonly torque: (parts: number) => string;
 }
 
@@ -40,12 +40,7 @@ export function endsOf(train: Train): Map<MemberName, 'input' | 'output'> {
 
 /** How members and devices stand in an answer, for `paintStickDiagram`. */
 export function standingsOf(assembly: Assembly, shown: Shown, words: StandingWords): Standings {
-  const through = new Map(
-    shown.ledger?.bodies.map(({ member, entries }) => {
-      const pushes = entries.map(({ torque }) => largest(torque));
-      return [member, pushes.reduce((sum, push) => sum + Math.max(0, push), 0)];
-    }),
-  );
+  const through = torquesOf(shown);
   const power = powersOf(assembly, shown, through);
   const members = new Map<string, MemberStanding>();
   assembly.bodies.forEach(({ label }, body) => {
@@ -81,6 +76,21 @@ function memberStanding(
     ...says,
     ...(power !== undefined && { power }),
   };
+}
+
+// At an end, what goes in or out there: a branch that goes round through its body is not of it.
+// Elsewhere, what passes through.
+function torquesOf({ ledger, ends }: Shown): ReadonlyMap<MemberName, number> {
+  return new Map(
+    ledger?.bodies.map(({ member, entries }) => {
+      const outside = entries.filter(({ by, name }) => by === 'end' && ends?.has(name));
+      const pushes = (outside.length > 0 ? outside : entries).map(({ torque }) => largest(torque));
+      const [on, back] = [1, -1].map((way) => {
+        return pushes.reduce((sum, push) => sum + Math.max(0, push * way), 0);
+      }) as [number, number];
+      return [member, outside.length > 0 ? Math.max(on, back) : on];
+    }),
+  );
 }
 
 const STANDINGS: Readonly<Record<DeviceDoing, Standing>> = {

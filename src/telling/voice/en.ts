@@ -59,7 +59,7 @@ export const en = {
   'fact.neutral':
     '{end, select, output {Nothing makes the output, the {member}, turn against its load: neutral.} other {Nothing makes the input, the {member}, turn: it can stand still, and the train coasts freely.}}',
   'fact.tied up':
-    '{end, select, given {These speeds cannot be together: the train is tied up.} input {The input, the {member}, cannot be turned {way}: the train is tied up.} rolled {The output, the {member}, cannot be turned {way}: the train does not roll back.} other {The output, the {member}, cannot be turned {way}: the train is tied up.}}',
+    '{end, select, given {These speeds cannot be together: the train is tied up.} input {The input, the {member}, cannot be turned {way}: the train is tied up.} rolled {The output, the {member}, cannot be turned {way}: the train does not roll {toward, select, forward {forward} other {back}}.} other {The output, the {member}, cannot be turned {way}: the train is tied up.}}',
   'fact.free':
     '{count, plural, one {The {members} is free: nothing settles its speed.} other {The {members} are free: nothing settles their speeds.}}',
   'fact.recirculates':
@@ -67,7 +67,7 @@ export const en = {
   'fact.engine braking':
     '{there, select, yes {On coast the train turns the engine: there is engine braking.} other {{count, plural, =0 {On coast nothing turns the engine: there is no engine braking.} one {The {devices} over-runs, so the engine is not turned: there is no engine braking.} other {The {devices} over-run, so the engine is not turned: there is no engine braking.}}}}',
   'fact.rolls':
-    '{held, select, yes {Even with the {member} held, the train rolls back.} other {With the input free, the train rolls back.}}',
+    '{held, select, yes {Even with the {member} held, the train rolls {toward, select, forward {forward} other {back}}.} other {With the input free, the train rolls {toward, select, forward {forward} other {back}}.}}',
   'fact.checked':
     '{count, plural, =0 {{turns, select, yes {With nothing held, the {turned} turns {way}, {seen}.} other {With nothing held, the {turned} locks {way}, {seen}.}}} other {{turns, select, yes {With the {held} held, the {turned} turns {way}, {seen}.} other {With the {held} held, the {turned} locks {way}, {seen}.}}}}',
   'fact.moves':
@@ -319,8 +319,8 @@ export const en = {
   'flow.coast.why': 'Why, on coast',
   'flow.coast.reverse': 'On coast in reverse',
   'flow.coast.reverse.why': 'Why, on coast in reverse',
-  'flow.rollback.free': 'Rolled back, the input free',
-  'flow.rollback.held': 'Rolled back, the input held',
+  'flow.rollback.free': 'Rolled on a hill, the input free',
+  'flow.rollback.held': 'Rolled on a hill, the input held',
   'flow.legend':
     '{end, select, drive {Speeds: turns for one turn of the input.} coast {Speeds: turns for one turn of the output.} other {Speeds: in the unit of those that are given.}} {unit, select, input {Torques: times input torque; a device’s is on the member it names first.} given {Torques: times the torque at the first given speed; a device’s is on the member it names first.} other {Torques: times output torque; a device’s is on the member it names first.}} Plus is {plus}, {seen}. Power in: what the member brings into the set, times the power put in.',
   'flow.more': 'Coast and rolling back in full, and every mesh: --all.',
@@ -1023,7 +1023,7 @@ export const en = {
     '{gear}, {side, select, coast {on coast} other {under power}}{state, select, neutral {: neutral} tied_up {: tied up} other {}}',
   'drawn.nothing on': 'Nothing applied',
   'marks.picture':
-    '● is on and carries load. ○ is on and carries nothing. ■ holds, or is held. » over-runs. ~ is free. A wide line carries load, the wider the more power. Dashes stand still; dots are free. Torques are for 100 N·m put in.',
+    '● is on and carries load. ○ is on and carries nothing. ■ holds, or is held. » over-runs. ~ is free. A wide line carries load, the wider the more power. Dashes stand still; dots are free. Torques are for 100 N·m put in: at the input and the output what goes in or out, elsewhere what passes through.',
   'sheet.drawing': 'The half above the axis; sets and devices are symbols, not to scale.',
   'sheet.field':
     '{field, select, job {Job} complaint {Complaint} by {By} day {Date} initials {Initials} limit {Limit} source {Source} driver {What the driver says} other {Unit}}',

@@ -56,7 +56,7 @@ export const es: Messages = {
   'fact.neutral':
     '{end, select, output {Nada hace girar la salida, {member}, contra su carga: punto muerto.} other {Nada hace girar la entrada, {member}: puede quedarse quieta, y en retención el motor no es arrastrado.}}',
   'fact.tied up':
-    '{end, select, given {Estas velocidades no pueden darse juntas: el tren está bloqueado.} input {La entrada, {member}, no puede girar {way}: el tren está bloqueado.} rolled {La salida, {member}, no puede girar {way}: el tren no rueda hacia atrás.} other {La salida, {member}, no puede girar {way}: el tren está bloqueado.}}',
+    '{end, select, given {Estas velocidades no pueden darse juntas: el tren está bloqueado.} input {La entrada, {member}, no puede girar {way}: el tren está bloqueado.} rolled {La salida, {member}, no puede girar {way}: el tren no rueda {toward, select, forward {hacia delante} other {hacia atrás}}.} other {La salida, {member}, no puede girar {way}: el tren está bloqueado.}}',
   'fact.free':
     '{count, plural, one {Queda libre {members}: nada determina su velocidad.} other {Quedan libres {members}: nada determina sus velocidades.}}',
   'fact.recirculates':
@@ -64,7 +64,7 @@ export const es: Messages = {
   'fact.engine braking':
     '{there, select, yes {En retención el tren hace girar el motor: hay freno motor.} other {{count, plural, =0 {En retención nada hace girar el motor: no hay freno motor.} one {{devices} gira libre y el motor no es arrastrado: no hay freno motor.} other {{devices} giran libres y el motor no es arrastrado: no hay freno motor.}}}}',
   'fact.rolls':
-    '{held, select, yes {Incluso reteniendo {member}, el tren rueda hacia atrás.} other {Con la entrada libre, el tren rueda hacia atrás.}}',
+    '{held, select, yes {Incluso reteniendo {member}, el tren rueda {toward, select, forward {hacia delante} other {hacia atrás}}.} other {Con la entrada libre, el tren rueda {toward, select, forward {hacia delante} other {hacia atrás}}.}}',
   'fact.checked':
     '{count, plural, =0 {{turns, select, yes {Sin retener nada, {turned} gira {way}, {seen}.} other {Sin retener nada, {turned} se bloquea {way}, {seen}.}}} other {{turns, select, yes {Reteniendo {held}, {turned} gira {way}, {seen}.} other {Reteniendo {held}, {turned} se bloquea {way}, {seen}.}}}}',
   'fact.moves':
@@ -318,8 +318,8 @@ export const es: Messages = {
   'flow.coast.why': 'Por qué, en retención',
   'flow.coast.reverse': 'En retención marcha atrás',
   'flow.coast.reverse.why': 'Por qué, en retención marcha atrás',
-  'flow.rollback.free': 'Hacia atrás, con la entrada libre',
-  'flow.rollback.held': 'Hacia atrás, con la entrada retenida',
+  'flow.rollback.free': 'En cuesta, con la entrada libre',
+  'flow.rollback.held': 'En cuesta, con la entrada retenida',
   'flow.legend':
     '{end, select, drive {Velocidades: vueltas por una vuelta de la entrada.} coast {Velocidades: vueltas por una vuelta de la salida.} other {Velocidades: en la unidad de las dadas.}} {unit, select, input {Pares: veces el par de entrada; el de un elemento, sobre el miembro que nombra primero.} given {Pares: veces el par en la primera velocidad dada; el de un elemento, sobre el miembro que nombra primero.} other {Pares: veces el par de salida; el de un elemento, sobre el miembro que nombra primero.}} Más es girar {plus}, {seen}. Potencia que entra: la que el miembro lleva al juego, veces la aportada.',
   'flow.more': 'La retención y la marcha hacia atrás por completo, y cada engrane: --all.',
@@ -1022,7 +1022,7 @@ export const es: Messages = {
     '{gear}, {side, select, coast {en retención} other {en tracción}}{state, select, neutral {: punto muerto} tied_up {: bloqueado} other {}}',
   'drawn.nothing on': 'Nada aplicado',
   'marks.picture':
-    '● está aplicado y lleva carga. ○ está aplicado y no lleva nada. ■ retiene, o está retenido. » gira libre. ~ queda libre. Una línea gruesa lleva carga, tanto más gruesa cuanta más potencia. A trazos: quieto; a puntos: libre. Los pares son para 100 N·m de entrada.',
+    '● está aplicado y lleva carga. ○ está aplicado y no lleva nada. ■ retiene, o está retenido. » gira libre. ~ queda libre. Una línea gruesa lleva carga, tanto más gruesa cuanta más potencia. A trazos: quieto; a puntos: libre. Los pares son para 100 N·m de entrada: en la entrada y la salida, lo que entra o sale; en lo demás, lo que pasa.',
   'sheet.drawing': 'La mitad sobre el eje; juegos y elementos son símbolos, sin escala.',
   'sheet.field':
     '{field, select, job {Trabajo} complaint {Queja} by {Por} day {Fecha} initials {Iniciales} limit {Límite} source {Fuente} driver {Lo que dice el conductor} other {Unidad}}',
