@@ -116,6 +116,16 @@ describe('a step gauge', () => {
   });
 });
 
+describe('readings that differ by more than the limits allow', () => {
+  it.each([
+    ['0.91 mm, 0.36 mm, 0.80 mm', undefined],
+    ['1.12 mm, 1.60 mm, 1.30 mm', undefined],
+    ['0.62 mm, 0.66 mm, 0.68 mm', 'inside'],
+  ])('are not judged by their mean: %s', (read, verdict) => {
+    expect(judged(`feeler: [${read}]`).verdict).toBe(verdict);
+  });
+});
+
 // Readings, and what is said of them; a third entry changes the pack.
 const SAID: readonly (readonly [string, readonly string[], (readonly [string, string])?])[] = [
   ['feeler: [0.70 mm, 0.71 mm, 0.70 mm]', []],
