@@ -124,6 +124,14 @@ describe('a fault upstream', () => {
     expect(weak['R R']).toContain('low brake');
   });
 
+  // By hand: in D 1 the drive line is fed and second's is not; joined, both are.
+  it('of two lines that a gasket no longer parts is oil where there should be none', () => {
+    expect(gears(CURLEW, 'drive: joined to second apply')['D 1']).toContain('second brake');
+    expect(gears(CURLEW, 'drive: joined to second apply')['R R']).toEqual(
+      gears(CURLEW, 'orifice A: blocked')['R R'],
+    );
+  });
+
   // By hand: forward clutch, direct clutch and second brake hang on the drive line in the forward
   // ranges; in R that line is drained, and its leak takes nothing from anybody.
   it('of a line that leaks weakens what hangs on it in the gears that feed it, and in no other', () => {

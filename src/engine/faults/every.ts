@@ -96,6 +96,12 @@ export function everyOilFault({ controls }: Train): Fault[] {
     ...[...lines].flatMap((name) =>
       (['leaks', 'blocked'] as const).map((is) => oil({ part: 'line', name, is })),
     ),
+    // A gasket or a porous wall between two lines, either way round the same.
+    ...[...lines].flatMap((name, i) =>
+      [...lines]
+        .slice(i + 1)
+        .map((other) => oil({ part: 'line', name, is: 'joined', with: other })),
+    ),
   ];
 }
 
