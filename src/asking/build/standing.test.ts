@@ -97,6 +97,9 @@ describe('a pack whose plates were found burnt', () => {
     expect(after(burnt, READ, fresh)).toEqual(['asked', false, true]);
     expect(after(READ, burnt, fresh)).toEqual(['asked', false, true]);
     expect(after(burnt, READ, fresh, READ)).toEqual(['outside', true, false]);
+    // Nothing is left of what was read of the old ones by another way.
+    const air = ['reading', 'second brake', 'on air: { pressure: 300 kPa, strokes: [9.9 mm] }'];
+    expect(after(air, burnt, fresh, READ)).toEqual(after(burnt, fresh, READ));
   });
 
   it('has one chosen once they are', () => {

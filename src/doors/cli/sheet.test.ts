@@ -67,6 +67,10 @@ describe('a sheet', () => {
     expect(JSON.stringify(start)).toMatch(
       /no source.*Start 5\. Pressure before load.*hoist.*line pressure port.*"lines".*Start 10\./u,
     );
+    // Common practice, no source: the gauge is on before the engine is started.
+    expect(JSON.stringify(start)).toMatch(
+      /Start 4\..*gauge at the line pressure port first.*Start 5\./u,
+    );
     const { firstStart } = JSON.parse((await ask(`plan ${K} --json`)).out);
     expect(firstStart).toHaveLength(10);
     expect(firstStart[4]).toEqual({ start: 5, does: 'pressure', danger: 'wheels' });

@@ -4,7 +4,7 @@ import { askPlan, askStanding, type MeasuredThing } from '../../asking/build/ind
 import { asIfTold, faultsOf, type PartStanding, partsIn } from '../../asking/job/index.ts';
 import { NoAnswer, type Refused } from '../../asking/request/index.ts';
 import type { Plan, Step } from '../../engine/plan/index.ts';
-import type { Train } from '../../engine/train/index.ts';
+import { piecesOf, type Train } from '../../engine/train/index.ts';
 import {
   type Answered,
   type BuildTask,
@@ -128,6 +128,17 @@ export class Building {
   async takeOff(step: number, because: string): Promise<void> {
     await this.write({ kind: 'unbuilt', step: `${step}`, why: this.written(because) });
     this.show();
+  }
+
+  /** What the job found wrong of the parts of a device, and nobody replaced. */
+  foundOf(device: string): readonly string[] {
+    const { devices = [], teardown = [] } = this.train.value ?? {};
+    const pieces = new Set(devices.filter(({ name }) => name === device).flatMap(piecesOf));
+    const parts = teardown.filter(({ carries }) => carries.some((its) => pieces.has(its)));
+    const names = [...new Set([device, ...parts.map(({ name }) => name)])];
+    return [...partsIn(this.jobs.open.value, names)].flatMap(([name, part]) =>
+      faultsOf(part).map(({ says }) => `${name}: ${says}`),
+    );
   }
 
   /** A sentence as it stands in a job: with the names of the train's own file. */

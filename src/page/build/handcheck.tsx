@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Felt, PlannedCheck, Step } from '../../engine/plan/index.ts';
-import { feltText, stepTold } from '../../telling/narrative/index.ts';
+import { feltText, seenFrom, stepTold } from '../../telling/narrative/index.ts';
 import { LargeButton, Tiles } from '../controls/index.ts';
 import { WordButton } from '../handsfree/index.ts';
 import { stand, voiceNow } from '../words/index.ts';
@@ -39,6 +39,7 @@ export function HandCheck({ building, task, context, isNext, step, check }: Prop
       <div class="build-work">
         {step.does === 'air check' && caution !== undefined && <Caution text={caution} />}
         <p class="build-ask">{told.ask}</p>
+        <p class="aside">{say.seen(seenFrom(stand.value, context.voice))}</p>
         <p class="build-right">{context.voice.say('plan.right', { felt: told.right })}</p>
         {isNext && !other && (
           <div class="row build-answers">

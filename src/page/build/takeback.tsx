@@ -1,5 +1,5 @@
 import type { Mistake } from '../../engine/plan/index.ts';
-import { mistakeText, type StepContext } from '../../telling/narrative/index.ts';
+import { mistakeText, type StepContext, visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import type { Building } from './building.ts';
 import { words } from './words.ts';
@@ -21,9 +21,13 @@ export function TakeBack({ building, context, mistakes }: Props) {
       <ul>
         {mistakes.map((mistake) => {
           const name = mistakeText(mistake, train, voice);
+          const found = mistake.what === 'one-way' ? building.foundOf(mistake.device) : [];
           const made = plan.mistakes.find((its) => its.mistake === mistake)?.made ?? 1;
           return (
             <li key={name}>
+              {found.length > 0 && (
+                <p class="build-felt">{say.jobFound(visible(found.join('; ')))}</p>
+              )}
               <LargeButton onPress={() => void building.takeOff(made, name)}>
                 <b>{name}</b>
                 <br />

@@ -39,6 +39,8 @@ export const words = spoken({
     it: 'It',
     felt: (felt: string) => `Wrong: it ${felt}.`,
     mayBe: 'It may be one of these. Look for it, then take off what is over it:',
+    jobFound: (what: string) => `This job found, and nothing says that it was replaced: ${what}.`,
+    seen: (from: string) => `Clockwise is as ${from}.`,
     nothingKnown:
       'No single mistake of this build feels so: do it again slowly, then look at what went on last.',
     picture: (felt: string) => `The unit as far as it is built; what is turned ${felt}`,
@@ -117,6 +119,8 @@ export const words = spoken({
     it: 'Esa pieza',
     felt: (felt: string) => `Mal: ${felt}.`,
     mayBe: 'Puede ser uno de estos. Búsquelo y quite lo que tiene encima:',
+    jobFound: (what: string) => `Este trabajo encontró, y nada dice que se cambió: ${what}.`,
+    seen: (from: string) => `Horario: ${from}.`,
     nothingKnown:
       'Ningún error por sí solo se siente así: repítalo despacio y mire lo último que se puso.',
     picture: (felt: string) => `La unidad hasta donde está armada; lo que se gira: ${felt}`,

@@ -31,9 +31,7 @@ export function Before({ progress, unread }: Props) {
               {say.readFirst(voice.list(unread.map(({ name }) => voice.called(name))))}
             </strong>
           </p>
-          {unread.map((thing) => (
-            <Unread key={thing.name} progress={progress} thing={thing} />
-          ))}
+          <ReadNow progress={progress} unread={unread} />
         </div>
       )}
       <div class="strip-warning strip-cautions">
@@ -50,7 +48,12 @@ export function Before({ progress, unread }: Props) {
   );
 }
 
-// One that is read now, or never: whoever passes says why.
+/** What is read now or never, each with the way to its measure. */
+export function ReadNow({ progress, unread }: Props) {
+  return unread.map((thing) => <Unread key={thing.name} progress={progress} thing={thing} />);
+}
+
+// Whoever passes says why.
 function Unread({
   progress,
   thing,

@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { type MeasuredThing, unreadWhole } from '../../asking/build/index.ts';
 import { type Part, type Train, upOf } from '../../engine/train/index.ts';
-import { kindOfPart } from '../../shop/strip/index.ts';
+import { isLostWith, isReadWhole, kindOfPart } from '../../shop/strip/index.ts';
 import { boltTexts, isSprung, partTexts, strippingRefusal } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { jobsOf, TakePhotograph } from '../job/index.ts';
@@ -10,7 +10,7 @@ import { room } from '../rooms/index.ts';
 import type { Study } from '../study/index.ts';
 import { voiceNow } from '../words/index.ts';
 import { Found } from './found.tsx';
-import { Before } from './before.tsx';
+import { Before, ReadNow } from './before.tsx';
 import { FoundFaulty, Moves } from './moves.tsx';
 import { Progress } from './progress.ts';
 import { ExplodedRow } from './row.tsx';
@@ -34,7 +34,9 @@ export function Stripping({ study, train, work, onAdd }: Props) {
   const { stripping, way, part } = progress;
   const { off } = stripping;
   const isWhole = way === 'apart' && off.size === 0;
-  const unread = isWhole ? unreadWhole(measuringOf(study).things.value, progress.notes) : [];
+  const unread =
+    way === 'apart' ? unreadWhole(measuringOf(study).things.value, progress.notes) : [];
+  const first = unread.filter(({ name }) => isReadWhole(teardown, name));
   return (
     <>
       <div class="strip-ways row" role="group" aria-label={say.which}>
@@ -56,7 +58,7 @@ export function Stripping({ study, train, work, onAdd }: Props) {
         part={part}
         onPart={(name) => progress.show(name)}
       />
-      {isWhole && <Before progress={progress} unread={unread} />}
+      {isWhole && <Before progress={progress} unread={first} />}
       {part ? (
         <Card key={part.name} {...{ study, train, part, progress, unread }} />
       ) : (
@@ -93,7 +95,7 @@ export function Stripping({ study, train, work, onAdd }: Props) {
 interface CardProps extends Omit<Props, 'onAdd' | 'work'> {
   readonly part: Part;
   readonly progress: Progress;
-  /** What is to be read before anything comes off. */
+  /** What is not read, and can be read only while what closes it is on. */
   readonly unread: readonly MeasuredThing[];
 }
 
@@ -108,7 +110,8 @@ function Card({ study, train, part, progress, unread }: CardProps) {
   const place = teardown.indexOf(part);
   const neighbour = teardown[way === 'apart' ? place - 1 : place + 1];
   const turned = neighbour && up(part) && up(neighbour) !== up(part) ? up(part) : undefined;
-  const stopped = unread.map(({ name }) => voiceNow().called(name));
+  const lost = unread.filter(({ name }) => isLostWith(stripping, part, name));
+  const stopped = lost.map(({ name }) => voice.called(name));
   const refusal =
     strippingRefusal(stripping, part, voice) ??
     (stopped.length > 0 ? say.stopped(voice.list(stopped)) : undefined);
@@ -145,6 +148,7 @@ function Card({ study, train, part, progress, unread }: CardProps) {
             {refusal}
           </p>
         )}
+        {stripping.off.size > 0 && lost.length > 0 && <ReadNow progress={progress} unread={lost} />}
         <div class="row strip-moves">
           <Moves part={part} progress={progress} main={toDo} refused={refusal !== undefined} />
           <LargeButton main={!toDo} onPress={() => progress.show()}>

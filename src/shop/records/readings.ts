@@ -10,10 +10,14 @@ import { type PlayReadings, readPlays } from '../endplay/index.ts';
 import { type PackReadings, readReadings } from '../packs/index.ts';
 import { type PreloadReadings, readPreloads } from '../preload/index.ts';
 import { readWear, type WearReadings } from '../wear/index.ts';
-import { type FoldedJob, standing } from './fold.ts';
+import { type FoldedEntry, type FoldedJob, standing } from './fold.ts';
 import { atEntry, fileText } from './line.ts';
+import { newPlatesIn } from './newplates.ts';
 
-/** The readings of a job that stand: of each thing, the latest by each way. */
+/**
+ * The readings of a job that stand: of each thing, the latest by each way; of a pack that has new
+ * plates only what was read of these, where anything was.
+ */
 export interface JobReadings {
   readonly packs: readonly PackReadings[];
   readonly plays: readonly PlayReadings[];
@@ -51,6 +55,12 @@ const KINDS: Readonly<Record<MeasuredKind, Kind>> = {
 export function readingsIn(job: FoldedJob, train: Train): JobReadings {
   const found = new Map<Section, Map<string, object>>();
   const problems: Problem[] = [];
+  const fresh = newPlatesIn(job, train);
+  const isFresh = (entry: FoldedEntry, of: string) => {
+    const place = fresh.get(of);
+    return place === undefined || job.entries.indexOf(entry) > place;
+  };
+  const known = new Map<string, boolean>();
   for (const entry of standing(job, 'reading')) {
     const { of } = entry.told;
     const read = readAs(kindsOf(of, train), fileText(entry.told), train);
@@ -58,7 +68,10 @@ export function readingsIn(job: FoldedJob, train: Train): JobReadings {
     if (!read?.section || read.problems.length > 0) continue;
     const section = found.get(read.section) ?? new Map<string, object>();
     found.set(read.section, section);
-    for (const its of read.readings) section.set(of, { ...section.get(of), ...its });
+    const its = isFresh(entry, of);
+    const before = known.get(of) === its ? section.get(of) : undefined;
+    known.set(of, its);
+    for (const one of read.readings) section.set(of, { ...before, ...one });
   }
   const all = (section: Section) => [...(found.get(section)?.values() ?? [])] as never;
   return {

@@ -4,6 +4,7 @@ import { Dice, seedOfRun } from '../../../test/dice.ts';
 import { randomTrain } from '../../../test/random-train.ts';
 import { withRandomTeardown } from '../../../test/random-teardown.ts';
 import { readTrain } from '../../engine/trainfile/index.ts';
+import { isLostWith, isReadWhole } from './index.ts';
 import { heldOnBy, keptOffBy, nextOff, nextOn, type Stripping } from './stripping.ts';
 
 const kestrel = readTrain(fs.readFileSync('trains/kestrel-three-speed.train.yaml', 'utf8')).train;
@@ -30,6 +31,25 @@ describe('stripping a unit', () => {
     expect(keptOffBy(with_(teardown, all), part('pump'))).toEqual(['pump gasket']);
     expect(keptOffBy(with_(teardown, all), part('case washer'))).toEqual([]);
     expect(nextOn(with_(teardown, all))?.name).toBe('output cover');
+  });
+
+  it('loses a play with the part that closes it, and with none before', () => {
+    const closing = teardown.map((its) => {
+      return { ...its, closes: its.name === 'second pack' ? ['main shaft'] : [] };
+    });
+    const [pump, pack] = ['pump', 'second pack'].map((name) =>
+      closing.find((its) => its.name === name)!,
+    );
+    const lost = (its: typeof pump, ...off: readonly string[]) => {
+      return isLostWith(with_(closing, off), its!, 'main shaft');
+    };
+    expect([lost(pump), lost(pack), lost(pack, 'pump', 'front ring')]).toEqual([false, true, true]);
+    expect(lost(pack, 'pump', 'front ring', 'second pack')).toBe(false);
+    expect(isReadWhole(closing, 'main shaft')).toBe(false);
+    // Where the file says nothing, before anything comes off.
+    expect(isReadWhole(closing, 'turbine shaft')).toBe(true);
+    expect(isLostWith(with_(closing, []), pump!, 'turbine shaft')).toBe(true);
+    expect(isLostWith(with_(closing, ['pump']), pack!, 'turbine shaft')).toBe(false);
   });
 
   it('comes apart in the order of the file, and together in the other, on any teardown', () => {

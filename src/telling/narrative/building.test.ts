@@ -33,6 +33,12 @@ const MISTAKES: readonly [mistake: Mistake, en: string, es: string][] = [
     'ring band: does not grip',
     'ring band: no agarra',
   ],
+  // Common practice, no source: a cage that slips feels as one that is not there.
+  [
+    { what: 'one-way', device: 'sprag', is: 'left out' },
+    'sprag: left out, or worn and slips',
+    'sprag: sin montar, o patina por desgaste',
+  ],
   [{ what: 'one-way', device: 'sprag', is: 'backwards' }, 'sprag: backwards', 'sprag: al revés'],
   [
     { what: 'join', join: 'drum', is: 'stripped', of: 'set.ring' },

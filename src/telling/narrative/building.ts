@@ -69,8 +69,11 @@ function wording(mistake: Mistake, train: Train): [name: string, what: string, p
       if (mistake.is === 'left out') return [mistake.device, 'left_out', ''];
       return [mistake.device, kind === 'band' ? 'tight' : 'jammed', ''];
     }
-    case 'one-way':
-      return [mistake.device, keyOf(mistake.is), ''];
+    case 'one-way': {
+      // A cage that slips feels as one that is not there.
+      const is = mistake.is === 'left out' ? 'out_or_slips' : keyOf(mistake.is);
+      return [mistake.device, is, ''];
+    }
     case 'join':
       return [mistake.join, mistake.of === undefined ? 'stripped' : 'unseated', mistake.of ?? ''];
     case 'part':

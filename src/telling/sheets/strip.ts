@@ -1,5 +1,6 @@
 import { type End, isFriction, type Part, type Train, upOf } from '../../engine/train/index.ts';
 import type { FoldedJob } from '../../shop/records/index.ts';
+import { isReadWhole } from '../../shop/strip/index.ts';
 import { partTexts, type Voice } from '../narrative/index.ts';
 import { explodedScenes } from '../exploded/index.ts';
 import { toSvg } from '../scene/index.ts';
@@ -37,7 +38,7 @@ export function stripSheet(train: Train, voice: Voice, job?: FoldedJob): Sheet {
             ? Array.from({ length: EMPTY_ROWS }, (_, i) => [`${i + 1}`, '', '', '', TICK])
             : parts.flatMap((part, i) => [
                 ...turnRows(up(part), up(parts[i - 1] ?? part), voice),
-                partRow(part, i + 1, up(part), voice),
+                partRow(part, i + 1, up(part), playsUnder(train, part), voice),
               ]),
         rowMm: 12,
       },
@@ -50,11 +51,13 @@ const TICK: SheetCell = { ticks: [''] };
 
 function before(train: Train, voice: Voice): SheetBlock[] {
   const first = ['wash', 'fixture', 'plates', 'play', 'feel'];
-  const along = (train.endPlays ?? []).filter(({ measure }) => measure !== 'backlash');
-  const shafts = along.map(({ shaft }) => {
+  const { endPlays = [], preloads = [], teardown = [] } = train;
+  const along = endPlays.filter(({ measure }) => measure !== 'backlash');
+  const whole = along.filter(({ shaft }) => isReadWhole(teardown, shaft));
+  const shafts = whole.map(({ shaft }) => {
     return { label: voice.say('sheet.strip.play', { shaft: voice.called(shaft) }) };
   });
-  const bearings = (train.preloads ?? []).map((preload) => {
+  const bearings = preloads.map((preload) => {
     return {
       label: voice.say('sheet.strip.preload', { bearings: voice.called(preload.bearings) }),
     };
@@ -105,9 +108,25 @@ function turnRows(now: End | undefined, last: End | undefined, voice: Voice): Sh
   return [['', turn, voice.say('plan.danger', { danger: 'weight' }), '', TICK]];
 }
 
-function partRow(part: Part, number: number, up: End | undefined, voice: Voice): SheetCell[] {
+// The shafts whose end play is read when this part is uncovered, and not before.
+function playsUnder({ endPlays = [], teardown = [] }: Train, part: Part): readonly string[] {
+  const along = endPlays.filter(({ measure }) => measure !== 'backlash');
+  const closed = along.filter(({ shaft }) => part.closes?.includes(shaft));
+  return closed.map(({ shaft }) => shaft).filter((shaft) => !isReadWhole(teardown, shaft));
+}
+
+function partRow(
+  part: Part,
+  number: number,
+  up: End | undefined,
+  plays: readonly string[],
+  voice: Voice,
+): SheetCell[] {
   const once = part.bolts?.once ? [voice.say('plan.bolts once')] : [];
-  const looks = [...partTexts(part, voice, up), ...once];
+  const reads = plays.map((shaft) => {
+    return voice.say('sheet.strip.play', { shaft: voice.called(shaft) });
+  });
+  const looks = [...reads, ...partTexts(part, voice, up), ...once];
   return [
     `${number}`,
     { text: voice.called(part.name), look: 'strong' },

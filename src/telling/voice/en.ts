@@ -531,7 +531,7 @@ export const en = {
 
   // The build: what can go wrong in it, what a part asks for, and what hands find.
   mistake:
-    '{what, select, jammed {{name}: drags, plates jammed} tight {{name}: drags, set too tight} weak {{name}: does not grip} stays_in {{name}: does not come out} no_hold {{name}: does not hold} backwards {{name}: backwards} seized {{name}: seized} left_out {{name}: left out} unseated {{place}: not home in the {name}} wrong_way_round {{name}: wrong way round} out_of_line {{name}: out of line} miscounted {{name}: plates miscounted} wrong_thickness {{name}: wrong thickness} other {{name}: stripped}}',
+    '{what, select, jammed {{name}: drags, plates jammed} tight {{name}: drags, set too tight} weak {{name}: does not grip} stays_in {{name}: does not come out} no_hold {{name}: does not hold} backwards {{name}: backwards} seized {{name}: seized} left_out {{name}: left out} out_or_slips {{name}: left out, or worn and slips} unseated {{place}: not home in the {name}} wrong_way_round {{name}: wrong way round} out_of_line {{name}: out of line} miscounted {{name}: plates miscounted} wrong_thickness {{name}: wrong thickness} other {{name}: stripped}}',
   felt: '{felt, select, both_ways {turns both ways} neither_way {turns neither way} clockwise_only {turns clockwise only} other {turns anticlockwise only}}',
   inspection:
     '{inspection, select, look {look} count {count} measure {measure} height {height} clearance {pack clearance} band {band adjustment} end_play {end play} hand_check {hand check} preload {preload} pawl_check {trying the pawl} other {air check}}',
@@ -639,9 +639,9 @@ export const en = {
   'start.fill':
     'Put in fluid of the maker’s kind: most of what the unit takes, not all. The rest goes in once the pump has filled the converter and the cooler.',
   'start.prime':
-    'Chocks at the wheels, park, the parking brake on. Start, and let it idle; top it up at once as the level falls. Switch off if the pump howls.',
+    'A gauge at the line pressure port first, before the engine is started. Chocks at the wheels, park, the parking brake on. Start, and let it idle; no pressure within seconds means switch off. Top it up at once as the level falls. Switch off if the pump howls.',
   'start.pressure':
-    'A gauge at the line pressure port before the first start. At idle, in park and in neutral, there must be pressure within seconds: none means switch off, and no range is engaged. Compare it with the maker’s figures.',
+    'At idle, in park and in neutral, read the gauge at the line pressure port before any range is engaged: too little means switch off. Compare it with the maker’s figures.',
   'start.ranges':
     'Pressure good: both brakes on, at idle, the lever slowly through every range, a few seconds in each. Read the pressure and how long each takes to engage; one that is late or harsh is found now.',
   'start.leaks':
@@ -1030,7 +1030,7 @@ export const en = {
   'sheet.head':
     '{head, select, off {off} look {look at} found {found} check {hand check} felt {felt} before {before} fitted {fitted} best {best} time {time} who {who} what {what} chosen {chosen} after {after} initials {initials} predicted {predicted} held {held} turned {turned} end {seen from} face {face up} chance {chance} suspect {suspect} reason {because} reading {reading} mean {mean} other {no.}}',
   'sheet.strip.first':
-    '{what, select, wash {Washed outside, and photographed.} fixture {On its holding fixture, which is locked.} feel {Input and output turned by hand; what was felt is written down below.} plates {A tray or a peg board stands ready, for order and faces.} other {End play measured at each shaft, before anything comes off.}}',
+    '{what, select, wash {Washed outside, and photographed.} fixture {On its holding fixture, which is locked.} feel {Input and output turned by hand; what was felt is written down below.} plates {A tray or a peg board stands ready, for order and faces.} other {End play measured at each shaft, before anything comes off that closes it.}}',
   'sheet.strip.before': 'Before it comes apart',
   'sheet.strip.felt': 'What was felt',
   'sheet.strip.play': 'End play before, {shaft}',

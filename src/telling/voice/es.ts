@@ -530,7 +530,7 @@ export const es: Messages = {
 
   // El montaje.
   mistake:
-    '{what, select, jammed {{name}: arrastra, discos trabados} tight {{name}: arrastra, demasiado ajustada} weak {{name}: no agarra} stays_in {{name}: no sale} no_hold {{name}: no retiene} backwards {{name}: al revés} seized {{name}: se ha gripado} left_out {{name}: sin montar} unseated {{place}: sin asentar en {name}} wrong_way_round {{name}: con la cara al revés} out_of_line {{name}: sin alinear} miscounted {{name}: discos mal contados} wrong_thickness {{name}: espesor equivocado} other {{name}: estriado roto}}',
+    '{what, select, jammed {{name}: arrastra, discos trabados} tight {{name}: arrastra, demasiado ajustada} weak {{name}: no agarra} stays_in {{name}: no sale} no_hold {{name}: no retiene} backwards {{name}: al revés} seized {{name}: se ha gripado} left_out {{name}: sin montar} out_or_slips {{name}: sin montar, o patina por desgaste} unseated {{place}: sin asentar en {name}} wrong_way_round {{name}: con la cara al revés} out_of_line {{name}: sin alinear} miscounted {{name}: discos mal contados} wrong_thickness {{name}: espesor equivocado} other {{name}: estriado roto}}',
   felt: '{felt, select, both_ways {gira en ambos sentidos} neither_way {no gira en ningún sentido} clockwise_only {gira solo en sentido horario} other {gira solo en sentido antihorario}}',
   inspection:
     '{inspection, select, look {mirar} count {contar} measure {medir} height {altura} clearance {holgura} band {ajuste de la banda} end_play {juego axial} hand_check {comprobación a mano} preload {precarga} pawl_check {probar el trinquete} other {prueba de aire}}',
@@ -638,9 +638,9 @@ export const es: Messages = {
   'start.fill':
     'Ponga aceite del tipo del fabricante: casi todo lo que lleva la unidad, no todo. El resto entra cuando la bomba haya llenado el convertidor y el enfriador.',
   'start.prime':
-    'Calzos en las ruedas, estacionamiento, freno de mano puesto. Arranque y deje el motor al ralentí; complete enseguida según baja el nivel. Apague si la bomba aúlla.',
+    'Primero, un manómetro en la toma de presión de línea, antes de arrancar el motor. Calzos en las ruedas, estacionamiento, freno de mano puesto. Arranque y deje el motor al ralentí; si en segundos no hay presión, apague. Complete enseguida según baja el nivel. Apague si la bomba aúlla.',
   'start.pressure':
-    'Un manómetro en la toma de presión de línea antes del primer arranque. Al ralentí, en estacionamiento y en punto muerto, tiene que haber presión en segundos: si no la hay, apague y no ponga ninguna posición. Compárela con los datos del fabricante.',
+    'Al ralentí, en estacionamiento y en punto muerto, lea el manómetro de la toma de presión de línea antes de poner ninguna posición: si es poca, apague. Compárela con los datos del fabricante.',
   'start.ranges':
     'Con buena presión: los dos frenos puestos, al ralentí, la palanca despacio por todas las posiciones, unos segundos en cada una. Lea la presión y cuánto tarda cada una en entrar; la que llega tarde o brusca se encuentra ahora.',
   'start.leaks':
@@ -1029,7 +1029,7 @@ export const es: Messages = {
   'sheet.head':
     '{head, select, off {sale} look {mirar} found {hallado} check {comprobación a mano} felt {notado} before {antes} fitted {montado} best {mejor} time {hora} who {quién} what {qué} chosen {elegido} after {después} initials {iniciales} predicted {previsto} held {se retiene} turned {se gira} end {visto desde} face {cara arriba} chance {probab.} suspect {sospechoso} reason {porque} reading {lectura} mean {media} other {n.º}}',
   'sheet.strip.first':
-    '{what, select, wash {Lavada por fuera y fotografiada.} fixture {En su soporte, con el seguro puesto.} feel {Entrada y salida giradas a mano; lo notado queda escrito abajo.} plates {Hay una bandeja o un tablero de clavijas para el orden y las caras.} other {Juego axial de cada eje medido antes de quitar nada.}}',
+    '{what, select, wash {Lavada por fuera y fotografiada.} fixture {En su soporte, con el seguro puesto.} feel {Entrada y salida giradas a mano; lo notado queda escrito abajo.} plates {Hay una bandeja o un tablero de clavijas para el orden y las caras.} other {Juego axial de cada eje medido antes de quitar nada que lo cierre.}}',
   'sheet.strip.before': 'Antes de desarmar',
   'sheet.strip.felt': 'Lo que se notó',
   'sheet.strip.play': 'Juego axial antes, {shaft}',
