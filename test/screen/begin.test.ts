@@ -73,6 +73,7 @@ describe('where the page begins', () => {
     await page.mouse.move(x, y + box.height / 3, { steps: 6 });
     await page.mouse.up();
     await expect.poll(() => page.locator('.begin-hint').innerText()).toContain('in your hand');
+    expect(await page.locator('.begin-hint').innerText()).toContain('so it stays loose');
     expect(await asks.count()).toBe(0);
     expect(complaints).toEqual([]);
   });
@@ -283,6 +284,11 @@ describe('a one-way clutch that is tapped', () => {
     const now = page.locator('.races-now figcaption');
     await expect.poll(() => now.textContent()).toBe('Holds (now)');
     expect(await page.locator('.races svg').count()).toBe(2);
+    const below = async () => {
+      const box = await page.locator('.races-now').boundingBox();
+      return (box?.y ?? 0) + (box?.height ?? 0) - (page.viewportSize()?.height ?? 0);
+    };
+    await expect.poll(below).toBeLessThanOrEqual(0);
     const inner = page.locator('.races-one:not(.races-hold) .races-inner');
     const before = await inner.getAttribute('transform');
     await expect.poll(() => inner.getAttribute('transform')).not.toBe(before);

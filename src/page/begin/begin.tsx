@@ -1,4 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { isSpan } from '../../engine/flow/index.ts';
 import { LargeButton, later } from '../controls/index.ts';
 import { type FileDesk, startNew } from '../desk/index.ts';
 import { Diagram } from '../diagram/index.ts';
@@ -39,6 +40,12 @@ export function Begin({ study, desk }: Props) {
     }
   });
   const nameOf = (member: string) => voiceNow().name(member);
+  const output = train?.output ?? '';
+  const speed = study.right.answer.value?.speeds.get(output);
+  const touched = (member: string) => {
+    const isLoose = member === input && speed !== undefined && isSpan(speed);
+    return isLoose ? say.loose(nameOf(member), nameOf(output)) : say.touched(nameOf(member));
+  };
   return (
     <div class="begin">
       <section class="begin-what" aria-label={names.begin}>
@@ -55,7 +62,7 @@ export function Begin({ study, desk }: Props) {
       </section>
       <section class="begin-touch" ref={place}>
         <p class="begin-hint" role="status">
-          {turned === undefined ? input && say.touch(nameOf(input)) : say.touched(nameOf(turned))}
+          {turned === undefined ? input && say.touch(nameOf(input)) : touched(turned)}
         </p>
         <Diagram study={study} build={study.right} caption={captions().right(study)} />
       </section>

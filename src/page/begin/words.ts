@@ -33,6 +33,8 @@ export const words = spoken({
     touch: (input: string) => `Touch it: drag the ringed dial, the ${input}, round.`,
     touched: (member: string) =>
       `The ${member} turns in your hand, and the others as it makes them. Tap a dial to hold it.`,
+    loose: (member: string, output: string) =>
+      `The ${member} turns in your hand. Nothing resists at the ${output}, so it stays loose: tap a dial to hold it, or in Turn it take your hands off, and it is loaded.`,
     want: 'What do you want to do?',
     does: en,
     trains: 'Pick a train, the simplest first',
@@ -49,6 +51,8 @@ export const words = spoken({
     touch: (input: string) => `Tóquelo: arrastre en círculo el dial con anillo, ${input}.`,
     touched: (member: string) =>
       `${member} gira en su mano, y los demás como los mueve. Toque un dial para retenerlo.`,
+    loose: (member: string, output: string) =>
+      `${member} gira en su mano. En ${output} nada resiste, así que queda libre: toque un dial para retenerlo, o suelte en Girarlo, y tendrá carga.`,
     want: '¿Qué quiere hacer?',
     does: es,
     trains: 'Elija un tren, primero el más sencillo',

@@ -17,6 +17,11 @@ interface Props {
 export function Races({ study, build }: Props) {
   const say = words();
   const voice = voiceNow();
+  const place = useRef<HTMLElement>(null);
+  // It opens below the picture: whoever tapped there must see that it did.
+  useEffect(() => {
+    place.current?.scrollIntoView({ block: 'nearest' });
+  }, [study.lookedInto.value]);
   const device = build.train.value?.devices.find(({ name }) => name === study.lookedInto.value);
   if (device?.kind !== 'one-way') return null;
   const state = build.answer.value?.devices.get(device.name)?.state;
@@ -29,7 +34,7 @@ export function Races({ study, build }: Props) {
     rolls: hasRollers(device),
   });
   return (
-    <section class="races" aria-label={say.races(device.name)}>
+    <section ref={place} class="races" aria-label={say.races(device.name)}>
       {([true, false] as const).map((holds) => (
         <Race
           key={`${device.name} ${holds} ${seenFrom.value}`}
