@@ -7,6 +7,7 @@ export { askUnsigned, openIn, type Unsigned } from './open.ts';
 export { askPacks } from './packs.ts';
 export { askPlan } from './plan.ts';
 export { askPreloads } from './preloads.ts';
+export { sizeFor } from './size.ts';
 export { askStanding, type MeasuredThing, type MeasuredStanding } from './standing.ts';
 export type { TrialsRequest } from './trials.ts';
 export { askWear } from './wear.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { asIfTold, entryTold } from '../job/index.ts';
-import { askStanding, notesIn, openIn, unreadableTold, unreadWhole } from './index.ts';
+import { askStanding, notesIn, openIn, sizeFor, unreadableTold, unreadWhole } from './index.ts';
 
 const trainOf = (name: string) => {
   const text = fs.readFileSync(new URL(`../../../trains/${name}.train.yaml`, import.meta.url));
@@ -109,6 +109,22 @@ describe('a pack whose plates were found burnt', () => {
       true,
       false,
     ]);
+  });
+});
+
+describe('a part that comes in several sizes', () => {
+  const setter = { name: 'thrust washer', carries: [], selective: true, sets: 'second brake' };
+  const size = (...entries: readonly string[][]) => {
+    const all = entries.map((words) => entryTold(words, {}));
+    return sizeFor(KESTREL, asIfTold(undefined, all), setter as never);
+  };
+  const READ = ['reading', 'second brake', 'feeler: [1.38 mm, 1.40 mm, 1.39 mm]'];
+
+  it('goes in with the size that was taken, else with the one that fits what was read', () => {
+    expect(size()).toBeUndefined();
+    expect(size(READ)).toHaveProperty('fits');
+    const taken = { taken: 'backing plate 5.40 mm' };
+    expect(size(READ, ['chosen', 'second brake', 'backing plate 5.40 mm'])).toEqual(taken);
   });
 });
 

@@ -1,6 +1,6 @@
 import { inFileNames } from '../../engine/words/index.ts';
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import { askPlan, askStanding, type MeasuredThing } from '../../asking/build/index.ts';
+import { askPlan, askStanding, type MeasuredThing, sizeFor } from '../../asking/build/index.ts';
 import { asIfTold, faultsOf, type PartStanding, partsIn } from '../../asking/job/index.ts';
 import { NoAnswer, type Refused } from '../../asking/request/index.ts';
 import type { Plan, Step } from '../../engine/plan/index.ts';
@@ -160,6 +160,13 @@ export class Building {
   forget(): void {
     this.keep([]);
     this.show();
+  }
+
+  /** The size that the part of a step goes in with, as far as the job says. */
+  sizeAt(step: Step): ReturnType<typeof sizeFor> {
+    const train = this.train.value;
+    if (!train || step.does !== 'fit') return undefined;
+    return sizeFor(train, asIfTold(this.jobs.open.value, []), step.part);
   }
 
   /** What is measured at a step, as it stands in the job. */

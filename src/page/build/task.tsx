@@ -1,5 +1,5 @@
 import { FIRST_START } from '../../shop/firststart/index.ts';
-import { startTold, stepTold, visible } from '../../telling/narrative/index.ts';
+import { lengthText, startTold, stepTold, visible } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { FoundFaulty, GoesOn } from '../strip/index.ts';
 import { WordButton } from '../handsfree/index.ts';
@@ -73,11 +73,13 @@ function Body(props: BodyProps) {
 
 // A step itself: what is looked at, counted, done; one press says that all of it is.
 function Doing(props: BodyProps) {
+  const say = words();
   const { building, task, context } = props;
   if (task.what !== 'do') return null;
   const { step } = task;
   const its = stepTold(step, context);
   const thing = building.measured(step);
+  const size = building.sizeAt(step);
   const ticks = step.does === 'air check' ? [] : its.ticks;
   const faulty = props.isNext ? building.faulty(task) : undefined;
   return (
@@ -87,6 +89,13 @@ function Doing(props: BodyProps) {
       {its.how.map((line) => (
         <p key={line}>{line}</p>
       ))}
+      {size && (
+        <p class="build-stands">
+          {'taken' in size
+            ? say.taken(visible(size.taken))
+            : say.fits(lengthText(size.fits, context.voice))}
+        </p>
+      )}
       {ticks.length > 0 && (
         <ul class="build-ticks">
           {ticks.map((tick) => (

@@ -39,6 +39,8 @@ export const words = spoken({
     it: 'It',
     felt: (felt: string) => `Wrong: it ${felt}.`,
     mayBe: 'It may be one of these. Look for it, then take off what is over it:',
+    taken: (part: string) => `The job took ${part}: fit that one.`,
+    fits: (size: string) => `By what was measured, the one of ${size} fits: fit that one.`,
     jobFound: (what: string) => `This job found, and nothing says that it was replaced: ${what}.`,
     seen: (from: string) => `Clockwise is as ${from}.`,
     nothingKnown:
@@ -119,6 +121,8 @@ export const words = spoken({
     it: 'Esa pieza',
     felt: (felt: string) => `Mal: ${felt}.`,
     mayBe: 'Puede ser uno de estos. Búsquelo y quite lo que tiene encima:',
+    taken: (part: string) => `El trabajo eligió ${part}: monte esa.`,
+    fits: (size: string) => `Por lo medido corresponde la de ${size}: monte esa.`,
     jobFound: (what: string) => `Este trabajo encontró, y nada dice que se cambió: ${what}.`,
     seen: (from: string) => `Horario: ${from}.`,
     nothingKnown:
