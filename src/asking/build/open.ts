@@ -1,7 +1,9 @@
 import { MOST_PARTS } from '../../engine/plan/index.ts';
 import type { Train } from '../../engine/train/index.ts';
+import { findingsIn } from '../../shop/causes/index.ts';
 import { type BuildTask, builtIn, buildTasks } from '../../shop/build/index.ts';
-import { faultsOf, type OpenJob, partsIn } from '../job/index.ts';
+import { faultsOf, type Found, type OpenJob, partsIn } from '../job/index.ts';
+import { SPENT } from './spent.ts';
 import { askPlan } from './plan.ts';
 import { askStanding } from './standing.ts';
 
@@ -38,7 +40,8 @@ export function askUnsigned(train: Train, job: OpenJob): Unsigned {
   const names = train.teardown?.map(({ name }) => name) ?? [];
   const parts = [...partsIn(job.job, names)];
   const faulty = parts.flatMap(([part, its]) => {
-    const says = faultsOf(its).map((one) => one.says);
+    const left = faultsOf(its).filter((one) => !isRenewed(train, job, part, one));
+    const says = left.map((one) => one.says);
     return says.length > 0 ? [{ part, says }] : [];
   });
   const build = unbuiltIn(train, job);
@@ -49,6 +52,18 @@ export function askUnsigned(train: Train, job: OpenJob): Unsigned {
     off: parts.flatMap(([name, its]) => (its.off ? [name] : [])),
     ...(build && { build }),
   };
+}
+
+// Of plates that were found burnt, new ones went in later by the pack's own name; the drum stays.
+function isRenewed(train: Train, { job }: OpenJob, part: string, { id, says }: Found): boolean {
+  const signs = findingsIn(train, [`${part}: ${says}`], []);
+  const spent = signs.filter(({ sign }) => SPENT.has(sign));
+  if (spent.length === 0) return false;
+  const found = job.entries.findIndex((its) => its.id === id);
+  return job.entries.slice(found + 1).some(({ told, struckBy }) => {
+    if (struckBy || told?.kind !== 'installed' || !told.replaced) return false;
+    return spent.some(({ of }) => of === told.part);
+  });
 }
 
 /** What a job has measured and not closed. */

@@ -33,4 +33,5 @@ function isReadBefore({ job }: OpenJob, device: string, names: ReadonlySet<strin
   return read >= 0 && read < fitted;
 }
 
-const SPENT: ReadonlySet<string> = new Set(['burnt', 'hot spots']);
+/** The signs of plates that are replaced. */
+export const SPENT: ReadonlySet<string> = new Set(['burnt', 'hot spots']);

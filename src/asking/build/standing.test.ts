@@ -3,7 +3,15 @@ import { describe, expect, it } from 'vitest';
 import { readTrain } from '../../engine/trainfile/index.ts';
 import type { Train } from '../../engine/train/index.ts';
 import { asIfTold, entryTold } from '../job/index.ts';
-import { askStanding, notesIn, openIn, sizeFor, unreadableTold, unreadWhole } from './index.ts';
+import {
+  askUnsigned,
+  askStanding,
+  notesIn,
+  openIn,
+  sizeFor,
+  unreadableTold,
+  unreadWhole,
+} from './index.ts';
 
 const trainOf = (name: string) => {
   const text = fs.readFileSync(new URL(`../../../trains/${name}.train.yaml`, import.meta.url));
@@ -110,6 +118,19 @@ describe('a pack whose plates were found burnt', () => {
       false,
     ]);
   });
+});
+
+it('plates that were found burnt are not held against their drum once new ones are in', () => {
+  const faulty = (...entries: readonly string[][]) => {
+    const all = entries.map((words) => entryTold(words, {}));
+    return askUnsigned(KESTREL, asIfTold(undefined, all)).faulty.map(({ part }) => part);
+  };
+  const burnt = ['note', 'direct drum: Linings burnt'];
+  const fresh = ['installed', 'direct clutch', 'replaced'];
+  expect(faulty(burnt)).toEqual(['direct drum']);
+  expect(faulty(burnt, fresh)).toEqual([]);
+  expect(faulty(fresh, burnt)).toEqual(['direct drum']);
+  expect(faulty(burnt, fresh, ['note', 'direct drum: Bore scored'])).toEqual(['direct drum']);
 });
 
 describe('a part that comes in several sizes', () => {

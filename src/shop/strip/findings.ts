@@ -55,8 +55,8 @@ export type PartFinding = (typeof FINDINGS)[PartKind][number] | 'glazed';
 
 /**
  * What a part of a train may be found to be, the commonest first; of no kind, what any may. A drum
- * that comes out with its plates is looked over as a pack too; one that a band goes round, where the
- * band runs.
+ * that comes out with its plates is looked over as a pack too, and its piston’s seals; one that a
+ * band goes round, where the band runs.
  */
 export function findingsOf(train: Train, part: Part): readonly PartFinding[] {
   const kind = kindOfPart(train, part);
@@ -77,6 +77,7 @@ export function findingsOf(train: Train, part: Part): readonly PartFinding[] {
       ...its,
       ...(hasBand && (kind === 'drum' || kind === 'shell') ? (['glazed'] as const) : []),
       ...(hasPlates ? FINDINGS.pack : []),
+      ...(hasPlates && kind === 'drum' ? (['cut seals'] as const) : []),
     ]),
   ];
 }
