@@ -10,6 +10,7 @@ import {
   ZERO,
 } from '../linear/index.ts';
 import type { MemberName } from '../train/index.ts';
+import { isSpan } from '../reckon/index.ts';
 import { type Element, isSolid } from './element.ts';
 
 /** Power that goes round in a circle, as a part of the power put in, and whom it goes through. */
@@ -43,6 +44,26 @@ export function circlingPower(elements: readonly Element[], whole: Rational): Ci
   const { power, through } = circling(streams);
   const sets = elements.filter(({ name, device }) => !device && through.has(name));
   return { power, sets: sets.map(({ name }) => name) };
+}
+
+/**
+ * The elements through which torque goes round in a circle within what turns as one, devices and
+ * all: no power is lost there, yet each may carry more than comes in. None where nothing settles
+ * what one of them carries.
+ */
+export function turningRound(elements: readonly Element[]): Element[] {
+  const streams = elements.filter(isSolid).flatMap(({ name, touches }) => {
+    return touches.flatMap(({ body, point, speed }): Stream[] => {
+      const power = times(point, speed);
+      if (signOf(power) > 0) return [{ from: name, to: placeOf(body), power }];
+      if (signOf(power) < 0) return [{ from: placeOf(body), to: name, power: opposite(power) }];
+      return [];
+    });
+  });
+  const { through } = circling(streams);
+  const round = elements.filter(({ name }) => through.has(name));
+  const settled = round.every(({ touches }) => touches.every(({ torque }) => !isSpan(torque)));
+  return settled && round.some(({ device }) => device) ? round : [];
 }
 
 /** Power from one place to another, positive. */

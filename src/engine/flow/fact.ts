@@ -83,6 +83,12 @@ export type Fact =
   /** Speeds that nothing settles. */
   | { readonly fact: 'free'; readonly members: readonly MemberName[] }
   | { readonly fact: 'recirculates'; readonly power: Rational; readonly sets: readonly string[] }
+  /** Torque in a circle within what turns as one: no power, yet more than comes in. */
+  | {
+      readonly fact: 'goes round';
+      readonly sets: readonly string[];
+      readonly devices: readonly string[];
+    }
   | {
       readonly fact: 'engine braking';
       readonly there: boolean;

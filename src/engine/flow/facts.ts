@@ -4,6 +4,7 @@ import { isSpan, isZero, sharedLoads, sharedReactions, sizeOf, speedAt } from '.
 import { CASE, type Device, type End, type MemberName, type Way } from '../train/index.ts';
 import type { DeviceWork } from './answer.ts';
 import type { Carried } from './carried.ts';
+import { turningRound } from './circling.ts';
 import {
   type Element,
   flowTo,
@@ -81,8 +82,20 @@ function outcome({ carried, turned, answer }: Work): Fact[] {
   return [{ fact: 'result', member, end, speed }, ...shared];
 }
 
-function circlingFacts({ answer: { recirculating: power, circling: sets } }: Work): Fact[] {
-  return power.num === 0 ? [] : [{ fact: 'recirculates', power, sets }];
+function circlingFacts({
+  carried,
+  answer: { recirculating: power, circling: sets },
+}: Work): Fact[] {
+  const round = turningRound(carried.elements);
+  const names = (devices: boolean) => {
+    return round.filter(({ device }) => !device === !devices).map(({ name }) => name);
+  };
+  return [
+    ...(power.num === 0 ? [] : [{ fact: 'recirculates', power, sets } as const]),
+    ...(round.length === 0
+      ? []
+      : [{ fact: 'goes round', sets: names(false), devices: names(true) } as const]),
+  ];
 }
 
 /** What each loaded element does, along the path from the bodies of some members. */

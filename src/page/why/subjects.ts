@@ -32,6 +32,11 @@ export function subjectsOf(fact: Fact, assembly: Assembly | undefined): SceneSub
     case 'recirculates':
     case 'sets share':
       return fact.sets.map((name) => ({ kind: 'set', name }));
+    case 'goes round':
+      return [
+        ...fact.sets.map((name) => ({ kind: 'set', name }) as const),
+        ...fact.devices.map(device),
+      ];
     case 'engine braking':
       return fact.overRunning.map(device);
     case 'rolls':

@@ -177,6 +177,12 @@ function sentence(fact: Fact, { end, back, unit, turns, stand }: Setting, voice:
         sets: voice.names(fact.sets),
         power: voice.number(fact.power),
       });
+    case 'goes round':
+      return voice.say('fact.goes round', {
+        count: fact.sets.length,
+        sets: voice.names(fact.sets),
+        devices: voice.names(fact.devices),
+      });
     case 'engine braking':
       return voice.say('fact.engine braking', {
         there: fact.there ? 'yes' : 'no',

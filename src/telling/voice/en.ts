@@ -64,6 +64,8 @@ export const en = {
     '{count, plural, one {The {members} is free: nothing settles its speed.} other {The {members} are free: nothing settles their speeds.}}',
   'fact.recirculates':
     '{count, plural, one {Power goes round in a circle through the {sets} set: {power} times the power that comes in.} other {Power goes round in a circle through the {sets} sets: {power} times the power that comes in.}}',
+  'fact.goes round':
+    '{count, plural, =0 {Torque goes round in a circle through the {devices}, which turn as one: so what is in the circle may carry more than comes in. Nothing rolls, so no power is lost by it.} one {Torque goes round in a circle through the {devices} and the {sets} set, which turn as one: so what is in the circle may carry more than comes in. Nothing rolls, so no power is lost by it.} other {Torque goes round in a circle through the {devices} and the {sets} sets, which turn as one: so what is in the circle may carry more than comes in. Nothing rolls, so no power is lost by it.}}',
   'fact.engine braking':
     '{there, select, yes {On coast the train turns the engine: there is engine braking.} other {{count, plural, =0 {On coast nothing turns the engine: there is no engine braking.} one {The {devices} over-runs, so the engine is not turned: there is no engine braking.} other {The {devices} over-run, so the engine is not turned: there is no engine braking.}}}}',
   'fact.rolls':

@@ -61,6 +61,8 @@ export const es: Messages = {
     '{count, plural, one {Queda libre {members}: nada determina su velocidad.} other {Quedan libres {members}: nada determina sus velocidades.}}',
   'fact.recirculates':
     '{count, plural, one {En el juego planetario {sets} la potencia da vueltas en círculo: {power} veces la que entra.} other {En los juegos planetarios {sets} la potencia da vueltas en círculo: {power} veces la que entra.}}',
+  'fact.goes round':
+    '{count, plural, =0 {El par da vueltas en círculo por {devices}, que giran como una sola pieza: por eso lo que está en el círculo puede llevar más de lo que entra. Nada rueda, así que no se pierde potencia.} one {El par da vueltas en círculo por {devices} y el juego planetario {sets}, que giran como una sola pieza: por eso lo que está en el círculo puede llevar más de lo que entra. Nada rueda, así que no se pierde potencia.} other {El par da vueltas en círculo por {devices} y los juegos planetarios {sets}, que giran como una sola pieza: por eso lo que está en el círculo puede llevar más de lo que entra. Nada rueda, así que no se pierde potencia.}}',
   'fact.engine braking':
     '{there, select, yes {En retención el tren hace girar el motor: hay freno motor.} other {{count, plural, =0 {En retención nada hace girar el motor: no hay freno motor.} one {{devices} gira libre y el motor no es arrastrado: no hay freno motor.} other {{devices} giran libres y el motor no es arrastrado: no hay freno motor.}}}}',
   'fact.rolls':
