@@ -1,6 +1,12 @@
 import { inFileNames } from '../../engine/words/index.ts';
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
-import { askPlan, askStanding, type MeasuredThing, sizeFor } from '../../asking/build/index.ts';
+import {
+  askPlan,
+  askStanding,
+  type MeasuredThing,
+  openIn,
+  sizeFor,
+} from '../../asking/build/index.ts';
 import { asIfTold, faultsOf, type PartStanding, partsIn } from '../../asking/job/index.ts';
 import { NoAnswer, type Refused } from '../../asking/request/index.ts';
 import type { Plan, Step } from '../../engine/plan/index.ts';
@@ -167,6 +173,12 @@ export class Building {
     const train = this.train.value;
     if (!train || step.does !== 'fit') return undefined;
     return sizeFor(train, asIfTold(this.jobs.open.value, []), step.part);
+  }
+
+  /** What was measured of the unit so far and is not closed. */
+  get open(): readonly string[] {
+    const train = this.train.value;
+    return train ? openIn(train, asIfTold(this.jobs.open.value, [])) : [];
   }
 
   /** What is measured at a step, as it stands in the job. */

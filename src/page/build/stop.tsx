@@ -3,6 +3,7 @@ import { lastSeen, type Step } from '../../engine/plan/index.ts';
 import { mistakeText } from '../../telling/narrative/index.ts';
 import { LargeButton } from '../controls/index.ts';
 import { voiceNow } from '../words/index.ts';
+import { LeftOpen } from './leftopen.tsx';
 import { TakeBack } from './takeback.tsx';
 import type { BodyProps } from './taskprops.ts';
 import { words } from './words.ts';
@@ -52,6 +53,7 @@ export function Stop({
           <li key={name}>{name}</li>
         ))}
       </ul>
+      <LeftOpen building={building} />
       {isNext && (
         <div class="row build-answers">
           <LargeButton onPress={() => pass('done')}>

@@ -7,6 +7,7 @@ import { stand, voiceNow } from '../words/index.ts';
 import type { Building } from './building.ts';
 import { Caution } from './caution.tsx';
 import { HandCheck } from './handcheck.tsx';
+import { LeftOpen } from './leftopen.tsx';
 import { Measured } from './measured.tsx';
 import { Sound } from './sound.tsx';
 import { Stop } from './stop.tsx';
@@ -63,6 +64,7 @@ function Body(props: BodyProps) {
         <>
           <p class="aside">{voice.say('start.practice')}</p>
           {caution !== undefined && <Caution text={caution} />}
+          <LeftOpen building={props.building} />
           <p class="build-ask">{text}</p>
           <Go {...props} said={title} />
         </>

@@ -53,6 +53,7 @@ export const words = spoken({
     turned: 'Turn',
     heard: 'With the air on: what was heard?',
     measure: 'Measure it',
+    leftOpen: (names: string) => `Measured, and left open: ${names}.`,
     leaveOpen: 'Go on, left open',
     stands: {
       nothing: 'Not measured yet.',
@@ -135,6 +136,7 @@ export const words = spoken({
     turned: 'Girar',
     heard: 'Con el aire puesto: ¿qué se oyó?',
     measure: 'Medirlo',
+    leftOpen: (names: string) => `Medido, y queda abierto: ${names}.`,
     leaveOpen: 'Seguir y dejarlo abierto',
     stands: {
       nothing: 'Aún sin medir.',
