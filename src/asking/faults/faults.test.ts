@@ -195,6 +195,25 @@ describe('what a strip found', () => {
     );
   });
 
+  it('counts no more once the unit is built anew and signed for; a note says so', () => {
+    const cage = note('roller cage: Turns both ways');
+    const built = { kind: 'built', task: '1' } as const;
+    const signed = { kind: 'signed', what: 'build sheet' } as const;
+    const before = suspected();
+    expect(suspected(lost, cage, built, signed).ranking).toEqual(before.ranking);
+    // Neither a build that nobody signed for, nor a signature before it.
+    expect(suspected(lost, cage, built).ranking).not.toEqual(before.ranking);
+    expect(suspected(signed, lost, built).ranking).not.toEqual(before.ranking);
+    // What is told afterwards counts alone.
+    expect(suspected(cage, built, signed, lost).ranking).toEqual(suspected(lost).ranking);
+    const lines = [lost, built, signed].map(
+      (told, k) => entryText({ at: at(k + 1), who: 'TW', told }).text,
+    );
+    const job = openJob({ called: 'job', text: head + lines.join('') });
+    caseOf(kestrel, { experience, job });
+    expect(job.notes('')).toContainEqual({ note: 'rebuilt' });
+  });
+
   it('asks no more of the car once the unit is in pieces, and again when it is whole', () => {
     const off = { kind: 'removed', part: 'pump' } as const;
     const on = { kind: 'installed', part: 'pump' } as const;

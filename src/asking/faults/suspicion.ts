@@ -14,7 +14,7 @@ import {
   type Shown,
   shownOf,
 } from '../../shop/causes/index.ts';
-import { standing } from '../../shop/records/index.ts';
+import { sinceRebuilt, standing } from '../../shop/records/index.ts';
 import type { OpenJob } from '../job/index.ts';
 import {
   errorsIn,
@@ -112,15 +112,16 @@ export function caseWith(
   const { inquiry } = its;
   const read = seen ? seenIn(seen, inquiry) : NOTHING;
   const other = job?.seen(inquiry) ?? NOTHING;
-  const says = [...(job?.job.complaint ? [job.job.complaint] : []), ...read.says, ...other.says];
+  const now = job && sinceRebuilt(job.job);
+  const says = [...(now?.complaint ? [now.complaint] : []), ...read.says, ...other.says];
   const all = [...read.observations, ...other.observations];
   const unsaid = [...read.unsaid, ...other.unsaid];
   const told = witnessedBy(inquiry, all, says, unsaid);
-  const notes = job ? standing(job.job, 'note').map(({ told: { note } }) => note) : [];
+  const notes = now ? standing(now, 'note').map(({ told: { note } }) => note) : [];
   const findings = findingsIn(inquiry.train, notes, told.observations);
   const found = shownOf(inquiry, findings, told.observations);
   const observations = [...told.observations, ...found.map(({ observation }) => observation)];
-  const at = job && stageIn(job.job, inquiry);
+  const at = now && stageIn(now, inquiry);
   return {
     ...its,
     inquiry: at ? { ...inquiry, at } : inquiry,

@@ -11,6 +11,7 @@ import {
   readJob,
   type Replaced,
   seenIn,
+  sinceRebuilt,
   type Told,
   withLimitsOf,
   withShelvesOf,
@@ -45,7 +46,9 @@ export type JobNote =
       readonly first: Problem;
     }
   /** It was opened with another train file. */
-  | { readonly note: 'other train'; readonly called: string };
+  | { readonly note: 'other train'; readonly called: string }
+  /** The unit was built anew and signed for: what was seen of it before counts no more. */
+  | { readonly note: 'rebuilt' };
 
 /** Reads a job; refuses what is none. What of it cannot be used is left out, and noted. */
 export function openJob(given: Given): OpenJob {
@@ -66,6 +69,7 @@ export function asIfTold(job: FoldedJob | undefined, told: readonly Told[]): Ope
 function opened(job: FoldedJob, called: string, problems: readonly Problem[]): OpenJob {
   let replaced: readonly Replaced[] = [];
   let shelves: ReadonlyMap<string, ShelfSaid> = new Map();
+  let isRebuilt = false;
   const unused = new Map<number, Problem>();
   const used = <Its extends { readonly problems: readonly Problem[] }>(its: Its): Its => {
     for (const problem of its.problems) unused.set(problem.place.line, problem);
@@ -76,7 +80,11 @@ function opened(job: FoldedJob, called: string, problems: readonly Problem[]): O
     called,
     job,
     readings: (train) => used(readingsIn(job, train)),
-    seen: (inquiry) => used(seenIn(job, inquiry)),
+    seen(inquiry) {
+      const now = sinceRebuilt(job);
+      isRebuilt = now !== job;
+      return used(seenIn(now, inquiry));
+    },
     withLimits(train) {
       const limited = used(withLimitsOf(job, train));
       replaced = limited.replaced;
@@ -97,6 +105,7 @@ function opened(job: FoldedJob, called: string, problems: readonly Problem[]): O
           .map(([of, shelf]) => ({ note: 'shelf', of, shelf }) as const),
         ...(first ? [{ note: 'unused', called, count: unused.size, first } as const] : []),
         ...(other ? [{ note: 'other train', called } as const] : []),
+        ...(isRebuilt ? [{ note: 'rebuilt' } as const] : []),
       ];
     },
   };

@@ -79,6 +79,20 @@ export function signerBefore({ entries }: FoldedJob, its: FoldedEntry): string |
   return before.findLast(({ told, struckBy }) => told?.kind === 'signed' && !struckBy)?.who;
 }
 
+/**
+ * A job from where its unit was built anew and signed for: what was seen and said before then is of
+ * a unit that is no more. The job itself where nobody has signed for a build.
+ */
+export function sinceRebuilt(job: FoldedJob): FoldedJob {
+  const { entries } = job;
+  const begun = entries.findIndex(({ told, struckBy }) => told?.kind === 'built' && !struckBy);
+  const signed = entries.findLastIndex(({ told, struckBy }) => {
+    return told?.kind === 'signed' && !struckBy;
+  });
+  if (begun < 0 || signed < begun) return job;
+  return { ...job, complaint: '', entries: entries.slice(signed + 1) };
+}
+
 function compare(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }

@@ -1,6 +1,13 @@
 export { linesBeyond, partsOf, textOfParts } from './copies.ts';
 export { KINDS, readEntry } from './entry.ts';
-export { foldJob, type FoldedEntry, type FoldedJob, signerBefore, standing } from './fold.ts';
+export {
+  foldJob,
+  type FoldedEntry,
+  type FoldedJob,
+  signerBefore,
+  sinceRebuilt,
+  standing,
+} from './fold.ts';
 export type { Job, JobEntry, Told } from './job.ts';
 export { type JobReading, readJob } from './jobfile.ts';
 export { hashOf } from './hash.ts';

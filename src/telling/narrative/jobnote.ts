@@ -29,6 +29,8 @@ export function jobNoteText(note: JobNote, voice: Voice): string {
         problem: problemText(first, voice),
       });
     }
+    case 'rebuilt':
+      return voice.say('sheet.job.rebuilt');
     case 'other train':
       return voice.say('sheet.job.other train', { file: visible(note.called) });
   }

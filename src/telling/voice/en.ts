@@ -1100,6 +1100,8 @@ export const en = {
   'sheet.job.limit': 'The limit of {of} is the job’s: {job}. The train file has {file}.',
   'sheet.job.unused':
     '{count, plural, one {One line of the job is left out: {place}: {problem}} other {{count} lines of the job are left out: {place}: {problem}, and others}}',
+  'sheet.job.rebuilt':
+    'The unit was built anew and signed for: what was seen and said before then counts no more. Tell what it does now.',
   'sheet.job.other train':
     '{file} was opened with another version of the train file: look whether it still fits.',
   'sheet.job.time': '{day} {time} UTC{zone}',

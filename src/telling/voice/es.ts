@@ -1099,6 +1099,8 @@ export const es: Messages = {
     'El límite de {of} es el del trabajo: {job}. El archivo del tren tiene {file}.',
   'sheet.job.unused':
     '{count, plural, one {Una línea del trabajo se deja fuera: {place}: {problem}} other {{count} líneas del trabajo se dejan fuera: {place}: {problem}, y otras}}',
+  'sheet.job.rebuilt':
+    'La unidad se armó de nuevo y se firmó: lo que se vio y se dijo antes ya no cuenta. Diga qué hace ahora.',
   'sheet.job.other train':
     '{file} se abrió con otra versión del archivo de tren: mire si aún le corresponde.',
   'sheet.job.time': '{day} {time} UTC{zone}',
