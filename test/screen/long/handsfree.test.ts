@@ -1,8 +1,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { accessFaults } from './access.ts';
-import { withBrowser } from './browser.ts';
-import { buildAt, buildTo, startBuild } from './builds.ts';
+import { accessFaults } from '../access.ts';
+import { withBrowser } from '../browser.ts';
+import { buildAt, buildTo, startBuild } from '../builds.ts';
 
 const open = withBrowser();
 const TABLET = { viewport: { width: 820, height: 1180 }, hasTouch: true };

@@ -3,11 +3,11 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll, expect, it } from 'vitest';
-import { readJob } from '../../src/shop/records/index.ts';
-import { accessFaults } from './access.ts';
-import { CHROMIUM, withServer } from './browser.ts';
-import { buildAt, MEANT } from './builds.ts';
-import { textSaved } from './jobs.ts';
+import { readJob } from '../../../src/shop/records/index.ts';
+import { accessFaults } from '../access.ts';
+import { CHROMIUM, withServer } from '../browser.ts';
+import { buildAt, MEANT } from '../builds.ts';
+import { textSaved } from '../jobs.ts';
 
 const address = withServer();
 const profile = mkdtempSync(path.join(tmpdir(), 'holdturn-keys-'));

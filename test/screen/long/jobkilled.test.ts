@@ -4,9 +4,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { afterAll, describe, expect, it } from 'vitest';
-import { Dice, seedOfRun } from '../dice.ts';
-import { CHROMIUM, withServer } from './browser.ts';
-import { begin, button, said, storesAreQuiet } from './jobs.ts';
+import { Dice, seedOfRun } from '../../dice.ts';
+import { CHROMIUM, withServer } from '../browser.ts';
+import { begin, button, said, storesAreQuiet } from '../jobs.ts';
 
 // How often the browser is killed: at a few fixed moments, or at as many of chance as KILLS says.
 const given = process.env['KILLS'];
