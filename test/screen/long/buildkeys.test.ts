@@ -25,7 +25,7 @@ async function started(): Promise<Page> {
     viewport: { width: 1280, height: 800 },
     serviceWorkers: 'block',
   });
-  alive.setDefaultTimeout(10_000);
+  alive.setDefaultTimeout(60_000);
   const page = await alive.newPage();
   await page.addInitScript("localStorage.setItem('holdturn begun', 'yes')");
   await page.goto(address());
@@ -35,7 +35,8 @@ async function started(): Promise<Page> {
 
 // Tab, until what has the focus is called so; nothing is pointed at.
 async function tabTo(page: Page, name: RegExp): Promise<void> {
-  for (let i = 0; i < 120; i++) {
+  // More than once round: what is made meanwhile is met the next time.
+  for (let i = 0; i < 600; i++) {
     // oxlint-disable-next-line eslint/no-await-in-loop
     await page.keyboard.press('Tab');
     // oxlint-disable-next-line eslint/no-await-in-loop

@@ -21,7 +21,7 @@ async function opened() {
   const ready = 'navigator.serviceWorker.ready.then(({ active }) => active?.state)';
   await expect.poll(() => its.page.evaluate(ready), { timeout: 30_000 }).toBe('activated');
   await its.page.context().setOffline(true);
-  its.page.context().setDefaultTimeout(15_000);
+  its.page.context().setDefaultTimeout(60_000);
   return its;
 }
 
