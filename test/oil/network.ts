@@ -21,10 +21,10 @@ interface Edge {
 
 const OPEN = 1e5;
 const ORIFICE = 1;
-// What hangs on nothing is drawn by next to nothing, to one potential and then to another.
+// What hangs on nothing is drawn by next to nothing to a potential that nothing else comes to.
 const NEXT_TO_NOTHING = 1e-7;
-const NOISE = 1e-9;
-const DRAWN = [0.3, 0.7] as const;
+const NOISE = 1e-10;
+const DRAWN = 0.02;
 
 export function potentials(
   circuit: Circuit,
@@ -32,29 +32,13 @@ export function potentials(
   stand: readonly number[],
   names: readonly string[],
 ): Potentials {
-  const [one, other] = DRAWN.map((drawnTo) => drawn(circuit, command, stand, { names, drawnTo }));
-  const lines = new Map(
-    names.map((name) => {
-      const [a, b] = [one?.at.get(name) as number, other?.at.get(name) as number];
-      return [name, Math.abs(a - b) > 0.1 ? undefined : a] as const;
-    }),
-  );
-  return { lines, isShort: one?.isShort === true };
-}
-
-function drawn(
-  circuit: Circuit,
-  command: Command,
-  stand: readonly number[],
-  { names, drawnTo }: { readonly names: readonly string[]; readonly drawnTo: number },
-): { readonly at: Map<string, number>; readonly isShort: boolean } {
   const edges = edgesOf(circuit, command, stand);
   const balls = edges.filter(({ ball }) => ball);
   // Every way in which the balls may sit, until one agrees with the pressures that it makes.
   for (let sits = 0; sits < 2 ** balls.length; sits++) {
     const isShut = (edge: Edge) => edge.ball && ((sits >> balls.indexOf(edge)) & 1) === 1;
     const standing = edges.filter((edge) => !isShut(edge));
-    const at = solved(names, standing, drawnTo);
+    const at = solved(names, standing);
     const agrees = balls.every((ball) => {
       const drop = (at.get(ball.from) as number) - (at.get(ball.to) as number);
       return isShut(ball) ? drop <= NOISE : drop * ball.conducts >= -NOISE;
@@ -64,7 +48,11 @@ function drawn(
       if (from !== 'pump' && to !== 'pump') return sum;
       return sum + Math.abs((at.get(from) as number) - (at.get(to) as number)) * conducts;
     }, 0);
-    return { at, isShort: flow > 1e3 };
+    // What goes along hangs on nothing; a ball lets a higher pressure in, and none out.
+    const lines = new Map(
+      [...at].map(([name, has]) => [name, Math.abs(has - DRAWN) < 1e-3 ? undefined : has]),
+    );
+    return { lines, isShort: flow > 1e3 };
   }
   throw new Error('no way for the balls to sit');
 }
@@ -100,17 +88,13 @@ function edgesOf(
 }
 
 // Kirchhoff's law at each line but the pump (1) and the exhaust (0), by elimination.
-function solved(
-  names: readonly string[],
-  edges: readonly Edge[],
-  drawnTo: number,
-): Map<string, number> {
+function solved(names: readonly string[], edges: readonly Edge[]): Map<string, number> {
   const free = names.filter((name) => name !== 'pump' && name !== 'exhaust');
   const at = new Map(free.map((name, i) => [name, i]));
   const rows = free.map((_, i) => {
     const row = Array.from({ length: free.length + 1 }, () => 0);
     row[i] = NEXT_TO_NOTHING;
-    row[free.length] = NEXT_TO_NOTHING * drawnTo;
+    row[free.length] = NEXT_TO_NOTHING * DRAWN;
     return row;
   });
   const fixed = (name: string) => (name === 'pump' ? 1 : 0);

@@ -94,11 +94,21 @@ export class Lines {
       fed.pressure[line] !== undefined || drained.pressure[line] !== undefined;
     this.#feed(slowlyFed, any, settled);
     this.#drain(slowlyDrained, any, settled);
+    // A ball lets in no more than the line before it has: what only lines between feed is between too.
+    const firmlyFed = copied(fed);
+    const halved = (line: number) => settled(line) || slowlyDrained.pressure[line] !== undefined;
+    this.#feed(firmlyFed, any, halved);
+    // And one through which oil could leave only to a line between holds up to what that one has.
+    const firmlyDrained = copied(drained);
+    const fedToo = (line: number) => settled(line) || slowlyFed.pressure[line] !== undefined;
+    this.#drain(firmlyDrained, any, fedToo);
     const leaking = this.#leaks(fed, drained, open);
     return (line) => {
-      const fixed = settled(line);
-      const [its, out] = fixed ? [fed, drained] : [slowlyFed, slowlyDrained];
-      return lineNow(fixed ? leaking[line] === 1 : undefined, [its, out], line);
+      if (settled(line)) return lineNow(leaking[line] === 1, [fed, drained], line);
+      const isFirm = firmlyFed.pressure[line] !== undefined;
+      const out = slowlyFed.pressure[line] === undefined ? firmlyDrained : slowlyDrained;
+      const now = lineNow(undefined, [isFirm ? firmlyFed : slowlyFed, out], line);
+      return now.state === 'fed' && !isFirm ? { ...now, state: 'between', least: ZERO } : now;
     };
   }
 

@@ -80,7 +80,10 @@ function chainDoubt(circuit: Circuit, command: Command, { lines, ways }: Rest): 
   for (const [line, now] of lines) {
     const { state, most, least } = now;
     const isFed = state !== 'drained' && state !== 'shut in';
-    const isDrained = state === 'drained' || state === 'between' || state === 'short';
+    // A line between drains too, or a ball alone feeds it, from a line that does.
+    const isHalved = state === 'between' && now.goes === undefined;
+    const isDrained = ['drained', 'between', 'short'].includes(state) && !isHalved;
+    if (isHalved && originState(line, lines) !== 'between') return `${line} is between nothing`;
     const passed = isFed ? followed(line, 'comes', lines, ways) : [];
     if (typeof passed === 'string') return passed;
     const first = passed.at(-1);
@@ -94,6 +97,12 @@ function chainDoubt(circuit: Circuit, command: Command, { lines, ways }: Rest): 
     if (isDrained && left.at(-1) !== EXHAUST) return `${line} does not drain`;
   }
   return undefined;
+}
+
+function originState(line: string, lines: ReadonlyMap<string, LineNow>) {
+  const way = lines.get(line)?.comes;
+  if (!way) return undefined;
+  return lines.get(way.to === line ? way.from : way.to)?.state;
 }
 
 // The lines that oil comes or goes by, the line itself first; words where the way is none.
@@ -142,7 +151,7 @@ function closureDoubt({ lines, ways }: Rest): string | undefined {
         }
         if (brings && hangs(from) && brings.state !== 'drained' && brings.state !== 'between') {
           const { state } = lines.get(to) ?? { state: 'drained' };
-          if (drained(to) || state === 'between' || state === 'drained') {
+          if (drained(to) || state === 'drained') {
             return `${from} is drained through an orifice`;
           }
         }

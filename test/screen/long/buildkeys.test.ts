@@ -75,6 +75,8 @@ it('by keys alone a half-built unit is taken up, its stops first, in a browser t
     .toContain('covered already: now they are put right by stripping alone');
   await page.waitForTimeout(MEANT);
   await press(page, /^Nobody knows: it stays open$/u);
+  // It goes on once that is kept.
+  await buildAt(page, '13 stop');
 
   await alive?.close();
   page = await started();
